@@ -1,0 +1,153 @@
+/**
+ * Builds the folder from which the browser runs Python: Pyodide, its standard library as bytecode, our package as
+ * bytecode, and the lazy packages with a lock file that names only what we ship.
+ *
+ *     node site_js/build/runtime.mjs <folder of the virtual environment's packages> [lazy package ...]
+ *
+ * Writes .build/runtime/<pyodide version>-<hash of all content>/ and prints that folder's name. Compiled parts are kept
+ * in .build/compiled/ under the hash of what they were made from, so only what changed is made again.
+ */
+import { createHash } from "node:crypto";
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join, relative, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = join(here, "..", "..");
+const pyodideFolder = dirname(createRequire(import.meta.url).resolve("pyodide/package.json"));
+const pyodideVersion = JSON.parse(readFileSync(join(pyodideFolder, "package.json"), "utf8")).version;
+const compiledFolder = join(root, ".build", "compiled");
+const runtimeFolder = join(root, ".build", "runtime");
+
+/** Modules of our package that only a build or a terminal needs: the browser never loads them. */
+const NOT_IN_BROWSER = new Set([
+  "fibercalc/__main__.py", "fibercalc/cli.py", "fibercalc/site/build.py", "fibercalc/site/serve.py",
+]);
+
+const sha256 = (/** @type {Uint8Array | string} */ content) => createHash("sha256").update(content).digest("hex");
+
+/** Every file below a folder, sorted, as [name with forward slashes, path]. */
+function filesBelow(/** @type {string} */ folder) {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !/__pycache__/.test(entry.parentPath ?? entry.path))
+    .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
+    .map((path) => /** @type {[string, string]} */ ([relative(folder, path).split(sep).join("/"), path]))
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
+/** Our package as the browser needs it: code, tables, and the check rows and demo that tests and pages read. */
+function ourPackage() {
+  /** @type {Record<string, Uint8Array>} */
+  const files = {};
+  for (const [name, path] of filesBelow(join(root, "fibercalc"))) {
+    const inPackage = `fibercalc/${name}`;
+    if (/\.(py|csv)$/.test(name) && !NOT_IN_BROWSER.has(inPackage)) files[inPackage] = readFileSync(path);
+  }
+  for (const [name, path] of filesBelow(join(root, "shared", "checks"))) {
+    if (name.endsWith(".toml")) files[`fibercalc/_shared/checks/${name}`] = readFileSync(path);
+  }
+  for (const [name, path] of filesBelow(join(root, "shared", "demo"))) files[`fibercalc/_shared/demo/${name}`] = readFileSync(path);
+  return files;
+}
+
+/** A lazy package's Python files, from the virtual environment, without what only its command line needs. */
+function lazyPackage(/** @type {string} */ sitePackages, /** @type {string} */ name) {
+  const folder = join(sitePackages, name.replaceAll("-", "_"));
+  /** @type {Record<string, Uint8Array>} */
+  const files = {};
+  for (const [file, path] of filesBelow(folder)) {
+    if (/\.py$/.test(file) && file !== "cli.py" && file !== "__main__.py") files[`${name}/${file}`] = readFileSync(path);
+  }
+  if (!Object.keys(files).length) throw new Error(`${name}: no Python files in ${folder}`);
+  return files;
+}
+
+/** Pyodide's Python in Node, started at most once and only when something must be compiled. */
+let started;
+function python() {
+  started ??= (async () => {
+    const { loadPyodide } = await import("pyodide");
+    // A fixed hash seed: sets in the bytecode keep one order.
+    const pyodide = await loadPyodide({ env: { PYTHONHASHSEED: "0", HOME: "/home/pyodide" } });
+    pyodide.FS.writeFile("/home/pyodide/compile_to_zip.py", readFileSync(join(here, "compile.py")));
+    return { pyodide, compiler: pyodide.pyimport("compile_to_zip") };
+  })();
+  return started;
+}
+
+/**
+ * One compiled zip, from the store of compiled parts when its sources are unchanged.
+ * @param {string} name
+ * @param {Record<string, Uint8Array> | Uint8Array} sources  files by name, or a zip of them
+ * @param {number} optimize  2 drops docstrings and asserts; our own package keeps them (0)
+ * @param {string} place  the folder that tracebacks show
+ */
+async function compiled(name, sources, optimize, place) {
+  const key = createHash("sha256").update(`${pyodideVersion} ${optimize} ${place}`).update(readFileSync(join(here, "compile.py")));
+  if (sources instanceof Uint8Array) key.update(sources);
+  else for (const file of Object.keys(sources).sort()) key.update(`${file}\0${sha256(sources[file])}\n`);
+  const kept = join(compiledFolder, `${name}-${key.digest("hex").slice(0, 16)}.zip`);
+  if (!existsSync(kept)) {
+    const { pyodide, compiler } = await python();
+    if (sources instanceof Uint8Array) {
+      pyodide.FS.writeFile("/sources.zip", sources);
+      compiler.compile_zip("/sources.zip", "/compiled.zip", optimize, place);
+    } else {
+      for (const [file, content] of Object.entries(sources)) {
+        const path = `/sources/${name}/${file}`;
+        pyodide.FS.mkdirTree(dirname(path));
+        pyodide.FS.writeFile(path, content);
+      }
+      compiler.compile_folder(`/sources/${name}`, "/compiled.zip", optimize, place);
+    }
+    const made = pyodide.FS.readFile("/compiled.zip");
+    mkdirSync(compiledFolder, { recursive: true });
+    for (const old of readdirSync(compiledFolder)) if (old.startsWith(`${name}-`)) rmSync(join(compiledFolder, old));
+    writeFileSync(`${kept}.part`, made);
+    renameSync(`${kept}.part`, kept); // a build that was stopped half way leaves no half file under the real name
+  }
+  return readFileSync(kept);
+}
+
+async function main() {
+  const [sitePackages, ...lazy] = process.argv.slice(2);
+  /** @type {Record<string, Uint8Array>} */
+  const files = {};
+  for (const name of ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"]) files[name] = readFileSync(join(pyodideFolder, name));
+  // The loader's own source map is not shipped; a stale pointer to it would be asked for by developer tools.
+  files["pyodide.mjs"] = Buffer.from(files["pyodide.mjs"].toString().replace(/\n\/\/# sourceMappingURL=.*\s*$/, "\n"));
+  files["python_stdlib.zip"] = await compiled("stdlib", readFileSync(join(pyodideFolder, "python_stdlib.zip")), 2, "/lib/python314.zip");
+  files["fibercalc.zip"] = await compiled("fibercalc", ourPackage(), 0, "/bench");
+  const stockLock = JSON.parse(readFileSync(join(pyodideFolder, "pyodide-lock.json"), "utf8"));
+  /** @type {{info: object, packages: Record<string, object>}} */
+  const lock = { info: stockLock.info, packages: {} };
+  for (const name of lazy) {
+    const zip = await compiled(name, lazyPackage(sitePackages, name), 2, "/lazy");
+    files[`${name}.zip`] = zip;
+    lock.packages[name] = {
+      name, version: "0", file_name: `${name}.zip`, install_dir: "site", package_type: "package", sha256: sha256(zip),
+      imports: [name.replaceAll("-", "_")], depends: [], unvendored_tests: false,
+    };
+  }
+  files["pyodide-lock.json"] = Buffer.from(JSON.stringify(lock));
+  // Sizes, for a progress line that knows how much there is: raw, and as a host that compresses would send it.
+  const sizes = Object.fromEntries(Object.keys(files).sort().map((name) => [name, [files[name].length, gzipSync(files[name]).length]]));
+  files["sizes.json"] = Buffer.from(JSON.stringify(sizes));
+
+  const all = createHash("sha256");
+  for (const name of Object.keys(files).sort()) all.update(`${name}\0${sha256(files[name])}\n`);
+  const folder = `${pyodideVersion}-${all.digest("hex").slice(0, 12)}`;
+  const target = join(runtimeFolder, folder);
+  if (!existsSync(target)) {
+    rmSync(runtimeFolder, { recursive: true, force: true });
+    mkdirSync(`${target}.part`, { recursive: true });
+    for (const [name, content] of Object.entries(files)) writeFileSync(join(`${target}.part`, name), content);
+    renameSync(`${target}.part`, target);
+  }
+  console.log(folder);
+}
+
+await main();
