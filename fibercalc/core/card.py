@@ -1,0 +1,257 @@
+"""How a card is declared: once, as data, from which the form, command, page, sheet, link and checks are all made."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from ..sources import Source
+from .amount import read_amount, width_in_base
+from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
+
+DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
+
+CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
+
+STANDARD, MODEL, BENCH_RULE = "Standard", "Model", "Bench rule"
+
+
+@dataclass(frozen=True)
+class Option:
+    """One choice: its value in code and links, and the words a person picks."""
+
+    value: str
+    label: str
+
+
+@dataclass(frozen=True)
+class Input:
+    """One thing a person knows.
+
+    of          a Quantity, or DATE, CHOICE, TEXT, COLOR
+    label       what it is, in words;  measure  how to measure it
+    default     the example's text, as a person would type it
+    allowed     lowest and highest text;  usual  the usual range
+    rough       half-width of its usual roughness: "1 g", "2 %" or "" (exact); for a color, CIELAB units on each axis
+    units       unit signs offered, the first is the default;  unit  the unit the answer function gets (base when "")
+    optional    may be left blank (the answer function then gets None)
+    when        {other input: values}: asked only then (the answer function gets None otherwise)
+    instrument  inputs read from one instrument move together when their roughness is carried
+    strict      an ambiguous number such as 1,200 is refused with a question (doses, acids, temperatures)
+    options     for CHOICE;  longest  for TEXT
+    bench       the place in My bench that can be offered for it, such as "reels.circumference"
+    """
+
+    name: str
+    of: Quantity | str
+    label: str
+    default: str = ""
+    allowed: tuple[str, str] | None = None
+    usual: tuple[str, str] | None = None
+    rough: str = ""
+    measure: str = ""
+    units: tuple[str, ...] = ()
+    unit: str = ""
+    optional: bool = False
+    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    instrument: str = ""
+    strict: bool = False
+    options: tuple[Option, ...] = ()
+    longest: int = 60
+    bench: str = ""
+
+    @property
+    def kind(self) -> str:
+        """quantity, count, percent, money, number, date, choice, text or color."""
+        if isinstance(self.of, str):
+            return self.of
+        return {COUNT: "count", PERCENT: "percent", MONEY: "money", NUMBER: "number"}.get(self.of, "quantity")
+
+    @property
+    def measured(self) -> bool:
+        """Whether the value is a number with a unit."""
+        return isinstance(self.of, Quantity)
+
+    @cached_property
+    def choices(self) -> tuple[Unit, ...]:
+        """The units offered, default first."""
+        return tuple(self.of.unit(sign) for sign in self.units) or (self.of.base,)
+
+    @cached_property
+    def work_unit(self) -> Unit:
+        """The unit in which the answer function gets the value."""
+        return self.of.unit(self.unit) if self.unit else self.of.base
+
+    @cached_property
+    def edges(self) -> tuple[float, float]:
+        """The allowed range in base units, lower first."""
+        ends = [self.base_value(text) for text in self.allowed]
+        return min(ends), max(ends)
+
+    def base_value(self, text: str) -> float:
+        """A declared text in base units."""
+        return read_amount(text, self.of, self.choices[0], "canonical").value
+
+    def roughness(self, value: float, unit: Unit) -> float:
+        """The declared half-width, in base units, around a value given in unit."""
+        if not self.rough:
+            return 0.0
+        if self.rough.endswith("%") and self.of is not PERCENT:
+            return abs(value) * float(self.rough[:-1]) / 100
+        amount = read_amount(self.rough, self.of, self.choices[0], "canonical")
+        return width_in_base(amount.unit, value, amount.unit.from_base(amount.value))
+
+    def __post_init__(self):
+        if self.measured and self.allowed is None:
+            raise ValueError(f"input {self.name}: an allowed range is needed")
+        if self.kind == CHOICE and not self.options:
+            raise ValueError(f"input {self.name}: options are needed")
+
+
+@dataclass(frozen=True)
+class Rows:
+    """A list of the same small group of inputs: dyes in a recipe, pieces on a warp, colors in an order.
+
+    one      what one row is called ("dye");  fields  the inputs of a row
+    default  the example's rows, each a dict of texts;  least, most  how many rows there may be
+    """
+
+    name: str
+    label: str
+    one: str
+    fields: tuple[Input, ...]
+    default: tuple[dict[str, str], ...]
+    least: int = 1
+    most: int = 12
+    measure: str = ""
+    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    kind: str = "rows"
+
+
+@dataclass(frozen=True)
+class Chance:
+    """A result that is a chance: that another result lies below (or above) an edge given in that result's base unit."""
+
+    of: str
+    below: float | None = None
+    above: float | None = None
+
+
+@dataclass(frozen=True)
+class Result:
+    """One thing that follows.
+
+    units     unit signs shown, in order;  finest  the finest honest step in each of them (empty: four significant digits)
+    rounding  "down" for what is promised to a buyer, "up" for what must be bought, else "nearest"
+    error     the model's own error as a 95 % half-width: "9 %" or an amount; "" where the inputs say it all
+    exact     a number found by definition from exact inputs: shown with up to six significant digits
+    """
+
+    name: str
+    of: Quantity | str
+    label: str
+    units: tuple[str, ...] = ()
+    finest: tuple[float, ...] = ()
+    rounding: str = "nearest"
+    error: str = ""
+    chance: Chance | None = None
+
+    @cached_property
+    def shown(self) -> tuple[Unit, ...]:
+        """The units shown, main one first."""
+        return tuple(self.of.unit(sign) for sign in self.units) or (self.of.base,)
+
+    def step(self, unit: Unit) -> float | None:
+        """The finest honest step in one of the shown units."""
+        if self.of is COUNT:
+            return 1.0
+        signs = [shown.sign for shown in self.shown]
+        return self.finest[signs.index(unit.sign)] if self.finest else None
+
+    def __post_init__(self):
+        if self.rounding not in ("nearest", "down", "up"):
+            raise ValueError(f"result {self.name}: rounding is nearest, down or up")
+        if self.finest and len(self.finest) != max(len(self.units), 1):
+            raise ValueError(f"result {self.name}: one finest step for each unit")
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A caution that prints with the card and cannot be hidden; when decides from the outcome whether it applies (always, if None)."""
+
+    title: str
+    text: str
+    when: Callable | None = None
+
+
+@dataclass(frozen=True)
+class Basis:
+    """What an answer rests on: kind is STANDARD, MODEL or BENCH_RULE; text says so in a sentence or two."""
+
+    kind: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Carry:
+    """A way on to the next card with what is already known: inputs maps that card's inputs to results or inputs of this one."""
+
+    card: str
+    words: str
+    inputs: dict[str, str]
+
+
+@dataclass(frozen=True)
+class Card:
+    """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps"."""
+
+    id: str
+    chapter: str
+    place: int  # its place in the chapter
+    question: str
+    inputs: tuple[Input | Rows, ...]
+    results: tuple[Result, ...]
+    answer: Callable
+    say: Callable
+    basis: Basis
+    sources: tuple[Source, ...]
+    pictures: tuple[Callable, ...] = ()
+    tables: tuple[Callable, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    notes: Callable | None = None
+    carry: tuple[Carry, ...] = ()
+    link_version: int = 1
+    upgrades: dict[int, Callable] = field(default_factory=dict)
+
+    def __post_init__(self):
+        if self.chapter not in CHAPTERS:
+            raise ValueError(f"card {self.id}: {self.chapter} is not a chapter")
+        if not self.question.endswith("?"):
+            raise ValueError(f"card {self.id}: its question ends with a question mark")
+        names = [item.name for item in self.inputs]
+        if len(set(names)) != len(names):
+            raise ValueError(f"card {self.id}: an input is declared twice")
+        if set(self.upgrades) != set(range(1, self.link_version)):
+            raise ValueError(f"card {self.id}: every older link version needs its upgrade")
+
+    @cached_property
+    def result_by_name(self) -> dict[str, Result]:
+        return {result.name: result for result in self.results}
+
+    def item(self, name: str) -> Input | Rows:
+        """The input or rows of that name. Raises KeyError."""
+        return next(item for item in self.inputs if item.name == name) if name in {i.name for i in self.inputs} else _missing(name)
+
+    def defaults(self) -> dict[str, str]:
+        """The example's texts by input name, rows as "dyes.1.depth"."""
+        texts = {}
+        for item in self.inputs:
+            if isinstance(item, Rows):
+                for number, row in enumerate(item.default, 1):
+                    texts |= {f"{item.name}.{number}.{each.name}": row.get(each.name, each.default) for each in item.fields}
+            else:
+                texts[item.name] = item.default
+        return texts
+
+
+def _missing(name: str):
+    raise KeyError(name)

@@ -1,0 +1,172 @@
+"""What came out: each result with its range and how it is written; handed to a card's sentence, pictures and tables."""
+
+from dataclasses import dataclass
+from math import ceil, floor, log10
+
+from .amount import with_sign, write_typed
+from .card import Card, Result
+from .number import decimals_of_step, write_number
+from .reading import Given, write_date
+from .settings import Settings
+from .spread import Parts
+from .units import MONEY, Quantity, Unit
+
+TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
+
+
+@dataclass(frozen=True)
+class Found:
+    """One result: value, low and high in base units (value alone for words and dates)."""
+
+    result: Result
+    value: object
+    low: float | None = None
+    high: float | None = None
+    parts: Parts | None = None
+
+
+class Outcome:
+    """A card's results with their ranges, what was given, and the means to write them.
+
+    value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as written;  kept  extra values of the answer
+    given  the values the answer function got;  settings  number style, unit system and money sign
+    """
+
+    def __init__(self, card: Card, given: Given, arguments: dict, found: dict[str, Found], kept: dict, settings: Settings):
+        self.card, self.readings, self.found, self.kept, self.settings = card, given.readings, found, kept, settings
+        self.given = arguments
+
+    def has(self, name: str) -> bool:
+        return name in self.found
+
+    def value(self, name: str):
+        return self.found[name].value
+
+    def low(self, name: str) -> float:
+        return self.found[name].low
+
+    def high(self, name: str) -> float:
+        return self.found[name].high
+
+    def rough(self, name: str) -> bool:
+        """Whether the result carries a spread at all."""
+        found = self.found[name]
+        return found.low is not None and found.high > found.low
+
+    def chance_below(self, name: str, edge: float) -> float:
+        """The chance, 0 to 1, that the true value of a result lies below an edge in its base unit."""
+        found = self.found[name]
+        return found.parts.chance_below(edge - found.value)
+
+    def units(self, name: str) -> tuple[Unit, ...]:
+        """The units a result is shown in, main one first, in the user's system."""
+        return in_system(self.found[name].result.shown, self.settings.system)
+
+    def text(self, name: str, unit: str = "") -> str:
+        """A result as written in one unit (the main one, unless named), rounded to what its spread supports."""
+        return self._write(name, unit)[0]
+
+    def span(self, name: str, unit: str = "") -> str:
+        """A result's range as written: "451 to 467 yd"; "" where there is no spread."""
+        return self._write(name, unit)[1]
+
+    def both(self, name: str) -> str:
+        """A result in all its units: "459 yd · 420 m"."""
+        if not isinstance(self.found[name].result.of, Quantity):
+            return self.text(name)
+        return " · ".join(self.text(name, unit.sign) for unit in self.units(name))
+
+    def _write(self, name: str, sign: str) -> tuple[str, str]:
+        found = self.found[name]
+        result = found.result
+        if isinstance(found.value, str):
+            return found.value, ""
+        if not isinstance(result.of, Quantity):
+            return write_date(found.value), ""
+        unit = result.of.unit(sign) if sign else self.units(name)[0]
+        return write_found(found, unit, self.settings)
+
+    def amount(self, value: float, of: Quantity, unit: str = "", digits: int = 4) -> str:
+        """Any base value as a person would write it, for sentences and tables."""
+        shown = of.unit(unit) if unit else of.base
+        return with_sign(write_typed(value, shown, self.settings.style, digits), shown)
+
+    def number(self, value: float, decimals: int = 0) -> str:
+        """A bare number in the user's style."""
+        return write_number(value, decimals, self.settings.style)
+
+    def in_100(self, chance: float) -> str:
+        """A chance in words: "78 in 100", "under 1 in 100", "over 99 in 100"."""
+        if chance < 0.01:
+            return "under 1 in 100"
+        return "over 99 in 100" if chance > 0.99 else f"{round(100 * chance)} in 100"
+
+
+def in_system(units: tuple[Unit, ...], system: str) -> tuple[Unit, ...]:
+    """The units of one system, or all; never none."""
+    if system == "both":
+        return units
+    other = "us" if system == "metric" else "metric"
+    kept = tuple(unit for unit in units if unit.system == system or (unit.system == "" and (system == "metric" or not _has_us(units))))
+    return kept or tuple(unit for unit in units if unit.system != other) or units
+
+
+def _has_us(units: tuple[Unit, ...]) -> bool:
+    return any(unit.system == "us" for unit in units)
+
+
+def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]:
+    """A result and its range in one unit. The value is rounded in the declared direction, the range outward, at one step."""
+    result = found.result
+    value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
+    ends = [value]
+    if found.low is not None and found.high > found.low:
+        ends = sorted(unit.from_base(end) for end in (found.low, found.high) if not (unit.inverse and end <= 0))
+        ends = ends if len(ends) == 2 else [value]
+    half = max(abs(value - ends[0]), abs(ends[-1] - value))
+    step = rounding_step(value, half, result.step(unit))
+    decimals = decimals_of_step(step)
+    sign = settings.money if result.of is MONEY else ""
+
+    def written(number: float) -> str:
+        text = write_number(number, decimals, settings.style)
+        return _with_money(text, sign) if sign else text
+
+    if result.chance is not None:
+        return _chance_words(value), ""
+    text = written(round_to(value, step, result.rounding))
+    text = text if sign else with_sign(text, unit)
+    if half == 0:
+        return text, ""
+    low, high = written(round_to(ends[0], step, "down")), written(round_to(ends[-1], step, "up"))
+    return text, f"{low} to {high}" if sign else with_sign(f"{low} to {high}", unit)
+
+
+def _with_money(text: str, sign: str) -> str:
+    return f"{sign}{text}" if len(sign) == 1 else f"{text}\u00a0{sign}"
+
+
+def _chance_words(percent: float) -> str:
+    return "under 1 in 100" if percent < 1 else "over 99 in 100" if percent > 99 else f"{round(percent)} in 100"
+
+
+def rounding_step(value: float, half_width: float, finest: float | None) -> float:
+    """The step a value is rounded to: a quarter of the half-width at most, as a power of ten, and never finer than honest."""
+    if half_width > 0:
+        step = 10.0 ** floor(log10(half_width / 4) + TINY)
+        return max(step, finest) if finest else step
+    if finest:
+        return finest
+    return 10.0 ** (floor(log10(abs(value))) - 3) if value else 1.0
+
+
+def round_to(value: float, step: float, direction: str) -> float:
+    """value at a whole number of steps, in one direction."""
+    steps = value / step
+    if direction == "down":
+        return floor(steps + TINY * max(1.0, abs(steps))) * step
+    if direction == "up":
+        return ceil(steps - TINY * max(1.0, abs(steps))) * step
+    return floor(steps + 0.5) * step
+
+

@@ -1,0 +1,210 @@
+"""Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is shown."""
+
+from datetime import date
+from math import ceil, floor, isfinite
+
+from .answer import Answer
+from .card import Card
+from .color import Color
+from .outcome import Found, Outcome
+from .problem import BadInputs, OutOfRange, Problem, Refused
+from .reading import Given, read_inputs
+from .settings import Settings
+from .spread import NORMAL_95, Parts
+from .units import COUNT, PERCENT, Quantity
+from .working import Step, Working, written_steps
+
+COLOR_AXES = ("lightness", "a", "b")
+
+
+class Worked:
+    """One card worked once: its outcome, steps and everything that is shown. Made by work_card."""
+
+    def __init__(self, card: Card, given: Given, outcome: Outcome, steps: list[Step], settings: Settings):
+        self.card, self.given, self.outcome, self.steps, self.settings = card, given, outcome, steps, settings
+
+    def sentences(self) -> tuple[str, ...]:
+        """The answer in one or two plain sentences, the first one large."""
+        said = self.card.say(self.outcome)
+        return (said,) if isinstance(said, str) else tuple(text for text in said if text)
+
+    def pictures(self) -> list:
+        return [picture for draw in self.card.pictures if (picture := draw(self.outcome)) is not None]
+
+    def tables(self) -> list:
+        return [table for make in self.card.tables if (table := make(self.outcome)) is not None]
+
+    def cautions(self) -> list:
+        return [caution for caution in self.card.cautions if caution.when is None or caution.when(self.outcome)]
+
+    def notes(self) -> list[str]:
+        return self.given.notes + (list(self.card.notes(self.outcome)) if self.card.notes else [])
+
+    def working(self) -> list[dict]:
+        return written_steps(self.steps, self.card, self.outcome.given, self.settings)
+
+
+def work_card(card: Card, texts: dict[str, str], settings: Settings | None = None, units: dict | None = None, exact: dict | None = None) -> Worked:
+    """Work a card from texts as typed. Raises BadInputs with one line for each bad input."""
+    settings = settings or Settings()
+    return work_given(read_inputs(card, texts, settings, units, exact), settings)
+
+
+def work_given(given: Given, settings: Settings) -> Worked:
+    """Work a card from inputs already read. Raises BadInputs."""
+    card = given.card
+    if given.problems:
+        raise BadInputs(given.problems)
+    arguments = given.arguments()
+    working = Working()
+    try:
+        values = card.answer(working, **arguments)
+    except Refused as refusal:
+        raise BadInputs([Problem(refusal.input, _given_text(given, refusal.input), "", refusal.text)]) from None
+    except OutOfRange as error:
+        raise BadInputs([_out_of_range(given, error)]) from None
+    found, kept = {}, {}
+    parts = _parts(given, values, working)
+    for name, value in values.items():
+        result = card.result_by_name.get(name)
+        if result is None:
+            kept[name] = value
+        elif value is not None:
+            found[name] = _found(result, value, parts.get(name))
+    for result in card.results:
+        if result.chance is not None and result.chance.of in found:
+            found[result.name] = _chance(result, found[result.chance.of])
+    ordered = {result.name: found[result.name] for result in card.results if result.name in found}
+    return Worked(card, given, Outcome(card, given, arguments, ordered, kept, settings), working.steps, settings)
+
+
+def _given_text(given: Given, name: str) -> str:
+    reading = given.readings.get(name)
+    return reading.given if reading else ""
+
+
+def _out_of_range(given: Given, error: OutOfRange) -> Problem:
+    reading = given.readings.get(error.name)
+    if error.reason:
+        return Problem(error.name, _given_text(given, error.name), "", error.reason)
+    label = reading.input.label if reading else error.name.replace("_", " ").capitalize()
+    ends = [f"{edge:g}" for edge in (error.low, error.high) if edge is not None]
+    allowed = " to ".join(ends) if len(ends) == 2 else f"{'more' if error.high is None else 'less'} than {ends[0]}" if ends else "another value"
+    return Problem(error.name, f"{error.given:g}", allowed, f"{label}: these inputs together lead to {error.given:.4g}; it must be {allowed}.")
+
+
+def _found(result, value, parts: Parts | None) -> Found:
+    if isinstance(value, (str, date)):
+        return Found(result, value)
+    if not isfinite(value):
+        raise OutOfRange(result.name, value)
+    parts = parts or Parts()
+    low, high = value - parts.half_width("down"), value + parts.half_width("up")
+    if result.of is COUNT:
+        low, high = floor(low), ceil(high)
+    return Found(result, value, low, high, parts)
+
+
+def _chance(result, of: Found) -> Found:
+    chance = result.chance
+    edge = chance.below if chance.below is not None else chance.above
+    below = of.parts.chance_below(edge - of.value)
+    percent = 100 * (below if chance.below is not None else 1 - below)
+    return Found(result, percent, percent, percent, Parts())
+
+
+def _parts(given: Given, values: dict, working: Working) -> dict[str, Parts]:
+    """For each numeric result, what every rough input and the model itself lend to its range."""
+    card = given.card
+    numeric = {name: value for name, value in values.items() if name in card.result_by_name and isinstance(value, (int, float))}
+    parts = {name: Parts() for name in numeric}
+    for members in _instruments(given).values():
+        ends = [_nudged(given, members, direction, numeric) for direction in (-1, 1)]
+        for name, value in numeric.items():
+            shifts = [end[name] - value for end in ends if end.get(name) is not None]
+            if shifts:
+                parts[name].down.append(max(0.0, -min(shifts)))
+                parts[name].up.append(max(0.0, max(shifts)))
+    for name, value in numeric.items():
+        half_width = _model_error(card.result_by_name[name], value, working)
+        if half_width:
+            parts[name].normal.append(half_width / NORMAL_95)
+    return parts
+
+
+def _model_error(result, value: float, working: Working) -> float:
+    if result.name in working.errors:
+        return working.errors[result.name]
+    if not result.error:
+        return 0.0
+    if result.error.endswith("%") and result.of is not PERCENT:
+        return abs(value) * float(result.error[:-1]) / 100
+    number, _, sign = result.error.partition(" ")
+    return float(number) * (result.of.unit(sign).factor if sign and isinstance(result.of, Quantity) else 1.0)
+
+
+def _instruments(given: Given) -> dict[str, list]:
+    """Rough inputs in groups that move together; each member is (name, what moves)."""
+    groups: dict[str, list] = {}
+    for name, reading in given.readings.items():
+        if not reading.asked or reading.value is None or not reading.rough:
+            continue
+        if isinstance(reading.value, Color):
+            for axis in COLOR_AXES:
+                groups[f"{name} {axis}"] = [(name, axis)]
+        else:
+            groups.setdefault(f"by {reading.input.instrument}" if reading.input.instrument else name, []).append((name, ""))
+    return groups
+
+
+def _nudged(given: Given, members: list, direction: int, numeric: dict) -> dict:
+    """The results with one group of inputs at an edge of its roughness; nothing for results that cannot be found there."""
+    changed = {}
+    for name, axis in members:
+        reading = given.readings[name]
+        if axis:
+            changed[name] = reading.value.moved(axis, direction * reading.rough)
+            continue
+        unit, edges = reading.input.work_unit, reading.input.edges
+        low, high = sorted(unit.from_base(edge) for edge in edges) if not unit.inverse or edges[0] > 0 else (0.0, float("inf"))
+        changed[name] = min(max(reading.value + direction * reading.rough, low), high)
+    try:
+        moved = given.card.answer(Working(muted=True), **given.arguments(changed))
+    except (OutOfRange, Refused, ZeroDivisionError):
+        return {}
+    return {name: moved.get(name) for name in numeric if isinstance(moved.get(name), (int, float)) and isfinite(moved[name])}
+
+
+def answer_of(worked: Worked, version: str) -> Answer:
+    """The whole answer as the contract has it."""
+    outcome, card = worked.outcome, worked.card
+    inputs = {name: _input_json(reading) for name, reading in worked.given.readings.items() if reading.asked}
+    results = {}
+    for name, found in outcome.found.items():
+        results[name] = _result_json(outcome, name, found)
+    return Answer(
+        card.id, version, inputs, " ".join(worked.sentences()), results, worked.working(), {"kind": card.basis.kind, "text": card.basis.text},
+        [source.id for source in card.sources], [f"{caution.title} {caution.text}" for caution in worked.cautions()], worked.notes(),
+        [picture.as_json() for picture in worked.pictures()], [table.as_json() for table in worked.tables()],
+    )
+
+
+def _input_json(reading) -> dict:
+    data = {"given": reading.given, "understood": reading.echo.removeprefix("read as ") or reading.text}
+    if reading.amount is not None:
+        unit = reading.amount.unit
+        data |= {"value": unit.from_base(reading.amount.value), "unit": unit.sign}
+    elif reading.value is not None:
+        data |= {"value": reading.text, "unit": ""}
+    return data
+
+
+def _result_json(outcome: Outcome, name: str, found: Found) -> dict:
+    if not isinstance(found.value, (int, float)):
+        return {"label": found.result.label, "value": str(found.value), "unit": "", "low": None, "high": None, "text": outcome.text(name)}
+    unit = outcome.units(name)[0]
+    ends = sorted(unit.from_base(end) if not (unit.inverse and end == 0) else 0.0 for end in (found.low, found.value, found.high))
+    value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
+    span = outcome.span(name)
+    text = outcome.both(name) + (f" ({span})" if span else "")
+    return {"label": found.result.label, "value": value, "unit": unit.sign, "low": ends[0], "high": ends[-1], "text": text}

@@ -1,0 +1,1 @@
+"""Yarn: counts, wraps, diameter, skein length, true weight, splitting and reeling."""
