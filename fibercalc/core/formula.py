@@ -68,8 +68,8 @@ def _value(node: ast.AST, values: dict):
                     return a**b
         case ast.UnaryOp(op=ast.USub(), operand=operand):
             return -_value(operand, values)
-        case ast.Call(func=ast.Name(id=name), args=args) if name in FUNCTIONS:
-            return FUNCTIONS[name](*(_value(arg, values) for arg in args))
+        case ast.Call(func=ast.Name(id=name), args=args) if name in FUNCTIONS or callable(values.get(name)):
+            return (FUNCTIONS.get(name) or values[name])(*(_value(arg, values) for arg in args))
         case ast.Attribute(value=inner, attr=attr):
             found = _value(inner, values)
             return [getattr(row, attr) for row in found] if isinstance(found, list) else getattr(found, attr)
@@ -106,9 +106,13 @@ def _write(node: ast.AST, name: Callable[[str], str], outer: int) -> str:
             written = _write(left, name, rank) + SIGNS[type(op)] + _write(right, name, tight)
             return f"({written})" if rank < outer else written
         case ast.Call(func=ast.Name(id="sqrt"), args=[inner]):
-            return f"√({_write(inner, name, 0)})"
+            written = _write(inner, name, 0)
+            return f"√{written}" if " " not in written else f"√({written})"
         case ast.Call(func=ast.Name(id=function), args=args):
-            return f"{WORDS.get(function, function)}({', '.join(_write(arg, name, 0) for arg in args)})"
+            written = ", ".join(_write(arg, name, 0) for arg in args)
+            if function in WORDS and len(args) == 1 and isinstance(args[0], (ast.Name, ast.Attribute)) and "," not in written:
+                return WORDS[function] + written
+            return f"{WORDS.get(function, function.replace('_', ' '))}({written})"
         case ast.Compare(left=left, ops=[op], comparators=[right]):
             return f"{_write(left, name, 0)} {COMPARE[type(op)][0]} {_write(right, name, 0)}"
     raise ValueError(f"not part of a formula: {ast.dump(node)[:60]}")

@@ -16,13 +16,14 @@ TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 
 @dataclass(frozen=True)
 class Found:
-    """One result: value, low and high in base units (value alone for words and dates)."""
+    """One result: value, low and high in base units (value alone for words and dates); best is the way it was found, where it had several."""
 
     result: Result
     value: object
     low: float | None = None
     high: float | None = None
     parts: Parts | None = None
+    best: str = ""
 
 
 class Outcome:
@@ -48,6 +49,10 @@ class Outcome:
     def high(self, name: str) -> float:
         return self.found[name].high
 
+    def best(self, name: str) -> str:
+        """Which of its several ways a result was found by."""
+        return self.found[name].best
+
     def rough(self, name: str) -> bool:
         """Whether the result carries a spread at all."""
         found = self.found[name]
@@ -69,6 +74,14 @@ class Outcome:
     def span(self, name: str, unit: str = "") -> str:
         """A result's range as written: "451 to 467 yd"; "" where there is no spread."""
         return self._write(name, unit)[1]
+
+    def down(self, name: str, unit: str = "") -> str:
+        """The low end of a result's range, rounded down to its finest step in one unit: what may be promised."""
+        found = self.found[name]
+        shown = found.result.of.unit(unit) if unit else self.units(name)[0]
+        step = found.result.step(shown) or 1.0
+        low = min(shown.from_base(found.low), shown.from_base(found.high))
+        return with_sign(write_number(round_to(low, step, "down"), decimals_of_step(step), self.settings.style), shown)
 
     def both(self, name: str) -> str:
         """A result in all its units: "459 yd · 420 m"."""

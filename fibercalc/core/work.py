@@ -1,5 +1,6 @@
 """Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is shown."""
 
+from dataclasses import replace
 from datetime import date
 from math import ceil, floor, isfinite
 
@@ -72,6 +73,8 @@ def work_given(given: Given, settings: Settings) -> Worked:
         elif value is not None:
             found[name] = _found(result, value, parts.get(name))
     for result in card.results:
+        if best := _narrowest(result, found):
+            found[result.name] = replace(best, result=result, best=best.result.name)
         if result.chance is not None and result.chance.of in found:
             found[result.name] = _chance(result, found[result.chance.of])
     ordered = {result.name: found[result.name] for result in card.results if result.name in found}
@@ -103,6 +106,11 @@ def _found(result, value, parts: Parts | None) -> Found:
     if result.of is COUNT:
         low, high = floor(low), ceil(high)
     return Found(result, value, low, high, parts)
+
+
+def _narrowest(result, found: dict[str, Found]) -> Found | None:
+    ways = [found[name] for name in result.best_of if name in found]
+    return min(ways, key=lambda way: way.high - way.low) if ways else None
 
 
 def _chance(result, of: Found) -> Found:

@@ -4,6 +4,7 @@ Four kinds of step and no decorative ones: a formula (its text is evaluated agai
 checked), a value looked up (table and row are read again) and a search (the constraints it kept are checked).
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from .amount import with_sign
@@ -28,6 +29,7 @@ class Step:
     of: Quantity
     look: tuple = ()  # (chapter, table, key column, key, value column)
     kept: tuple[str, ...] = ()
+    using: tuple[tuple[str, Callable], ...] = ()  # functions the equation names
 
 
 class Working:
@@ -42,9 +44,9 @@ class Working:
         """A formula in the names of inputs and earlier steps. Returns value, so a step can stand in an assignment."""
         return self._add("formula", name, formula, value, of, unit, label)
 
-    def solved(self, name: str, equation: str, value: float, of: Quantity = NUMBER, unit: str = "", label: str = "") -> float:
-        """A value found by iteration; equation is the residual, zero at the value (which it calls by name)."""
-        return self._add("solved", name, equation, value, of, unit, label)
+    def solved(self, name: str, equation: str, value: float, of: Quantity = NUMBER, unit: str = "", label: str = "", using: tuple[Callable, ...] = ()) -> float:
+        """A value found by iteration; equation is the residual, zero at the value (which it calls by name); using are functions it names."""
+        return self._add("solved", name, equation, value, of, unit, label, using=tuple((function.__name__, function) for function in using))
 
     def looked_up(self, name: str, chapter: str, table: str, key_column: str, key: str, column: str, of: Quantity = NUMBER, unit: str = "", label: str = "") -> float:
         """A value read from a published table, which stays the only place it is written."""
@@ -61,9 +63,10 @@ class Working:
         """The model's own error in one result as a 95 % half-width, in the result's base unit, where it depends on the case."""
         self.errors[result] = half_width
 
-    def _add(self, kind, name, text, value, of, unit, label, look=(), kept=()) -> float:
+    def _add(self, kind, name, text, value, of, unit, label, **more) -> float:
         if not self._muted:
-            self.steps.append(Step(kind, name, label or name.replace("_", " ").capitalize(), text, value, of.unit(unit) if unit else of.base, of, look, kept))
+            label = label or name.replace("_", " ").capitalize()
+            self.steps.append(Step(kind, name, label, text, value, of.unit(unit) if unit else of.base, of, **more))
         return value
 
 
@@ -99,7 +102,7 @@ def written_steps(steps: list[Step], card: Card, arguments: dict, settings: Sett
         # A value stands before its own step's text is written: an equation solved speaks of the value found.
         values[step.name], units[step.name] = step.value, step.unit
         row = {"kind": step.kind, "name": step.name, "label": step.label, "value": step.value, "unit": step.unit.sign,
-               "text": _number(step.value, step.unit, settings, 6 if step.of is not MONEY else 8)}
+               "text": _number(step.value, step.unit, settings, 6 if step.of is not MONEY else 8, inside=False)}
         if step.kind == "looked up":
             row |= _looked_up(step, settings)
         elif step.kind == "searched":
@@ -125,9 +128,11 @@ def _one(card: Card, rows: str) -> str:
     return card.item(rows).one
 
 
-def _number(value, unit: Unit, settings: Settings, digits: int = 6) -> str:
+def _number(value, unit: Unit, settings: Settings, digits: int = 6, inside: bool = True) -> str:
     if value is None:
         return "–"
     if isinstance(value, str):
         return value
+    if unit.sign == "%" and inside:
+        return write_plain(value, settings.style, digits)  # "3 ÷ 100" reads as a worker writes it; "3 % ÷ 100" would not
     return with_sign(write_plain(value, settings.style, digits), unit)

@@ -1,0 +1,44 @@
+"""Elements of SVG and HTML as text, escaped in this one place.
+
+Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings in stays text.
+"""
+
+from html import escape
+
+VOID = {"input", "br", "hr", "meta", "link", "img"}
+
+
+class Markup(str):
+    """Text that is already escaped."""
+
+    __slots__ = ()
+
+
+def tag(name: str, *children, **attributes) -> Markup:
+    """An element. Children: text (escaped), Markup, lists of them, None. Attributes: class_ is class, data_x is data-x, True stands
+    alone, None and False are left out."""
+    text = [f"<{name}"]
+    for key, value in attributes.items():
+        if value is None or value is False:
+            continue
+        key = key.rstrip("_").replace("_", "-")
+        text.append(f" {key}" if value is True else f' {key}="{escape(str(value), quote=True)}"')
+    text.append(">")
+    if name not in VOID:
+        text += [inner(*children), f"</{name}>"]
+    return Markup("".join(text))
+
+
+def inner(*children) -> Markup:
+    """Children joined, without an element around them."""
+    text = []
+    for child in children:
+        if child is None or child is False:
+            continue
+        if isinstance(child, Markup):
+            text.append(child)
+        elif isinstance(child, str):
+            text.append(escape(child, quote=False))
+        else:
+            text.append(inner(*child))
+    return Markup("".join(text))

@@ -1,0 +1,69 @@
+"""A drawing board: shapes and labels on a sheet 360 units wide. Labels are kept inside the sheet, never clipped."""
+
+from ..answer import Picture
+from ..markup import Markup, tag
+
+WIDTH = 360
+TEXT = 14  # the size labels are read at on a phone
+CHARACTER = 0.56  # mean width of a character of our typeface, in em; a little wide, so that labels never clip
+
+# The site's own colors, with the light scheme's values where a picture stands alone.
+INK, SOFT, LINE = "var(--ink, #1f2328)", "var(--soft, #555a5f)", "var(--line, #d9d3c4)"
+INDIGO, INDIGO_WASH = "var(--indigo, #27407a)", "var(--indigo-wash, #e8ecf5)"
+MADDER, MADDER_WASH = "var(--madder, #8c2f22)", "var(--madder-wash, #f8ebe6)"
+PAPER, SHEET = "var(--paper, #f7f4ec)", "var(--sheet, #fffdf8)"
+
+
+def n(value: float) -> str:
+    """A coordinate, short."""
+    return f"{value:.1f}".removesuffix(".0")
+
+
+class Drawing:
+    """Collects shapes; picture() gives the finished SVG with its title and words."""
+
+    def __init__(self, height: float, width: float = WIDTH):
+        self.width, self.height = width, height
+        self._parts: list[Markup] = []
+        self.labels: list[tuple[float, float, float, str]] = []  # left, right, baseline, text: for the test that nothing clips
+
+    def line(self, x1, y1, x2, y2, stroke=INK, width=1.0, dash="") -> None:
+        self._parts.append(tag("line", x1=n(x1), y1=n(y1), x2=n(x2), y2=n(y2), stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
+
+    def rect(self, x, y, width, height, fill="none", stroke=INK, stroke_width=1.0) -> None:
+        self._parts.append(tag("rect", x=n(x), y=n(y), width=n(max(width, 0)), height=n(max(height, 0)), fill=fill, stroke=stroke, stroke_width=n(stroke_width)))
+
+    def circle(self, x, y, radius, fill="none", stroke=INK, width=1.0) -> None:
+        self._parts.append(tag("circle", cx=n(x), cy=n(y), r=n(radius), fill=fill, stroke=stroke, stroke_width=n(width)))
+
+    def ellipse(self, x, y, rx, ry, fill="none", stroke=INK, width=1.0) -> None:
+        self._parts.append(tag("ellipse", cx=n(x), cy=n(y), rx=n(rx), ry=n(ry), fill=fill, stroke=stroke, stroke_width=n(width)))
+
+    def path(self, points, fill="none", stroke=INK, width=1.0, closed=False, dash="") -> None:
+        """A line through points."""
+        data = "M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) + ("Z" if closed else "")
+        self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
+
+    def hatch(self, x, y, width, height, gap=6.0, stroke=INK) -> None:
+        """Slanting lines across a box: a filling that needs no color."""
+        at = -height
+        while at < width:
+            x1, x2 = max(at, 0), min(at + height, width)
+            if x2 > x1:
+                self.line(x + x1, y + height - (x1 - at), x + x2, y + height - (x2 - at), stroke=stroke, width=0.8)
+            at += gap
+
+    def text(self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK) -> None:
+        """A label; moved sideways where it would leave the sheet."""
+        wide = len(words) * size * CHARACTER * (1.06 if bold else 1.0)
+        left = x - {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
+        moved = min(max(left, 1.0), max(self.width - wide - 1.0, 1.0)) - left
+        self.labels.append((left + moved, left + moved + wide, y, words))
+        self._parts.append(tag("text", words, x=n(x + moved), y=n(y), text_anchor=anchor if anchor != "start" else None, font_size=n(size),
+                               font_weight="600" if bold else None, fill=fill))
+
+    def picture(self, title: str, alt: str) -> Picture:
+        """The finished picture."""
+        svg = tag("svg", *self._parts, xmlns="http://www.w3.org/2000/svg", class_="picture", viewBox=f"0 0 {n(self.width)} {n(self.height)}", role="img",
+                  aria_label=alt, font_family="inherit")
+        return Picture(title, alt, svg)
