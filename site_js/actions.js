@@ -1,0 +1,110 @@
+// The buttons under a card: copy its link, print it, start over.
+
+import { button, one, say } from "./dom.js";
+import { put } from "./put.js";
+
+/** @typedef {import("./card.js").BenchCard} BenchCard */
+
+/** @type {Record<string, (card: BenchCard) => void | Promise<void>>} */
+const ACTIONS = {
+  "copy-link": copyLink,
+  "print-card": printCard,
+  "print-page": () => print(),
+  "start-over": startOver,
+};
+
+/**
+ * @param {BenchCard} card
+ * @param {AbortSignal} signal
+ */
+export function actOn(card, signal) {
+  for (const pressed of card.querySelectorAll("[data-do]")) {
+    const act = ACTIONS[pressed.getAttribute("data-do") ?? ""];
+    if (act) pressed.addEventListener("click", () => void act(card), { signal });
+  }
+}
+
+/** @param {BenchCard} card */
+async function copyLink(card) {
+  const partly = card.unsaved ? " It is for your last good values." : "";
+  const { link } = card;
+  if (await copied(link)) tell(card, `Link copied.${partly}`);
+  else tell(card, `Copy this link: ${link}${partly}`);
+}
+
+/**
+ * The clipboard needs a secure page and leave to write; the old command works nearly everywhere else.
+ * @param {string} text
+ */
+async function copied(text) {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch (error) {
+    if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
+  }
+  const focused = document.activeElement;
+  const field = document.createElement("textarea");
+  field.value = text;
+  field.setAttribute("aria-hidden", "true");
+  field.style.cssText = "position:fixed;top:0;opacity:0;font-size:16px";
+  document.body.append(field);
+  field.select();
+  const done = document.execCommand("copy");
+  field.remove();
+  if (focused instanceof HTMLElement) focused.focus({ preventScroll: true });
+  return done;
+}
+
+/** @param {BenchCard} card */
+async function printCard(card) {
+  const outcome = await card.sheet();
+  if (outcome === null || "problem" in outcome) {
+    tell(card, `The half-page sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."} “Print the page” works without it.`);
+    return;
+  }
+  document.querySelector(".sheet-alone")?.remove();
+  const sheet = document.createElement("section");
+  sheet.className = "sheet-alone";
+  put(sheet, outcome.ok.html);
+  document.body.append(sheet);
+  document.documentElement.classList.add("print-alone");
+  const clean = () => {
+    sheet.remove();
+    document.documentElement.classList.remove("print-alone");
+  };
+  addEventListener("afterprint", clean, { once: true });
+  print();
+}
+
+/** @param {BenchCard} card */
+function startOver(card) {
+  const undo = card.startOver();
+  const place = one(card, ".do", HTMLElement);
+  one(card, ".do .undo", HTMLElement)?.remove();
+  const back = button("Put my values back", "undo");
+  back.addEventListener("click", () => {
+    undo();
+    const pressed = one(card, '[data-do="start-over"]', HTMLElement);
+    back.remove();
+    pressed?.focus();
+    tell(card, "Your values are back.");
+  });
+  one(card, '[data-do="start-over"]', HTMLElement)?.after(back);
+  if (place) tell(card, "Back to the example.");
+}
+
+/**
+ * @param {BenchCard} card
+ * @param {string} text
+ */
+function tell(card, text) {
+  let place = one(card, ".do + .said", HTMLElement);
+  if (!place) {
+    place = document.createElement("p");
+    place.className = "said";
+    place.setAttribute("role", "status");
+    one(card, ".do", HTMLElement)?.after(place);
+  }
+  say(place, text);
+}

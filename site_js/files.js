@@ -1,0 +1,42 @@
+// A record as a file: made for download, read back with a size limit. What is inside is Python's matter.
+
+/** bytes; a bench record is a few kilobytes */
+const LARGEST = 1_000_000;
+
+/**
+ * @param {unknown} content
+ * @param {string} name
+ */
+export function saveAs(content, name) {
+  const address = URL.createObjectURL(new Blob([`${JSON.stringify(sorted(content), null, 2)}\n`], { type: "application/json" }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/**
+ * @param {File} file
+ * @returns {Promise<{ content: unknown } | { problem: string }>}
+ */
+export async function readJson(file) {
+  if (file.size > LARGEST) return { problem: `${file.name} is too large for a bench record.` };
+  try {
+    return { content: JSON.parse(await file.text()) };
+  } catch (error) {
+    if (!(error instanceof SyntaxError || error instanceof DOMException)) throw error;
+    return { problem: `${file.name} is not a bench record (it holds no JSON).` };
+  }
+}
+
+/**
+ * Keys in order, so that two exports can be compared line by line.
+ * @param {unknown} value
+ * @returns {unknown}
+ */
+export function sorted(value) {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, inner]) => [key, sorted(inner)]));
+}

@@ -1,0 +1,27 @@
+// Wakes the page: elements first, then what the whole site shares.
+
+import { BenchCard } from "./card.js";
+import { startedAt } from "./dom.js";
+import { fairCheck } from "./fair.js";
+import { sparesData, whenIdle } from "./idle.js";
+import { BenchMine } from "./mine.js";
+import { offline } from "./offline.js";
+import { siteRoot } from "./places.js";
+import { python } from "./python.js";
+
+siteRoot();
+customElements.define("bench-card", BenchCard);
+customElements.define("bench-mine", BenchMine);
+
+addEventListener("pagehide", () => python.rest());
+addEventListener("pageshow", (event) => {
+  if (!event.persisted) return;
+  python.resume();
+  if (document.querySelector("bench-card") && !sparesData()) void whenIdle().then(() => python.start());
+});
+document.addEventListener("click", (event) => {
+  const pressed = startedAt(event, '[data-do="fair-check"]');
+  if (pressed) void fairCheck(pressed);
+});
+
+void offline.start();

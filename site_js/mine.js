@@ -1,0 +1,251 @@
+// <bench-mine>: the My bench page. Its form is made and checked by Python like any card's; a record is kept only
+// on a press of Save, and on this device alone.
+
+import { bench } from "./bench.js";
+import { button, one, say, startedAt } from "./dom.js";
+import { readJson, saveAs } from "./files.js";
+import { LiveForm } from "./form.js";
+import { whenIdle } from "./idle.js";
+import { python } from "./python.js";
+import { stateWords } from "./words.js";
+
+/** @typedef {import("./protocol.js").BenchRecord} BenchRecord */
+
+const CARD = "my-bench";
+
+/** @type {[act: string, label: string][]} */
+const BUTTONS = [
+  ["bench-save", "Save my bench"],
+  ["bench-export", "Export to a file"],
+  ["bench-import", "Import from a file"],
+  ["bench-remove", "Remove everything"],
+];
+
+export class BenchMine extends HTMLElement {
+  /** @type {AbortController | null} */
+  #life = null;
+  /** @type {LiveForm | null} */
+  #form = null;
+  #empty = /** @type {ReturnType<LiveForm["snapshot"]> | null} */ (null);
+  /** Typed and not saved. */
+  #unsaved = false;
+
+  get unsaved() {
+    return this.#unsaved;
+  }
+
+  connectedCallback() {
+    const form = one(this, "form.given", HTMLFormElement);
+    if (!form) return;
+    this.#life = new AbortController();
+    const { signal } = this.#life;
+    form.reset();
+    this.#form = new LiveForm(form, { card: CARD, signal, settings: () => bench.settings, changed: () => void this.#check() });
+    this.#empty = this.#form.snapshot();
+    this.#addButtons();
+    form.addEventListener("focusin", () => python.start(), { once: true, signal });
+    this.addEventListener("click", (event) => this.#pressed(event), { signal });
+    python.addEventListener("stage", () => this.#tell(), { signal });
+    bench.addEventListener("change", () => this.#benchChanged(), { signal });
+    void this.#wake(signal);
+  }
+
+  disconnectedCallback() {
+    this.#life?.abort();
+    python.forget(CARD);
+    this.#form = null;
+  }
+
+  /** @param {AbortSignal} signal */
+  async #wake(signal) {
+    this.#tell();
+    await bench.ready();
+    if (bench.unavailable) this.#say(`Nothing can be kept here: ${bench.unavailable}. You can still export what you typed to a file.`);
+    await whenIdle();
+    if (signal.aborted) return;
+    python.start();
+    if (bench.record && !this.#unsaved) await this.#show(bench.record);
+  }
+
+  /** @param {BenchRecord} record */
+  async #show(record) {
+    const outcome = await python.ask({ do: "bench-read", record, settings: bench.settings }, { replaces: CARD });
+    if (!outcome || !this.#form) return null;
+    if ("problem" in outcome) {
+      this.#say(outcome.problem.text);
+      return null;
+    }
+    this.#form.fill(outcome.ok);
+    this.#unsaved = false;
+    const checked = await this.#ask();
+    if (checked) this.#form?.echo(checked.fields);
+    return outcome.ok;
+  }
+
+  async #check() {
+    this.#unsaved = true;
+    const checked = await this.#ask();
+    if (checked && this.#form?.echo(checked.fields)) await this.#check();
+  }
+
+  async #ask() {
+    const outcome = await python.ask({ do: "bench-check", ...this.#form?.state(), settings: bench.settings }, { replaces: CARD });
+    if (!outcome || !this.#form) return null;
+    if ("problem" in outcome) {
+      this.#say(outcome.problem.text);
+      return null;
+    }
+    if (outcome.ok.shown) this.#form.echoes.reveal(outcome.ok.shown);
+    return outcome.ok;
+  }
+
+  /** What the form says now, if every field is good; otherwise the first bad field takes the focus. */
+  async #checked() {
+    const checked = await this.#ask();
+    if (!checked) return null;
+    this.#form?.echo(checked.fields);
+    this.#form?.echoes.settle();
+    const bad = Object.keys(checked.fields).filter((name) => checked.fields[name]?.why);
+    if (bad.length === 0) return checked;
+    this.#say(bad.length === 1 ? "Not done: one field needs another value." : `Not done: ${bad.length} fields need other values.`);
+    this.#form?.controls.find(bad[0] ?? "")?.focus();
+    return null;
+  }
+
+  /** @param {Event} event */
+  #pressed(event) {
+    if (startedAt(event, ".state .again")) python.retry();
+    switch (startedAt(event, "[data-do]")?.dataset.do) {
+      case "bench-save":
+        void this.#save();
+        break;
+      case "bench-export":
+        void this.#export();
+        break;
+      case "bench-import":
+        this.#import();
+        break;
+      case "bench-remove":
+        void this.#keep(null, "Everything of My bench is removed from this device.");
+        break;
+    }
+  }
+
+  async #save() {
+    // browsers want a press for this; it is asked for once, not again after a no
+    const lasting = bench.record ? navigator.storage?.persisted?.() : navigator.storage?.persist?.();
+    const checked = await this.#checked();
+    if (!checked) return;
+    await this.#keep(checked.record, `${checked.saved_text ?? "Saved."} ${keptWhere(await lasting)}`);
+  }
+
+  async #export() {
+    const checked = await this.#checked();
+    if (!checked) return;
+    saveAs(checked.record, `my-bench-${new Date().toISOString().slice(0, 10)}.json`);
+    this.#say("The file is in your downloads. It holds all of My bench; import it on another device, or after a phone has cleared this one.");
+  }
+
+  #import() {
+    const picker = document.createElement("input");
+    picker.type = "file";
+    picker.accept = ".json,application/json";
+    picker.addEventListener("change", () => void this.#take(picker.files?.[0]));
+    picker.click();
+  }
+
+  /** @param {File} [file] */
+  async #take(file) {
+    if (!file) return;
+    const read = await readJson(file);
+    if ("problem" in read) {
+      this.#say(`${read.problem} Nothing was changed.`);
+      return;
+    }
+    const outcome = await python.ask({ do: "bench-read", record: read.content, settings: bench.settings });
+    if (!outcome) return;
+    if ("problem" in outcome) this.#say(`${outcome.problem.text} Nothing was changed.`);
+    else await this.#keep(outcome.ok.record, [`Imported from ${file.name}.`, ...outcome.ok.notes].join(" "));
+  }
+
+  /**
+   * Keeps a record, or none, and holds out the way back.
+   * @param {BenchRecord | null} record
+   * @param {string} text
+   */
+  async #keep(record, text) {
+    const before = bench.record;
+    const typed = this.#form?.snapshot();
+    this.#unsaved = false;
+    const problem = await bench.keep(record);
+    if (problem) {
+      this.#unsaved = true;
+      this.#say(`Not kept: ${problem}. Export to a file instead.`);
+      return;
+    }
+    this.#say(text);
+    one(this, ".do .undo", HTMLElement)?.remove();
+    const undo = button("Undo", "undo");
+    undo.addEventListener("click", async () => {
+      undo.remove();
+      await bench.keep(before);
+      if (!before && typed) {
+        this.#form?.fill(typed);
+        void this.#check();
+      }
+      this.#say("As it was before.");
+      one(this, '[data-do="bench-save"]', HTMLElement)?.focus();
+    });
+    one(this, ".do", HTMLElement)?.append(undo);
+  }
+
+  #benchChanged() {
+    if (this.#unsaved) return;
+    if (bench.record) void this.#show(bench.record);
+    else if (this.#empty) {
+      this.#form?.fill(this.#empty);
+      this.#form?.echo({});
+    }
+  }
+
+  #addButtons() {
+    if (one(this, ".do", HTMLElement)) return;
+    const row = document.createElement("p");
+    row.className = "do";
+    for (const [act, label] of BUTTONS) {
+      const made = button(label, act === "bench-save" ? "first" : "");
+      made.dataset.do = act;
+      row.append(made);
+    }
+    one(this, "form.given", HTMLElement)?.after(row);
+  }
+
+  /** How the calculator stands, without which nothing can be checked. */
+  #tell() {
+    const line = one(this, ".state", HTMLElement);
+    if (!line) return;
+    const { state, text, retry } = stateWords(python.stage, { offline: false, waiting: true, worked: false });
+    line.dataset.state = state;
+    line.replaceChildren(text, ...(retry ? [" ", button("Try again", "again")] : []));
+  }
+
+  /** @param {string} text */
+  #say(text) {
+    let place = one(this, ".said-of-bench", HTMLElement);
+    if (!place) {
+      place = document.createElement("p");
+      place.className = "said said-of-bench";
+      place.setAttribute("role", "status");
+      one(this, ".do", HTMLElement)?.after(place);
+    }
+    say(place, text);
+  }
+}
+
+/** @param {boolean} [lasting] */
+function keptWhere(lasting) {
+  const cleared = lasting
+    ? "The browser has agreed not to clear it by itself."
+    : "A phone may clear it: on an iPhone after seven days of use without a visit, unless the book is on the Home Screen; elsewhere when room runs out.";
+  return `It is kept in this browser on this device only. ${cleared} Export a file to be sure.`;
+}

@@ -1,0 +1,107 @@
+// What is kept on this device: one IndexedDB database, one store a kind. Storage may be denied (private window,
+// embedded page), full, or cleared by the browser: every access answers with a value or with words.
+
+import { openDB } from "./idb.js";
+
+/** Never derived from an address: a renamed site must find its records again. */
+const DATABASE = "bench-book";
+/** Counts stores only; what is inside a record is versioned and migrated by Python. */
+const VERSION = 1;
+/** ms; an open that another tab blocks may wait for ever */
+const PATIENCE = 3_000;
+
+/**
+ * @typedef {"bench" | "last"} StoreName
+ * @typedef {{ value: any } | { unavailable: string }} Kept
+ */
+
+/** @type {Promise<import("idb").IDBPDatabase> | null} */
+let opening = null;
+
+/**
+ * @param {StoreName} store
+ * @param {string} key
+ * @returns {Promise<Kept>}
+ */
+export function read(store, key) {
+  return attempt((database) => database.get(store, key));
+}
+
+/**
+ * @param {StoreName} store
+ * @param {string} key
+ * @param {unknown} value
+ * @returns {Promise<Kept>}
+ */
+export function write(store, key, value) {
+  return attempt(async (database) => {
+    const change = database.transaction(store, "readwrite", { durability: "strict" });
+    await Promise.all([change.store.put(value, key), change.done]);
+    return value;
+  });
+}
+
+/**
+ * @param {StoreName} store
+ * @param {string} key
+ * @returns {Promise<Kept>}
+ */
+export function remove(store, key) {
+  return attempt(async (database) => {
+    const change = database.transaction(store, "readwrite", { durability: "strict" });
+    await Promise.all([change.store.delete(key), change.done]);
+  });
+}
+
+/**
+ * @param {(database: import("idb").IDBPDatabase) => Promise<any>} act
+ * @returns {Promise<Kept>}
+ */
+async function attempt(act) {
+  try {
+    opening ??= open();
+    return { value: await act(await opening) };
+  } catch (error) {
+    opening = null;
+    return { unavailable: words(error) };
+  }
+}
+
+/** @returns {Promise<import("idb").IDBPDatabase>} */
+async function open() {
+  if (typeof indexedDB === "undefined") throw new Error("this browser keeps nothing for this page");
+  const database = openDB(DATABASE, VERSION, {
+    upgrade(made, from) {
+      if (from < 1) {
+        made.createObjectStore("bench");
+        made.createObjectStore("last");
+      }
+    },
+    blocking(_now, _wanted, event) {
+      // a newer version of the page wants to upgrade: let go, and open again when next needed
+      if (event.target instanceof IDBDatabase) event.target.close();
+      opening = null;
+    },
+    terminated() {
+      opening = null;
+    },
+  });
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let alarm;
+  const late = new Promise((_, give) => {
+    alarm = setTimeout(() => give(new Error("another tab with the bench book holds it; close the other tabs")), PATIENCE);
+  });
+  try {
+    return await Promise.race([database, /** @type {Promise<never>} */ (late)]);
+  } finally {
+    clearTimeout(alarm);
+  }
+}
+
+/** @param {unknown} error */
+function words(error) {
+  const name = error instanceof DOMException ? error.name : "";
+  if (name === "QuotaExceededError") return "the storage of this browser is full";
+  if (name === "SecurityError" || name === "InvalidStateError") return "this browser does not let the page keep anything";
+  return error instanceof Error && error.message ? error.message : "this browser does not let the page keep anything";
+}
