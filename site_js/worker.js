@@ -1,0 +1,155 @@
+/**
+ * The worker in which Python runs. It knows no card: text goes in, text comes out.
+ *
+ * In:  {boot: {runtime: "<absolute address of the runtime folder>/"}}   once
+ *      {call: <id>, text: "<JSON>"}                                     any time; calls before "ready" wait
+ * Out: {stage: "loading", loaded, total}   bytes as they travel; total is 0 until it is known
+ *      {stage: "ready", ms} | {stage: "failed", text}
+ *      {reply: <id>, text: "<JSON>"}
+ */
+
+/** Fetched at once, not one after the other as the loader would. @type {Array<keyof Sizes>} */
+const FIRST_FILES = ["pyodide.asm.wasm", "python_stdlib.zip", "fibercalc.zip", "pyodide-lock.json"];
+const PROGRESS_EVERY_MS = 100;
+
+/** @typedef {Record<string, [raw: number, compressed: number]>} Sizes */
+
+/** @type {((text: string) => Promise<string>) | undefined} */
+let ask;
+/** @type {Array<{call: number, text: string}>} */
+const waiting = [];
+/** Calls are answered in the order in which they came, also when one of them has to fetch a package first. */
+let last = Promise.resolve();
+
+self.onmessage = ({ data }) => {
+  if (data.boot) boot(data.boot.runtime).catch((problem) => self.postMessage({ stage: "failed", text: said(problem) }));
+  else if (ask) answer(data);
+  else waiting.push(data);
+};
+
+/** @param {{call: number, text: string}} request */
+function answer({ call, text }) {
+  last = last.then(async () => {
+    let reply;
+    try {
+      reply = await /** @type {NonNullable<typeof ask>} */ (ask)(text);
+    } catch (problem) {
+      reply = JSON.stringify({ id: null, problem: { kind: "fault", text: said(problem) } });
+    }
+    self.postMessage({ reply: call, text: reply });
+  });
+}
+
+/** @param {string} runtime */
+async function boot(runtime) {
+  const began = performance.now();
+  const files = fetchTogether(runtime, FIRST_FILES);
+  // Pyodide waits for ever when a file fails (it only logs), so our own fetches say so.
+  const { pyodide, boundary } = await Promise.race([start(runtime, files), files.broken]);
+  ask = async (text) => {
+    const reply = boundary.handle(text);
+    const packages = needed(reply);
+    if (!packages) return reply;
+    await pyodide.loadPackage(packages, { messageCallback: () => {}, errorCallback: () => {} });
+    return boundary.handle(text);
+  };
+  self.postMessage({ stage: "ready", ms: Math.round(performance.now() - began) });
+  for (const request of waiting.splice(0)) answer(request);
+}
+
+/**
+ * Our package stays zipped and Python imports from the zip, which is put in place before Python starts. Measured against
+ * the two other ways (see DEVELOPERS.md, "How Python starts"): naming it in the lock file unpacks it after the start.
+ * @param {string} runtime
+ * @param {ReturnType<typeof fetchTogether>} files
+ */
+async function start(runtime, files) {
+  const loader = import(`${runtime}pyodide.mjs`);
+  const compiled = import(`${runtime}pyodide.asm.mjs`);
+  const ours = files.bytes("fibercalc.zip");
+  const lock = files.bytes("pyodide-lock.json").then((bytes) => new TextDecoder().decode(bytes));
+  // The loader asks for the interpreter and the standard library by address: hand it the answers that are on their way.
+  const fetchAnew = self.fetch;
+  self.fetch = (input, options) => files.take(String(input)) ?? fetchAnew(input, options);
+  const { loadPyodide } = await loader;
+  const pyodide = await loadPyodide({
+    indexURL: runtime,
+    stdLibURL: `${runtime}python_stdlib.zip`,
+    lockFileContents: lock,
+    packageBaseUrl: runtime,
+    createPyodideModule: (await compiled).default,
+    env: { PYTHONPATH: "/fibercalc.zip" },
+    fsInit: async (/** @type {any} */ disk) => disk.writeFile("/fibercalc.zip", await ours),
+  });
+  self.fetch = fetchAnew;
+  return { pyodide, boundary: pyodide.pyimport("fibercalc.site.boundary") };
+}
+
+/**
+ * Starts all fetches at once and counts their bytes.
+ * @param {string} runtime
+ * @param {string[]} names
+ */
+function fetchTogether(runtime, names) {
+  let loaded = 0, total = 0, told = 0;
+  /** @type {Sizes} */
+  let sizes = {};
+  /** @type {(problem: Error) => void} */
+  let fail;
+  const broken = /** @type {Promise<never>} */ (new Promise((_, reject) => { fail = reject; }));
+
+  const count = (/** @type {number} */ bytes) => {
+    loaded += bytes;
+    if (performance.now() - told < PROGRESS_EVERY_MS) return;
+    told = performance.now();
+    self.postMessage({ stage: "loading", loaded: Math.round(loaded), total });
+  };
+  const get = async (/** @type {string} */ name) => {
+    const response = await fetch(runtime + name).catch(() => { throw new Error(`${name} could not be fetched.`); });
+    if (!response.ok || !response.body) throw new Error(`${name} could not be fetched (${response.status}).`);
+    const packed = response.headers.has("Content-Encoding");
+    const reader = response.body.getReader();
+    const counted = new ReadableStream({
+      async pull(out) {
+        const { done, value } = await reader.read().catch((problem) => { fail(new Error(`${name} broke off.`)); throw problem; });
+        if (done) return out.close();
+        const [raw, compressed] = sizes[name] ?? [1, 1];
+        count(value.length * (packed ? compressed / raw : 1));
+        out.enqueue(value);
+      },
+    });
+    return new Response(counted, { headers: { "Content-Type": response.headers.get("Content-Type") ?? "" } });
+  };
+  const started = new Map(names.map((name) => {
+    const response = get(name);
+    response.catch((problem) => fail(problem));
+    return [runtime + name, response];
+  }));
+  fetch(`${runtime}sizes.json`).then(async (response) => {
+    sizes = await response.json();
+    total = names.reduce((sum, name) => sum + (sizes[name]?.[1] ?? 0), 0);
+  }).catch(() => { total = 0; }); // without it the line only lacks its "of y MB"
+  const take = (/** @type {string} */ address) => {
+    const response = started.get(address);
+    started.delete(address);
+    return response;
+  };
+  const bytes = async (/** @type {string} */ name) => {
+    const response = await take(runtime + name);
+    if (!response) throw new Error(`${name} was taken before.`);
+    return new Uint8Array(await response.arrayBuffer());
+  };
+  return { take, bytes, broken };
+}
+
+/** The packages that an answer asks for, or null. Most answers ask for none and are not parsed. @param {string} reply */
+function needed(reply) {
+  if (!reply.includes('"needs"')) return null;
+  const { problem } = JSON.parse(reply);
+  return problem?.kind === "needs" ? problem.packages : null;
+}
+
+/** @param {unknown} problem */
+function said(problem) {
+  return problem instanceof Error ? problem.message.trim().split("\n").at(-1) ?? problem.name : String(problem);
+}
