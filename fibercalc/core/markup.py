@@ -14,7 +14,7 @@ class Markup(str):
     __slots__ = ()
 
 
-def tag(name: str, *children, **attributes) -> Markup:
+def tag(name: str, /, *children, **attributes) -> Markup:
     """An element. Children: text (escaped), Markup, lists of them, None. Attributes: class_ is class, data_x is data-x, True stands
     alone, None and False are left out."""
     text = [f"<{name}"]

@@ -70,18 +70,20 @@ class Given:
         return [name for name, reading in self.readings.items() if reading.asked]
 
 
-def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: dict[str, str] | None = None, exact: dict[str, str] | None = None) -> Given:
+def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: dict[str, str] | None = None, exact: dict[str, str] | None = None,
+                counts: dict[str, int] | None = None) -> Given:
     """Read texts by full input name ("dyes.1.depth"); a name that is missing keeps its default.
 
     units: the unit chosen beside a field. exact: canonical text that stands for a shown text (after a unit switch).
+    counts: how many rows of a list there are, where the texts cannot say it (none).
     """
-    units, exact = units or {}, exact or {}
+    units, exact, counts = units or {}, exact or {}, counts or {}
     given = Given(card)
     defaults = card.defaults()
     known = set(defaults)
     for item in card.inputs:
         if isinstance(item, Rows):
-            count = row_count(item, texts)
+            count = counts.get(item.name, row_count(item, texts))
             given.counts[item.name] = count
             if not item.least <= count <= item.most:
                 allowed = f"{item.least} to {item.most} rows"

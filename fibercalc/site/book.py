@@ -1,0 +1,55 @@
+"""The book's order: which pages stand in the navigation, by chapter, cards first."""
+
+import re
+from pathlib import Path
+
+from ..core.card import CHAPTERS
+from ..core.registry import chapter_cards
+
+FRONT_MATTER = re.compile(r"\A---\n(.*?)\n---\n", re.DOTALL)
+
+
+class Unplaced(ValueError):
+    """A page or a card has no place in the book; the build stops."""
+
+
+def front_matter(path: Path) -> dict[str, str]:
+    """The `key: value` lines at the head of a page."""
+    match = FRONT_MATTER.match(path.read_text("utf-8"))
+    lines = match[1].splitlines() if match else []
+    return {key.strip(): value.strip().strip('"') for key, _, value in (line.partition(":") for line in lines)}
+
+
+def navigation(pages: Path) -> list:
+    """MkDocs' nav: the front page, each chapter that has cards (overview, cards, reference pages), then the general pages.
+
+    Raises Unplaced when a card has no page or a page in a chapter's folder is neither a card's nor a reference page.
+    """
+    nav: list = [{"Contents": "index.md"}]
+    for chapter in CHAPTERS:
+        cards = chapter_cards(chapter)
+        if cards:
+            nav.append({chapter.capitalize(): _chapter(pages, chapter, cards)})
+    general = [path for path in pages.glob("*.md") if path.name != "index.md"]
+    nav += [{front_matter(path)["title"]: path.name} for path in sorted(general, key=_place)]
+    return nav
+
+
+def _chapter(pages: Path, chapter: str, cards: list) -> list:
+    folder = pages / chapter
+    entries: list = [f"{chapter}/index.md"]
+    for card in cards:
+        if not (folder / f"{card.id}.md").is_file():
+            raise Unplaced(f"card {card.id} has no page; write docs/pages/{chapter}/{card.id}.md")
+        entries.append({front_matter(folder / f"{card.id}.md").get("title", card.question): f"{chapter}/{card.id}.md"})
+    used = {f"{card.id}.md" for card in cards} | {"index.md"}
+    rest = [path for path in folder.glob("*.md") if path.name not in used]
+    for path in sorted(rest, key=_place):
+        if front_matter(path).get("kind") != "reference":
+            raise Unplaced(f"{chapter}/{path.name} belongs to no card; give it `kind: reference`, or its card")
+        entries.append({front_matter(path)["title"]: f"{chapter}/{path.name}"})
+    return entries
+
+
+def _place(path: Path) -> tuple:
+    return int(front_matter(path).get("place", 999)), path.name

@@ -1,0 +1,64 @@
+"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents and ```bench become HTML.
+
+An unknown name stops the build; nothing half-made is published.
+"""
+
+from importlib import import_module
+
+from ..core.answer import Picture, Table
+from ..core.card import CHAPTERS
+from ..core.markup import Markup, inner, tag
+from ..core.reading import read_inputs
+from ..core.registry import chapter_cards, find_card
+from ..core.settings import Settings
+from ..workbook.bench import BENCH
+from .form import form
+from .page import card_element
+from .parts import figure, listing, sources
+from ..sources import all_sources
+
+
+def formatter(source: str, language: str, css_class: str, options: dict, md, **kwargs) -> str:
+    """A custom fence for pymdownx.superfences."""
+    return FENCES[language](source.strip())
+
+
+def card(name: str) -> Markup:
+    """```card: a card's id."""
+    return card_element(find_card(name))
+
+
+def chart(name: str) -> Markup:
+    """```chart: chapter.name, a function of the chapter's charts module that returns tables and pictures."""
+    chapter, _, function = name.partition(".")
+    parts = getattr(import_module(f"fibercalc.{chapter}.charts"), function)()
+    made = []
+    for part in parts:
+        if isinstance(part, Picture):
+            made.append(figure(part))
+        elif isinstance(part, Table):
+            made += [listing(part), sources(tuple(all_sources()[each] for each in part.sources)) if part.sources else None]
+    return tag("section", *made, class_="chart", data_chart=name)
+
+
+def contents(name: str) -> Markup:
+    """```contents: the questions of all chapters that have cards, or of the one chapter named."""
+    chapters = [name] if name else [chapter for chapter in CHAPTERS if chapter_cards(chapter)]
+    up = "../" if name else ""
+    made = []
+    for chapter in chapters:
+        lines = [tag("li", tag("a", card.question, href=f"{up}{chapter}/{card.id}/")) for card in chapter_cards(chapter)]
+        made.append(inner(None if name else tag("h2", tag("a", chapter.capitalize(), href=f"{chapter}/"), id=chapter), tag("ul", *lines)))
+    return tag("div", *made, class_="contents")
+
+
+def bench(name: str) -> Markup:
+    """```bench: the form of My bench."""
+    settings = Settings()
+    buttons = (("save", "Save my bench", "first"), ("export", "Save a copy as a file", None), ("import", "Read a file", None), ("erase", "Remove everything", None))
+    return tag("bench-mine", form(BENCH, read_inputs(BENCH, {}, settings), settings),
+               tag("p", *(tag("button", words, type="button", data_do=do, class_=look) for do, words, look in buttons), class_="do"),
+               tag("p", class_="kept", hidden=True), tag("p", "Nothing is saved yet.", class_="state", role="status"), data_card=BENCH.id)
+
+
+FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench}

@@ -1,0 +1,127 @@
+"""The parts of an answer as HTML, one for each slot of a card, and those that a print sheet uses too."""
+
+
+from ..core.answer import Picture, Table
+from ..core.link import query_of_texts
+from ..core.markup import Markup, inner, tag
+from ..core.registry import find_card
+from ..core.work import Worked
+from ..sources import Source
+
+HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "from memory, unverified", "practice": "no published source"}
+
+
+def answer(worked: Worked) -> Markup:
+    """The answer in words; the first sentence is the large one."""
+    first, *rest = worked.sentences()
+    return inner(first, tag("small", " ".join(rest)) if rest else None)
+
+
+def numbers(worked: Worked) -> Markup:
+    """The results with their ranges, in all units in use."""
+    outcome = worked.outcome
+    rows = [tag("tr", tag("th", found.result.label, scope="row"), tag("td", outcome.both(name), class_="n"), tag("td", outcome.span(name), class_="r"))
+            for name, found in outcome.found.items()]
+    head = tag("thead", tag("tr", tag("th", "What", scope="col"), tag("th", "Value", scope="col"), tag("th", "95 % range", scope="col")), class_="unseen")
+    return tag("table", head, tag("tbody", *rows), class_="numbers")
+
+
+def pictures(worked: Worked) -> Markup:
+    return inner(*(figure(picture) for picture in worked.pictures()))
+
+
+def figure(picture: Picture) -> Markup:
+    """One picture with its title. Its SVG comes from our own drawing board, which escapes."""
+    return tag("figure", Markup(picture.svg), tag("figcaption", picture.title))
+
+
+def tables(worked: Worked) -> Markup:
+    return inner(*(listing(table) for table in worked.tables()))
+
+
+def listing(table: Table) -> Markup:
+    """A table with its caption and note; it may scroll sideways in its own box, which the keyboard can reach."""
+    head = tag("thead", tag("tr", *(tag("th", column, scope="col") for column in table.columns)))
+    body = tag("tbody", *(tag("tr", tag("th", row[0], scope="row"), *(tag("td", cell, data_label=column) for cell, column in zip(row[1:], table.columns[1:])))
+                          for row in table.rows))
+    box = tag("div", tag("table", tag("caption", table.title), head, body, class_="listing"), class_="listing-box", tabindex="0", role="region", aria_label=table.title)
+    return inner(box, tag("p", table.note, class_="table-note") if table.note else None)
+
+
+def notes(worked: Worked) -> Markup:
+    found = worked.notes()
+    return tag("ul", *(tag("li", note) for note in found), class_="notes") if found else inner()
+
+
+def cautions(worked: Worked) -> Markup:
+    return inner(*(tag("div", tag("b", f"Caution: {caution.title} "), caution.text, class_="caution", role="note") for caution in worked.cautions()))
+
+
+def working(worked: Worked) -> Markup:
+    """Every step: what it is, the formula, the numbers filled in, the value."""
+    steps = []
+    for step in worked.working():
+        lines = [tag("span", step["label"], class_="label"), tag("span", step["text"], class_="value"), tag("span", step["formula"], class_="formula")]
+        if step["filled"] != step["formula"]:
+            lines.append(tag("span", ("" if step["kind"] == "looked up" else "= ") + step["filled"], class_="filled"))
+        if "bound" in step:
+            lines.append(tag("span", step["bound"], class_="filled"))
+        steps.append(tag("li", *lines))
+    return tag("details", tag("summary", "Show the working"), tag("ol", *steps), class_="working", open=True)
+
+
+def basis(worked: Worked) -> Markup:
+    card = worked.card
+    return tag("div", tag("b", card.basis.kind), tag("span", card.basis.text), sources(card.sources), class_="basis")
+
+
+def sources(found: tuple[Source, ...]) -> Markup:
+    return tag("ul", *(tag("li", source_line(source)) for source in found), class_="sources")
+
+
+def source_line(source: Source) -> str:
+    """A source as one line: body, title, year, and how it was come by."""
+    parts = [part for part in (source.body, source.title, source.year) if part]
+    how = HOW[source.how] + (f" {source.read}" if source.read else "")
+    return ", ".join(parts) + (f" ({how})" if source.how != "practice" else "")
+
+
+def carry(worked: Worked) -> Markup:
+    """Ways on to the next card, with what is known already in the link, spread and all."""
+    links = []
+    for onward in worked.card.carry:
+        try:
+            other = find_card(onward.card)
+        except KeyError:
+            continue
+        texts = {}
+        for name, source in onward.inputs.items():
+            text = _carried(worked, source, other.item(name))
+            if text:
+                texts[name] = text
+        query = query_of_texts(other, texts)
+        links.append(tag("a", onward.words, href=f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}", data_carry=other.id))
+    return tag("p", *links, class_="carry") if links else inner()
+
+
+def _carried(worked: Worked, name: str, into) -> str:
+    """A result or input of this card as canonical text for an input of the next; a 95 % range becomes the uniform it would come from."""
+    outcome = worked.outcome
+    if name in outcome.found and isinstance(outcome.value(name), (int, float)):
+        unit = into.choices[0]
+        value, low, high = (unit.from_base(v) for v in (outcome.value(name), outcome.low(name), outcome.high(name)))
+        half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width
+        return f"{value:.6g}{f'~{half:.3g}' if half else ''}{unit.sign.replace(' ', '')}"
+    reading = worked.given.readings.get(name)
+    return reading.text if reading is not None and reading.asked else ""
+
+
+SLOTS = {"answer": answer, "pictures": pictures, "numbers": numbers, "tables": tables, "notes": notes, "cautions": cautions, "working": working,
+         "basis": basis, "carry": carry}
+
+
+def slots(worked: Worked) -> dict[str, Markup]:
+    """Every slot's HTML."""
+    return {name: make(worked) for name, make in SLOTS.items()}
+
+

@@ -1,0 +1,45 @@
+"""One card as half a printed page: question, what was given, the answer, its picture, cautions and sources."""
+
+from datetime import date
+
+from .. import __version__
+from ..core.card import CHOICE
+from ..core.markup import Markup, tag
+from ..core.reading import write_date
+from ..core.work import Worked
+from . import parts
+
+
+def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
+    """The compact sheet for "print this card alone"."""
+    card = worked.card
+    pictures = worked.pictures()
+    foot = f"Bench Book {__version__} · printed {write_date(today or date.today())}"
+    return tag(
+        "section",
+        tag("header", tag("b", "Bench Book"), tag("span", card.question)),
+        tag("p", parts.answer(worked), class_="answer"),
+        tag("div", parts.numbers(worked), tag("div", _given(worked), class_="known"), class_="columns"),
+        parts.figure(pictures[0]) if pictures else None,
+        parts.tables(worked),
+        parts.cautions(worked),
+        tag("p", f"{card.basis.kind}: {card.basis.text} Sources: " + "; ".join(parts.source_line(source) for source in card.sources) + ".", class_="sources"),
+        tag("footer", tag("span", foot), tag("span", address, class_="address")),
+        class_="sheet-alone", aria_label=card.question,
+    )
+
+
+def _given(worked: Worked) -> Markup:
+    rows = []
+    for name, reading in worked.given.readings.items():
+        if not reading.asked:
+            continue
+        said = reading.echo.removeprefix("read as ") or reading.text
+        if reading.input.kind == CHOICE:
+            said = next(option.label for option in reading.input.options if option.value == reading.value)
+        if reading.rough and reading.amount is not None and reading.amount.typed_rough is None:
+            said += f", ± {reading.input.rough}"
+        where = name.split(".")
+        label = f"{where[1]}. {reading.input.label}" if len(where) == 3 else reading.input.label
+        rows.append(tag("tr", tag("th", label, scope="row"), tag("td", said or "–")))
+    return tag("table", tag("tbody", *rows), class_="given")

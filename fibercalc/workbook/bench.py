@@ -1,0 +1,160 @@
+"""My bench: units, number style, instruments, water, pots and saved bases, declared with the same inputs as a card.
+
+A record holds canonical texts by input name, so reading one is reading inputs: what does not fit is dropped with a note, never
+guessed. It is offered to a card ("use my reel") and never filled in silently.
+"""
+
+from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows
+from ..core.number import write_plain
+from ..core.reading import Given, read_inputs
+from ..core.settings import Settings
+from ..core.units import CONCENTRATION, COUNT, LENGTH, MASS, PERCENT, TEMPERATURE, VOLUME
+from ..sources import COMMON_PRACTICE
+
+SCHEMA = 1
+FORMAT = "bench-book-bench"
+MOST_VALUES, LONGEST_VALUE = 400, 200
+
+# Which field of a list names its row in an offer, and what the row is called.
+OFFERED = {"reels": ("name", "circumference"), "bases": ("name", "length")}
+
+
+def _say(r) -> tuple[str, str]:
+    reels, bases = len(r.given["reels"]), len(r.given["bases"])
+    return "Your bench is complete.", f"{reels} reel{'s' * (reels != 1)}, {bases} base{'s' * (bases != 1)}; numbers are written like {r.number(1234.5, 1)}."
+
+
+BENCH = Card(
+    id="my-bench", chapter="yarn", place=0, question="What is on my bench?",
+    inputs=(
+        Input("style", CHOICE, "How you write numbers", default="point", options=(Option("point", "1,234.5"), Option("comma", "1 234,5"))),
+        Input("system", CHOICE, "Units you want to see", default="both", options=(Option("both", "Both, side by side"), Option("metric", "Metric"), Option("us", "US"))),
+        Input("money", TEXT, "Your money sign", default="€", longest=4, measure="A sign or three letters."),
+        Input("scale_step", MASS, "Kitchen scale reads to", default="1 g", allowed=("0.01 g", "50 g"), units=("g", "oz")),
+        Input("fine_scale_step", MASS, "Fine scale reads to", default="0.01 g", allowed=("0.001 g", "1 g"), units=("g",)),
+        Input("syringe", VOLUME, "Syringe or measuring cylinder reads to", default="1 mL", allowed=("0.01 mL", "50 mL"), units=("mL",), strict=True),
+        Rows("reels", "Reels", "reel", least=0, most=8, measure="The circumference is measured on the yarn as it lies on the reel.",
+             fields=(Input("name", TEXT, "Name", default="My reel", longest=40),
+                     Input("circumference", LENGTH, "Once around", default="1.50 m", allowed=("0.05 m", "10 m"), units=("m", "cm", "in", "yd")),
+                     Input("stretch", PERCENT, "Stretch on the reel", default="0 %", allowed=("0 %", "20 %"))),
+             default=({"name": "My reel", "circumference": "1.50 m"},)),
+        Input("alkalinity", CONCENTRATION, "Water alkalinity, as calcium carbonate", default="40 mg/L", allowed=("0 mg/L", "1000 mg/L"), units=("mg/L",), optional=True,
+              measure="From the water supplier's report; leave blank if you do not know it."),
+        Input("tap", TEMPERATURE, "Tap water", default="9 °C", allowed=("0 °C", "40 °C"), units=("°C", "°F"), optional=True),
+        Input("altitude", LENGTH, "Height above the sea", default="900 m", allowed=("-400 m", "5000 m"), units=("m", "ft"), optional=True),
+        Rows("pots", "Pots", "pot", least=0, most=12, measure="The fill line is as high as you will fill it with yarn in.",
+             fields=(Input("name", TEXT, "Name", default="Pan", longest=40),
+                     Input("fill", VOLUME, "Filled to at most", default="9 L", allowed=("0.2 L", "200 L"), units=("L", "qt", "gal")),
+                     Input("skeins", COUNT, "Skeins in a load", default="4", allowed=("1", "200"))),
+             default=({"name": "Pan", "fill": "9 L", "skeins": "4"},)),
+        Rows("bases", "Bases", "base", least=0, most=40, measure="As printed on the mill's label, or better as you measured it.",
+             fields=(Input("name", TEXT, "Name", default="Tarrow Sock", longest=40),
+                     Input("fiber", TEXT, "Fiber", default="75/25 superwash wool/nylon", longest=60),
+                     Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "5 kg"), units=("g", "oz")),
+                     Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "20000 m"), units=("m", "yd"))),
+             default=({"name": "Tarrow Sock", "fiber": "75/25 superwash wool/nylon", "mass": "100 g", "length": "420 m"},
+                      {"name": "Dunmel DK", "fiber": "wool", "mass": "100 g", "length": "230 m"})),
+    ),
+    results=(), answer=lambda w, **given: {}, say=_say,
+    basis=Basis(BENCH_RULE, "What you measured or read yourself."), sources=(COMMON_PRACTICE,),
+)
+
+
+def record_of(given: Given) -> dict:
+    """The record to keep, for inputs as read without a problem."""
+    return {"format": FORMAT, "schema": SCHEMA, "values": {name: reading.text for name, reading in given.readings.items()}, "rows": dict(given.counts)}
+
+
+def empty_record() -> dict:
+    """The record of someone who has saved nothing: the example's settings and no instruments."""
+    values = {item.name: item.default for item in BENCH.inputs if not isinstance(item, Rows)}
+    return {"format": FORMAT, "schema": SCHEMA, "values": values, "rows": {item.name: 0 for item in BENCH.inputs if isinstance(item, Rows)}}
+
+
+def read_record(data) -> tuple[dict, list[str]]:
+    """A validated record in the newest schema from untrusted data, and notes on what was dropped. Never raises."""
+    if not isinstance(data, dict) or data.get("format") != FORMAT:
+        return empty_record(), ["That is not a bench record; nothing was read from it."] if data else []
+    schema = data.get("schema")
+    if not isinstance(schema, int) or isinstance(schema, bool) or not 1 <= schema <= SCHEMA:
+        return empty_record(), ["That record was made by a newer version of the book; nothing was changed."]
+    for old in range(schema, SCHEMA):
+        data = MIGRATIONS[old](data)
+    return _valid(data)
+
+
+MIGRATIONS: dict = {}  # schema n -> the function that makes n + 1 of it
+
+
+def _valid(data: dict) -> tuple[dict, list[str]]:
+    values, rows = data.get("values"), data.get("rows")
+    values = values if isinstance(values, dict) else {}
+    rows = rows if isinstance(rows, dict) else {}
+    texts = {name: text for name, text in list(values.items())[:MOST_VALUES] if isinstance(name, str) and isinstance(text, str) and len(text) <= LONGEST_VALUE}
+    counts = {item.name: _count(rows.get(item.name), item) for item in BENCH.inputs if isinstance(item, Rows)}
+    given = given_of({"values": texts, "rows": counts})
+    notes = [problem.text for problem in given.problems]
+    bad = {problem.input for problem in given.problems}
+    kept = {name: reading.text for name, reading in given.readings.items() if name not in bad}
+    if bad:
+        kept |= {name: _example(name) for name in bad if name in given.readings}
+    return {"format": FORMAT, "schema": SCHEMA, "values": kept, "rows": counts}, notes
+
+
+def _count(number, item: Rows) -> int:
+    usable = isinstance(number, int) and not isinstance(number, bool) and item.least <= number <= item.most
+    return number if usable else 0
+
+
+def _example(name: str) -> str:
+    where = name.split(".")
+    item = BENCH.item(where[0])
+    each = next(e for e in item.fields if e.name == where[2]) if isinstance(item, Rows) else item
+    return each.default
+
+
+def given_of(record: dict) -> Given:
+    """The inputs of a record as read; rows beyond its counts are left out."""
+    counts, texts = record["rows"], {}
+    for item in BENCH.inputs:
+        if isinstance(item, Rows):
+            for number in range(1, counts.get(item.name, 0) + 1):
+                texts |= {name: record["values"].get(name, each.default) for each in item.fields if (name := f"{item.name}.{number}.{each.name}")}
+        else:
+            texts[item.name] = record["values"].get(item.name, item.default)
+    return read_inputs(BENCH, texts, Settings(), exact=texts, counts=counts)
+
+
+def settings_of(record: dict) -> Settings:
+    """The settings a record holds."""
+    return Settings.from_texts(record["values"])
+
+
+def offers(card: Card, record: dict) -> list[dict]:
+    """What this bench can offer to a card: a label, and the values it would set. Rows of a card are not offered to."""
+    wanted: dict[str, list[tuple[Input, str]]] = {}
+    for item in card.inputs:
+        if isinstance(item, Input) and "." in item.bench:
+            place, column = item.bench.split(".")
+            wanted.setdefault(place, []).append((item, column))
+    given, settings, found = given_of(record), settings_of(record), []
+    for place, inputs in wanted.items():
+        for number in range(1, record["rows"].get(place, 0) + 1):
+            found.append(_offer(given, settings, place, number, inputs))
+    return found
+
+
+def _offer(given: Given, settings: Settings, place: str, number: int, inputs: list) -> dict:
+    values = {}
+    for each, column in inputs:
+        reading = given.readings[f"{place}.{number}.{column}"]
+        unit = reading.amount.unit
+        values[each.name] = write_plain(unit.from_base(reading.amount.value), settings.style)
+        if len(each.choices) > 1:
+            values[f"{each.name}.unit"] = unit.sign
+    name_column, shown_column = OFFERED[place]
+    name, shown = given.readings[f"{place}.{number}.{name_column}"], given.readings[f"{place}.{number}.{shown_column}"]
+    unit = shown.amount.unit
+    return {"label": f"Use {name.text} ({write_plain(unit.from_base(shown.amount.value), settings.style)} {unit.sign})", "values": values}
+
+
