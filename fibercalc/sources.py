@@ -71,7 +71,8 @@ TECHNICAL_FIBRES_HANDBOOK = Source(
 EC_ALLOWANCES_1998 = Source(
     "ec-allowances-1998", "French Republic", "Order of 24 June 1998 (ECOC9800073A), Annex II: the EU agreed allowances", "1998", read="2026-11")
 EU_1007_2011 = Source(
-    "eu-1007-2011", "European Union", "Regulation (EU) No 1007/2011, Annex IX (the same list of agreed allowances; not read)", "2011", "memory")
+    "eu-1007-2011", "European Union", "Regulation (EU) No 1007/2011, Annex IX: three agreed allowances quoted elsewhere (the list itself not read)",
+    "2011", "secondary", "2026-11")
 ASTM_D1909 = Source(
     "astm-d1909", "ASTM International", "D1909 Standard Tables of Commercial Moisture Regains; values quoted in Bioresources and Bioprocessing 2020, Table 10",
     "2013", "secondary", "2026-11", "https://doi.org/10.1186/s40643-020-00339-1")
@@ -92,6 +93,7 @@ ISO_139 = Source(
 HORIKITA_1989 = Source(
     "horikita-1989", "M. Horikita and others", "Moisture sorption properties of wool and hair fibers, Sen'i Gakkaishi (abstract)", "1989", read="2026-11",
     address="https://tressless.com/research/moisture-sorption-properties-of-wool-and-hair-fibers-y7jW")
+TRADE_PAGE_MOISTURE = Source("trade-page-moisture", "", "Trade page with regain beside moisture content", how="secondary", read="2026-11")
 REGAIN_CURVES = Source(
     "regain-curves", "", "Regain of textile fibers against relative humidity, handbook table of the 1920s recalled, not read", how="memory")
 

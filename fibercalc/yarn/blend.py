@@ -25,30 +25,34 @@ def blend_regain(dry_shares: Mapping[str, float], regains: Mapping[str, float]) 
     return sum(share * regains[fiber] for fiber, share in shares.items()) / 100
 
 
-def dry_shares_from_conditioned(conditioned_shares: Mapping[str, float], regains: Mapping[str, float]) -> dict[str, float]:
-    """Shares of the dry weight, %, from shares of the weight with each fiber at its regain.
+def dry_share(fiber: str, conditioned_shares: Mapping[str, float], regains: Mapping[str, float]) -> float:
+    """One fiber's share of the dry weight, %, from shares of the weight with each fiber at its regain.
 
+    fiber               the one asked for
     conditioned_shares  % by fiber, each 0 or more, together 100 (within 0.5)
     regains             % by fiber, 0 to 60, for every fiber in conditioned_shares
-    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber with no regain.
+    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber that has none.
     Source: definition of regain (astm-d1909-extract).
     """
     shares = _whole(conditioned_shares)
     _require_regains(shares, regains)
-    return _whole({fiber: share / (1 + regains[fiber] / 100) for fiber, share in shares.items()}, adds_up=False)
+    dry = {name: share / (1 + regains[name] / 100) for name, share in shares.items()}
+    return 100 * dry[fiber] / sum(dry.values())
 
 
-def conditioned_shares_from_dry(dry_shares: Mapping[str, float], regains: Mapping[str, float]) -> dict[str, float]:
-    """Shares of the weight with each fiber at its regain, %, from shares of the dry weight.
+def conditioned_share(fiber: str, dry_shares: Mapping[str, float], regains: Mapping[str, float]) -> float:
+    """One fiber's share of the weight with each fiber at its regain, %, from shares of the dry weight.
 
+    fiber       the one asked for
     dry_shares  % by fiber, each 0 or more, together 100 (within 0.5)
     regains     % by fiber, 0 to 60, for every fiber in dry_shares
-    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber with no regain.
+    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber that has none.
     Source: definition of regain (astm-d1909-extract).
     """
     shares = _whole(dry_shares)
     _require_regains(shares, regains)
-    return _whole({fiber: share * (1 + regains[fiber] / 100) for fiber, share in shares.items()}, adds_up=False)
+    damp = {name: share * (1 + regains[name] / 100) for name, share in shares.items()}
+    return 100 * damp[fiber] / sum(damp.values())
 
 
 def blend_density(shares: Mapping[str, float], densities: Mapping[str, float]) -> float:
@@ -65,12 +69,12 @@ def blend_density(shares: Mapping[str, float], densities: Mapping[str, float]) -
     return 100 / sum(share / densities[fiber] for fiber, share in whole.items())
 
 
-def _whole(shares: Mapping[str, float], adds_up: bool = True) -> dict[str, float]:
+def _whole(shares: Mapping[str, float]) -> dict[str, float]:
     """Shares scaled to exactly 100 %."""
     for fiber, share in shares.items():
         require(f"share of {fiber}", share, 0.0)
     total = sum(shares.values())
-    if adds_up and not abs(total - 100) <= SHARES_OFF_BY:
+    if not abs(total - 100) <= SHARES_OFF_BY:
         raise OutOfRange("shares", total, 100.0, 100.0, f"shares: they add up to {total:g} %; they must add up to 100 %")
     return {fiber: 100 * share / total for fiber, share in shares.items()}
 

@@ -13,6 +13,8 @@ from math import fsum, sqrt
 from ..core.problem import OutOfRange, require
 from . import student_t
 
+LARGEST = 1e9  # m, g or wraps: beyond lies a slip of the pen
+
 
 def mean(values: Sequence[float]) -> float:
     """Mean of several measured values, in their own unit.
@@ -60,7 +62,7 @@ def lower_limit_of_mean(sample_mean: float, deviation: float, count: int, confid
     Raises OutOfRange outside these.
     Source: IUPAC, confidence limits, one-sided (iupac-confidence-limits); average rule of Directive 76/211/EEC (directive-76-211).
     """
-    require("sample_mean", sample_mean)
+    require("sample_mean", sample_mean, -LARGEST, LARGEST)
     return sample_mean - _t_times_error(deviation, count, confidence)
 
 
@@ -74,7 +76,7 @@ def lower_limit_of_next(sample_mean: float, deviation: float, count: int, confid
     Raises OutOfRange outside these.
     Source: Hahn 1970, prediction limits (hahn-1970, from memory).
     """
-    require("sample_mean", sample_mean)
+    require("sample_mean", sample_mean, -LARGEST, LARGEST)
     return sample_mean - _t_times_error(deviation, count, confidence) * sqrt(count + 1)
 
 
@@ -88,8 +90,8 @@ def share_of_skeins_below(printed: float, sample_mean: float, deviation: float, 
     Raises OutOfRange outside these.
     Source: Hahn 1970, prediction limits (hahn-1970, from memory).
     """
-    require("printed", printed)
-    require("sample_mean", sample_mean)
+    require("printed", printed, -LARGEST, LARGEST)
+    require("sample_mean", sample_mean, -LARGEST, LARGEST)
     require("deviation", deviation, above=0.0)
     require("count", count, 2.0, student_t.MOST_DEGREES)
     return student_t.share_below((printed - sample_mean) / (deviation * sqrt(1 + 1 / count)), count - 1)
@@ -106,4 +108,4 @@ def _require_count(values: Sequence[float], fewest: int) -> None:
     if len(values) < fewest:
         raise OutOfRange("values", len(values), fewest, None, f"values: {len(values)} given; give {fewest} or more")
     for value in values:
-        require("values", value)
+        require("values", value, -LARGEST, LARGEST)

@@ -9,17 +9,18 @@ from math import atan, cos, inf, pi, sin, sqrt
 from ..core.problem import require
 
 MOST_DEGREES = 10_000
+LARGEST_T = 1e9
 
 
 def share_below(t: float, degrees: int) -> float:
     """Share, %, of Student's t distribution that lies below t.
 
-    t        any finite number
+    t        any number from -1e9 to 1e9
     degrees  degrees of freedom, a whole number from 1 to 10,000
     Raises OutOfRange outside these.
     Source: Abramowitz and Stegun 26.7.3, 26.7.4 (abramowitz-stegun, from memory); checked against a printed table (student-table).
     """
-    require("t", t)
+    require("t", t, -LARGEST_T, LARGEST_T)
     _require_degrees(degrees)
     angle = atan(t / sqrt(degrees))
     c2 = cos(angle) ** 2
