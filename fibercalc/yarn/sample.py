@@ -94,7 +94,8 @@ def share_of_skeins_below(printed: float, sample_mean: float, deviation: float, 
     require("sample_mean", sample_mean, -LARGEST, LARGEST)
     require("deviation", deviation, above=0.0)
     require("count", count, 2.0, student_t.MOST_DEGREES)
-    return student_t.share_below((printed - sample_mean) / (deviation * sqrt(1 + 1 / count)), count - 1)
+    t = (printed - sample_mean) / (deviation * sqrt(1 + 1 / count))
+    return student_t.share_below(max(-student_t.LARGEST_T, min(t, student_t.LARGEST_T)), count - 1)  # beyond, the share is 0 or 100
 
 
 def _t_times_error(deviation: float, count: int, share: float) -> float:
