@@ -8,8 +8,8 @@
  *      {reply: <id>, text: "<JSON>"}
  */
 
-/** Fetched at once, not one after the other as the loader would. @type {Array<keyof Sizes>} */
-const FIRST_FILES = ["pyodide.asm.wasm", "python_stdlib.zip", "fibercalc.zip", "pyodide-lock.json"];
+/** Our own Python stands beside this file: both are of one build. */
+const OURS = new URL(".", import.meta.url).href;
 const PROGRESS_EVERY_MS = 100;
 
 /** @typedef {Record<string, [raw: number, compressed: number]>} Sizes */
@@ -43,7 +43,10 @@ function answer({ call, text }) {
 /** @param {string} runtime */
 async function boot(runtime) {
   const began = performance.now();
-  const files = fetchTogether(runtime, FIRST_FILES);
+  // All at once, not one after the other as the loader would.
+  const files = fetchTogether([
+    `${runtime}pyodide.asm.wasm`, `${runtime}python_stdlib.zip`, `${OURS}fibercalc.zip`, `${OURS}pyodide-lock.json`,
+  ]);
   // Pyodide waits for ever when a file fails (it only logs), so our own fetches say so.
   const { pyodide, boundary } = await Promise.race([start(runtime, files), files.broken]);
   ask = async (text) => {
@@ -66,8 +69,8 @@ async function boot(runtime) {
 async function start(runtime, files) {
   const loader = import(`${runtime}pyodide.mjs`);
   const compiled = import(`${runtime}pyodide.asm.mjs`);
-  const ours = files.bytes("fibercalc.zip");
-  const lock = files.bytes("pyodide-lock.json").then((bytes) => new TextDecoder().decode(bytes));
+  const ours = files.bytes(`${OURS}fibercalc.zip`);
+  const lock = files.bytes(`${OURS}pyodide-lock.json`).then((bytes) => new TextDecoder().decode(bytes));
   // The loader asks for the interpreter and the standard library by address: hand it the answers that are on their way.
   const fetchAnew = self.fetch;
   self.fetch = (input, options) => files.take(String(input)) ?? fetchAnew(input, options);
@@ -76,7 +79,7 @@ async function start(runtime, files) {
     indexURL: runtime,
     stdLibURL: `${runtime}python_stdlib.zip`,
     lockFileContents: lock,
-    packageBaseUrl: runtime,
+    packageBaseUrl: OURS,
     createPyodideModule: (await compiled).default,
     env: { PYTHONPATH: "/fibercalc.zip" },
     fsInit: async (/** @type {any} */ disk) => disk.writeFile("/fibercalc.zip", await ours),
@@ -87,16 +90,16 @@ async function start(runtime, files) {
 
 /**
  * Starts all fetches at once and counts their bytes.
- * @param {string} runtime
- * @param {string[]} names
+ * @param {string[]} addresses
  */
-function fetchTogether(runtime, names) {
+function fetchTogether(addresses) {
   let loaded = 0, total = 0, told = 0;
   /** @type {Sizes} */
   let sizes = {};
   /** @type {(problem: Error) => void} */
   let fail;
   const broken = /** @type {Promise<never>} */ (new Promise((_, reject) => { fail = reject; }));
+  const nameOf = (/** @type {string} */ address) => address.slice(address.lastIndexOf("/") + 1);
 
   const count = (/** @type {number} */ bytes) => {
     loaded += bytes;
@@ -104,8 +107,9 @@ function fetchTogether(runtime, names) {
     told = performance.now();
     self.postMessage({ stage: "loading", loaded: Math.round(loaded), total });
   };
-  const get = async (/** @type {string} */ name) => {
-    const response = await fetch(runtime + name).catch(() => { throw new Error(`${name} could not be fetched.`); });
+  const get = async (/** @type {string} */ address) => {
+    const name = nameOf(address);
+    const response = await fetch(address).catch(() => { throw new Error(`${name} could not be fetched.`); });
     if (!response.ok || !response.body) throw new Error(`${name} could not be fetched (${response.status}).`);
     const packed = response.headers.has("Content-Encoding");
     const reader = response.body.getReader();
@@ -120,23 +124,23 @@ function fetchTogether(runtime, names) {
     });
     return new Response(counted, { headers: { "Content-Type": response.headers.get("Content-Type") ?? "" } });
   };
-  const started = new Map(names.map((name) => {
-    const response = get(name);
+  const started = new Map(addresses.map((address) => {
+    const response = get(address);
     response.catch((problem) => fail(problem));
-    return [runtime + name, response];
+    return [address, response];
   }));
-  fetch(`${runtime}sizes.json`).then(async (response) => {
+  fetch(`${OURS}sizes.json`).then(async (response) => {
     sizes = await response.json();
-    total = names.reduce((sum, name) => sum + (sizes[name]?.[1] ?? 0), 0);
+    total = addresses.reduce((sum, address) => sum + (sizes[nameOf(address)]?.[1] ?? 0), 0);
   }).catch(() => { total = 0; }); // without it the line only lacks its "of y MB"
   const take = (/** @type {string} */ address) => {
     const response = started.get(address);
     started.delete(address);
     return response;
   };
-  const bytes = async (/** @type {string} */ name) => {
-    const response = await take(runtime + name);
-    if (!response) throw new Error(`${name} was taken before.`);
+  const bytes = async (/** @type {string} */ address) => {
+    const response = await take(address);
+    if (!response) throw new Error(`${nameOf(address)} was taken before.`);
     return new Uint8Array(await response.arrayBuffer());
   };
   return { take, bytes, broken };

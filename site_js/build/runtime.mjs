@@ -1,11 +1,14 @@
 /**
- * Builds the folder from which the browser runs Python: Pyodide, its standard library as bytecode, our package as
- * bytecode, and the lazy packages with a lock file that names only what we ship.
+ * Builds what the browser's Python is made of, in .build/runtime/:
+ *
+ *     <pyodide version>-<hash>/   Pyodide with its standard library as bytecode; the hash is of all its content
+ *     ours/                       our package as bytecode, the lazy packages, their lock file, the sizes of everything
  *
  *     node site_js/build/runtime.mjs <folder of the virtual environment's packages> [lazy package ...]
  *
- * Writes .build/runtime/<pyodide version>-<hash of all content>/ and prints that folder's name. Compiled parts are kept
- * in .build/compiled/ under the hash of what they were made from, so only what changed is made again.
+ * Prints the first folder's name. Compiled parts are kept in .build/compiled/ under the hash of what they were made from,
+ * so only what changed is made again. Two folders, since Pyodide changes once a year and ours at every release: an update
+ * fetches some hundred kilobytes and not the runtime.
  */
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
@@ -112,42 +115,61 @@ async function compiled(name, sources, optimize, place) {
   return readFileSync(kept);
 }
 
-async function main() {
-  const [sitePackages, ...lazy] = process.argv.slice(2);
+/** Write files into a folder that appears only when it is whole. */
+function writeFolder(/** @type {string} */ target, /** @type {Record<string, Uint8Array>} */ files) {
+  rmSync(`${target}.part`, { recursive: true, force: true });
+  mkdirSync(`${target}.part`, { recursive: true });
+  for (const [name, content] of Object.entries(files)) writeFileSync(join(`${target}.part`, name), content);
+  rmSync(target, { recursive: true, force: true });
+  renameSync(`${target}.part`, target);
+}
+
+/** Pyodide itself, with the standard library as bytecode. */
+async function pyodideFiles() {
   /** @type {Record<string, Uint8Array>} */
   const files = {};
   for (const name of ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"]) files[name] = readFileSync(join(pyodideFolder, name));
-  // The loader's own source map is not shipped; a stale pointer to it would be asked for by developer tools.
+  // The source map is not shipped; a pointer to it would make developer tools ask for it in vain.
   files["pyodide.mjs"] = Buffer.from(files["pyodide.mjs"].toString().replace(/\n\/\/# sourceMappingURL=.*\s*$/, "\n"));
   files["python_stdlib.zip"] = await compiled("stdlib", readFileSync(join(pyodideFolder, "python_stdlib.zip")), 2, "/lib/python314.zip");
-  files["fibercalc.zip"] = await compiled("fibercalc", ourPackage(), 0, "/bench");
-  const stockLock = JSON.parse(readFileSync(join(pyodideFolder, "pyodide-lock.json"), "utf8"));
-  /** @type {{info: object, packages: Record<string, object>}} */
-  const lock = { info: stockLock.info, packages: {} };
+  return files;
+}
+
+/** Our package, the lazy packages, and the lock file that lists those with their hashes. */
+async function ourFiles(/** @type {string} */ sitePackages, /** @type {string[]} */ lazy) {
+  /** @type {Record<string, Uint8Array>} */
+  const files = { "fibercalc.zip": await compiled("fibercalc", ourPackage(), 0, "/bench") };
+  const { info } = JSON.parse(readFileSync(join(pyodideFolder, "pyodide-lock.json"), "utf8"));
+  /** @type {Record<string, object>} */
+  const packages = {};
   for (const name of lazy) {
     const zip = await compiled(name, lazyPackage(sitePackages, name), 2, "/lazy");
     files[`${name}.zip`] = zip;
-    lock.packages[name] = {
+    packages[name] = {
       name, version: "0", file_name: `${name}.zip`, install_dir: "site", package_type: "package", sha256: sha256(zip),
       imports: [name.replaceAll("-", "_")], depends: [], unvendored_tests: false,
     };
   }
-  files["pyodide-lock.json"] = Buffer.from(JSON.stringify(lock));
-  // Sizes, for a progress line that knows how much there is: raw, and as a host that compresses would send it.
-  const sizes = Object.fromEntries(Object.keys(files).sort().map((name) => [name, [files[name].length, gzipSync(files[name]).length]]));
-  files["sizes.json"] = Buffer.from(JSON.stringify(sizes));
+  files["pyodide-lock.json"] = Buffer.from(JSON.stringify({ info, packages }));
+  return files;
+}
 
-  const all = createHash("sha256");
-  for (const name of Object.keys(files).sort()) all.update(`${name}\0${sha256(files[name])}\n`);
-  const folder = `${pyodideVersion}-${all.digest("hex").slice(0, 12)}`;
-  const target = join(runtimeFolder, folder);
-  if (!existsSync(target)) {
+async function main() {
+  const [sitePackages, ...lazy] = process.argv.slice(2);
+  const runtime = await pyodideFiles();
+  const whole = createHash("sha256");
+  for (const name of Object.keys(runtime).sort()) whole.update(`${name}\0${sha256(runtime[name])}\n`);
+  const folder = `${pyodideVersion}-${whole.digest("hex").slice(0, 12)}`;
+  if (!existsSync(join(runtimeFolder, folder))) {
     rmSync(runtimeFolder, { recursive: true, force: true });
-    mkdirSync(`${target}.part`, { recursive: true });
-    for (const [name, content] of Object.entries(files)) writeFileSync(join(`${target}.part`, name), content);
-    renameSync(`${target}.part`, target);
+    writeFolder(join(runtimeFolder, folder), runtime);
   }
-  console.log(folder);
+  const ours = await ourFiles(sitePackages, lazy);
+  // Sizes, for a progress line that knows how much there is: raw, and as a host that compresses would send it.
+  const sizes = Object.entries({ ...runtime, ...ours }).map(([name, content]) => [name, [content.length, gzipSync(content).length]]);
+  ours["sizes.json"] = Buffer.from(JSON.stringify(Object.fromEntries(sizes)));
+  writeFolder(join(runtimeFolder, "ours"), ours);
+  process.stdout.write(`${folder}\n`);
 }
 
 await main();
