@@ -127,12 +127,16 @@ def _parts(given: Given, values: dict, working: Working) -> dict[str, Parts]:
     numeric = {name: value for name, value in values.items() if name in card.result_by_name and isinstance(value, (int, float))}
     parts = {name: Parts() for name in numeric}
     for members in _instruments(given).values():
-        ends = [_nudged(given, members, direction, numeric) for direction in (-1, 1)]
+        ends = [_nudged(given, members, direction, numeric, working.decisions) for direction in (-1, 1)]
         for name, value in numeric.items():
             shifts = [end[name] - value for end in ends if end.get(name) is not None]
             if shifts:
                 parts[name].down.append(max(0.0, -min(shifts)))
                 parts[name].up.append(max(0.0, max(shifts)))
+    for name, (low, high) in working.bands.items():
+        if name in numeric:
+            parts[name].down.append(max(0.0, numeric[name] - low))
+            parts[name].up.append(max(0.0, high - numeric[name]))
     for name, value in numeric.items():
         half_width = _model_error(card.result_by_name[name], value, working)
         if half_width:
@@ -165,7 +169,7 @@ def _instruments(given: Given) -> dict[str, list]:
     return groups
 
 
-def _nudged(given: Given, members: list, direction: int, numeric: dict) -> dict:
+def _nudged(given: Given, members: list, direction: int, numeric: dict, decided: dict) -> dict:
     """The results with one group of inputs at an edge of its roughness; nothing for results that cannot be found there."""
     changed = {}
     for name, axis in members:
@@ -177,7 +181,7 @@ def _nudged(given: Given, members: list, direction: int, numeric: dict) -> dict:
         low, high = sorted(unit.from_base(edge) for edge in edges) if not unit.inverse or edges[0] > 0 else (0.0, float("inf"))
         changed[name] = min(max(reading.value + direction * reading.rough, low), high)
     try:
-        moved = given.card.answer(Working(muted=True), **given.arguments(changed))
+        moved = given.card.answer(Working(decided), **given.arguments(changed))
     except (OutOfRange, Refused, ZeroDivisionError):
         return {}
     return {name: moved.get(name) for name in numeric if isinstance(moved.get(name), (int, float)) and isfinite(moved[name])}

@@ -33,12 +33,14 @@ class Step:
 
 
 class Working:
-    """Records steps; a muted one does nothing, for the many evaluations that only carry roughness."""
+    """Records steps. One made with another's decisions records none and decides nothing: it only carries roughness."""
 
-    def __init__(self, muted: bool = False):
+    def __init__(self, decided: dict | None = None):
         self.steps: list[Step] = []
         self.errors: dict[str, float] = {}
-        self._muted = muted
+        self.bands: dict[str, tuple[float, float]] = {}
+        self.decisions: dict = {} if decided is None else decided
+        self._muted = decided is not None
 
     def step(self, name: str, formula: str, value: float, of: Quantity = NUMBER, unit: str = "", label: str = "") -> float:
         """A formula in the names of inputs and earlier steps. Returns value, so a step can stand in an assignment."""
@@ -62,6 +64,15 @@ class Working:
     def error(self, result: str, half_width: float) -> None:
         """The model's own error in one result as a 95 % half-width, in the result's base unit, where it depends on the case."""
         self.errors[result] = half_width
+
+    def band(self, result: str, low: float, high: float) -> None:
+        """The model's own band around one result, in the result's base unit: its ends lie at unequal distances, like a uniform distribution's."""
+        self.bands[result] = (min(low, high), max(low, high))
+
+    def decide(self, name: str, value):
+        """A whole number settled on from the values as given. It stays fixed while roughness is carried, so that what follows from
+        it (what is left, whether the last one is short) is the spread of a plan and not of changed plans."""
+        return self.decisions.setdefault(name, value)
 
     def _add(self, kind, name, text, value, of, unit, label, **more) -> float:
         if not self._muted:
@@ -120,7 +131,7 @@ def _looked_up(step: Step, settings: Settings) -> dict:
     found = read_table(chapter, table)
     row = found.row(key_column, key)
     status = STATUS_WORDS.get(row.get(f"{column}_status") or row.get("status", ""), "")
-    return {"formula": f"from the table “{found.title}”: {key}", "filled": f"{found.source}, {found.where}; {status}".rstrip("; "),
+    return {"formula": f"from the table “{found.title}”", "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
             "source": found.source, "table": table, "row": key}
 
 
