@@ -57,7 +57,7 @@ def finish(config) -> None:
     _node("icons.mjs", str(site / "assets" / "icons"))
     _write_web_app_manifest(site, config, home)
     _let_theme_follow_port_and_path(site, home)
-    (site / "sitemap.xml.gz").unlink(missing_ok=True)  # nothing reads it, and it differs at every build
+    _leave_out_unused(site)
     pages = {path: path.read_text("utf-8") for path in sorted(site.rglob("*.html"))}
     policy = content_policy(pages.values())
     for path, html in pages.items():
@@ -144,6 +144,16 @@ def _let_theme_follow_port_and_path(site: Path, home: str) -> None:
     path, script = found[0]
     moved = rf"\1\2.pathname=\3.pathname+\2.pathname.slice({len(home)}),\2.protocol=\3.protocol,\2.host=\3.host,\2}}"
     path.write_text(THEME_MOVES_ADDRESS.sub(moved, script), "utf-8")
+
+
+def _leave_out_unused(site: Path) -> None:
+    """What the theme brings and no page of ours asks for: maps, its own look, word lists of other languages."""
+    shutil.rmtree(site / "assets" / "javascripts" / "lunr")
+    shutil.rmtree(site / "assets" / "stylesheets")
+    (site / "assets" / "images" / "favicon.png").unlink()
+    (site / "sitemap.xml.gz").unlink()
+    for path in site.rglob("*.map"):
+        path.unlink()
 
 
 def _base(path: Path, site: Path, home: str) -> str:

@@ -15,9 +15,9 @@ const LIST = "assets/offline-manifest.json";
 const settings = {
   globDirectory: site,
   globPatterns: ["**/*"],
-  // Not needed without signal: source maps, word lists of languages in which the book is not written, the page for lost
-  // addresses (a host may refuse to give it out, and one refused file would undo the whole set), and the host's own file.
-  globIgnores: ["**/*.map", "**/lunr/**", "404.html", "_headers", "sw.js"],
+  // The page for lost addresses is left out because a host may refuse to give it out as a file, and one refused file
+  // would undo the whole set; the other two are the host's and the browser's own.
+  globIgnores: ["404.html", "_headers", "sw.js"],
   // Names that carry a hash of their content need no revision; the theme's do not count, since the build amends one.
   dontCacheBustURLsMatching: /assets\/(py\/|app-)/,
   // The default of 2 MB would leave out the runtime with no more than a warning.

@@ -1,0 +1,77 @@
+# The bench book's commands. Everything is set up on first use; a second run sets up only what changed.
+#
+#   make serve   build the site and open it on this machine
+#   make test    build, type check, and the tests of every day
+#   make sweep   every test: all cards in all states, sizes and schemes
+#   make bench   times and sizes, as ratios
+#   make site | setup | clean
+
+SHELL := /bin/bash
+PYTHON ?= python3
+# Where the site will stand, for the addresses that must be whole (sitemap, canonical links).
+export SITE_URL ?= http://127.0.0.1:8000/
+export NO_MKDOCS_2_WARNING := 1
+
+PY := .build/venv/bin/python
+SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -path site_js/tests \) -prune -o -print)
+
+.PHONY: serve test sweep bench site setup clean always
+.DELETE_ON_ERROR:
+
+serve: site
+	@$(PY) -m fibercalc.site.serve
+
+test: site
+	@$(MAKE) --no-print-directory .script-tests
+	$(PY) -m pytest -m "not sweep"
+
+sweep: site
+	@$(MAKE) --no-print-directory .script-tests
+	$(PY) -m pytest
+
+bench: site
+	$(PY) tests/bench/run.py
+
+site: .build/site.stamp
+
+setup: .build/debian.stamp .build/python.stamp .build/node.stamp
+
+clean:
+	rm -rf .build site_js/node_modules
+
+.PHONY: .script-tests
+.script-tests:
+	npm --prefix site_js run --silent check
+	@shopt -s nullglob; tests=(site_js/tests/*.test.mjs); if (($${#tests[@]})); then set -x; node --test "$${tests[@]}"; fi
+
+.build/site.stamp: .build/python.stamp .build/node.stamp .build/debian.stamp .build/site-url $(SOURCES)
+	$(PY) -m fibercalc.site.build
+	@touch $@
+
+# Another SITE_URL is another site.
+.build/site-url: always
+	@mkdir -p .build; cmp -s $@ <<< "$(SITE_URL)" || echo "$(SITE_URL)" > $@
+
+.build/python.stamp: pyproject.toml | .build/debian.stamp
+	[ -x $(PY) ] || $(PYTHON) -m venv .build/venv
+	$(PY) -m pip install --quiet --disable-pip-version-check --editable '.[site,test]'
+	@touch $@
+
+.build/node.stamp: site_js/package.json site_js/package-lock.json
+	npm --prefix site_js ci --no-audit --no-fund --loglevel=error
+	@touch $@
+
+# Browsers and PDF tools for the tests, and what Debian splits off from Python: from Debian, each only when it is missing.
+.build/debian.stamp: Makefile
+	@mkdir -p .build
+	@packages=(); \
+	$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || packages+=(python3-venv); \
+	command -v chromium >/dev/null || packages+=(chromium); \
+	command -v firefox-esr >/dev/null || command -v firefox >/dev/null || packages+=(firefox-esr); \
+	command -v pdftoppm >/dev/null || packages+=(poppler-utils); \
+	if (($${#packages[@]})); then \
+	  if [ "$$(id -u)" = 0 ]; then as=(); elif command -v sudo >/dev/null; then as=(sudo); \
+	  else echo "Missing: $${packages[*]}. Install them as root: apt-get install $${packages[*]}" >&2; exit 1; fi; \
+	  "$${as[@]}" apt-get update -qq && "$${as[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$${packages[@]}" >/dev/null; \
+	fi
+	@touch $@
