@@ -63,6 +63,10 @@ async function printCard(card) {
     tell(card, `The half-page sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."} “Print the page” works without it.`);
     return;
   }
+  if (!outcome.ok.html) {
+    tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
+    return;
+  }
   document.querySelector(".sheet-alone")?.remove();
   const sheet = document.createElement("section");
   sheet.className = "sheet-alone";

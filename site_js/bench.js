@@ -37,7 +37,9 @@ export class Bench extends EventTarget {
 
   /** @returns {Settings} */
   get settings() {
-    return { ...AS_BUILT, style: decimalStyle(), ...this.record?.settings };
+    const guessed = { ...AS_BUILT, style: decimalStyle() };
+    const saved = Object.entries(this.record?.values ?? {}).filter(([name]) => name in AS_BUILT);
+    return { ...guessed, ...Object.fromEntries(saved) };
   }
 
   /** Would a page as built read otherwise with these settings? */

@@ -155,6 +155,7 @@ export class BenchCard extends HTMLElement {
   #show(answer) {
     this.#form?.echoes.reveal(answer.shown);
     this.#answered = answer.answered;
+    this.#problem = answer.refused;
     if (answer.answered) {
       this.#worked = true;
       for (const [name, html] of Object.entries(answer.slots)) {
@@ -163,8 +164,8 @@ export class BenchCard extends HTMLElement {
         if (slot.matches("[aria-live]")) holdSpeech(slot);
         put(slot, html);
       }
-      this.#address?.write(answer.query);
-      this.#offers?.keep(answer.query);
+      this.#address?.write(answer.query ?? "");
+      this.#offers?.keep(answer.query ?? "");
     }
     this.#tell();
   }

@@ -51,7 +51,7 @@ export class Controls {
       const value = values[control.name];
       if (value === undefined || except.has(control.name)) continue;
       if (control.value !== value) control.value = value;
-      this.keepExact(control.name, exact[control.name] ?? null);
+      this.keepExact(control.name, exact[control.name] || null);
       this.showColor(control.name);
     }
   }

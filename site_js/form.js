@@ -5,6 +5,7 @@ import { Controls, isControl } from "./controls.js";
 import { stepped } from "./counts.js";
 import { startedAt } from "./dom.js";
 import { Echoes } from "./echoes.js";
+import { pressOver } from "./press.js";
 import { python } from "./python.js";
 import { Rows } from "./rows.js";
 
@@ -41,12 +42,15 @@ export class LiveForm {
     this.#changed = changed;
     this.controls = new Controls(form);
     this.echoes = new Echoes(form);
-    this.rows = new Rows(form, this.controls, signal, () => this.#changed(null));
+    this.rows = new Rows(form, this.controls, signal, () => {
+      this.#noteUnits();
+      this.#changed(null);
+    });
     this.#noteUnits();
     form.addEventListener("submit", (event) => this.#enter(event), { signal });
     form.addEventListener("input", (event) => this.#input(event), { signal });
     form.addEventListener("click", (event) => this.#step(event), { signal });
-    form.addEventListener("focusout", () => this.#settle(), { signal });
+    form.addEventListener("focusout", () => void pressOver().then(() => this.#settle()), { signal });
     signal.addEventListener("abort", () => clearTimeout(this.#pause));
   }
 

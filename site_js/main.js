@@ -7,9 +7,11 @@ import { sparesData, whenIdle } from "./idle.js";
 import { BenchMine } from "./mine.js";
 import { offline } from "./offline.js";
 import { siteRoot } from "./places.js";
+import { watchPresses } from "./press.js";
 import { python } from "./python.js";
 
 siteRoot();
+watchPresses();
 customElements.define("bench-card", BenchCard);
 customElements.define("bench-mine", BenchMine);
 

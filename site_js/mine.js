@@ -13,20 +13,11 @@ import { stateWords } from "./words.js";
 
 const CARD = "my-bench";
 
-/** @type {[act: string, label: string][]} */
-const BUTTONS = [
-  ["bench-save", "Save my bench"],
-  ["bench-export", "Export to a file"],
-  ["bench-import", "Import from a file"],
-  ["bench-remove", "Remove everything"],
-];
-
 export class BenchMine extends HTMLElement {
   /** @type {AbortController | null} */
   #life = null;
   /** @type {LiveForm | null} */
   #form = null;
-  #empty = /** @type {ReturnType<LiveForm["snapshot"]> | null} */ (null);
   /** Typed and not saved. */
   #unsaved = false;
 
@@ -39,10 +30,7 @@ export class BenchMine extends HTMLElement {
     if (!form) return;
     this.#life = new AbortController();
     const { signal } = this.#life;
-    form.reset();
     this.#form = new LiveForm(form, { card: CARD, signal, settings: () => bench.settings, changed: () => void this.#check() });
-    this.#empty = this.#form.snapshot();
-    this.#addButtons();
     form.addEventListener("focusin", () => python.start(), { once: true, signal });
     this.addEventListener("click", (event) => this.#pressed(event), { signal });
     python.addEventListener("stage", () => this.#tell(), { signal });
@@ -60,6 +48,7 @@ export class BenchMine extends HTMLElement {
   async #wake(signal) {
     this.#tell();
     await bench.ready();
+    if (bench.record) this.#say("My bench is kept in this browser on this device.");
     if (bench.unavailable) this.#say(`Nothing can be kept here: ${bench.unavailable}. You can still export what you typed to a file.`);
     await whenIdle();
     if (signal.aborted) return;
@@ -70,16 +59,15 @@ export class BenchMine extends HTMLElement {
   /** @param {BenchRecord} record */
   async #show(record) {
     const outcome = await python.ask({ do: "bench-read", record, settings: bench.settings }, { replaces: CARD });
-    if (!outcome || !this.#form) return null;
+    if (!outcome) return;
     if ("problem" in outcome) {
       this.#say(outcome.problem.text);
-      return null;
+      return;
     }
-    this.#form.fill(outcome.ok);
+    this.#form?.fill(outcome.ok);
     this.#unsaved = false;
     const checked = await this.#ask();
     if (checked) this.#form?.echo(checked.fields);
-    return outcome.ok;
   }
 
   async #check() {
@@ -95,7 +83,7 @@ export class BenchMine extends HTMLElement {
       this.#say(outcome.problem.text);
       return null;
     }
-    if (outcome.ok.shown) this.#form.echoes.reveal(outcome.ok.shown);
+    this.#form.echoes.reveal(outcome.ok.shown);
     return outcome.ok;
   }
 
@@ -105,8 +93,8 @@ export class BenchMine extends HTMLElement {
     if (!checked) return null;
     this.#form?.echo(checked.fields);
     this.#form?.echoes.settle();
+    if (checked.record) return { record: checked.record, text: checked.saved_text };
     const bad = Object.keys(checked.fields).filter((name) => checked.fields[name]?.why);
-    if (bad.length === 0) return checked;
     this.#say(bad.length === 1 ? "Not done: one field needs another value." : `Not done: ${bad.length} fields need other values.`);
     this.#form?.controls.find(bad[0] ?? "")?.focus();
     return null;
@@ -114,18 +102,18 @@ export class BenchMine extends HTMLElement {
 
   /** @param {Event} event */
   #pressed(event) {
-    if (startedAt(event, ".state .again")) python.retry();
+    if (startedAt(event, ".kept .again")) python.retry();
     switch (startedAt(event, "[data-do]")?.dataset.do) {
-      case "bench-save":
+      case "save":
         void this.#save();
         break;
-      case "bench-export":
+      case "export":
         void this.#export();
         break;
-      case "bench-import":
+      case "import":
         this.#import();
         break;
-      case "bench-remove":
+      case "erase":
         void this.#keep(null, "Everything of My bench is removed from this device.");
         break;
     }
@@ -136,7 +124,7 @@ export class BenchMine extends HTMLElement {
     const lasting = bench.record ? navigator.storage?.persisted?.() : navigator.storage?.persist?.();
     const checked = await this.#checked();
     if (!checked) return;
-    await this.#keep(checked.record, `${checked.saved_text ?? "Saved."} ${keptWhere(await lasting)}`);
+    await this.#keep(checked.record, `Saved. ${checked.text} ${keptWhere(await lasting)}`);
   }
 
   async #export() {
@@ -165,6 +153,7 @@ export class BenchMine extends HTMLElement {
     const outcome = await python.ask({ do: "bench-read", record: read.content, settings: bench.settings });
     if (!outcome) return;
     if ("problem" in outcome) this.#say(`${outcome.problem.text} Nothing was changed.`);
+    else if (!isLike(read.content, outcome.ok.record)) this.#say([...outcome.ok.notes, "Nothing was changed."].join(" "));
     else await this.#keep(outcome.ok.record, [`Imported from ${file.name}.`, ...outcome.ok.notes].join(" "));
   }
 
@@ -194,51 +183,37 @@ export class BenchMine extends HTMLElement {
         void this.#check();
       }
       this.#say("As it was before.");
-      one(this, '[data-do="bench-save"]', HTMLElement)?.focus();
+      one(this, '[data-do="save"]', HTMLElement)?.focus();
     });
     one(this, ".do", HTMLElement)?.append(undo);
   }
 
+  /** Saved, imported or removed, here or in another tab. */
   #benchChanged() {
     if (this.#unsaved) return;
     if (bench.record) void this.#show(bench.record);
-    else if (this.#empty) {
-      this.#form?.fill(this.#empty);
-      this.#form?.echo({});
-    }
+    else void this.#showExample();
   }
 
-  #addButtons() {
-    if (one(this, ".do", HTMLElement)) return;
-    const row = document.createElement("p");
-    row.className = "do";
-    for (const [act, label] of BUTTONS) {
-      const made = button(label, act === "bench-save" ? "first" : "");
-      made.dataset.do = act;
-      row.append(made);
-    }
-    one(this, "form.given", HTMLElement)?.after(row);
+  async #showExample() {
+    const outcome = await python.ask({ do: "open", card: CARD, query: "", settings: bench.settings }, { replaces: CARD });
+    if (!outcome || "problem" in outcome) return;
+    this.#form?.fill(outcome.ok);
+    this.#form?.echo(outcome.ok.fields);
   }
 
-  /** How the calculator stands, without which nothing can be checked. */
+  /** Without the calculator nothing can be checked, so nothing can be saved. */
   #tell() {
-    const line = one(this, ".state", HTMLElement);
+    const line = one(this, ".kept", HTMLElement);
     if (!line) return;
     const { state, text, retry } = stateWords(python.stage, { offline: false, waiting: true, worked: false });
-    line.dataset.state = state;
+    line.hidden = state !== "failed" && state !== "starting";
     line.replaceChildren(text, ...(retry ? [" ", button("Try again", "again")] : []));
   }
 
   /** @param {string} text */
   #say(text) {
-    let place = one(this, ".said-of-bench", HTMLElement);
-    if (!place) {
-      place = document.createElement("p");
-      place.className = "said said-of-bench";
-      place.setAttribute("role", "status");
-      one(this, ".do", HTMLElement)?.after(place);
-    }
-    say(place, text);
+    say(one(this, ".state", HTMLElement), text);
   }
 }
 
@@ -248,4 +223,14 @@ function keptWhere(lasting) {
     ? "The browser has agreed not to clear it by itself."
     : "A phone may clear it: on an iPhone after seven days of use without a visit, unless the book is on the Home Screen; elsewhere when room runs out.";
   return `It is kept in this browser on this device only. ${cleared} Export a file to be sure.`;
+}
+
+/**
+ * Was the file a record that Python could read? From anything else it makes an empty one.
+ * @param {unknown} content
+ * @param {BenchRecord} record
+ */
+function isLike(content, record) {
+  const { format, schema } = /** @type {Partial<BenchRecord>} */ (content ?? {});
+  return format === record.format && typeof schema === "number" && schema <= record.schema;
 }

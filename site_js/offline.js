@@ -113,8 +113,14 @@ export class Offline extends EventTarget {
     this.dispatchEvent(new Event("change"));
   }
 
-  /** Instant navigation brings a new footer, hence the look at the body's children. */
+  /** Instant navigation brings a new footer, hence the look at the body's children. Without script there is no line. */
   #show() {
+    const footer = document.querySelector("footer");
+    if (footer && !document.querySelector("[data-offline-state]")) {
+      const line = document.createElement("p");
+      line.dataset.offlineState = "";
+      footer.append(line);
+    }
     for (const place of document.querySelectorAll("[data-offline-state]")) say(place, this.text);
   }
 }

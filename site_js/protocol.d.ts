@@ -19,8 +19,10 @@ export interface Answer {
   fields: Record<string, FieldSaid>;
   shown: string[];
   slots: Texts;
-  query: string;
+  query: string | null;
   say: string;
+  /** what is wrong with no single field */
+  refused: string;
   values?: Texts;
   exact?: Texts;
   rows?: Record<string, number>;
@@ -32,29 +34,35 @@ export interface Offer {
   values: Texts;
 }
 
-/** A saved record is opaque here: Python alone knows, checks and migrates what is inside. */
-export type BenchRecord = Record<string, unknown> & { settings?: Partial<Settings> };
+/** A saved record. Python alone checks and migrates it; the page looks only at the settings among its values. */
+export interface BenchRecord {
+  format: string;
+  schema: number;
+  values: Texts;
+  rows: Record<string, number>;
+}
 
 export interface BenchChecked {
-  record: BenchRecord;
+  answered: boolean;
+  record: BenchRecord | null;
   fields: Record<string, FieldSaid>;
-  shown?: string[];
-  saved_text?: string;
+  shown: string[];
+  saved_text: string;
 }
 
 export interface BenchRead {
   record: BenchRecord;
   notes: string[];
-  values?: Texts;
-  exact?: Texts;
-  rows?: Record<string, number>;
+  values: Texts;
+  exact: Texts;
+  rows: Record<string, number>;
 }
 
 export interface Replies {
   work: Answer;
   open: Answer;
   convert: { text: string; exact: string };
-  sheet: { html: string };
+  sheet: { html: string; refused?: string };
   "bench-read": BenchRead;
   "bench-check": BenchChecked;
   "bench-offers": { offers: Offer[] };

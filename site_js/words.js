@@ -5,14 +5,14 @@
  * @param {{ offline: boolean, waiting: boolean, worked: boolean }} about
  *   offline: everything is kept for no signal; waiting: the values on the page differ from what the answer is for;
  *   worked: an answer has come in on this page
- * @returns {{ state: "reading" | "loading" | "live" | "failed", text: string, retry: boolean }}
+ * @returns {{ state: "reading" | "starting" | "live" | "ready" | "failed", text: string, retry: boolean }}
  */
 export function stateWords(stage, { offline, waiting, worked }) {
   switch (stage.stage) {
     case "loading":
-      return { state: "loading", text: `Starting the calculator…${progress(stage.loaded, stage.total)}`, retry: false };
+      return { state: "starting", text: `Starting the calculator…${progress(stage.loaded, stage.total)}`, retry: false };
     case "ready":
-      return { state: "live", text: offline ? "Live · ready for no signal" : "Live", retry: false };
+      return offline ? { state: "ready", text: "Live · ready for no signal", retry: false } : { state: "live", text: "Live", retry: false };
     case "failed":
       return { state: "failed", text: `The calculator could not start: ${stage.text} The page stays a complete reference.`, retry: true };
     case "asleep":
