@@ -7,8 +7,10 @@ stored HTML, compressed answers, and on request a policy header and a path under
 import argparse
 import errno
 import gzip
+import socket
 import sys
 import threading
+from contextlib import suppress
 from functools import lru_cache
 from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
@@ -116,6 +118,7 @@ class SiteServer(ThreadingHTTPServer):
         super().__init__(("127.0.0.1", port), SiteHandler)
         self.folder, self.sub_path, self.policy, self.compress = Path(folder), sub_path, policy, compress
         self.asked: list[str] = []
+        self._open: set[socket.socket] = set()
 
     @property
     def port(self) -> int:
@@ -126,6 +129,14 @@ class SiteServer(ThreadingHTTPServer):
         """Where the site's front page is, with a "/" at the end."""
         return f"http://127.0.0.1:{self.port}{self.sub_path}"
 
+    def process_request(self, request, client_address) -> None:
+        self._open.add(request)
+        super().process_request(request, client_address)
+
+    def shutdown_request(self, request) -> None:
+        self._open.discard(request)
+        super().shutdown_request(request)
+
     def handle_error(self, request, client_address) -> None:
         """A browser that hangs up in the middle of an answer is not an error of ours."""
 
@@ -135,8 +146,12 @@ class SiteServer(ThreadingHTTPServer):
         return self
 
     def stop(self) -> None:
+        """Be gone for everyone: connections that a browser keeps open would be answered by their threads for ever."""
         self.shutdown()
         self.server_close()
+        for connection in list(self._open):
+            with suppress(OSError):  # closed by the browser in the meantime
+                connection.shutdown(socket.SHUT_RDWR)
 
 
 def main() -> None:

@@ -1,0 +1,21 @@
+"""Waiting in a page without a script from text, which the site's policy forbids there: ask from outside until it is so."""
+
+import time
+
+from playwright.sync_api import Page
+
+
+def until(page: Page, question: str, argument=None, seconds: float = 20):
+    """The first truthy answer of a JavaScript function run in the page. Raises AssertionError with the last answer."""
+    end = time.monotonic() + seconds
+    while True:
+        answer = page.evaluate(question, argument)
+        if answer:
+            return answer
+        assert time.monotonic() < end, f"after {seconds} s still {answer!r}: {question}"
+        page.wait_for_timeout(50)
+
+
+def until_live(page: Page, seconds: float = 40) -> None:
+    """Until the page's card says that Python answers."""
+    until(page, """() => ["live", "ready"].includes(document.querySelector("bench-card > .state")?.dataset.state)""", seconds=seconds)

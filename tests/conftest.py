@@ -1,0 +1,46 @@
+"""What all tests share: the built site, and servers for it."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from fibercalc.site.serve import SiteServer
+
+ROOT = Path(__file__).resolve().parents[1]
+
+
+@pytest.fixture(scope="session")
+def site() -> Path:
+    """The built site's folder. `make` has built it; a test run by hand builds it when there is none. BENCH_SITE names another."""
+    folder = Path(os.environ.get("BENCH_SITE", ROOT / ".build" / "site")).resolve()
+    if not (folder / "sw.js").is_file():
+        subprocess.run([sys.executable, "-m", "fibercalc.site.build", "--folder", str(folder)], cwd=ROOT, check=True)
+    return folder
+
+
+@pytest.fixture(scope="session")
+def server(site):
+    """The site at the root of a free port, for the whole run. A test that stops a server takes one of its own from `serve`."""
+    running = SiteServer(site).start()
+    yield running
+    running.stop()
+
+
+@pytest.fixture
+def serve(site):
+    """Makes servers for one test: serve(sub_path="/book/", policy="default-src 'self'", port=0, folder=...).
+
+    stop() makes one unreachable; serve(port=old.port) brings the same address back.
+    """
+    running = []
+
+    def make(sub_path: str = "/", policy: str = "", port: int = 0, folder: Path = site) -> SiteServer:
+        running.append(SiteServer(folder, port, sub_path, policy).start())
+        return running[-1]
+
+    yield make
+    for each in running:
+        each.stop()
