@@ -8,7 +8,8 @@ from urllib.parse import parse_qsl, quote
 
 from .card import Card, Input, Rows
 from .problem import Problem
-from .reading import Given, read_one
+from .entry import read_one
+from .reading import Given
 from .settings import Settings
 
 LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 2000, 40, 64, 400

@@ -6,7 +6,8 @@ from math import ceil, floor, log10
 from .amount import with_sign, write_typed
 from .card import Card, Result
 from .number import decimals_of_step, write_number
-from .reading import Given, write_date
+from .day import write_date
+from .reading import Given
 from .settings import Settings
 from .spread import Parts
 from .units import MONEY, Quantity, Unit

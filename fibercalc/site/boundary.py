@@ -7,7 +7,8 @@ from ..core.card import Card, Input, Rows
 from ..core.checks import parse_checks, run_check
 from ..core.link import query_of, read_query
 from ..core.problem import BadInputs, Problem
-from ..core.reading import Given, read_inputs, read_one
+from ..core.entry import read_one
+from ..core.reading import Given, read_inputs
 from ..core.registry import find_card
 from ..core.settings import Settings
 from ..core.work import work_given

@@ -3,7 +3,8 @@
 from ..core.card import CHOICE, COLOR, Card, Input, Rows
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
-from ..core.reading import Given, range_text
+from ..core.entry import range_text
+from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.units import MONEY
 

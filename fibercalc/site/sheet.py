@@ -5,7 +5,7 @@ from datetime import date
 from .. import __version__
 from ..core.card import CHOICE
 from ..core.markup import Markup, tag
-from ..core.reading import write_date
+from ..core.day import write_date
 from ..core.work import Worked
 from . import parts
 

@@ -1,0 +1,340 @@
+"""What must hold for every card, asked of each in a loop: nobody writes a card test twice."""
+
+import inspect
+import json
+import re
+from html.parser import HTMLParser
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from fibercalc.core.card import CHOICE, COLOR, DATE, TEXT, Input, Rows
+from fibercalc.core.describe import declaration
+from fibercalc.core.formula import evaluate, names_in
+from fibercalc.core.link import query_of, read_query
+from fibercalc.core.problem import BadInputs
+from fibercalc.core.entry import Reading, read_one
+from fibercalc.core.reading import read_inputs
+from fibercalc.core.settings import Settings
+from fibercalc.core.table import read_table
+from fibercalc.core.work import answer_of, work_card
+from fibercalc.site.fence import card as card_fence
+from fibercalc.site.form import values_of
+from fibercalc.site.sheet import sheet
+from tests.cards import CARDS, card_id
+
+POINT = Settings()
+every_card = pytest.mark.parametrize("card", CARDS, ids=card_id)
+
+
+def fields_of(card) -> list[tuple[str, Input]]:
+    """Every input of the example by its full name."""
+    found = []
+    for item in card.inputs:
+        if isinstance(item, Rows):
+            found += [(f"{item.name}.{number}.{each.name}", each) for number in range(1, len(item.default) + 1) for each in item.fields]
+        else:
+            found.append((item.name, item))
+    return found
+
+
+def states_of(card) -> list[dict[str, str]]:
+    """The example, and the example with each choice made otherwise."""
+    states = [{}]
+    for name, each in fields_of(card):
+        if each.kind == CHOICE:
+            states += [{name: option.value} for option in each.options]
+    return states
+
+
+def answers(card, texts=None, **kwargs):
+    return answer_of(work_card(card, texts or {}, **kwargs), "test").as_json()
+
+
+@every_card
+def test_the_example_is_complete_and_usual(card):
+    """Every default can be read, and lies in the allowed and the usual range."""
+    for name, each in fields_of(card):
+        text = card.defaults()[name]
+        reading = read_one(each, name, text, POINT, "canonical")
+        assert isinstance(reading, Reading), reading
+        if each.measured and text:
+            low, high = each.edges
+            assert low <= reading.amount.value <= high
+        if each.usual and text:
+            ends = sorted(each.base_value(end) for end in each.usual)
+            assert ends[0] <= reading.amount.value <= ends[1], f"{name}: the example is not usual"
+            assert each.edges[0] <= ends[0] and ends[1] <= each.edges[1], f"{name}: usual is not within allowed"
+
+
+@every_card
+def test_the_answer_function_takes_exactly_the_inputs(card):
+    names = list(inspect.signature(card.answer).parameters)[1:]
+    assert names == [item.name for item in card.inputs]
+
+
+@every_card
+def test_every_state_answers_with_results_in_their_ranges(card):
+    """Each choice gives one or two sentences, results with low <= value <= high, and pictures with words."""
+    for state in states_of(card):
+        worked = work_card(card, state)
+        answer = answer_of(worked, "test").as_json()
+        assert 1 <= len(worked.sentences()) <= 2 and answer["answer"].strip().endswith((".", "?"))
+        assert answer["results"], state
+        for name, result in answer["results"].items():
+            if isinstance(result["value"], (int, float)):
+                assert result["low"] <= result["value"] <= result["high"], (state, name, result)
+            assert result["text"].strip()
+        for picture in answer["pictures"]:
+            assert len(picture["alt"]) > 15 and picture["svg"].startswith("<svg")
+        json.dumps(answer)
+
+
+@every_card
+def test_every_working_step_evaluates_to_its_value(card):
+    """Formulas are evaluated again, equations leave no residual, table values are read again, searches keep their constraints."""
+    for state in states_of(card):
+        worked = work_card(card, state)
+        values = dict(worked.outcome.given)
+        assert worked.steps, "a card shows its working"
+        for step in worked.steps:
+            known = {**values, step.name: step.value, **dict(step.using)}
+            if step.kind == "formula":
+                found = evaluate(step.text, values)
+                assert found == pytest.approx(step.value, rel=1e-9, abs=1e-9), f"{step.name}: {step.text}"
+            elif step.kind == "solved":
+                assert step.name in names_in(step.text)
+                scale = max(abs(evaluate(step.text, {**known, step.name: step.value * 1.01 + 1e-6})), 1e-12)
+                assert abs(evaluate(step.text, known)) <= 1e-3 * scale, f"{step.name}: residual"
+            elif step.kind == "looked up":
+                chapter, table, key_column, key, column = step.look
+                assert read_table(chapter, table).row(key_column, key)[column] == step.value
+            else:
+                for kept in step.kept:
+                    left, right = (evaluate(side.strip(), known) for side in re.split("<=|>=", kept))
+                    slack = 1e-9 * max(abs(left), abs(right))
+                    assert (left <= right + slack) if "<=" in kept else (left >= right - slack), kept
+                evaluate(step.text, known)
+            values[step.name] = step.value
+        for name, found in worked.outcome.found.items():
+            if name in values and name not in worked.outcome.given and isinstance(found.value, (int, float)):
+                step = next(step for step in worked.steps if step.name == name)
+                assert step.unit.to_base(values[name]) == pytest.approx(found.value, rel=1e-9, abs=1e-9), f"{name}: the working and the result differ"
+        assert len(worked.working()) == len(worked.steps)
+
+
+@every_card
+def test_edges_answer_and_one_step_past_them_is_one_clear_line(card):
+    """Each edge of each range can be given; just past it there is one line with the label, what was given and what is allowed."""
+    for name, each in fields_of(card):
+        if not each.measured:
+            continue
+        for end, past in zip(each.edges, (-1, 1)):
+            for unit in each.choices:
+                number = unit.from_base(end) if not (unit.inverse and end == 0) else None
+                if number is None:
+                    continue
+                reading = read_one(each, name, repr(number), POINT, "canonical", unit.sign)
+                assert isinstance(reading, Reading), (name, end, unit.sign, reading)
+            beyond = end + past * max(abs(end) * 0.01, 1.0 if each.kind == "count" else 1e-6)
+            text = repr(int(round(beyond))) if each.kind == "count" else f"{beyond:.12f}"
+            given_ = read_inputs(card, {name: text}, POINT, {name: each.of.base.sign}, {})
+            lines = [problem for problem in given_.problems if problem.input == name]
+            if name in given_.asked() or lines:
+                assert len(lines) == 1, (name, text)
+                line = lines[0].text
+                assert each.label.lower()[1:] in line.lower() and "given" in line and "give " in line and "\n" not in line
+                with pytest.raises(BadInputs):
+                    work_card(card, {name: text}, units={name: each.of.base.sign})
+
+
+@every_card
+def test_units_never_change_the_answer(card):
+    """The same amount in every unit offered gives the same results."""
+    for name, each in fields_of(card):
+        if not each.measured or len(each.choices) < 2 or not card.defaults()[name]:
+            continue
+        reading = read_one(each, name, card.defaults()[name], POINT, "canonical")
+        base = answers(card, {name: f"{reading.amount.unit.from_base(reading.amount.value)!r} {reading.amount.unit.sign}"})["results"]
+        for unit in each.choices:
+            number = unit.from_base(reading.amount.value)
+            other = answers(card, {name: f"{number:.15g} {unit.sign}"})["results"]
+            for result, found in other.items():
+                if isinstance(found["value"], (int, float)):
+                    assert found["value"] == pytest.approx(base[result]["value"], rel=1e-6, abs=1e-6), (name, unit.sign, result)
+
+
+@every_card
+def test_links_come_back_the_same(card):
+    """The example has a clean link; each state's link gives back the same inputs."""
+    assert query_of(read_inputs(card, {}, POINT)) == ""
+    for state in states_of(card)[1:]:
+        before = read_inputs(card, state, POINT)
+        query = query_of(before)
+        texts, counts, notes = read_query(card, query)
+        after = read_inputs(card, texts, POINT, exact=texts, counts=counts)
+        assert not notes and {n: r.text for n, r in before.readings.items()} == {n: r.text for n, r in after.readings.items()}
+
+
+@every_card
+def test_every_source_is_named_in_full(card):
+    assert card.sources
+    for source in card.sources:
+        assert source.title and source.how in ("read", "secondary", "memory", "practice")
+        assert bool(source.read) == (source.how in ("read", "secondary")), f"{source.id}: when was it read?"
+
+
+@every_card
+def test_pictures_keep_their_labels_inside(card):
+    """No label of a picture crosses its edge, by the drawing board's own wide measure of a character."""
+    from fibercalc.core.picture import Drawing
+
+    made = []
+    original = Drawing.picture
+
+    def remember(self, title, alt):
+        made.append(self)
+        return original(self, title, alt)
+
+    Drawing.picture = remember
+    try:
+        for state in states_of(card):
+            for settings_ in (POINT, Settings("comma", "us")):
+                work_card(card, state, settings_).pictures()
+    finally:
+        Drawing.picture = original
+    for drawing in made:
+        for left, right, baseline, words in drawing.labels:
+            assert left >= 0 and right <= drawing.width + 0.5 and 8 <= baseline <= drawing.height, f"“{words}” leaves the sheet"
+
+
+class _Labels(HTMLParser):
+    """Collects control ids, label targets and nesting."""
+
+    VOID = {"input", "br", "hr", "meta", "link", "img"}
+
+    def __init__(self):
+        super().__init__()
+        self.ids, self.labels, self.controls, self.open = [], set(), [], []
+
+    def handle_starttag(self, tag, attrs):
+        attrs = dict(attrs)
+        if "id" in attrs:
+            self.ids.append(attrs["id"])
+        if tag == "label":
+            self.labels.add(attrs["for"])
+        if tag in ("input", "select", "textarea"):
+            self.controls.append(attrs)
+        if tag not in self.VOID:
+            self.open.append(tag)
+
+    def handle_endtag(self, tag):
+        assert self.open.pop() == tag
+
+
+@every_card
+def test_the_page_is_well_formed_and_every_control_has_a_name(card):
+    page = _Labels()
+    page.feed(card_fence(card.id))
+    assert page.open == []
+    without_template = [each for each in page.ids if "{n}" not in each]
+    assert len(set(without_template)) == len(without_template)
+    for control in page.controls:
+        assert control.get("id") in page.labels or control.get("aria-label"), control
+
+
+@every_card
+def test_the_sheet_holds_answer_values_cautions_and_sources(card):
+    worked = work_card(card, {})
+    html = sheet(worked, "https://example.org/x")
+    assert card.question in html and "example.org" in html
+    for caution in worked.cautions():
+        assert caution.title in html
+    for source in card.sources:
+        assert source.title[:20].replace("&", "&amp;") in html
+
+
+@every_card
+def test_the_declaration_is_plain_data(card):
+    data = json.loads(json.dumps(declaration(card)))
+    assert data["question"].endswith("?") and len(data["inputs"]) == len(card.inputs)
+
+
+@every_card
+def test_form_values_read_back_the_same(card):
+    """What the form shows after opening a state is read as that state again, in both number styles."""
+    for style in ("point", "comma"):
+        styled = Settings(style)
+        for state in states_of(card):
+            before = read_inputs(card, state, POINT)
+            shown = values_of(before, styled)
+            units = {name.removesuffix(".unit"): value for name, value in shown.items() if name.endswith(".unit")}
+            texts = {name: value for name, value in shown.items() if not name.endswith(".unit")}
+            after = read_inputs(card, texts, styled, units)
+            strict = {n for n, r in before.readings.items() if r.input.strict}
+            assert [p for p in after.problems if p.input not in strict] == []
+            for name, reading in after.readings.items():
+                if reading.amount is not None:
+                    assert reading.amount.value == pytest.approx(before.readings[name].amount.value, rel=1e-5)
+
+
+def typed_text(each: Input):
+    """A strategy for what people type into one field: amounts in range, in any unit; and otherwise what the kind takes."""
+    if each.measured:
+        low, high = each.edges
+        if each.kind == "count":
+            return st.integers(int(low), int(high)).map(str)
+        units = st.sampled_from([unit for unit in each.choices if not (unit.inverse and low == 0)] or [each.of.base])
+        return st.tuples(st.floats(low, high, allow_nan=False), units).map(lambda pair: f"{pair[1].from_base(pair[0]):.9f} {pair[1].sign}")
+    if each.kind == CHOICE:
+        return st.sampled_from([option.value for option in each.options])
+    return st.just(each.default)
+
+
+@every_card
+@settings(max_examples=25, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck))
+@given(data=st.data())
+def test_any_inputs_in_range_give_a_finite_answer_or_one_clear_line(card, data):
+    texts = {name: data.draw(typed_text(each), label=name) for name, each in fields_of(card)}
+    _answers_or_says_why(card, texts)
+
+
+@pytest.mark.sweep
+@every_card
+@settings(max_examples=400, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck))
+@given(data=st.data())
+def test_any_inputs_in_range_give_a_finite_answer_widely(card, data):
+    texts = {name: data.draw(typed_text(each), label=name) for name, each in fields_of(card)}
+    _answers_or_says_why(card, texts)
+
+
+@every_card
+@settings(max_examples=25, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck))
+@given(data=st.data(), text=st.text(max_size=80))
+def test_random_text_in_any_field_never_raises(card, data, text):
+    name, each = data.draw(st.sampled_from(fields_of(card)))
+    _answers_or_says_why(card, {name: text})
+
+
+def _answers_or_says_why(card, texts):
+    try:
+        worked = work_card(card, texts)
+    except BadInputs as error:
+        assert error.problems and all(problem.text.endswith((".", "?")) and "\n" not in problem.text for problem in error.problems), error.problems
+        return
+    answer = answer_of(worked, "test").as_json()
+    for result in answer["results"].values():
+        if isinstance(result["value"], (int, float)):
+            assert result["low"] <= result["value"] <= result["high"]
+            assert abs(result["value"]) < 1e15
+    json.dumps(answer, allow_nan=False)
+
+
+KINDS = {DATE, TEXT, COLOR, CHOICE}
+
+
+def test_the_fixture_card_has_every_kind_of_input():
+    kinds = {each.kind for _, each in fields_of(CARDS[-1])} | {type(item).__name__.lower() for item in CARDS[-1].inputs}
+    assert kinds >= KINDS | {"quantity", "count", "percent", "money", "rows"}
+    assert any(each.optional for _, each in fields_of(CARDS[-1])) and any(each.when for _, each in fields_of(CARDS[-1]))

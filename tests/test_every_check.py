@@ -1,0 +1,68 @@
+"""The worked examples of shared/checks: each holds, each can fail, and a formula that is 1 % off is caught."""
+
+import tomllib
+from importlib import import_module
+
+import pytest
+
+from fibercalc.core.card import CHAPTERS
+from fibercalc.core.checks import read_checks, run_check, shared_folder
+from fibercalc.core.registry import all_cards
+from fibercalc.sources import all_sources
+
+CHECKS = [(chapter, number, check) for chapter in CHAPTERS for number, check in enumerate(read_checks(chapter), 1)]
+every_check = pytest.mark.parametrize("check", [check for _, _, check in CHECKS], ids=[f"{chapter}-{number}-{check.of}" for chapter, number, check in CHECKS])
+
+
+def test_there_are_checks_for_every_chapter_with_cards():
+    assert {card.chapter for card in all_cards()} <= {chapter for chapter, _, _ in CHECKS}
+
+
+@every_check
+def test_the_worked_example_holds(check):
+    outcome = run_check(check)
+    assert outcome.passed, outcome.line()
+
+
+@every_check
+def test_a_shifted_expectation_fails(check):
+    """Ten tolerances off must fail, or the check proves nothing."""
+    assert not run_check(check, shift=10).passed
+
+
+@every_check
+def test_its_source_is_known_and_its_kind_is_honest(check):
+    assert check.claim and check.tolerance > 0
+    if check.source:
+        assert check.source in all_sources(), check.source
+    if check.kind == "published":
+        assert check.status in ("read", "secondary", "memory"), check.claim
+        source = all_sources()[check.source]
+        assert not (source.how == "memory" and check.status == "read"), f"{check.source} is from memory"
+
+
+def test_no_row_is_written_twice():
+    for path in sorted((shared_folder() / "checks").glob("*.toml")):
+        rows = [(row["of"], str(row["given"]), str(row["expect"])) for row in tomllib.loads(path.read_text("utf-8"))["check"]]
+        assert len(set(rows)) == len(rows), path.name
+
+
+FUNCTIONS = sorted({check.of for _, _, check in CHECKS if not check.is_card})
+
+
+@pytest.mark.parametrize("name", FUNCTIONS)
+def test_a_result_one_percent_off_is_caught(name, monkeypatch):
+    """Some row that is not a regression row must fail when the function's result is scaled by 1.01."""
+    module, _, function = name.rpartition(".")
+    home = import_module(f"fibercalc.{module}")
+    original = getattr(home, function)
+
+    def off(*args, **kwargs):
+        result = original(*args, **kwargs)
+        return result * 1.01 if isinstance(result, (int, float)) else result
+
+    monkeypatch.setattr(home, function, off)
+    rows = [check for _, _, check in CHECKS if check.of == name and check.kind != "regression"]
+    if all(isinstance(original(**check.given), int) and abs(original(**check.given)) < 100 for check in rows):
+        pytest.skip("a small whole number: 1 % is no other number")
+    assert any(not run_check(check).passed for check in rows), f"{name}: no row notices 1 %"
