@@ -2,7 +2,7 @@
 
 import pint
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from fibercalc.yarn.count import count_from_tex, tex_from_count
@@ -17,6 +17,7 @@ PINT_UNITS = {
 
 
 @pytest.mark.parametrize("system", PINT_UNITS)
+@settings(max_examples=20, deadline=None)  # pint takes its time, and one formula with one constant needs no more
 @given(count=some.floats(0.5, 500.0))
 def test_tex_of_a_count_is_what_pint_makes_of_it(system, count):
     """pint turns an indirect count into tex by its textile context."""
