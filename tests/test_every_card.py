@@ -135,7 +135,7 @@ def test_edges_answer_and_one_step_past_them_is_one_clear_line(card):
                 number = unit.from_base(end) if not (unit.inverse and end == 0) else None
                 if number is None:
                     continue
-                reading = read_one(each, name, repr(number), POINT, "canonical", unit.sign)
+                reading = read_one(each, name, f"{number:.12g}", POINT, "canonical", unit.sign)
                 assert isinstance(reading, Reading), (name, end, unit.sign, reading)
             beyond = end + past * max(abs(end) * 0.01, 1.0 if each.kind == "count" else 1e-6)
             text = repr(int(round(beyond))) if each.kind == "count" else f"{beyond:.12f}"
@@ -156,10 +156,10 @@ def test_units_never_change_the_answer(card):
         if not each.measured or len(each.choices) < 2 or not card.defaults()[name]:
             continue
         reading = read_one(each, name, card.defaults()[name], POINT, "canonical")
-        base = answers(card, {name: f"{reading.amount.unit.from_base(reading.amount.value)!r} {reading.amount.unit.sign}"})["results"]
+        base = answers(card, {name: f"{reading.amount.unit.from_base(reading.amount.value):.12g} {reading.amount.unit.sign}"})["results"]
         for unit in each.choices:
             number = unit.from_base(reading.amount.value)
-            other = answers(card, {name: f"{number:.15g} {unit.sign}"})["results"]
+            other = answers(card, {name: f"{number:.12g} {unit.sign}"})["results"]
             for result, found in other.items():
                 if isinstance(found["value"], (int, float)):
                     assert found["value"] == pytest.approx(base[result]["value"], rel=1e-6, abs=1e-6), (name, unit.sign, result)

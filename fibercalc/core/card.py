@@ -143,6 +143,7 @@ class Result:
     units     unit signs shown, in order;  finest  the finest honest step in each of them (empty: four significant digits)
     rounding  "down" for what is promised to a buyer, "up" for what must be bought, else "nearest"
     error     the model's own error as a 95 % half-width: "9 %" or an amount; "" where the inputs say it all
+    floor     the lowest value there can be, in base units: a range is not carried past it
     chance    this result is the chance that another one lies beyond an edge
     best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
     """
@@ -154,6 +155,7 @@ class Result:
     finest: tuple[float, ...] = ()
     rounding: str = "nearest"
     error: str = ""
+    floor: float | None = None
     chance: Chance | None = None
     best_of: tuple[str, ...] = ()
 

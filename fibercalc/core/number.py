@@ -50,7 +50,7 @@ def read_number(text: str, style: str = "point") -> ReadNumber:
     digits, _, exponent = text.lower().partition("e")
     if exponent and abs(int(exponent)) > MAX_EXPONENT:
         raise ValueError(f"exponents go up to {MAX_EXPONENT}")
-    if sum(c.isdigit() for c in digits) > MAX_DIGITS:
+    if sum(c.isdigit() for c in digits.lstrip("0.,")) > MAX_DIGITS:
         raise ValueError(f"at most {MAX_DIGITS} digits can be read")
     scale = 10.0 ** int(exponent or 0)
     if style != "canonical" and GROUP_LIKE.fullmatch(digits):

@@ -20,7 +20,7 @@ class OutOfRange(ValueError):
 
 def _edges(low: float | None, high: float | None) -> str:
     if low is None:
-        return f"up to {high:g}"
+        return "a finite number" if high is None else f"up to {high:g}"
     return f"{low:g} and up" if high is None else f"{low:g} to {high:g}"
 
 

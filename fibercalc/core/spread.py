@@ -2,14 +2,16 @@
 
 Each rough input is a uniform distribution; nudging it to both its edges gives the half-width it lends to a result (first-order
 propagation, JCGM 100:2008 clause 5.1, from memory). A model's own error is a normal part, stated as its 95 % half-width. The
-two widest uniform parts are combined exactly with a normal for all the rest, so one dominant input is not overstated and many
+three widest uniform parts are combined exactly with a normal for all the rest, so one dominant input is not overstated and many
 small ones become the usual bell curve.
 """
 
 from dataclasses import dataclass, field
-from math import erf, exp, pi, sqrt
+from itertools import product
+from math import erf, exp, pi, prod, sqrt
 
 COVERAGE = 0.95
+KEPT = 3  # uniform parts combined exactly
 NORMAL_95 = 1.959963984540054  # two-sided 95 % point of the standard normal distribution
 
 
@@ -23,14 +25,13 @@ class Parts:
 
     def half_width(self, side: str) -> float:
         """The distance from the value to the end of its 95 % range, on side "down" or "up"."""
-        wide, narrow, sigma = self._parts(side)
-        reach = wide + narrow + 8 * sigma
-        if reach == 0:
+        widths, sigma = self._parts(side)
+        low, high = 0.0, sum(widths) + 8 * sigma
+        if high == 0:
             return 0.0
-        low, high = 0.0, reach
         for _ in range(44):  # bisection: 2^-44 of the reach is far below any printed digit
             middle = (low + high) / 2
-            if _below(middle, wide, narrow, sigma) < (1 + COVERAGE) / 2:
+            if _below(middle, widths, sigma) < (1 + COVERAGE) / 2:
                 low = middle
             else:
                 high = middle
@@ -38,47 +39,57 @@ class Parts:
 
     def chance_below(self, offset: float) -> float:
         """The chance, 0 to 1, that the true value lies below (value + offset)."""
-        wide, narrow, sigma = self._parts("down" if offset < 0 else "up")
-        if wide + narrow + sigma == 0:
+        widths, sigma = self._parts("down" if offset < 0 else "up")
+        if not widths and sigma == 0:
             return 1.0 if offset > 0 else 0.0
-        return min(max(_below(offset, wide, narrow, sigma), 0.0), 1.0)
+        return min(max(_below(offset, widths, sigma), 0.0), 1.0)
 
-    def _parts(self, side: str) -> tuple[float, float, float]:
+    def _parts(self, side: str) -> tuple[list[float], float]:
+        """The widest uniform parts, and the standard deviation of all the rest."""
         widths = sorted((w for w in getattr(self, side) if w > 0), reverse=True)
-        wide, narrow = (widths + [0.0, 0.0])[:2]
-        variance = sum(w * w / 3 for w in widths[2:]) + sum(s * s for s in self.normal)
-        return wide, narrow, sqrt(variance)
+        scale = sum(widths) + sum(self.normal)
+        # A part under a thousandth of the whole changes nothing that is printed, and would cancel badly in the closed form.
+        exact = [w for w in widths[:KEPT] if w >= 1e-3 * scale]
+        variance = sum(w * w / 3 for w in widths[len(exact):]) + sum(s * s for s in self.normal)
+        return exact, sqrt(variance)
 
 
-def _below(t: float, wide: float, narrow: float, sigma: float) -> float:
-    """P(U(-wide, wide) + U(-narrow, narrow) + N(0, sigma) < t), in closed form."""
-    scale = wide + narrow + sigma
-    # A part under a thousandth of the whole changes nothing that is printed, and would cancel badly below.
-    if narrow < 1e-3 * scale:
-        sigma, narrow = sqrt(sigma * sigma + narrow * narrow / 3), 0.0
-    if wide < 1e-3 * scale:
-        return _phi(t / sigma)
-    if narrow == 0:
-        return (_area(t + wide, sigma) - _area(t - wide, sigma)) / (2 * wide)
-    return (_area2(t + wide + narrow, sigma) - _area2(t + wide - narrow, sigma)
-            - _area2(t - wide + narrow, sigma) + _area2(t - wide - narrow, sigma)) / (4 * wide * narrow)
+def _below(t: float, widths: list[float], sigma: float) -> float:
+    """P(sum of U(-w, w) + N(0, sigma) < t), in closed form: the normal distribution function integrated once for each width."""
+    integral = INTEGRALS[len(widths)]
+    total, scale = 0.0, 1.0
+    for signs in product((1, -1), repeat=len(widths)):
+        total += prod(signs) * integral(t + sum(sign * width for sign, width in zip(signs, widths)), sigma)
+    for width in widths:
+        scale *= 2 * width
+    return total / scale
 
 
-def _phi(z: float) -> float:
-    return 0.5 * (1 + erf(z / sqrt(2)))
+def _phi(x: float, sigma: float) -> float:
+    return 0.5 * (1 + erf(x / sigma / sqrt(2)))
 
 
-def _density(z: float) -> float:
+def _density(x: float, sigma: float) -> float:
+    z = x / sigma
     return exp(-z * z / 2) / sqrt(2 * pi)
 
 
-def _area(x: float, sigma: float) -> float:
+def _once(x: float, sigma: float) -> float:
     """The integral of the normal distribution function up to x (the ramp max(x, 0) when sigma is 0)."""
-    return max(x, 0.0) if sigma == 0 else x * _phi(x / sigma) + sigma * _density(x / sigma)
+    return max(x, 0.0) if sigma == 0 else x * _phi(x, sigma) + sigma * _density(x, sigma)
 
 
-def _area2(x: float, sigma: float) -> float:
-    """The integral of _area up to x."""
+def _twice(x: float, sigma: float) -> float:
     if sigma == 0:
         return max(x, 0.0) ** 2 / 2
-    return ((x * x + sigma * sigma) * _phi(x / sigma) + x * sigma * _density(x / sigma)) / 2
+    return ((x * x + sigma * sigma) * _phi(x, sigma) + x * sigma * _density(x, sigma)) / 2
+
+
+def _thrice(x: float, sigma: float) -> float:
+    if sigma == 0:
+        return max(x, 0.0) ** 3 / 6
+    variance = sigma * sigma
+    return ((x**3 + 3 * x * variance) * _phi(x, sigma) + (x * x + 2 * variance) * sigma * _density(x, sigma)) / 6
+
+
+INTEGRALS = (_phi, _once, _twice, _thrice)

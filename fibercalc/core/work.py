@@ -103,6 +103,8 @@ def _found(result, value, parts: Parts | None) -> Found:
         raise OutOfRange(result.name, value)
     parts = parts or Parts()
     low, high = value - parts.half_width("down"), value + parts.half_width("up")
+    if result.floor is not None:
+        low = min(max(low, result.floor), value)
     if result.of is COUNT:
         low, high = floor(low), ceil(high)
     return Found(result, value, low, high, parts)

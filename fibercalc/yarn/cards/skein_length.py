@@ -86,7 +86,7 @@ def picture(r):
         drawing.line(scale(r.value(name)), y + 4, scale(r.value(name)), y + 28, stroke=INDIGO, width=3 if best else 1.5)
         y += 52
     if lengths:
-        drawing.text(8, y, "Skeins measured; the thick mark is the limit to print")
+        drawing.text(8, y, "Skeins measured; thick mark: print at most")
         for length in lengths:
             drawing.circle(scale(length), y + 16, 5, stroke=INK, width=1.5)
         drawing.line(scale(r.low("printable")), y + 4, scale(r.low("printable")), y + 28, width=4)

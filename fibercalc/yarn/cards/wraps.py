@@ -3,6 +3,7 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.picture import INDIGO, INDIGO_WASH, SOFT, Drawing, Scale
+from ...core.problem import Refused
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, METERS_PER_INCH, NUMBER, PER_LENGTH
 from ...sources import CRAFT_YARN_COUNCIL, IUPAC_CONFIDENCE_LIMITS, TRADE_PAGE_PLY_TERMS, TRADE_PAGE_SPINNERS, TRADE_PAGE_WEAVERS
 from ..count import count_from_tex, tex_from_count
@@ -13,6 +14,7 @@ from ..wraps import wrap_conventions, wraps_per_inch, yards_per_pound_from_wraps
 RELAXED = "relaxed"
 LISTS = {COUNCIL: "Yarn council classes", PLY_TERMS: "Ply names (UK, AU, NZ)"}
 PER_CM = 1 / 2.54  # the base unit of a count per length is per cm
+FEWEST, MOST = 0.5, 150.0  # wraps per inch: from a rope of roving to sewing thread
 CONVENTIONS = tuple(Option(row["name"], row["label"]) for row in wrap_conventions().rows)
 
 
@@ -21,6 +23,9 @@ def answer(w, convention, width, tries, grist):
     w.step("turns", "mean(tries.turns)", mean(counts), NUMBER, label="Turns, mean of the tries")
     wraps = wraps_per_inch(mean(counts), width * METERS_PER_INCH)
     w.step("wraps", "turns / width", wraps, PER_LENGTH, "per in", label="Wraps per inch")
+    if not FEWEST <= wraps <= MOST:
+        raise Refused(f"Turns counted: over that width they make {wraps:.3g} wraps per inch; yarn has {FEWEST:g} to {MOST:g}. See that width and turns belong together.",
+                      "tries.1.turns")
     if len(counts) > 1:
         scatter = half_width_of_mean(standard_deviation(counts), len(counts)) / width
         w.error("wraps", scatter * PER_CM)
@@ -129,7 +134,7 @@ CARD = Card(
               units=("m/100 g", "yd/100 g", "yd/lb", "tex", "yd/oz"), measure="From the label, or from a weighed length."),
     ),
     results=(
-        Result("wraps", PER_LENGTH, "Wraps", units=("per in", "per cm"), finest=(0.5, 0.1)),
+        Result("wraps", PER_LENGTH, "Wraps", units=("per in", "per cm"), finest=(0.5, 0.1), floor=0.1 * PER_CM),
         Result("by_wraps", LINEAR_DENSITY, "Goes with, by wraps alone", units=("yd/lb", "m/100 g"), finest=(10, 1)),
         Result("by_label", LINEAR_DENSITY, "By its length and weight", units=("yd/lb", "m/100 g"), finest=(1, 1)),
     ),
