@@ -11,7 +11,7 @@ from .core.problem import BadInputs
 
 def main(arguments: list[str] | None = None) -> int:
     """Run one command and return its exit code."""
-    options = _parser().parse_args(arguments)
+    options = _options(arguments)
     try:
         return options.run(options)
     except BadInputs as error:
@@ -21,6 +21,17 @@ def main(arguments: list[str] | None = None) -> int:
     except BrokenPipeError:
         return 0
     return 2
+
+
+def _options(arguments: list[str] | None) -> argparse.Namespace:
+    """The parsed words. Values may stand after an option too, which argparse leaves over for a list of them."""
+    parser = _parser()
+    options, over = parser.parse_known_args(arguments)
+    if over and (not hasattr(options, "values") or any(word.startswith("-") for word in over)):
+        parser.error(f"not understood: {' '.join(over)}")
+    if over:
+        options.values = options.values + over
+    return options
 
 
 def _parser() -> argparse.ArgumentParser:

@@ -6,8 +6,13 @@ import sys
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 
 from fibercalc.site.serve import SiteServer
+
+# No clock in property tests: two cores are shared, and a slow first call is no fault. The same examples in every run.
+settings.register_profile("book", deadline=None, derandomize=True)
+settings.load_profile("book")
 
 ROOT = Path(__file__).resolve().parents[1]
 

@@ -6,7 +6,6 @@ ambiguous, and the page echoes the reading; where a mistake would hurt, the call
 
 import re
 from dataclasses import dataclass
-from fractions import Fraction
 from math import floor, isfinite, log10
 
 STYLES = ("point", "comma", "canonical")
@@ -46,7 +45,7 @@ def read_number(text: str, style: str = "point") -> ReadNumber:
         top, bottom = part.split("/")
         if int(bottom) == 0:
             raise ValueError("a fraction needs a number other than 0 below the line")
-        return ReadNumber(float(Fraction(int(top), int(bottom)) + int(whole or 0)))
+        return ReadNumber((int(whole or 0) * int(bottom) + int(top)) / int(bottom))
     digits, _, exponent = text.lower().partition("e")
     if exponent and abs(int(exponent)) > MAX_EXPONENT:
         raise ValueError(f"exponents go up to {MAX_EXPONENT}")

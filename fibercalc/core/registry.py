@@ -1,6 +1,5 @@
 """Finding cards. A card is found by its id from its file's name, so asking for one loads no other."""
 
-import pkgutil
 import re
 from functools import cache
 from importlib import import_module
@@ -40,6 +39,8 @@ def chapter_cards(chapter: str) -> list[Card]:
     """The cards of a chapter in their order; empty where the chapter has none yet."""
     if not _has(chapter):
         return []
+    import pkgutil  # only a listing needs it
+
     package = import_module(f"fibercalc.{chapter}.cards")
     found = [find_card(name.replace("_", "-")) for _, name, _ in pkgutil.iter_modules(package.__path__)]
     return sorted(found, key=lambda card: (card.place, card.id))

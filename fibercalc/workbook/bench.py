@@ -5,6 +5,7 @@ guessed. It is offered to a card ("use my reel") and never filled in silently.
 """
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows
+from ..core.link import canonical_default
 from ..core.number import write_plain
 from ..core.reading import Given, read_inputs
 from ..core.settings import Settings
@@ -67,8 +68,7 @@ def record_of(given: Given) -> dict:
 
 def empty_record() -> dict:
     """The record of someone who has saved nothing: the example's settings and no instruments."""
-    values = {item.name: item.default for item in BENCH.inputs if not isinstance(item, Rows)}
-    return {"format": FORMAT, "schema": SCHEMA, "values": values, "rows": {item.name: 0 for item in BENCH.inputs if isinstance(item, Rows)}}
+    return record_of(given_of({"values": {}, "rows": {}}))
 
 
 def read_record(data) -> tuple[dict, list[str]]:
@@ -96,21 +96,13 @@ def _valid(data: dict) -> tuple[dict, list[str]]:
     notes = [problem.text for problem in given.problems]
     bad = {problem.input for problem in given.problems}
     kept = {name: reading.text for name, reading in given.readings.items() if name not in bad}
-    if bad:
-        kept |= {name: _example(name) for name in bad if name in given.readings}
+    kept |= {name: canonical_default(given.readings[name].input, given.readings[name].input.default) for name in bad if name in given.readings}
     return {"format": FORMAT, "schema": SCHEMA, "values": kept, "rows": counts}, notes
 
 
 def _count(number, item: Rows) -> int:
     usable = isinstance(number, int) and not isinstance(number, bool) and item.least <= number <= item.most
     return number if usable else 0
-
-
-def _example(name: str) -> str:
-    where = name.split(".")
-    item = BENCH.item(where[0])
-    each = next(e for e in item.fields if e.name == where[2]) if isinstance(item, Rows) else item
-    return each.default
 
 
 def given_of(record: dict) -> Given:
