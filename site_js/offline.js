@@ -10,6 +10,8 @@ import { watchForUpdate } from "./update.js";
 
 /** ms between two looks while files arrive */
 const LOOK = 700;
+/** ms; a first answer is worth more than a complete cache, but not for ever */
+const PYTHON_FIRST = 15_000;
 /** Remembered by runtime: a new runtime has to answer once too. */
 const PROOF = "bench-book.answered";
 
@@ -19,6 +21,8 @@ export class Offline extends EventTarget {
   text = offlineWords({ kind: "needs" });
   /** @type {import("./protocol.js").OfflineManifest | null} */
   #manifest = null;
+  /** A file did not come, and the browser dropped the whole set. */
+  #gaveUp = false;
 
   /** Nothing happens before the page is at rest and Python has loaded: the line is theirs first. */
   async start() {
@@ -36,8 +40,7 @@ export class Offline extends EventTarget {
       return;
     }
     await whenIdle();
-    await new Promise((soon) => setTimeout(soon));
-    while (python.stage.stage === "loading") await new Promise((change) => python.addEventListener("stage", change, { once: true }));
+    await pythonFirst();
     await this.#register();
   }
 
@@ -52,7 +55,7 @@ export class Offline extends EventTarget {
     const seen = await this.inspect();
     const registration = await navigator.serviceWorker.getRegistration(siteRoot().href);
     if (!seen) this.#say({ kind: "needs", why: "the list of files could not be read." });
-    else if (!seen.complete && registration?.installing) {
+    else if (!seen.complete && !this.#gaveUp && (registration?.installing || !registration?.active)) {
       this.#say({ kind: "saving", ...seen });
       setTimeout(() => void this.check(), LOOK);
     } else if (!seen.complete) this.#say({ kind: "needs", why: "not every file could be saved." });
@@ -80,6 +83,7 @@ export class Offline extends EventTarget {
   #follow(worker) {
     worker?.addEventListener("statechange", () => {
       this.#manifest = null;
+      this.#gaveUp = worker.state === "redundant";
       void this.check();
     });
   }
@@ -123,6 +127,19 @@ export class Offline extends EventTarget {
     }
     for (const place of document.querySelectorAll("[data-offline-state]")) say(place, this.text);
   }
+}
+
+/** Where a card is about to start Python, its files come before all others. */
+async function pythonFirst() {
+  if (sparesData() || !document.querySelector("bench-card, bench-mine")) return;
+  await new Promise((settled) => {
+    const look = () => {
+      if (python.stage.stage === "ready" || python.stage.stage === "failed") settled(null);
+    };
+    look();
+    python.addEventListener("stage", look);
+    setTimeout(settled, PYTHON_FIRST);
+  });
 }
 
 function whyImpossible() {
