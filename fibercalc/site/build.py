@@ -101,7 +101,7 @@ def _scripts(site: Path) -> str:
     files["idb.js"] = (SITE_JS / "node_modules" / "idb" / "build" / "index.js").read_bytes()
     whole = hashlib.sha256()
     for name in sorted(files):
-        whole.update(name.encode() + b"\0" + hashlib.sha256(files[name]).digest())
+        whole.update(f"{name}\0{hashlib.sha256(files[name]).hexdigest()}\n".encode())
     folder = f"assets/app-{whole.hexdigest()[:12]}/"
     (site / folder).mkdir(parents=True)
     for name, content in files.items():

@@ -1,17 +1,17 @@
 /**
- * Builds what the browser's Python is made of, in .build/runtime/:
+ * Builds what the browser's Python is made of, in runtime/ of the work folder (.build):
  *
  *     <pyodide version>-<hash>/   Pyodide with its standard library as bytecode; the hash is of all its content
  *     ours/                       our package as bytecode, the lazy packages, their lock file, the sizes of everything
  *
  *     node site_js/build/runtime.mjs <folder of the virtual environment's packages> [lazy package ...]
  *
- * Prints the first folder's name. Compiled parts are kept in .build/compiled/ under the hash of what they were made from,
+ * Prints the first folder's name. Compiled parts are kept in compiled/ under the hash of what they were made from,
  * so only what changed is made again. Two folders, since Pyodide changes once a year and ours at every release: an update
  * fetches some hundred kilobytes and not the runtime.
  */
 import { createHash } from "node:crypto";
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join, relative, sep } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -21,8 +21,9 @@ const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, "..", "..");
 const pyodideFolder = dirname(createRequire(import.meta.url).resolve("pyodide/package.json"));
 const pyodideVersion = JSON.parse(readFileSync(join(pyodideFolder, "package.json"), "utf8")).version;
-const compiledFolder = join(root, ".build", "compiled");
-const runtimeFolder = join(root, ".build", "runtime");
+const work = process.env.BENCH_WORK ?? join(root, ".build"); // a test builds into a folder of its own
+const compiledFolder = join(work, "compiled");
+const runtimeFolder = join(work, "runtime");
 
 /** Modules of our package that only a build or a terminal needs: the browser never loads them. */
 const NOT_IN_BROWSER = new Set([

@@ -1,12 +1,15 @@
 """Python in the browser, from the built site: it starts, answers, stays through instant navigation, and says why when it cannot."""
 
+import gzip
 import json
-import platform
+from urllib.parse import urlsplit
 
 import pytest
 
 import fibercalc
+from fibercalc.site.boundary import handle
 
+from .conftest import Watch
 from .waiting import until, until_live
 
 CARD = "yarn/skein-length/"
@@ -25,42 +28,48 @@ START = """() => new Promise((ready) => {
 })"""
 
 
+@pytest.fixture(scope="module")
+def running(browser, server):
+    """One started worker for the tests that only ask."""
+    watching = Watch()
+    context = browser.new_context(service_workers="block")
+    watching.context(context)
+    page = context.new_page()
+    page.goto(server.address)
+    assert page.evaluate(START)["stage"] == "ready"
+    yield page
+    context.close()
+    assert not watching.unexpected, "\n".join(watching.unexpected)
+
+
 def reply(page, call: int) -> dict:
     text = until(page, "(call) => window.heard.find((each) => each.reply === call)?.text", call)
     return json.loads(text)
 
 
-def say(page, call: int, request: dict) -> dict:
-    page.evaluate("([call, text]) => window.worker.postMessage({ call, text })", [call, json.dumps(request)])
-    return reply(page, call)
-
-
-def test_a_call_made_before_the_start_is_answered_after_it(page, server):
-    page.goto(server.address)
-    assert page.evaluate(START)["stage"] == "ready"
-    hello = reply(page, 1)
+def test_a_call_made_before_the_start_is_answered_after_it(running):
+    hello = reply(running, 1)
     assert hello["id"] == 1
     assert hello["ok"]["version"] == fibercalc.__version__
-    assert hello["ok"]["python"].startswith("3.14.")
+    assert hello["ok"]["python"].startswith("3.14."), "Pyodide's Python, not this machine's"
 
 
-def test_the_browser_answers_as_the_native_package_does(page, server):
-    from fibercalc.site.boundary import handle
-
-    page.goto(server.address)
-    page.evaluate(START)
-    request = {"id": 2, "do": "work", "card": "skein-length", "values": {}, "settings": {}}
-    assert say(page, 2, request) == json.loads(handle(json.dumps(request)))
+def test_the_browser_answers_as_the_native_package_does(running):
+    text = json.dumps({"id": 2, "do": "work", "card": "skein-length", "values": {}, "settings": {}})
+    running.evaluate("(text) => window.worker.postMessage({ call: 2, text })", text)
+    assert reply(running, 2) == json.loads(handle(text))
 
 
-def test_progress_counts_up_to_the_total(page, server):
-    page.goto(server.address)
-    page.evaluate(START)
-    steps = page.evaluate("() => window.heard.filter((each) => each.stage === 'loading' && each.total)")
+def test_progress_counts_up_to_the_total(running):
+    steps = running.evaluate("() => window.heard.filter((each) => each.stage === 'loading' && each.total)")
     assert steps, "no progress was told"
     assert all(earlier["loaded"] <= later["loaded"] for earlier, later in zip(steps, steps[1:]))
     assert 5_000_000 < steps[-1]["total"] < 10_000_000
     assert steps[-1]["loaded"] <= steps[-1]["total"] * 1.02
+
+
+def test_a_lazy_package_is_fetched_only_when_asked_for(running, server):
+    assert not [address for address in server.asked if address.endswith("/segno.zip")]
 
 
 @pytest.mark.parametrize("name", ["pyodide.asm.wasm", "python_stdlib.zip", "fibercalc.zip", "pyodide.mjs"])
@@ -74,11 +83,18 @@ def test_a_file_that_does_not_come_is_said(page, server, watch, name):
     assert name in ended["text"]
 
 
-def test_a_lazy_package_is_fetched_only_when_asked_for(page, server):
-    page.goto(server.address)
-    page.evaluate(START)
-    asked = [address.rsplit("/", 1)[-1] for address in server.asked]
-    assert "segno.zip" not in asked
+def test_first_view_before_python_is_at_most_200_kb(page, serve, site):
+    """Compressed, of everything asked for before the first file of the runtime."""
+    own = serve()
+    page.goto(own.address + CARD)
+    until(page, "() => document.querySelector('bench-card > .state')?.dataset.state === 'starting'")
+    while not any("/assets/py/" in asked for asked in own.asked):
+        page.wait_for_timeout(50)
+    before = [urlsplit(asked).path for asked in own.asked[:next(at for at, asked in enumerate(own.asked) if "/assets/py/" in asked)]]
+    files = {site / (path.lstrip("/") + ("index.html" if path.endswith("/") else "")) for path in before}
+    compressed = {path.name: len(gzip.compress(path.read_bytes(), 9)) for path in files}
+    assert "main.js" in compressed and "index.html" in compressed
+    assert sum(compressed.values()) <= 200_000, compressed
 
 
 def test_one_python_lives_on_from_page_to_page(page, server):
@@ -114,10 +130,3 @@ def test_python_runs_under_the_policy_as_a_header(page, serve, site):
     strict = serve(policy=first.split(":", 1)[1].strip())
     page.goto(strict.address + CARD)
     until_live(page)
-
-
-def test_native_and_browser_run_different_pythons(page, server):
-    """So that the comparison above compares two."""
-    page.goto(server.address)
-    page.evaluate(START)
-    assert reply(page, 1)["ok"]["python"] != platform.python_version()
