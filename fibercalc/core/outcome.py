@@ -90,6 +90,16 @@ class Outcome:
             return self.text(name)
         return " · ".join(self.text(name, unit.sign) for unit in self.units(name))
 
+    def said(self, name: str) -> str:
+        """A result for a sentence: "459 yd (420 m)"."""
+        first, *rest = [self.text(name, unit.sign) for unit in self.units(name)]
+        return f"{first} ({', '.join(rest)})" if rest else first
+
+    def promised(self, name: str) -> str:
+        """The low end of a result's range for a sentence, in its units, each rounded down: what may be printed on a label."""
+        first, *rest = [self.down(name, unit.sign) for unit in self.units(name)]
+        return f"{first} ({', '.join(rest)})" if rest else first
+
     def _write(self, name: str, sign: str) -> tuple[str, str]:
         found = self.found[name]
         result = found.result

@@ -20,16 +20,17 @@ def form(card: Card, given: Given, settings: Settings) -> Markup:
                aria_label="What you know", novalidate=True, autocomplete="off")
 
 
-def field(card_id: str, each: Input, name: str, given: Given, settings: Settings, shown: bool = True, label: str = "") -> Markup:
-    """One input: label, hint, control with its unit, the reading echoed, and room for an error line."""
+def field(card_id: str, each: Input, name: str, given: Given, settings: Settings, shown: bool = True, label: str = "", hints: str = "") -> Markup:
+    """One input: label, hint, control with its unit, the reading echoed, and room for an error line. hints is the id of a hint
+    that stands elsewhere: rows share theirs."""
     reading = given.readings.get(name)
     label = label or each.label
     control = f"{card_id}.{name}"
-    about = f"{control}-hint {control}-read {control}-why"
+    about = f"{hints or f'{control}-hint'} {control}-read {control}-why"
     return tag(
         "div",
         tag("label", label, optional(each), for_=control),
-        tag("p", hint(each, settings), class_="hint", id=f"{control}-hint"),
+        None if hints else tag("p", hint(each, settings), class_="hint", id=f"{control}-hint"),
         tag("div", *_entry(each, name, control, about, label, reading, settings), class_="entry"),
         tag("p", reading.echo if reading else "", class_="read", id=f"{control}-read"),
         tag("p", class_="why", id=f"{control}-why", hidden=True),
@@ -48,7 +49,7 @@ def hint(each: Input, settings: Settings) -> str:
     if each.usual:
         parts.append(f"Usual: {range_text(each, each.usual, settings)}.")
     if each.rough and each.measured:
-        parts.append(f"Taken as ± {each.rough}, unless you add your own ±.")
+        parts.append(f"Good to ± {each.rough} unless you type your own ±.")
     return " ".join(part for part in parts if part)
 
 
@@ -102,7 +103,7 @@ def _rows(card_id: str, item: Rows, given: Given, settings: Settings) -> Markup:
     any_shown = not item.when or any(name.startswith(f"{item.name}.") for name in shown)
     blank = _row(card_id, item, "{n}", Given(given.card), settings, None)
     return tag(
-        "fieldset", tag("legend", item.label), tag("p", item.measure, class_="hint") if item.measure else None,
+        "fieldset", tag("legend", item.label), _row_hints(card_id, item, settings),
         *(_row(card_id, item, str(number), given, settings, shown if any_shown else None) for number in range(1, count + 1)),
         tag("button", f"Add a {item.one}", type="button", class_="more", data_add=item.name),
         tag("template", blank, data_template=item.name),
@@ -110,12 +111,18 @@ def _rows(card_id: str, item: Rows, given: Given, settings: Settings) -> Markup:
     )
 
 
+def _row_hints(card_id: str, item: Rows, settings: Settings) -> Markup:
+    """What is said once for all rows: how to measure, and each field's own hint."""
+    lines = [item.measure] + [f"{each.label}: {said[0].lower()}{said[1:]}" for each in item.fields if (said := hint(each, settings))]
+    return tag("div", *(tag("p", line, class_="hint") for line in lines if line), id=f"{card_id}.{item.name}-hints")
+
+
 def _row(card_id: str, item: Rows, number: str, given: Given, settings: Settings, shown: set | None) -> Markup:
     fields = []
     for each in item.fields:
         name = f"{item.name}.{number}.{each.name}"
         label = f"{item.one.capitalize()} {number}, {each.label[0].lower()}{each.label[1:]}"
-        fields.append(field(card_id, each, name, given, settings, shown is None or name in shown, label))
+        fields.append(field(card_id, each, name, given, settings, shown is None or name in shown, label, f"{card_id}.{item.name}-hints"))
     remove = tag("button", f"Remove {item.one} {number}", type="button", class_="less", data_remove=f"{item.name}.{number}")
     return tag("div", *fields, remove, class_="row", data_row=number)
 

@@ -6,6 +6,7 @@ from importlib import import_module
 from ..core.card import Card
 from ..core.checks import Check, read_checks
 from ..core.markup import Markup, inner, tag
+from ..core.number import write_plain
 from ..core.reading import read_inputs
 from ..core.settings import Settings
 from ..core.table import STATUS_WORDS
@@ -42,7 +43,9 @@ def checked(card: Card) -> Markup:
         return inner()
     head = tag("thead", tag("tr", *(tag("th", words, scope="col") for words in ("Worked example", "Expected", "Kind and source"))))
     table = tag("table", tag("caption", "Checked against", class_="unseen"), head, tag("tbody", *rows), class_="listing")
-    return tag("section", tag("h2", "Checked against"), tag("p", "Each time the book is built, and again in the browser’s own Python, these examples are worked and compared."),
+    examples = f"{len(rows)} worked example{'s' if len(rows) > 1 else ''}"
+    return tag("details", tag("summary", f"Checked against {examples}"),
+               tag("p", "Each time the book is built, and again in the browser’s own Python, these examples are worked and compared."),
                tag("div", table, class_="listing-box", tabindex="0", role="region", aria_label="Checked against"), class_="checked")
 
 
@@ -60,11 +63,11 @@ def checks_of(card: Card) -> list[Check]:
 
 
 def _check_row(check: Check) -> Markup:
-    expected = ", ".join(f"{name.replace('_', ' ')} {value:g}".strip() for name, value in check.expect.items())
+    expected = ", ".join(f"{name.replace('_', ' ')} {write_plain(value)}".strip() for name, value in check.expect.items())
     source = all_sources().get(check.source)
     parts = [KINDS[check.kind]]
     if source is not None:
         parts.append(source_line(source))
     parts += [part for part in (check.where, STATUS_WORDS.get(check.status, "") if source is None else "") if part]
-    return tag("tr", tag("th", check.claim, scope="row"), tag("td", f"{expected} ± {check.tolerance:g}", data_label="Expected"),
+    return tag("tr", tag("th", check.claim, scope="row"), tag("td", f"{expected} ± {write_plain(check.tolerance, digits=2)}", data_label="Expected"),
                tag("td", "; ".join(parts), data_label="Kind and source"))

@@ -13,6 +13,8 @@ INDIGO, INDIGO_WASH = "var(--indigo, #27407a)", "var(--indigo-wash, #e8ecf5)"
 MADDER, MADDER_WASH = "var(--madder, #8c2f22)", "var(--madder-wash, #f8ebe6)"
 PAPER, SHEET = "var(--paper, #f7f4ec)", "var(--sheet, #fffdf8)"
 
+HALO = {"paint_order": "stroke", "stroke": SHEET, "stroke_width": "4", "stroke_linejoin": "round"}
+
 
 def n(value: float) -> str:
     """A coordinate, short."""
@@ -53,14 +55,14 @@ class Drawing:
                 self.line(x + x1, y + height - (x1 - at), x + x2, y + height - (x2 - at), stroke=stroke, width=0.8)
             at += gap
 
-    def text(self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK) -> None:
-        """A label; moved sideways where it would leave the sheet."""
+    def text(self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK, halo=False) -> None:
+        """A label; moved sideways where it would leave the sheet. A halo keeps it readable across lines."""
         wide = len(words) * size * CHARACTER * (1.06 if bold else 1.0)
         left = x - {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         moved = min(max(left, 1.0), max(self.width - wide - 1.0, 1.0)) - left
         self.labels.append((left + moved, left + moved + wide, y, words))
         self._parts.append(tag("text", words, x=n(x + moved), y=n(y), text_anchor=anchor if anchor != "start" else None, font_size=n(size),
-                               font_weight="600" if bold else None, fill=fill))
+                               font_weight="600" if bold else None, fill=fill, **(HALO if halo else {})))
 
     def picture(self, title: str, alt: str) -> Picture:
         """The finished picture."""

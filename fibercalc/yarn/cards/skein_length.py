@@ -42,15 +42,12 @@ def _of_several(w, lengths):
 
 
 def say(r):
-    first = f"This skein holds about {r.both('length')}."
+    first = f"This skein holds about {r.said('length')}."
     if r.has("printable"):
-        printed = " · ".join(r.down("printable", unit.sign) for unit in r.units("printable"))
-        return first, f"From {len(r.given['skeins'])} skeins that average {r.text('average')}, print no more than {printed}."
-    ends = r.span("length")
-    if not ends:
+        return first, f"From {len(r.given['skeins'])} skeins that average {r.text('average')}, print no more than {r.promised('printable')}."
+    if not r.rough("length"):
         return first
-    printed = " · ".join(r.down("length", unit.sign) for unit in r.units("length"))
-    return first, f"From {ends}, {WAYS[r.best('length')]}. With one skein measured, print no more than {printed}."
+    return first, f"From {r.span('length')}, {WAYS[r.best('length')]}. With one skein measured, print no more than {r.promised('length')}."
 
 
 def notes(r):

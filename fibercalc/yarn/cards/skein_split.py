@@ -61,7 +61,7 @@ def _turns(w, usable, wanted_by, wanted_length, wanted_turns, wanted_count, reel
 def say(r):
     count, turns = r.value("count"), r.value("turns")
     first = f"Each skein gives {count} small {'skein' if count == 1 else 'skeins'} of {turns} {'turn' if turns == 1 else 'turns'}."
-    each = f"Each holds {r.both('small_length')} and may be labeled {r.number(printed_grams(r.value('small_mass')))} g"
+    each = f"Each holds {r.said('small_length')} and may be labeled {r.number(printed_grams(r.value('small_mass')))} g"
     left = f"{r.text('left', 'm')} ({r.text('left_mass', 'g')}) is left over"
     short = f"chance that the last one is short: {r.text('last_short')}"
     total = f" For {r.number(r.given['total'])} small skeins, cut {r.number(r.value('full_skeins'))} full ones." if r.has("full_skeins") else ""

@@ -97,7 +97,7 @@ def overlap(published):
             y = 32 + 40 * at
             match = one.name in names
             x1, x2 = scale(one.wraps_low or 3), scale(one.wraps_high or 50)
-            drawing.text(x1, y + 12, f"{one.name}{' – fits' if match else ''}", bold=match)
+            drawing.text(x1, y + 12, f"{one.name}{' – fits' if match else ''}", bold=match, halo=True)
             drawing.rect(x1, y + 17, x2 - x1, 12, fill=INDIGO if match else "none", stroke=INDIGO if match else SOFT)
         for tick in (5, 10, 15, 20, 30, 40):
             drawing.line(scale(tick), bottom, scale(tick), bottom + 4, stroke=SOFT)
