@@ -9,6 +9,7 @@ import pytest
 from hypothesis import settings
 
 from fibercalc.site.serve import SiteServer
+from tests.workshop import make as make_workshop
 
 # No clock in property tests: two cores are shared, and a slow first call is no fault. The same examples in every run.
 settings.register_profile("book", deadline=None, derandomize=True)
@@ -24,6 +25,12 @@ def site() -> Path:
     if not (folder / "sw.js").is_file():
         subprocess.run([sys.executable, "-m", "fibercalc.site.build", "--folder", str(folder)], cwd=ROOT, check=True)
     return folder
+
+
+@pytest.fixture(scope="session")
+def workshop(tmp_path_factory) -> Path:
+    """A built copy of the project with the guide's example card and the fixture card in it."""
+    return make_workshop(tmp_path_factory.mktemp("workshop"))
 
 
 @pytest.fixture(scope="session")
