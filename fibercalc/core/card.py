@@ -87,6 +87,11 @@ class Input:
         ends = [self.base_value(text) for text in self.allowed]
         return min(ends), max(ends)
 
+    @cached_property
+    def canonical(self) -> dict[str, str]:
+        """Canonical texts of declared defaults, kept by core.link once it has read them."""
+        return {}
+
     def base_value(self, text: str) -> float:
         """A declared text in base units."""
         return read_amount(text, self.of, self.choices[0], "canonical").value

@@ -42,8 +42,10 @@ def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input, str
 
 def canonical_default(each: Input, text: str) -> str:
     """The canonical text of a declared default."""
-    reading = read_one(each, each.name, text, CANONICAL, "canonical")
-    return "" if isinstance(reading, Problem) else reading.text
+    if text not in each.canonical:
+        reading = read_one(each, each.name, text, CANONICAL, "canonical")
+        each.canonical[text] = "" if isinstance(reading, Problem) else reading.text
+    return each.canonical[text]
 
 
 def query_of(given: Given) -> str:
