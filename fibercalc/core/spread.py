@@ -8,7 +8,7 @@ small ones become the usual bell curve.
 
 from dataclasses import dataclass, field
 from itertools import product
-from math import erf, exp, pi, prod, sqrt
+from math import erf, exp, pi, sqrt
 
 COVERAGE = 0.95
 KEPT = 3  # uniform parts combined exactly
@@ -57,7 +57,7 @@ def _root(function, low: float, high: float) -> float:
     for _ in range(60):
         middle = (low * at_high - high * at_low) / (at_high - at_low)
         at_middle = function(middle)
-        if abs(at_middle) < 1e-10:
+        if abs(at_middle) < 1e-8:  # a chance this close moves no printed digit
             break
         if (at_middle < 0) == (at_high < 0):
             high, at_high, at_low = middle, at_middle, at_low / 2
@@ -68,13 +68,16 @@ def _root(function, low: float, high: float) -> float:
 
 def _below(t: float, widths: list[float], sigma: float) -> float:
     """P(sum of U(-w, w) + N(0, sigma) < t), in closed form: the normal distribution function integrated once for each width."""
-    integral = INTEGRALS[len(widths)]
-    total, scale = 0.0, 1.0
-    for signs in product((1, -1), repeat=len(widths)):
-        total += prod(signs) * integral(t + sum(sign * width for sign, width in zip(signs, widths)), sigma)
+    integral, total = INTEGRALS[len(widths)], 0.0
+    for signs in SIGNS[len(widths)]:
+        at, sign = t, 1
+        for each, width in zip(signs, widths):
+            at += each * width
+            sign *= each
+        total += sign * integral(at, sigma)
     for width in widths:
-        scale *= 2 * width
-    return total / scale
+        total /= 2 * width
+    return total
 
 
 def _phi(x: float, sigma: float) -> float:
@@ -104,4 +107,5 @@ def _thrice(x: float, sigma: float) -> float:
     return ((x**3 + 3 * x * variance) * _phi(x, sigma) + (x * x + 2 * variance) * sigma * _density(x, sigma)) / 6
 
 
+SIGNS = tuple(tuple(product((1, -1), repeat=count)) for count in range(KEPT + 1))
 INTEGRALS = (_phi, _once, _twice, _thrice)

@@ -102,7 +102,8 @@ def _found(result, value, parts: Parts | None) -> Found:
     if not isfinite(value):
         raise OutOfRange(result.name, value)
     parts = parts or Parts()
-    low, high = value - parts.half_width("down"), value + parts.half_width("up")
+    down = parts.half_width("down")
+    low, high = value - down, value + (down if parts.up == parts.down else parts.half_width("up"))
     if result.floor is not None:
         low = min(max(low, result.floor), value)
     if result.of is COUNT:

@@ -16,7 +16,7 @@ def test_one_uniform_part_keeps_95_of_100_parts_of_its_width():
 
 def test_two_equal_uniform_parts_are_a_triangle():
     """Their sum has the triangular distribution: the 95 % half-width is 2 (1 - sqrt(0.05))."""
-    assert Parts([1.0, 1.0], [1.0, 1.0]).half_width("up") == pytest.approx(2 * (1 - sqrt(0.05)), abs=1e-9)
+    assert Parts([1.0, 1.0], [1.0, 1.0]).half_width("up") == pytest.approx(2 * (1 - sqrt(0.05)), rel=1e-6)
 
 
 def test_a_normal_part_alone_is_the_normal_distribution():
