@@ -92,21 +92,19 @@ def _browser_python(site: Path) -> str:
 
 
 def _scripts(site: Path) -> str:
-    """Copy the browser's modules and our Python into one folder named for their content; its address from the root.
+    """Put the page's scripts and our Python into one folder named for its content; its address from the root.
 
     They share a folder, and so a version: page script and Python speak one protocol and must never be of two builds.
     """
-    files = {path.name: path.read_bytes() for path in SITE_JS.glob("*.js")}
-    files |= {path.name: path.read_bytes() for path in (WORK / "runtime" / "ours").iterdir()}
-    files["idb.js"] = (SITE_JS / "node_modules" / "idb" / "build" / "index.js").read_bytes()
+    unnamed = site / "assets" / "app"
+    shutil.copytree(WORK / "runtime" / "ours", unnamed)
+    _node("scripts.mjs", str(unnamed))
     whole = hashlib.sha256()
-    for name in sorted(files):
-        whole.update(f"{name}\0{hashlib.sha256(files[name]).hexdigest()}\n".encode())
-    folder = f"assets/app-{whole.hexdigest()[:12]}/"
-    (site / folder).mkdir(parents=True)
-    for name, content in files.items():
-        (site / folder / name).write_bytes(content)
-    return folder
+    for path in sorted(unnamed.iterdir()):
+        whole.update(f"{path.name}\0{hashlib.sha256(path.read_bytes()).hexdigest()}\n".encode())
+    named = unnamed.with_name(f"app-{whole.hexdigest()[:12]}")
+    unnamed.rename(named)
+    return f"assets/{named.name}/"
 
 
 def _copy_fonts(site: Path) -> None:

@@ -84,13 +84,13 @@ def test_a_file_that_does_not_come_is_said(page, server, watch, name):
 
 
 def test_first_view_before_python_is_at_most_200_kb(page, serve, site):
-    """Compressed, of everything asked for before the first file of the runtime."""
+    """Compressed, of everything asked for before the worker's script."""
     own = serve()
     page.goto(own.address + CARD)
-    until(page, "() => document.querySelector('bench-card > .state')?.dataset.state === 'starting'")
-    while not any("/assets/py/" in asked for asked in own.asked):
+    while not any(asked.endswith("/worker.js") for asked in own.asked):
         page.wait_for_timeout(50)
-    before = [urlsplit(asked).path for asked in own.asked[:next(at for at, asked in enumerate(own.asked) if "/assets/py/" in asked)]]
+    asked = [urlsplit(address).path for address in own.asked]
+    before = asked[:next(at for at, path in enumerate(asked) if path.endswith("/worker.js"))]
     files = {site / (path.lstrip("/") + ("index.html" if path.endswith("/") else "")) for path in before}
     compressed = {path.name: len(gzip.compress(path.read_bytes(), 9)) for path in files}
     assert "main.js" in compressed and "index.html" in compressed
