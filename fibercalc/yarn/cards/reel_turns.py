@@ -62,7 +62,7 @@ def say(r):
         return f"{words} hold{'s' * (turns == 1)} {r.both('length')}{weight}.", one
     holds = f"{'It holds' if turns == 1 else 'They hold'} about {r.both('length')}{weight}."
     if r.rough("need") and surely(r) > turns:
-        return f"Wind {words}.", f"{holds} The reel is not known exactly: wind {r.number(surely(r))} to be sure that none is short. {one}"
+        return f"Wind {words}.", f"{holds} The reel is not known exactly: wind {r.number(surely(r))} to be nearly sure that none is short. {one}"
     return f"Wind {words}.", f"{holds} {one}"
 
 

@@ -26,16 +26,17 @@ def answer(w, weighed, labelled, dampness, humidity, regain, standard_regain, sh
     allowances = {key: w.looked_up(f"allowance_{key}", "yarn", EU, "fiber", row.fiber, "allowance", PERCENT, label=f"EU allowance, {row.fiber}") for key, row in zip(keys, fibers)}
     dry_shares = _dry_shares(w, keys, {key: row.share for key, row in zip(keys, fibers)}, allowances, shares_of)
 
+    seen: set[str] = set()
     now, now_name, off_now = regain, "regain", 0.0
     if dampness == BY_HUMIDITY:
-        regains, now_name = _regains(w, fibers, humidity, "now", "humidity"), "regain_now"
+        regains, now_name = _regains(w, fibers, humidity, "now", "humidity", seen), "regain_now"
         now, off_now = _blend(w, now_name, dry_shares, regains, "Regain as weighed"), _off(fibers, dry_shares, regains, humidity)
     dry = w.step("dry", f"weighed / (1 + {now_name} / 100)", oven_dry_mass(weighed, now), MASS, label="Oven-dry")
     water = w.step("water", "weighed - dry", weighed - dry, MASS, label="Water in it")
 
     standard, standard_name, off_standard = standard_regain, "standard_regain", 0.0
     if standard is None:
-        regains, standard_name = _regains(w, fibers, STANDARD_HUMIDITY, "standard", f"{STANDARD_HUMIDITY:g}"), "regain_at_standard"
+        regains, standard_name = _regains(w, fibers, STANDARD_HUMIDITY, "standard", f"{STANDARD_HUMIDITY:g}", seen), "regain_at_standard"
         standard = _blend(w, standard_name, dry_shares, regains, "Regain at the standard atmosphere")
         off_standard = _off(fibers, dry_shares, regains, STANDARD_HUMIDITY)
     conditioned = w.step("conditioned", f"dry * (1 + {standard_name} / 100)", mass_at_regain(dry, standard), MASS, label="At the standard atmosphere")
@@ -64,26 +65,28 @@ def _dry_shares(w, keys, shares, allowances, shares_of):
     return {key: w.step(f"dry_{key}", f"100 * part_{key} / ({together})", dry_share(key, shares, allowances), PERCENT, label=f"Dry share of fiber {key}") for key in keys}
 
 
-def _regains(w, fibers, humidity, when, name):
+def _regains(w, fibers, humidity, when, name, seen):
     """For each row the name and value of the step that finds its regain in air of one humidity."""
     steps, found = {}, {}
     for key, row in enumerate(fibers, 1):
         family = fiber_family(row.fiber)
         kin = family if has_curve(family) else row.fiber
         if kin not in steps:
-            steps[kin] = _on_curve(w, family, humidity, when, name) if has_curve(family) else _at_standard(w, row.fiber, f"fiber_{key}_{when}")
+            steps[kin] = _on_curve(w, family, humidity, when, name, seen) if has_curve(family) else _at_standard(w, row.fiber, f"fiber_{key}_{when}")
         found[str(key)] = steps[kin]
     return found
 
 
-def _on_curve(w, family, humidity, when, name):
-    """Regain between two values of the curve."""
+def _on_curve(w, family, humidity, when, name, seen):
+    """Regain between two values of the curve; seen holds the values already looked up."""
     points = [row["humidity"] for row in regain_curves().rows]
     below, above = next((low, high) for low, high in zip(points, points[1:]) if humidity <= high)
     word = family.split()[0]
     for point in (below, above):
-        w.looked_up(f"{word}_at_{point:.0f}_{when}", "yarn", CURVES, "humidity", int(point), family, PERCENT, label=f"{family.capitalize()} at {point:.0f} % humidity")
-    low, high = f"{word}_at_{below:.0f}_{when}", f"{word}_at_{above:.0f}_{when}"
+        if f"{word}_at_{point:.0f}" not in seen:
+            seen.add(f"{word}_at_{point:.0f}")
+            w.looked_up(f"{word}_at_{point:.0f}", "yarn", CURVES, "humidity", int(point), family, PERCENT, label=f"{family.capitalize()} at {point:.0f} % humidity")
+    low, high = f"{word}_at_{below:.0f}", f"{word}_at_{above:.0f}"
     step = f"{word}_{when}"
     return step, w.step(step, f"{low} + ({name} - {below:.0f}) / {above - below:.0f} * ({high} - {low})", regain_at_humidity(family, humidity), PERCENT,
                         label=f"{family.capitalize()} between them")

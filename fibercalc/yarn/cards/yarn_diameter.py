@@ -30,9 +30,9 @@ def answer(w, count, made_of, fiber, blend, density, packing, kind):
         density = _of_blend(w, blend)
     solid = solid_diameter(count, density, packing / 100)
     w.step("solid", "sqrt(4 * count / (1000 * pi * density * packing / 100))", solid, LENGTH, "mm", "Solid model: a round yarn, part fiber, part air")
-    cotton = w.step("cotton_count", "590.5412474482356 / count", count_from_tex(count, "Ne"), LINEAR_DENSITY, "Ne")
+    yards = w.step("yards_per_pound", "1000 * 453.59237 / (0.9144 * count)", count_from_tex(count, "yd/lb"), LINEAR_DENSITY, "yd/lb", "Yards in a pound")
+    w.step("cotton_count", "yards_per_pound / 840", count_from_tex(count, "Ne"), LINEAR_DENSITY, "Ne", "Cotton hanks in a pound")
     peirce = w.step("peirce", "25.4 / (28 * sqrt(cotton_count))", peirce_diameter(count), LENGTH, "mm", "Peirce: 1 ÷ (28 √cotton count) inches")
-    yards = w.step("yards_per_pound", "840 * cotton_count", count_from_tex(count, "yd/lb"), LINEAR_DENSITY, "yd/lb")
     constant = w.looked_up("constant", "yarn", "ashenhurst-constants", "name", kind, "constant", NUMBER, label="Ashenhurst’s constant for this kind of yarn")
     side_by_side = ashenhurst_diameters_per_inch(yards, constant)
     w.step("side_by_side", "constant * sqrt(yards_per_pound)", side_by_side, PER_LENGTH, "per in", "Ashenhurst: diameters side by side in an inch")
@@ -65,7 +65,7 @@ def _of_blend(w, blend):
 def say(r):
     span = r.span("solid")
     first = f"This yarn is about {r.both('solid')} thick" + (f" (from {span})." if span else ".")
-    return first, (f"Peirce makes it {r.text('peirce')}, Ashenhurst {r.text('ashenhurst')} with {r.text('side_by_side')} side by side. Use Ashenhurst for a sett, "
+    return first, (f"Peirce makes it {r.text('peirce')}, Ashenhurst {r.text('ashenhurst')} ({r.text('side_by_side')}, side by side). Use Ashenhurst for a sett, "
                    "Peirce for cover of cloth, the solid model for a picture or a loop.")
 
 
