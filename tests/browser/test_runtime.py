@@ -63,9 +63,9 @@ def test_the_browser_answers_as_the_native_package_does(running):
 def test_progress_counts_up_to_the_total(running):
     steps = running.evaluate("() => window.heard.filter((each) => each.stage === 'loading' && each.total)")
     assert steps, "no progress was told"
-    assert all(earlier["loaded"] <= later["loaded"] for earlier, later in zip(steps, steps[1:]))
-    assert 5_000_000 < steps[-1]["total"] < 10_000_000
-    assert steps[-1]["loaded"] <= steps[-1]["total"] * 1.02
+    assert all(step["loaded"] <= step["total"] for step in steps)
+    assert 5_000_000 < steps[-1]["total"] < 15_000_000
+    assert steps[-1]["loaded"] == steps[-1]["total"]
 
 
 def test_a_lazy_package_is_fetched_only_when_asked_for(running, server):
