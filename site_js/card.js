@@ -229,7 +229,7 @@ export class BenchCard extends HTMLElement {
 
   /** The lines that say how things stand. */
   #tell() {
-    const about = { offline: offline.isReady, waiting: this.#waiting, worked: this.#worked, answered: this.#answered, problem: this.#problem };
+    const about = { offline: offline.isReady, waiting: this.#waiting, worked: this.#worked, answered: this.#answered, problem: this.#problem, spares: sparesData() };
     const { state, text, retry } = stateWords(python.stage, about);
     const line = one(this, ".state", HTMLElement);
     if (line && (line.dataset.state !== state || line.dataset.text !== text)) {

@@ -62,7 +62,7 @@ function parts(files, found) {
 
 /** @param {string} url */
 function partOf(url) {
-  if (/(^|\/)assets\/py\//.test(url)) return "Calculator";
+  if (/(^|\/)assets\/py\/|\.zip$/.test(url)) return "Calculator";
   if (/(^|\/)search\//.test(url) || /\/workers\/search\./.test(url)) return "Search";
   if (/(\.html|\/|^)$/.test(url)) return "Pages";
   if (/\.(css|woff2?)$/.test(url)) return "Look and letters";

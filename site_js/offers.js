@@ -83,7 +83,8 @@ export class Offers {
       });
       buttons.push(back);
     }
-    place.replaceChildren(...buttons);
+    const labels = (/** @type {Iterable<Element>} */ elements) => Array.from(elements, (each) => each.textContent).join("\n");
+    if (labels(place.children) !== labels(buttons)) place.replaceChildren(...buttons); // or a button in focus would be lost
     place.hidden = buttons.length === 0;
   }
 

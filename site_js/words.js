@@ -2,12 +2,12 @@
 
 /**
  * @param {import("./protocol.js").Stage} stage
- * @param {{ offline: boolean, waiting: boolean, worked: boolean }} about
+ * @param {{ offline: boolean, waiting: boolean, worked: boolean, spares?: boolean }} about
  *   offline: everything is kept for no signal; waiting: the values on the page differ from what the answer is for;
- *   worked: an answer has come in on this page
+ *   worked: an answer has come in on this page; spares: the reader's browser asks to spare data
  * @returns {{ state: "reading" | "starting" | "live" | "ready" | "failed", text: string, retry: boolean }}
  */
-export function stateWords(stage, { offline, waiting, worked }) {
+export function stateWords(stage, { offline, waiting, worked, spares = false }) {
   switch (stage.stage) {
     case "loading":
       return { state: "starting", text: `Starting the calculator…${progress(stage.loaded, stage.total)}`, retry: false };
@@ -16,6 +16,7 @@ export function stateWords(stage, { offline, waiting, worked }) {
     case "failed":
       return { state: "failed", text: `The calculator could not start: ${stage.text} The page stays a complete reference.`, retry: true };
     case "asleep":
+      if (spares) return { state: "reading", text: "Reading page: to spare data, the calculator (about 8 MB) starts when a field is touched.", retry: false };
       if (waiting) return { state: "reading", text: "Reading page: the calculator starts in a moment.", retry: false };
       if (worked) return { state: "reading", text: "Resting: the calculator starts again when a field is touched.", retry: false };
       return { state: "reading", text: "Reading page: the example answer is complete.", retry: false };

@@ -13,6 +13,10 @@ test("each stage has its words, and only a failed start can be tried again", () 
   assert.deepEqual(words.map((each) => each.retry), [false, false, false, true]);
 });
 
+test("a reader who spares data is told what a touch would cost", () => {
+  assert.match(stateWords({ stage: "asleep" }, { ...quiet, spares: true }).text, /8 MB\) starts when a field is touched/);
+});
+
 test("ready for no signal is said only when it is", () => {
   assert.equal(stateWords({ stage: "ready" }, quiet).text, "Live");
   assert.equal(stateWords({ stage: "ready" }, { ...quiet, offline: true }).text, "Live · ready for no signal");
