@@ -73,9 +73,20 @@ async function start(runtime, files) {
   const compiled = import(`${runtime}pyodide.asm.mjs`);
   const ours = files.bytes(`${OURS}fibercalc.zip`);
   const lock = files.bytes(`${OURS}pyodide-lock.json`).then((bytes) => new TextDecoder().decode(bytes));
-  // The loader asks for the interpreter and the standard library by address: hand it the answers that are on their way.
-  const fetchAnew = self.fetch;
-  self.fetch = (input, options) => files.take(String(input)) ?? fetchAnew(input, options);
+  // The loader would begin to compile the interpreter only after it has read its own script; and it would wait for ever
+  // where compiling fails or is forbidden. So it is compiled from here, and what the loader asks for is handed over.
+  const interpreter = WebAssembly.compileStreaming(/** @type {Promise<Response>} */ (files.take(`${runtime}pyodide.asm.wasm`)));
+  interpreter.catch(files.fail);
+  const { fetch: fetchAnew } = self;
+  const { instantiateStreaming } = WebAssembly;
+  self.fetch = async (input, options) => {
+    if (String(input).endsWith("/pyodide.asm.wasm")) return new Response();
+    return files.take(String(input)) ?? fetchAnew(input, options);
+  };
+  WebAssembly.instantiateStreaming = async (_, imports) => {
+    const module = await interpreter;
+    return { module, instance: await WebAssembly.instantiate(module, imports) };
+  };
   const { loadPyodide } = await loader;
   const pyodide = await loadPyodide({
     indexURL: runtime,
@@ -87,6 +98,7 @@ async function start(runtime, files) {
     fsInit: async (/** @type {any} */ disk) => disk.writeFile("/fibercalc.zip", await ours),
   });
   self.fetch = fetchAnew;
+  WebAssembly.instantiateStreaming = instantiateStreaming;
   return { pyodide, boundary: pyodide.pyimport("fibercalc.site.boundary") };
 }
 
@@ -101,7 +113,7 @@ function fetchTogether(addresses) {
   let sizes = {};
   let told = 0;
   /** @type {(problem: Error) => void} */
-  let fail;
+  let fail = () => {};
   const broken = /** @type {Promise<never>} */ (new Promise((_, reject) => { fail = reject; }));
 
   /** A browser counts what it has unpacked; the line speaks of what has traveled. */
@@ -148,7 +160,7 @@ function fetchTogether(addresses) {
     if (!response) throw new Error(`${nameOf(address)} was taken before.`);
     return new Uint8Array(await response.arrayBuffer());
   };
-  return { take, bytes, broken };
+  return { take, bytes, broken, fail };
 }
 
 /** The packages that an answer asks for, or null. Most answers ask for none and are not parsed. @param {string} reply */

@@ -64,8 +64,8 @@ def watch():
 
 
 @pytest.fixture
-def new_page(browser, watch):
-    """Makes watched pages, each in a context (storage, cache, workers) of its own."""
+def new_page(browser, watch, serve):
+    """Makes watched pages, each in a context (storage, cache, workers) of its own. They close before the test's servers stop."""
     contexts = []
 
     def make(**options) -> Page:

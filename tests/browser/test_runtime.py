@@ -130,3 +130,13 @@ def test_python_runs_under_the_policy_as_a_header(page, serve, site):
     strict = serve(policy=first.split(":", 1)[1].strip())
     page.goto(strict.address + CARD)
     until_live(page)
+
+
+def test_a_policy_that_forbids_webassembly_is_said_at_once(page, serve, watch):
+    """Pyodide itself would wait for ever. The page's own policy does not count for the worker; the host's header does."""
+    watch.allow(r"WebAssembly|Content Security Policy|wasm")
+    strict = serve(policy="default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'")
+    page.goto(strict.address)
+    ended = page.evaluate(START)
+    assert ended["stage"] == "failed"
+    assert "WebAssembly" in ended["text"]
