@@ -39,12 +39,18 @@ def fields_of(card) -> list[tuple[str, Input]]:
     return found
 
 
+def changed(card, name, text) -> dict[str, str]:
+    """The example with one input changed. Whoever names one row gives the whole list, so the rest of the list comes along."""
+    rows = {other: kept for other, kept in card.defaults().items() if "." in name and other.startswith(name.split(".")[0] + ".")}
+    return rows | {name: text}
+
+
 def states_of(card) -> list[dict[str, str]]:
     """The example, and the example with each choice made otherwise."""
     states = [{}]
     for name, each in fields_of(card):
         if each.kind == CHOICE:
-            states += [{name: option.value} for option in each.options]
+            states += [changed(card, name, option.value) for option in each.options]
     return states
 
 
@@ -139,14 +145,14 @@ def test_edges_answer_and_one_step_past_them_is_one_clear_line(card):
                 assert isinstance(reading, Reading), (name, end, unit.sign, reading)
             beyond = end + past * max(abs(end) * 0.01, 1.0 if each.kind == "count" else 1e-6)
             text = repr(int(round(beyond))) if each.kind == "count" else f"{beyond:.12f}"
-            given_ = read_inputs(card, {name: text}, POINT, {name: each.of.base.sign}, {})
+            given_ = read_inputs(card, changed(card, name, text), POINT, {name: each.of.base.sign}, {})
             lines = [problem for problem in given_.problems if problem.input == name]
             if name in given_.asked() or lines:
                 assert len(lines) == 1, (name, text)
                 line = lines[0].text
                 assert each.label.lower()[1:] in line.lower() and "given" in line and "give " in line and "\n" not in line
                 with pytest.raises(BadInputs):
-                    work_card(card, {name: text}, units={name: each.of.base.sign})
+                    work_card(card, changed(card, name, text), units={name: each.of.base.sign})
 
 
 @every_card
@@ -156,10 +162,10 @@ def test_units_never_change_the_answer(card):
         if not each.measured or len(each.choices) < 2 or not card.defaults()[name]:
             continue
         reading = read_one(each, name, card.defaults()[name], POINT, "canonical")
-        base = answers(card, {name: f"{reading.amount.unit.from_base(reading.amount.value):.12g} {reading.amount.unit.sign}"})["results"]
+        base = answers(card, changed(card, name, f"{reading.amount.unit.from_base(reading.amount.value):.12g} {reading.amount.unit.sign}"))["results"]
         for unit in each.choices:
             number = unit.from_base(reading.amount.value)
-            other = answers(card, {name: f"{number:.12g} {unit.sign}"})["results"]
+            other = answers(card, changed(card, name, f"{number:.12g} {unit.sign}"))["results"]
             for result, found in other.items():
                 if isinstance(found["value"], (int, float)):
                     assert found["value"] == pytest.approx(base[result]["value"], rel=1e-6, abs=1e-6), (name, unit.sign, result)
@@ -314,7 +320,7 @@ def test_any_inputs_in_range_give_a_finite_answer_widely(card, data):
 @given(data=st.data(), text=st.text(max_size=80))
 def test_random_text_in_any_field_never_raises(card, data, text):
     name, each = data.draw(st.sampled_from(fields_of(card)))
-    _answers_or_says_why(card, {name: text})
+    _answers_or_says_why(card, changed(card, name, text))
 
 
 def _answers_or_says_why(card, texts):

@@ -24,6 +24,7 @@ class Picture:
     title: str
     alt: str
     svg: str
+    height: float = 0.0  # in drawing units, 360 of which are its width
 
     def as_json(self) -> dict:
         return {"title": self.title, "alt": self.alt, "svg": self.svg}

@@ -102,8 +102,8 @@ def _read_measured(each: Input, name: str, text: str, settings: Settings, style:
         plain = _without_money_sign(plain, settings)
     amount = read_amount(plain, each.of, default, style, each.strict)
     low, high = each.edges
-    slack = 1e-9 * max(abs(low), abs(high))  # 2 oz and 56.7 g are the same edge
-    if not low - slack <= amount.value <= high + slack:
+    noise = 1e-13 * (high - low)  # of the conversion: 0.1763698 lb and 80 g are the same edge
+    if not low - noise - 1e-9 * abs(low) <= amount.value <= high + noise + 1e-9 * abs(high):
         raise _Outside
     if each.of is COUNT and amount.value != round(amount.value):
         raise _Outside

@@ -107,9 +107,11 @@ def _texts(card: Card, pairs: dict[str, str], notes: list[str]):
                 counts[item.name] = int(text)
             elif text:
                 notes.append(f"{item.label}: the link's number of rows could not be used; the example's stands.")
+            # A link that names one row says nothing against the others of the example.
+            counts.setdefault(item.name, len(item.default))
     names = link_names(card, counts)
     defaults = card.defaults()
-    texts = {name: defaults.get(name, each.default) for each, name in names.values()} if counts else {}
+    texts = {name: defaults.get(name, each.default) for each, name in names.values() if "." in name}
     for key, value in pairs.items():
         if key not in names:
             notes.append(f"The link's “{_printable(key)}” is not known here and was not used.")

@@ -88,7 +88,7 @@ class Outcome:
         """A result in all its units: "459 yd · 420 m"."""
         if not isinstance(self.found[name].result.of, Quantity):
             return self.text(name)
-        return " · ".join(self.text(name, unit.sign) for unit in self.units(name))
+        return "\u00a0· ".join(self.text(name, unit.sign) for unit in self.units(name))
 
     def said(self, name: str) -> str:
         """A result for a sentence: "459 yd (420 m)"."""

@@ -112,6 +112,9 @@ def _apply_conditions(given: Given) -> None:
         if not all(_holds(given, when, prefix) for when, prefix in conditions):
             given.readings[name] = replace(reading, value=None, rough=0.0, asked=False)
             given.problems = [problem for problem in given.problems if problem.input != name]
+    for item in given.card.inputs:
+        if isinstance(item, Rows) and not _holds(given, item.when, ""):
+            given.problems = [problem for problem in given.problems if problem.input != item.name]
 
 
 def _holds(given: Given, when: dict, prefix: str) -> bool:

@@ -1,4 +1,4 @@
-"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents and ```bench become HTML.
+"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench and ```fair become HTML.
 
 An unknown name stops the build; nothing half-made is published.
 """
@@ -61,4 +61,10 @@ def bench(name: str) -> Markup:
                tag("p", class_="kept", hidden=True), tag("p", "Nothing is saved yet.", class_="state", role="status"), data_card=BENCH.id)
 
 
-FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench}
+def fair(name: str) -> Markup:
+    """```fair: the button that says whether the book will work with no signal, by trying it on the card named."""
+    button = tag("button", "Fair check", type="button", data_do="fair-check", data_card=find_card(name).id, class_="first")
+    return tag("div", tag("p", button, class_="do"), tag("div", data_fair_result=True, role="status"), class_="fair")
+
+
+FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair}

@@ -17,7 +17,7 @@ def form(card: Card, given: Given, settings: Settings) -> Markup:
     parts = [_rows(card.id, item, given, settings) if isinstance(item, Rows) else field(card.id, item, item.name, given, settings, item.name in shown)
              for item in card.inputs]
     return tag("form", tag("h2", "What you know"), tag("div", class_="offers", data_slot="offers", hidden=True), *parts, class_="given",
-               aria_label="What you know", novalidate=True, autocomplete="off")
+               aria_label="What you know", novalidate=True, autocomplete="off", data_search_exclude=True)
 
 
 def field(card_id: str, each: Input, name: str, given: Given, settings: Settings, shown: bool = True, label: str = "", hints: str = "") -> Markup:

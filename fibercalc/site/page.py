@@ -30,7 +30,7 @@ def card_element(card: Card, settings: Settings = Settings()) -> Markup:
     rest = tag("section", *(tag("div", html, data_slot=name) for name, html in made.items()), class_="rest", aria_label="How it follows")
     buttons = [tag("button", words, type="button", data_do=do, class_=look) for do, words, look in ACTIONS]
     return inner(
-        tag("bench-card", form(card, given, settings), head, rest, tag("p", *buttons, class_="do"),
+        tag("bench-card", form(card, given, settings), head, rest, tag("p", *buttons, class_="do", data_search_exclude=True),
             tag("p", "Reading page: the example answer is complete.", class_="state", data_state="reading"), data_card=card.id),
         checked(card),
     )
@@ -46,7 +46,7 @@ def checked(card: Card) -> Markup:
     examples = f"{len(rows)} worked example{'s' if len(rows) > 1 else ''}"
     return tag("details", tag("summary", f"Checked against {examples}"),
                tag("p", "Each time the book is built, and again in the browser’s own Python, these examples are worked and compared."),
-               tag("div", table, class_="listing-box", tabindex="0", role="region", aria_label="Checked against"), class_="checked")
+               tag("div", table, class_="listing-box", tabindex="0", role="region", aria_label="Checked against"), class_="checked", data_search_exclude=True)
 
 
 def checks_of(card: Card) -> list[Check]:

@@ -42,10 +42,15 @@ def tables(worked: Worked) -> Markup:
 def listing(table: Table) -> Markup:
     """A table with its caption and note; it may scroll sideways in its own box, which the keyboard can reach."""
     head = tag("thead", tag("tr", *(tag("th", column, scope="col") for column in table.columns)))
-    body = tag("tbody", *(tag("tr", tag("th", row[0], scope="row"), *(tag("td", cell, data_label=column) for cell, column in zip(row[1:], table.columns[1:])))
+    body = tag("tbody", *(tag("tr", tag("th", row[0], scope="row"), *(_cell(cell, column) for cell, column in zip(row[1:], table.columns[1:])))
                           for row in table.rows))
     box = tag("div", tag("table", tag("caption", table.title), head, body, class_="listing"), class_="listing-box", tabindex="0", role="region", aria_label=table.title)
     return inner(box, tag("p", table.note, class_="table-note") if table.note else None)
+
+
+def _cell(text: str, column: str) -> Markup:
+    """A table cell; one that begins with a digit lines up with the other numbers."""
+    return tag("td", text, data_label=column, class_="n" if text[:1].isdigit() and len(text) <= 16 else None)
 
 
 def notes(worked: Worked) -> Markup:
@@ -67,7 +72,7 @@ def working(worked: Worked) -> Markup:
         if "bound" in step:
             lines.append(tag("span", step["bound"], class_="filled"))
         steps.append(tag("li", *lines))
-    return tag("details", tag("summary", "Show the working"), tag("ol", *steps), class_="working", open=True)
+    return tag("details", tag("summary", "Show the working"), tag("ol", *steps), class_="working", open=True, data_search_exclude=True)
 
 
 def basis(worked: Worked) -> Markup:

@@ -9,19 +9,20 @@ from ..core.day import write_date
 from ..core.work import Worked
 from . import parts
 
+TALLEST = 200  # drawing units: a taller picture does not fit half a page beside the numbers
+
 
 def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     """The compact sheet for "print this card alone"."""
     card = worked.card
-    pictures = worked.pictures()
+    pictures = [picture for picture in worked.pictures() if picture.height <= TALLEST]
     foot = f"Bench Book {__version__} · printed {write_date(today or date.today())}"
     return tag(
         "section",
         tag("header", tag("b", "Bench Book"), tag("span", card.question)),
         tag("p", parts.answer(worked), class_="answer"),
         tag("div", parts.numbers(worked), tag("div", _given(worked), class_="known"), class_="columns"),
-        parts.figure(pictures[0]) if pictures else None,
-        parts.tables(worked),
+        parts.figure(pictures[0]) if pictures else parts.tables(worked),
         parts.cautions(worked),
         tag("p", f"{card.basis.kind}: {card.basis.text} Sources: " + "; ".join(parts.source_line(source) for source in card.sources) + ".", class_="sources"),
         tag("footer", tag("span", foot), tag("span", address, class_="address")),

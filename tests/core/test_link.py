@@ -48,6 +48,12 @@ def test_rows_can_be_added_removed_and_changed():
     assert back.counts["dyes"] == 1 and not notes
 
 
+def test_a_link_that_changes_one_row_keeps_the_others():
+    back, notes = read_back(EVERY_KIND, "v=1&l1b=0.5%25")
+    assert not notes and back.counts["dyes"] == 3
+    assert [back.readings[f"dyes.{n}.depth"].value for n in (1, 2, 3)] == [0.5, 0.24, 0.04]
+
+
 def test_a_field_left_blank_on_purpose_stays_blank():
     query = query_of(read_inputs(EVERY_KIND, {"price": ""}, POINT))
     back, _ = read_back(EVERY_KIND, query)
@@ -77,5 +83,5 @@ def test_any_text_can_be_opened(query):
 def test_an_older_link_goes_through_its_upgrade():
     newer = dataclasses.replace(SKEIN, link_version=2, upgrades={1: lambda pairs: {"b": pairs.get("z", "1")}})
     texts, _, notes = read_query(newer, "v=1&z=300")
-    assert texts == {"turns": "300"} and not notes
+    assert texts["turns"] == "300" and not notes
     assert query_of(read_inputs(newer, {"turns": "300"}, POINT)) == "v=2&b=300"

@@ -68,4 +68,4 @@ class Drawing:
         """The finished picture."""
         svg = tag("svg", *self._parts, xmlns="http://www.w3.org/2000/svg", class_="picture", viewBox=f"0 0 {n(self.width)} {n(self.height)}", role="img",
                   aria_label=alt, font_family="inherit")
-        return Picture(title, alt, svg)
+        return Picture(title, alt, svg, self.height)
