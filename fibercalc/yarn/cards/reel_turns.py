@@ -57,10 +57,10 @@ def say(r):
     turns = r.value("turns")
     words = f"{r.number(turns)} turn{'s' * (turns != 1)}"
     weight = f", {r.text('mass')}" if r.has("mass") else ""
-    one = f"One turn is {r.both('rested_turn')}" + (f" and {r.text('turn_mass')}." if r.has("turn_mass") else ".")
+    one = f"One turn is {r.said('rested_turn')}" + (f" and {r.text('turn_mass')}." if r.has("turn_mass") else ".")
     if not r.has("need"):
-        return f"{words} hold{'s' * (turns == 1)} {r.both('length')}{weight}.", one
-    holds = f"{'It holds' if turns == 1 else 'They hold'} about {r.both('length')}{weight}."
+        return f"{words} hold{'s' * (turns == 1)} {r.said('length')}{weight}.", one
+    holds = f"{'It holds' if turns == 1 else 'They hold'} about {r.said('length')}{weight}."
     if r.rough("need") and surely(r) > turns:
         return f"Wind {words}.", f"{holds} The reel is not known exactly: wind {r.number(surely(r))} to be nearly sure that none is short. {one}"
     return f"Wind {words}.", f"{holds} {one}"

@@ -48,7 +48,7 @@ def _plied(w, singles, take_up):
 
 
 def say(r):
-    first = f"This yarn is {r.both('linear_density')}."
+    first = f"This yarn is {r.said('linear_density')}."
     metric, cotton, worsted = (_number(r.text("linear_density", sign)) for sign in ("Nm", "Ne", "Nw"))
     others = f"Metric count {metric}, cotton count {cotton}, worsted count {worsted}."
     if r.value("putup_length") < 1:

@@ -64,7 +64,7 @@ def _of_blend(w, blend):
 
 def say(r):
     span = r.span("solid")
-    first = f"This yarn is about {r.both('solid')} thick" + (f" (from {span})." if span else ".")
+    first = f"This yarn is about {r.said('solid')} thick" + (f" (from {span})." if span else ".")
     return first, (f"Peirce makes it {r.text('peirce')}, Ashenhurst {r.text('ashenhurst')} ({r.text('side_by_side')}, side by side). Use Ashenhurst for a sett, "
                    "Peirce for cover of cloth, the solid model for a picture or a loop.")
 
