@@ -7,6 +7,7 @@ import { holdSpeech } from "./announce.js";
 import { bench } from "./bench.js";
 import { button, one, say } from "./dom.js";
 import { LiveForm } from "./form.js";
+import { keepHeadroom } from "./headroom.js";
 import { sparesData, whenIdle } from "./idle.js";
 import { offline } from "./offline.js";
 import { Offers } from "./offers.js";
@@ -61,6 +62,7 @@ export class BenchCard extends HTMLElement {
     if (document.querySelector("bench-card") === this) this.#address = new Address(signal, (query) => this.#moved(query));
     this.#offers = new Offers(this, signal, { values: (values) => this.#take(values), query: (query) => this.#restore(query) });
     actOn(this, signal);
+    keepHeadroom(this, signal);
     this.addEventListener("click", (event) => this.#retry(event), { signal });
     python.addEventListener("stage", () => this.#staged(), { signal });
     offline.addEventListener("change", () => this.#tell(), { signal });

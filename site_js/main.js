@@ -26,4 +26,10 @@ document.addEventListener("click", (event) => {
   if (pressed) void fairCheck(pressed);
 });
 
+// Paper shows the address that brings these very values back.
+addEventListener("beforeprint", () => {
+  const address = document.querySelector('.print-line [data-slot="address"]');
+  if (address) address.textContent = location.href;
+});
+
 void offline.start();

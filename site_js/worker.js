@@ -53,6 +53,7 @@ async function boot(runtime) {
     const reply = boundary.handle(text);
     const packages = needed(reply);
     if (!packages) return reply;
+    self.postMessage({ stage: "loading", loaded: 0, total: 0 }); // a package on a slow line is not a calculation that hangs
     await pyodide.loadPackage(packages, { messageCallback: () => {}, errorCallback: () => {} });
     return boundary.handle(text);
   };

@@ -33,6 +33,9 @@ INLINE_SCRIPT = re.compile(r"<script(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.D
 # each link would then be a full load and Python would start anew on every page. The theme is pinned, and finding this
 # line anywhere but once stops the build.
 THEME_MOVES_ADDRESS = re.compile(r"(function \w+\((\w),(\w)\)\{return )\2\.protocol=\3\.protocol,\2\.hostname=\3\.hostname,\2\}")
+# The theme fetches the words of the whole book with every first view, except from a file: there it waits until the search is
+# opened. Waiting is right everywhere, since the words grow with each chapter and the first view must not.
+THEME_FETCHES_WORDS = re.compile(r'\(location\.protocol!=="file:"\)(,\w+\("search"\))')
 
 
 class BuildStopped(RuntimeError):
@@ -56,7 +59,7 @@ def finish(config) -> None:
     _copy_checks(site)
     _node("icons.mjs", str(site / "assets" / "icons"))
     _write_web_app_manifest(site, config, home)
-    _let_theme_follow_port_and_path(site, home)
+    _amend_theme_script(site, home)
     _leave_out_unused(site)
     pages = {path: path.read_text("utf-8") for path in sorted(site.rglob("*.html"))}
     policy = content_policy(pages.values())
@@ -134,14 +137,18 @@ def _write_web_app_manifest(site: Path, config, home: str) -> None:
     (site / "manifest.webmanifest").write_text(json.dumps(content, indent=1), "utf-8")
 
 
-def _let_theme_follow_port_and_path(site: Path, home: str) -> None:
+def _amend_theme_script(site: Path, home: str) -> None:
+    """Two lines of the theme's script; see THEME_MOVES_ADDRESS and THEME_FETCHES_WORDS."""
     bundles = list((site / "assets" / "javascripts").glob("bundle.*.min.js"))
-    found = [(path, path.read_text("utf-8")) for path in bundles]
-    if len(found) != 1 or len(THEME_MOVES_ADDRESS.findall(found[0][1])) != 1:
-        raise BuildStopped("the theme's script has changed: see THEME_MOVES_ADDRESS in fibercalc/site/build.py")
-    path, script = found[0]
+    if len(bundles) != 1:
+        raise BuildStopped(f"the theme has {len(bundles)} scripts where it had one")
+    script = bundles[0].read_text("utf-8")
     moved = rf"\1\2.pathname=\3.pathname+\2.pathname.slice({len(home)}),\2.protocol=\3.protocol,\2.host=\3.host,\2}}"
-    path.write_text(THEME_MOVES_ADDRESS.sub(moved, script), "utf-8")
+    for pattern, ours in ((THEME_MOVES_ADDRESS, moved), (THEME_FETCHES_WORDS, r"(!1)\1")):
+        script, found = pattern.subn(ours, script)
+        if found != 1:
+            raise BuildStopped(f"the theme's script has changed: {pattern.pattern} is found {found} times; see fibercalc/site/build.py")
+    bundles[0].write_text(script, "utf-8")
 
 
 def _leave_out_unused(site: Path) -> None:
