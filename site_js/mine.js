@@ -202,12 +202,12 @@ export class BenchMine extends HTMLElement {
     this.#form?.echo(outcome.ok.fields);
   }
 
-  /** Without the calculator nothing can be checked, so nothing can be saved. */
+  /** Without the calculator nothing can be checked, so nothing can be saved; while it starts there is nothing to say. */
   #tell() {
     const line = one(this, ".kept", HTMLElement);
     if (!line) return;
     const { state, text, retry } = stateWords(python.stage, { offline: false, waiting: true, worked: false });
-    line.hidden = state !== "failed" && state !== "starting";
+    line.hidden = state !== "failed";
     line.replaceChildren(text, ...(retry ? [" ", button("Try again", "again")] : []));
   }
 

@@ -13,6 +13,7 @@ from .units import PERCENT, Quantity, Unit, quantity_of_unit
 PLUS_MINUS = re.compile(r"±|\+\s*/\s*-|\+-|~")
 RANGE = re.compile(r"\s+to\s+|\s*[–—]\s*|(?<=\d)\s*-\s*(?=\d+(?:[.,]\d+)?(?:\s*[^\d/\s.,-]|\s*$))")
 TOO_LONG = 64
+NO_BREAK = "\u00a0"  # a number and its unit stay on one line
 
 
 class Unreadable(ValueError):
@@ -179,7 +180,7 @@ def with_sign(number: str, unit: Unit) -> str:
     """A written number followed by its unit sign; the degree of an angle stands close, everything else after a space."""
     if not unit.sign:
         return number
-    return f"{number}{'' if unit.sign == '°' else chr(160)}{unit.sign}"
+    return f"{number}{'' if unit.sign == '°' else NO_BREAK}{unit.sign.replace(' ', NO_BREAK)}"
 
 
 def write_typed(value: float, unit: Unit, style: str = "point", digits: int = 6) -> str:

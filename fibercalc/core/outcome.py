@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import ceil, floor, log10
 
-from .amount import with_sign, write_typed
+from .amount import NO_BREAK, with_sign, write_typed
 from .card import Card, Result
 from .number import decimals_of_step, write_number
 from .day import write_date
@@ -72,6 +72,10 @@ class Outcome:
         """A result as written in one unit (the main one, unless named), rounded to what its spread supports."""
         return self._write(name, unit)[0]
 
+    def bare(self, name: str, unit: str = "") -> str:
+        """A result's number as written, without its unit, for a sentence that says the unit in words."""
+        return self.text(name, unit).partition(NO_BREAK)[0]
+
     def span(self, name: str, unit: str = "") -> str:
         """A result's range as written: "451 to 467 yd"; "" where there is no spread."""
         return self._write(name, unit)[1]
@@ -88,7 +92,7 @@ class Outcome:
         """A result in all its units: "459 yd · 420 m"."""
         if not isinstance(self.found[name].result.of, Quantity):
             return self.text(name)
-        return "\u00a0· ".join(self.text(name, unit.sign) for unit in self.units(name))
+        return f"{NO_BREAK}· ".join(self.text(name, unit.sign) for unit in self.units(name))
 
     def said(self, name: str) -> str:
         """A result for a sentence: "459 yd (420 m)"."""
@@ -167,7 +171,7 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
 
 
 def _with_money(text: str, sign: str) -> str:
-    return f"{sign}{text}" if len(sign) == 1 else f"{text}\u00a0{sign}"
+    return f"{sign}{text}" if len(sign) == 1 else f"{text}{NO_BREAK}{sign}"
 
 
 def _chance_words(percent: float) -> str:

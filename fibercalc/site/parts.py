@@ -1,6 +1,8 @@
 """The parts of an answer as HTML, one for each slot of a card, and those that a print sheet uses too."""
 
 
+import re
+
 from ..core.answer import Picture, Table
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
@@ -8,6 +10,7 @@ from ..core.registry import find_card
 from ..core.work import Worked
 from ..sources import Source
 
+NUMBER_CELL = re.compile(r"[−–<]?\d|–?$")
 HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "from memory, unverified", "practice": "no published source"}
 
 
@@ -41,16 +44,20 @@ def tables(worked: Worked) -> Markup:
 
 def listing(table: Table) -> Markup:
     """A table with its caption and note; it may scroll sideways in its own box, which the keyboard can reach."""
-    head = tag("thead", tag("tr", *(tag("th", column, scope="col") for column in table.columns)))
-    body = tag("tbody", *(tag("tr", tag("th", row[0], scope="row"), *(_cell(cell, column) for cell, column in zip(row[1:], table.columns[1:])))
-                          for row in table.rows))
-    box = tag("div", tag("table", tag("caption", table.title), head, body, class_="listing"), class_="listing-box", tabindex="0", role="region", aria_label=table.title)
+    looks = [_number_look([row[at] for row in table.rows]) for at in range(len(table.columns))]
+    head = tag("thead", tag("tr", *(tag("th", column, scope="col", class_=look) for column, look in zip(table.columns, looks))))
+    rows = []
+    for row in table.rows:
+        cells = [tag("td", cell, data_label=column, class_=look) for cell, column, look in zip(row[1:], table.columns[1:], looks[1:])]
+        rows.append(tag("tr", tag("th", row[0], scope="row"), *cells))
+    made = tag("table", tag("caption", table.title), head, tag("tbody", *rows), class_="listing")
+    box = tag("div", made, class_="listing-box", tabindex="0", role="region", aria_label=table.title)
     return inner(box, tag("p", table.note, class_="table-note") if table.note else None)
 
 
-def _cell(text: str, column: str) -> Markup:
-    """A table cell; one that begins with a digit lines up with the other numbers."""
-    return tag("td", text, data_label=column, class_="n" if text[:1].isdigit() and len(text) <= 16 else None)
+def _number_look(cells: list[str]) -> str | None:
+    """The class that lines a column of short numbers up on the right."""
+    return "n" if all(NUMBER_CELL.match(cell) and len(cell) <= 18 for cell in cells) else None
 
 
 def notes(worked: Worked) -> Markup:

@@ -54,7 +54,7 @@ def _matches(r, published):
 
 def say(r):
     names, by_grist = _matches(r, COUNCIL)
-    first = f"{r.text('wraps').replace(chr(160) + 'per in', '')} wraps per inch: {_listed(names)}."
+    first = f"{r.bare('wraps', 'per in')} wraps per inch: {_listed(names)}."
     band = f"By wraps alone it has {r.span('by_wraps')}"
     if by_grist is None:
         return first, band + "; a weighed length says it far better."

@@ -49,18 +49,12 @@ def _plied(w, singles, take_up):
 
 def say(r):
     first = f"This yarn is {r.said('linear_density')}."
-    metric, cotton, worsted = (_number(r.text("linear_density", sign)) for sign in ("Nm", "Ne", "Nw"))
+    metric, cotton, worsted = (r.bare("linear_density", sign) for sign in ("Nm", "Ne", "Nw"))
     others = f"Metric count {metric}, cotton count {cotton}, worsted count {worsted}."
     if r.value("putup_length") < 1:
         return first, others
     mass = r.amount(r.given["mass"], MASS, r.readings["mass"].amount.unit.sign)
-    printed = " · ".join(r.down("putup_length", unit.sign) for unit in r.units("putup_length"))
-    return first, f"{others} A put-up of {mass} holds {printed}, rounded down as it may be printed."
-
-
-def _number(written):
-    """The number of a written amount, without its unit."""
-    return written.split("\u00a0")[0]
+    return first, f"{others} A put-up of {mass} holds {r.promised('putup_length')}, rounded down as it may be printed."
 
 
 def notes(r):
