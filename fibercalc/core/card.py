@@ -23,7 +23,7 @@ class Option:
     label: str
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, repr=False)
 class Input:
     """One thing a person knows.
 
@@ -58,6 +58,9 @@ class Input:
     options: tuple[Option, ...] = ()
     longest: int = 60
     bench: str = ""
+
+    def __repr__(self) -> str:
+        return f"Input({self.name})"
 
     @property
     def kind(self) -> str:
@@ -209,7 +212,7 @@ class Carry:
     inputs: dict[str, str]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, repr=False)
 class Card:
     """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps"."""
 
@@ -241,6 +244,9 @@ class Card:
             raise ValueError(f"card {self.id}: an input is declared twice")
         if set(self.upgrades) != set(range(1, self.link_version)):
             raise ValueError(f"card {self.id}: every older link version needs its upgrade")
+
+    def __repr__(self) -> str:
+        return f"Card({self.id})"
 
     @cached_property
     def result_by_name(self) -> dict[str, Result]:

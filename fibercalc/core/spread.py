@@ -11,6 +11,7 @@ from itertools import product
 from math import erf, exp, pi, sqrt
 
 COVERAGE = 0.95
+NOTHING = 1e-100  # narrower than this is no width: its square would not be a number
 KEPT = 3  # uniform parts combined exactly
 NORMAL_95 = 1.959963984540054  # two-sided 95 % point of the standard normal distribution
 
@@ -43,7 +44,7 @@ class Parts:
 
     def _parts(self, side: str) -> tuple[list[float], float]:
         """The widest uniform parts, and the standard deviation of all the rest."""
-        widths = sorted((w for w in getattr(self, side) if w > 0), reverse=True)
+        widths = sorted((w for w in getattr(self, side) if w > NOTHING), reverse=True)
         scale = sum(widths) + sum(self.normal)
         # A part under a thousandth of the whole changes nothing that is printed, and would cancel badly in the closed form.
         exact = [w for w in widths[:KEPT] if w >= 1e-3 * scale]

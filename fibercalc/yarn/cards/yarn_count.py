@@ -1,5 +1,6 @@
 """What a yarn count is in the other systems: from one number, from the weight and length of a put-up, or from the singles of a plied yarn."""
 
+from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Input, Option, Result, Rows
 from ...core.picture import INDIGO, SOFT, Drawing, Scale
@@ -88,7 +89,7 @@ def picture(r):
             at = scale(unit.to_base(number))
             drawing.line(at, y + 4, at, y + 10)
             if abs(at - 180) > 24:
-                written = r.number(number) if number >= 1000 else _number(r.amount(unit.to_base(number), LINEAR_DENSITY, sign))
+                written = r.number(number) if number >= 1000 else r.amount(unit.to_base(number), LINEAR_DENSITY, sign).partition(NO_BREAK)[0]
                 drawing.text(at, y + 23, written, anchor="middle", size=12, fill=SOFT)
         y += 54
     return drawing.picture("The same yarn on five rulers", "Rulers of count systems with one line through them at this yarn: "
