@@ -143,13 +143,14 @@ def as_weighed(r, name="weighed"):
 
 
 def say(r):
-    span = r.span("conditioned")
-    first = f"Of your {as_weighed(r)}, about {r.text('water')} is water; at the standard atmosphere it would weigh about {r.text('conditioned')}" + (f" ({span})." if span else ".")
-    agreed = f"By the agreed allowances it counts as {r.text('eu_mass')} in the EU" + (f" and {r.text('us_mass')} in the US." if r.has("us_mass") else "; there is no US figure for it.")
+    first = f"It is about {r.text('conditioned')} of yarn at the standard atmosphere."
+    span = f" (from {r.span('conditioned')})" if r.rough("conditioned") else ""
+    water = f"Of your {as_weighed(r)}, about {r.text('water')} is water{span}"
+    agreed = f"by the agreed allowances it counts as {r.text('eu_mass')} in the EU" + (f" and {r.text('us_mass')} in the US." if r.has("us_mass") else "; there is no US figure for it.")
     if not r.has("over"):
-        return first, agreed
+        return first, f"{water}; {agreed}"
     full = 1 - r.chance_below("conditioned", r.given["labelled"])
-    return first, f"The chance that this is a full {as_weighed(r, 'labelled')}, as labelled, is {r.in_100(full)}. {agreed}"
+    return first, f"{water}. That it is a full {as_weighed(r, 'labelled')}, as labelled, has a chance of {r.in_100(full)}; {agreed}"
 
 
 def notes(r):
