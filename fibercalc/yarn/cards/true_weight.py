@@ -144,8 +144,8 @@ def as_weighed(r, name="weighed"):
 
 def say(r):
     first = f"It is about {r.text('conditioned')} of yarn at the standard atmosphere."
-    span = f" (from {r.span('conditioned')})" if r.rough("conditioned") else ""
-    water = f"Of your {as_weighed(r)}, about {r.text('water')} is water{span}"
+    opening = f"From {r.span('conditioned')}; of" if r.rough("conditioned") else "Of"
+    water = f"{opening} your {as_weighed(r)}, about {r.text('water')} is water"
     agreed = f"by the agreed allowances it counts as {r.text('eu_mass')} in the EU" + (f" and {r.text('us_mass')} in the US." if r.has("us_mass") else "; there is no US figure for it.")
     if not r.has("over"):
         return first, f"{water}; {agreed}"
