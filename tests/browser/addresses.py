@@ -1,0 +1,50 @@
+"""The book's pages by kind, from the same navigation that the build makes; test_pages holds that the sitemap has the same."""
+
+from functools import cache
+from pathlib import Path
+
+from fibercalc.core.registry import all_cards
+from fibercalc.site.book import front_matter, navigation
+
+PAGES_FOLDER = Path(__file__).resolve().parents[2] / "docs" / "pages"
+
+
+def _leaves(entry) -> list[str]:
+    if isinstance(entry, str):
+        return [entry]
+    return [leaf for each in (entry.values() if isinstance(entry, dict) else entry) for leaf in _leaves(each)]
+
+
+def address_of(file: str) -> str:
+    """Where a page of docs/pages stands, from the site's root: yarn/wraps.md is at yarn/wraps/."""
+    path = file.removesuffix(".md").removesuffix("index")
+    return path if not path or path.endswith("/") else path + "/"
+
+
+@cache
+def all_pages() -> tuple[str, ...]:
+    """Every page."""
+    return tuple(address_of(leaf) for leaf in _leaves(navigation(PAGES_FOLDER)))
+
+
+@cache
+def card_pages() -> dict[str, str]:
+    """Card id -> its page."""
+    return {card.id: f"{card.chapter}/{card.id}/" for card in all_cards()}
+
+
+@cache
+def reference_pages() -> tuple[str, ...]:
+    """Pages of tables and wall charts."""
+    return tuple(address_of(leaf) for leaf in _leaves(navigation(PAGES_FOLDER)) if front_matter(PAGES_FOLDER / leaf).get("kind") == "reference")
+
+
+def kinds_of_pages() -> tuple[str, ...]:
+    """One page of each kind: front, chapter, card, reference, My bench."""
+    card = card_pages()["skein-length"]
+    return "", card.split("/")[0] + "/", card, reference_pages()[0], "bench/"
+
+
+def page_id(address: str) -> str:
+    """The name of a page in a test's id."""
+    return address.strip("/") or "front"
