@@ -55,15 +55,18 @@ class Parts:
 def _root(function, low: float, high: float) -> float:
     """Where a rising function crosses zero between low and high, by false position with the Illinois step."""
     at_low, at_high = function(low), function(high)
+    kept = 0  # the end that the last step left in place: its value is halved only when it stays a second time
     for _ in range(60):
         middle = (low * at_high - high * at_low) / (at_high - at_low)
         at_middle = function(middle)
         if abs(at_middle) < 1e-8:  # a chance this close moves no printed digit
             break
         if (at_middle < 0) == (at_high < 0):
-            high, at_high, at_low = middle, at_middle, at_low / 2
+            high, at_high = middle, at_middle
+            at_low, kept = at_low / (2 if kept < 0 else 1), -1
         else:
-            low, at_low, at_high = middle, at_middle, at_high / 2
+            low, at_low = middle, at_middle
+            at_high, kept = at_high / (2 if kept > 0 else 1), 1
     return middle
 
 
