@@ -62,7 +62,7 @@ class Input:
     def __repr__(self) -> str:
         return f"Input({self.name})"
 
-    @property
+    @cached_property
     def kind(self) -> str:
         """quantity, count, percent, money, number, date, choice, text or color."""
         if isinstance(self.of, str):

@@ -91,7 +91,9 @@ def _write(node: ast.AST, name: Callable[[str], str], outer: int) -> str:
             return f"{number:,}" if isinstance(number, int) else f"{number:.10g}"
         case ast.Name(id="pi"):
             return "π"
-        case ast.Name() | ast.Attribute() | ast.Subscript():
+        case ast.Name(id=word):
+            return name(word)
+        case ast.Attribute() | ast.Subscript():
             return name(ast.unparse(node))
         case ast.UnaryOp(operand=operand):
             return "−" + _write(operand, name, 3)

@@ -3,6 +3,8 @@
 Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings in stays text.
 """
 
+from functools import cache
+
 # As html.escape does, without loading its table of all named entities.
 ESCAPES = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#x27;"})
 TEXT_ESCAPES = {key: value for key, value in ESCAPES.items() if chr(key) not in "\"'"}
@@ -22,17 +24,22 @@ def tag(name: str, /, *children, **attributes) -> Markup:
     for key, value in attributes.items():
         if value is None or value is False:
             continue
-        key = key.rstrip("_").replace("_", "-")
-        text.append(f" {key}" if value is True else f' {key}="{str(value).translate(ESCAPES)}"')
+        text.append(f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{str(value).translate(ESCAPES)}"')
     text.append(">")
     if name not in VOID:
-        text += [inner(*children), f"</{name}>"]
+        _add(text, children)
+        text.append(f"</{name}>")
     return Markup("".join(text))
 
 
 def inner(*children) -> Markup:
     """Children joined, without an element around them."""
-    text = []
+    text: list[str] = []
+    _add(text, children)
+    return Markup("".join(text))
+
+
+def _add(text: list[str], children) -> None:
     for child in children:
         if child is None or child is False:
             continue
@@ -41,5 +48,9 @@ def inner(*children) -> Markup:
         elif isinstance(child, str):
             text.append(child.translate(TEXT_ESCAPES))
         else:
-            text.append(inner(*child))
-    return Markup("".join(text))
+            _add(text, child)
+
+
+@cache
+def _attribute(key: str) -> str:
+    return key.rstrip("_").replace("_", "-")

@@ -15,6 +15,7 @@ NARROW_SPACE = "\u202f"
 
 VULGAR = {"¼": "1/4", "½": "1/2", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅕": "1/5", "⅖": "2/5",
           "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6"}
+PLAIN = str.maketrans({sign: f" {plain}" for sign, plain in VULGAR.items()} | {"\u2212": "-", "⁄": "/", "\u200b": ""})
 SPACES = re.compile(r"[\s\u00a0\u2000-\u200a\u202f\u205f]+")
 
 # A whole part and a fraction, a fraction, or a decimal with either sign for the point, groups and an exponent.
@@ -32,10 +33,7 @@ class ReadNumber:
 
 def tidy(text: str) -> str:
     """Text with every kind of space made plain, fractions and signs spelled in plain characters."""
-    for sign, plain in VULGAR.items():
-        text = text.replace(sign, f" {plain}")
-    text = text.replace("\u2212", "-").replace("⁄", "/").replace("\u200b", "")
-    return SPACES.sub(" ", text).strip()
+    return SPACES.sub(" ", text.translate(PLAIN)).strip()
 
 
 def read_number(text: str, style: str = "point") -> ReadNumber:

@@ -47,13 +47,15 @@ class Drawing:
         self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
 
     def hatch(self, x, y, width, height, gap=6.0, stroke=INK) -> None:
-        """Slanting lines across a box: a filling that needs no color."""
-        at = -height
+        """Slanting lines across a box, as one path: a filling that needs no color."""
+        at, data = -height, ""
         while at < width:
             x1, x2 = max(at, 0), min(at + height, width)
             if x2 > x1:
-                self.line(x + x1, y + height - (x1 - at), x + x2, y + height - (x2 - at), stroke=stroke, width=0.8)
+                data += f"M{n(x + x1)} {n(y + height - (x1 - at))}L{n(x + x2)} {n(y + height - (x2 - at))}"
             at += gap
+        if data:
+            self._parts.append(tag("path", d=data, fill="none", stroke=stroke, stroke_width="0.8"))
 
     def text(self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK, halo=False) -> None:
         """A label; moved sideways where it would leave the sheet. A halo keeps it readable across lines."""
