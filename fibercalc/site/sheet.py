@@ -3,6 +3,7 @@
 from datetime import date
 
 from .. import __version__
+from ..core.amount import NO_BREAK
 from ..core.card import CHOICE
 from ..core.markup import Markup, tag
 from ..core.day import write_date
@@ -39,7 +40,7 @@ def _given(worked: Worked) -> Markup:
         if reading.input.kind == CHOICE:
             said = next(option.label for option in reading.input.options if option.value == reading.value)
         if reading.rough and reading.amount is not None and reading.amount.typed_rough is None:
-            said += f", ± {reading.input.rough}"
+            said += ", " + f"± {reading.input.rough}".replace(" ", NO_BREAK)
         where = name.split(".")
         label = f"{where[1]}. {reading.input.label}" if len(where) == 3 else reading.input.label
         rows.append(tag("tr", tag("th", label, scope="row"), tag("td", said or "–")))
