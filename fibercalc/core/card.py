@@ -10,12 +10,16 @@ from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
 
+# What is declared stands once: it is never compared or printed, and the browser's Python would write the functions for that
+# anew at every start.
+declared = dataclass(frozen=True, eq=False, repr=False)
+
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
 STANDARD, MODEL, BENCH_RULE = "Standard", "Model", "Bench rule"
 
 
-@dataclass(frozen=True)
+@declared
 class Option:
     """One choice: its value in code and links, and the words a person picks."""
 
@@ -23,7 +27,7 @@ class Option:
     label: str
 
 
-@dataclass(frozen=True, repr=False)
+@declared
 class Input:
     """One thing a person knows.
 
@@ -115,7 +119,7 @@ class Input:
             raise ValueError(f"input {self.name}: options are needed")
 
 
-@dataclass(frozen=True)
+@declared
 class Rows:
     """A list of the same small group of inputs: dyes in a recipe, pieces on a warp, colors in an order.
 
@@ -135,7 +139,7 @@ class Rows:
     kind: str = "rows"
 
 
-@dataclass(frozen=True)
+@declared
 class Chance:
     """A result that is a chance: that another result lies below (or above) an edge given in that result's base unit."""
 
@@ -144,7 +148,7 @@ class Chance:
     above: float | None = None
 
 
-@dataclass(frozen=True)
+@declared
 class Result:
     """One thing that follows.
 
@@ -186,7 +190,7 @@ class Result:
             raise ValueError(f"result {self.name}: one finest step for each unit")
 
 
-@dataclass(frozen=True)
+@declared
 class Caution:
     """A caution that prints with the card and cannot be hidden; when decides from the outcome whether it applies (always, if None)."""
 
@@ -195,7 +199,7 @@ class Caution:
     when: Callable | None = None
 
 
-@dataclass(frozen=True)
+@declared
 class Basis:
     """What an answer rests on: kind is STANDARD, MODEL or BENCH_RULE; text says so in a sentence or two."""
 
@@ -203,7 +207,7 @@ class Basis:
     text: str
 
 
-@dataclass(frozen=True)
+@declared
 class Carry:
     """A way on to the next card with what is already known: inputs maps that card's inputs to results or inputs of this one."""
 
@@ -212,7 +216,7 @@ class Carry:
     inputs: dict[str, str]
 
 
-@dataclass(frozen=True, repr=False)
+@declared
 class Card:
     """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps"."""
 

@@ -5,7 +5,6 @@ A table file opens with header lines `# key: value` (title, source, where, units
 there is no row beyond the last, so an unknown name is an error and never the nearest value.
 """
 
-import csv
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module
@@ -43,6 +42,8 @@ class SourcedTable:
 @cache
 def read_table(chapter: str, name: str) -> SourcedTable:
     """Read fibercalc/<chapter>/tables/<name>.csv. Raises ValueError for a missing header line or an unknown status."""
+    import csv  # only where a card looks something up
+
     package = import_module(f"fibercalc.{chapter}")
     # The loader reads from a folder and from a zip alike; importlib.resources would cost a third of a cold start.
     data = package.__loader__.get_data(join(dirname(package.__file__), "tables", f"{name}.csv"))

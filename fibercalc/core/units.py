@@ -14,7 +14,7 @@ GRAMS_PER_POUND = 453.59237  # exact: international yard and pound agreement, 19
 GRAMS_PER_OUNCE = GRAMS_PER_POUND / 16
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)  # each stands once; comparing whole lists of units would cost more than the sums
 class Unit:
     """One unit of a quantity.
 
@@ -44,7 +44,7 @@ class Unit:
         return self.factor / value if self.inverse else (value - self.offset) / self.factor
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Quantity:
     """Something that can be measured: its name, its units (the first is the base unit) and an example for error lines."""
 
