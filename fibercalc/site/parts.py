@@ -98,6 +98,12 @@ def source_line(source: Source) -> str:
     return ", ".join(parts) + (f" ({how})" if source.how != "practice" else "")
 
 
+def cited(source: Source) -> str:
+    """A source as short as where there is no room for its line: who and when; what has no author, by the head of its title."""
+    name = f"{source.body} {source.year}".strip() if source.body else re.split(r" \(|,", source.title)[0]
+    return name + (" (unverified)" if source.how == "memory" else "")
+
+
 def carry(worked: Worked) -> Markup:
     """Ways on to the next card, with what is known already in the link, spread and all."""
     links = []

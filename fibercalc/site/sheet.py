@@ -5,7 +5,7 @@ from datetime import date
 from .. import __version__
 from ..core.amount import NO_BREAK
 from ..core.card import CHOICE
-from ..core.markup import Markup, tag
+from ..core.markup import Markup, inner, tag
 from ..core.day import write_date
 from ..core.work import Worked
 from . import parts
@@ -14,20 +14,19 @@ TALLEST = 200  # drawing units: a taller picture does not fit half a page beside
 
 
 def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
-    """The compact sheet for "print this card alone"."""
+    """The content of the compact sheet for "print this card alone"; the browser puts it into the sheet."""
     card = worked.card
     pictures = [picture for picture in worked.pictures() if picture.height <= TALLEST]
+    cited = "; ".join(dict.fromkeys(parts.cited(source) for source in card.sources))
     foot = f"Bench Book {__version__} · printed {write_date(today or date.today())}"
-    return tag(
-        "section",
+    return inner(
         tag("header", tag("b", "Bench Book"), tag("span", card.question)),
         tag("p", parts.answer(worked), class_="answer"),
         tag("div", parts.numbers(worked), tag("div", _given(worked), class_="known"), class_="columns"),
         parts.figure(pictures[0]) if pictures else parts.tables(worked),
         parts.cautions(worked),
-        tag("p", f"{card.basis.kind}: {card.basis.text} Sources: " + "; ".join(parts.source_line(source) for source in card.sources) + ".", class_="sources"),
+        tag("p", f"{card.basis.kind}: {card.basis.text} Sources, in full at the address below: {cited}.", class_="sources"),
         tag("footer", tag("span", foot), tag("span", address, class_="address")),
-        class_="sheet-alone", aria_label=card.question,
     )
 
 
