@@ -1,0 +1,139 @@
+"""From an edit to its answer on screen, for every card; and where that time goes inside the browser's Python.
+
+An edit is timed from the input event to the frame after the new sentence, numbers and pictures stand in the page. Frames come
+60 times a second, so up to 17 ms of it is waiting for one; the time to the change itself is told beside it.
+
+All edits are made several times over and the best time of each counts, since a busy machine only ever adds; what the first time
+over took is told beside it.
+"""
+
+from pathlib import Path
+
+from fibercalc.core.registry import all_cards, find_card
+from fibercalc.site.serve import SiteServer
+
+from .chromium import chromium, python_in_page, visitor
+from .places import SITE
+from .report import NotMeasured, Report, share
+from .walks import Walk, walks
+
+LIVE = """() => document.querySelector("bench-card > .state")?.dataset.state === "live" && !document.querySelector("bench-card[aria-busy]")"""
+
+# One edit after the other, at the pace of someone typing, now and then with a pause in which the page writes its address.
+EDIT = """async ({ card, edits }) => {
+  const long = [];
+  const tasks = new PerformanceObserver((list) => long.push(...list.getEntries()));
+  tasks.observe({ type: "longtask" });
+  const host = document.querySelector(`bench-card[data-card="${card}"]`);
+  const slots = ["answer", "numbers", "pictures"].map((name) => host.querySelector(`[data-slot=${name}]`));
+  const times = [];
+  for (const [at, [name, text]] of edits.entries()) {
+    const input = document.getElementById(`${card}.${name}`);
+    input.focus();
+    await new Promise((done) => setTimeout(done, at % 5 ? 100 : 400));
+    times.push(await new Promise((done, fail) => {
+      const began = performance.now();
+      const seen = { began };
+      const watch = new MutationObserver((records) => {
+        const changed = performance.now() - began;
+        for (const { target } of records) seen[slots.find((slot) => slot.contains(target)).dataset.slot] ??= changed;
+        if (seen.answer === undefined || seen.shown !== undefined) return;
+        seen.shown = null;
+        requestAnimationFrame(() => setTimeout(() => {
+          seen.shown = performance.now() - began;
+          watch.disconnect();
+          done(seen);
+        }));
+      });
+      for (const slot of slots) watch.observe(slot, { childList: true, subtree: true, characterData: true });
+      setTimeout(() => fail(new Error(`${card}: ${name} = ${text} changes nothing in 5 s`)), 5000);
+      input.value = text;
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+    }));
+  }
+  await new Promise((done) => setTimeout(done, 100));
+  tasks.disconnect();
+  for (const [at, each] of times.entries()) {
+    const mine = long.filter(({ startTime }) => startTime + 8 >= each.began && !(startTime + 8 >= times[at + 1]?.began));
+    each.task = Math.max(0, ...mine.map(({ duration }) => duration));
+  }
+  return times;
+}"""
+
+PHASES = """({ source, requests }) => {
+  const scope = pyodide.toPy({ __name__: "phases" });
+  pyodide.runPython(source, { globals: scope });
+  scope.set("requests", JSON.stringify(requests));
+  return JSON.parse(pyodide.runPython("json.dumps(spent_by_phase(json.loads(requests)))", { globals: scope }));
+}"""
+
+
+def measure(report: Report, options) -> None:
+    cards = [find_card(card_id) for card_id in options.card] or all_cards()
+    server = SiteServer(SITE).start()
+    tasks: list[float] = []
+    try:
+        with chromium() as browser:
+            for card in cards:
+                plan = walks(card, options.edits)
+                tasks += _on_screen(report, browser, server, card, plan, options.passes)
+                _inside(report, browser, server, card, plan, options.passes)
+    finally:
+        server.stop()
+    report.line(f"Longest task of the page's own thread in {len(tasks)} edits", max(tasks), 50, " ms", note="0: none over 50 ms")
+
+
+def _on_screen(report: Report, browser, server, card, plan: list[Walk], passes: int) -> list[float]:
+    """The lines of one card; the longest task of each of its edits."""
+    edits, first, by_state = [], [], {}
+    with visitor(browser) as context:
+        page = context.new_page()
+        for walk in plan:
+            address = f"{server.address}{card.chapter}/{card.id}/{'?' + walk.query if walk.query else ''}"
+            rounds = [_walk(page, address, card.id, walk) for _ in range(passes)]
+            best = [_best(each) for each in zip(*rounds)]
+            edits += best
+            first += [each["shown"] for each in rounds[0]]
+            by_state[walk.words] = max(each["shown"] for each in best)
+    slowest = max(by_state, key=by_state.get)
+    note = (f"to the change itself {share([each['answer'] for each in edits]):.0f}; the first time over {share(first):.0f}; "
+            f"slowest state: {slowest} {by_state[slowest]:.0f}")
+    report.line(f"{card.id}: edit to sentence and numbers, 95 % of {len(edits)} edits", share([each["shown"] for each in edits]), 50, " ms", note=note)
+    pictures = [each["shown"] for each in edits if "pictures" in each]
+    if pictures:
+        report.line(f"{card.id}: edit to pictures, 95 % of {len(pictures)} edits", share(pictures), 150, " ms")
+    return [each["task"] for each in edits]
+
+
+def _walk(page, address: str, card_id: str, walk: Walk) -> list[dict]:
+    """All edits of one state once, with Python started anew: an edit is as cold or warm each time."""
+    page.goto(address)
+    _until_live(page)
+    return page.evaluate(EDIT, {"card": card_id, "edits": walk.edits})
+
+
+def _best(rounds: tuple[dict, ...]) -> dict:
+    """One edit's best time for each thing that was seen."""
+    return {name: min(each[name] for each in rounds if name in each) for name in set().union(*rounds)}
+
+
+def _inside(report: Report, browser, server, card, plan: list[Walk], passes: int) -> None:
+    """The same edits in a Python of the page's own, phase by phase."""
+    requests = [request for walk in plan for request in walk.requests]
+    source = Path(__file__).with_name("phases.py").read_text("utf-8")
+    with visitor(browser) as context:
+        page = context.new_page()
+        python_in_page(page, f"{server.address}{card.chapter}/{card.id}/")
+        rounds = [page.evaluate(PHASES, {"source": source, "requests": requests}) for _ in range(passes)]
+    phases = {name: [min(times) for times in zip(*(each[name] for each in rounds))] for name in rounds[0]}
+    whole = phases.pop("whole")
+    parts = sorted(((name, share(times)) for name, times in phases.items()), key=lambda each: -each[1])
+    report.line(f"   inside Python, 95 % of {len(whole)}", share(whole), unit=" ms", digits=1, note=", ".join(f"{name} {time:.1f}" for name, time in parts))
+
+
+def _until_live(page, seconds: float = 60) -> None:
+    for _ in range(int(seconds * 10)):
+        if page.evaluate(LIVE):
+            return
+        page.wait_for_timeout(100)
+    raise NotMeasured(f"{page.url} is not live after {seconds:.0f} s")
