@@ -86,8 +86,7 @@ def enter_two(page: Page) -> dict[str, str]:
         name, search = box.get_attribute("name"), page.evaluate("() => location.search")
         text = str(int(number[0]) + 3) if number[0].isdigit() else f"{float(number[0]) * 1.03:.4g}"
         box.fill(text)
-        until(page, "(name) => !document.querySelector('bench-card > [aria-busy], bench-card [aria-busy=true]') && document.querySelector(`[name='${name}']`).value", name)
-        page.wait_for_timeout(450)
+        page.wait_for_timeout(450)  # an error is shown when typing has rested for 400 ms
         if page.locator("bench-card .field.bad").count() or page.locator("bench-card .kept").is_visible():
             box.fill(before)
             page.wait_for_timeout(450)

@@ -67,7 +67,7 @@ def works_without_signal(context, address: str) -> None:
     said = natively("skein-length", page.evaluate("() => Object.fromEntries(new FormData(document.querySelector('bench-card form')))"))
     expect(page.locator("bench-card output.answer")).to_have_text(text_of(said["slots"]["answer"]))
     page.locator(".find__query").click()
-    page.locator(".find__query").fill("regain")
+    page.locator(".find__query").press_sequentially("regain")
     found = page.locator(".md-search-result__link[href*='yarn/regain']").first
     expect(found).to_be_visible(timeout=15_000)
     found.click()
