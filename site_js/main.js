@@ -32,4 +32,9 @@ addEventListener("beforeprint", () => {
   if (address) address.textContent = location.href;
 });
 
+// The theme's search listens for keys only; words pasted or dictated come without one.
+document.addEventListener("input", (event) => {
+  if (event.target instanceof HTMLElement && event.target.matches(".find__query")) event.target.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true }));
+});
+
 void offline.start();

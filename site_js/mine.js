@@ -5,7 +5,7 @@ import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "./dom.js";
 import { readJson, saveAs } from "./files.js";
 import { LiveForm } from "./form.js";
-import { whenIdle } from "./idle.js";
+import { sparesData, whenIdle } from "./idle.js";
 import { python } from "./python.js";
 import { stateWords } from "./words.js";
 
@@ -46,11 +46,14 @@ export class BenchMine extends HTMLElement {
 
   /** @param {AbortSignal} signal */
   async #wake(signal) {
+    const touched = new Promise((touch) => {
+      for (const type of ["pointerdown", "focusin", "input"]) this.addEventListener(type, touch, { once: true, signal });
+    });
     this.#tell();
     await bench.ready();
     if (bench.record) this.#say("My bench is kept in this browser on this device.");
     if (bench.unavailable) this.#say(`Nothing can be kept here: ${bench.unavailable}. You can still export what you typed to a file.`);
-    await whenIdle();
+    await Promise.race([touched, sparesData() ? new Promise(() => {}) : whenIdle()]);
     if (signal.aborted) return;
     python.start();
     if (bench.record && !this.#unsaved) await this.#show(bench.record);
