@@ -2,7 +2,7 @@
 #
 #   make serve   build the site and open it on this machine
 #   make test    build, type check, and the tests of every day
-#   make sweep   every test: all cards in all states, sizes and schemes
+#   make sweep   the wide run that make test leaves out: every card in every state, size and scheme, more examples
 #   make bench   times and sizes, as ratios
 #   make site | setup | clean
 
@@ -26,8 +26,7 @@ test: site
 	$(PY) -m pytest -m "not sweep"
 
 sweep: site
-	@$(MAKE) --no-print-directory .script-tests
-	$(PY) -m pytest
+	$(PY) -m pytest -m sweep
 
 bench: site
 	$(PY) tests/bench/run.py

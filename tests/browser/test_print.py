@@ -17,6 +17,9 @@ ONLY_ON_SCREEN = ("Skip to the page", "My bench ", "Find a card", "Copy link", "
                   "Nothing you type", "Show the page", "ready for no signal", "Live", "Update now", "Add a ", "Remove ")
 STATIC = tuple(address for address in all_pages() if address not in card_pages().values() and address != "bench/")
 both_papers = pytest.mark.parametrize("paper", PAPERS)
+# Every page on one paper each day, cards on A4 and reference pages on Letter; on the other in the wide run.
+cards_papers = pytest.mark.parametrize("paper", [paper if paper == "A4" else pytest.param(paper, marks=pytest.mark.sweep) for paper in PAPERS])
+words_papers = pytest.mark.parametrize("paper", [paper if paper == "Letter" else pytest.param(paper, marks=pytest.mark.sweep) for paper in PAPERS])
 
 
 def holds_on_every_sheet(paper_name: str, paper: Printed) -> None:
@@ -70,7 +73,7 @@ def read_only(request, browser, server):
         yield looked.page
 
 
-@both_papers
+@cards_papers
 def test_a_card_prints_as_it_was_filled_in(live, paper):
     page, card_id, entered = live
     sheet = printed(page, paper)
@@ -122,7 +125,7 @@ def test_the_half_page_fits_its_half_page(live, paper):
     assert squeezed("Copy link") not in flow and page.locator(".sheet-alone").count() == 0
 
 
-@both_papers
+@words_papers
 def test_a_page_of_words_and_tables_prints_whole(read_only, paper):
     sheet = printed(read_only, paper)
     holds_on_every_sheet(paper, sheet)
