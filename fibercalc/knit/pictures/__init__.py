@@ -1,0 +1,1 @@
+"""Drawings of the knit chapter: plain numbers in, one picture out."""
