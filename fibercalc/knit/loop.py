@@ -13,6 +13,8 @@ FEWEST, MOST = 0.2, 40.0  # stitches or rows per cm: from arm knitting to the fi
 
 # sqrt(tex) / l with l in mm, for hand knitting at the council's gauges: computed from those gauges with the constants above.
 LOOSEST, USUAL, TIGHTEST = 1.0, 1.12, 1.25
+# What is worked tighter or looser than the band says: common practice, no source.
+TIGHTNESS_OF = {"socks": 1.25, "mittens": 1.2, "shawl": 0.9}
 
 
 def stitch_length(stitches: float, rows: float, loop_constant: float) -> float:

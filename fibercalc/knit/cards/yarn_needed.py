@@ -7,7 +7,7 @@ from ...core.table import read_table
 from ...core.units import AREA, COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PER_LENGTH, PERCENT
 from ...sources import (ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, GATE_TEXTILE_2015, MUNDEN_1959, TRADE_MEMORY,
                         TRADE_PAGE_YARDAGE)
-from ..loop import USUAL, stitch_length_from_tightness, yarn_on_area, yarn_on_area_from_stitch
+from ..loop import TIGHTNESS_OF, USUAL, stitch_length_from_tightness, yarn_on_area, yarn_on_area_from_stitch
 from ..needs import BUFFERS, KNITTER_ERROR, LOOP_ERROR, TIGHTNESS_ERROR, combined, length_by_loop, length_by_swatch
 from ..odds import each_count, share_of, smallest_enough
 from ..pictures.odds import odds_picture
@@ -50,7 +50,7 @@ def answer(w, known, make, size_by, size, ease, construction, chest, body, sleev
         area = w.step("area", cloth.sum_text, cloth.area, AREA, "cm²", "Cloth in all")
         found["area"] = area * SQUARE_CM
         size_error = sweater.SIZE_ERROR if make == "sweater" and size_by == TABLE else 0.0
-        bare, name, error = _need(w, found, known, area, tex, structure, state, stitches, rows, (swatch_width, swatch_length, swatch_mass), size_error)
+        bare, name, error = _need(w, found, known, make, area, tex, structure, state, stitches, rows, (swatch_width, swatch_length, swatch_mass), size_error)
         if known != YARN and structure == "plain":
             _rules(w, found, area, stitches, rows, needle)
     need = w.step("need", f"{name} + ends", bare + ends, LENGTH, label="Yarn needed")
@@ -65,7 +65,7 @@ def answer(w, known, make, size_by, size, ease, construction, chest, body, sleev
     return found | {"need": need, "mass": mass, "skeins": skeins, "cloth": cloth}
 
 
-def _need(w, found, known, area, tex, structure, state, stitches, rows, swatch, size_error):
+def _need(w, found, known, make, area, tex, structure, state, stitches, rows, swatch, size_error):
     """The yarn in the cloth, m, the step that says it, and its error as a share. Beside a swatch the loop model gives its own answer."""
     row = STRUCTURES[structure]
     if known != SWATCH and row["middle"] == "":
@@ -74,7 +74,7 @@ def _need(w, found, known, area, tex, structure, state, stitches, rows, swatch, 
         raise Refused("Stitch: the gauge speaks of knit loops, and crochet has none; weigh a washed swatch, or choose “Only the yarn”.", "structure")
     error = combined(KNITTER_ERROR, LOOP_ERROR, size_error, TIGHTNESS_ERROR if known == YARN else 0.0)
     if known != SWATCH or structure == "plain":
-        found["by_loop"] = _by_loop(w, known, area, tex, structure, state, stitches, rows)
+        found["by_loop"] = _by_loop(w, known, make, area, tex, structure, state, stitches, rows)
         w.error("by_loop", found["by_loop"] * error)
     if known != SWATCH:
         return found["by_loop"], "by_loop", error
@@ -87,12 +87,13 @@ def _need(w, found, known, area, tex, structure, state, stitches, rows, swatch, 
     return found["by_swatch"], "by_swatch", error
 
 
-def _by_loop(w, known, area, tex, structure, state, stitches, rows):
+def _by_loop(w, known, make, area, tex, structure, state, stitches, rows):
     """The loop model's answer, m, from the gauge or from the yarn alone."""
     constant = w.looked_up("loop_constant", "knit", "munden-constants", "state", state or "wet", "Ks", label="Loop constant Ks")
     if known == YARN:
-        stitch = stitch_length_from_tightness(tex, USUAL)
-        w.step("stitch", f"sqrt(tex) / {USUAL:g}", 1000 * stitch, LENGTH, "mm", "Yarn in one stitch, as this yarn is usually knitted")
+        tightness = TIGHTNESS_OF.get(make, USUAL)
+        stitch = stitch_length_from_tightness(tex, tightness)
+        w.step("stitch", f"sqrt(tex) / {tightness:g}", 1000 * stitch, LENGTH, "mm", "Yarn in one stitch, as this yarn is usually knitted")
         on_area = w.step("on_area", "10 * loop_constant / stitch", yarn_on_area_from_stitch(stitch, constant), label="Yarn in a square centimeter, cm")
     else:
         on_area = w.step("on_area", "sqrt(loop_constant * stitches * rows)", yarn_on_area(stitches, rows, constant), label="Yarn in a square centimeter, cm")
@@ -146,7 +147,8 @@ def say(r):
     first = f"Buy {_skeins(count)}: enough for {r.text('enough')} knitters."
     if count == 1:
         return first, need
-    return first, f"{need} {_skeins(count - 1).capitalize()} would be enough for {r.in_100(r.chance_below('skeins', count - 1))}."
+    fewer = r.chance_below("skeins", count - 1)
+    return first, f"{need} {_skeins(count - 1)} would be enough for {r.in_100(fewer)}." if fewer >= 0.01 else need
 
 
 def _skeins(count):
