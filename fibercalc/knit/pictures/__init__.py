@@ -1,1 +1,1 @@
-"""Drawings of the knit chapter: plain numbers in, one picture out."""
+"""Pictures of the knit chapter: functions of plain numbers, each giving one finished picture."""
