@@ -1,1 +1,1 @@
-"""Knit: yarn for a project, gauge, what is left, socks, shaping, pace and pooling."""
+"""Knit: yarn for a project with its odds, gauge, sizes, shaping, shawls, socks and pace."""
