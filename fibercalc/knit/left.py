@@ -51,7 +51,7 @@ def bind_off_rows(widths: float = 3.5, stitch_widths: float = 4.0) -> float:
     widths         yarn of the bind-off over the width of the edge, 1 to 12 (3 to 4 is usual)
     stitch_widths  yarn of a stitch over its width, 2 to 8 (Kw: 3.8 dry, 4.2 washed)
     Raises OutOfRange outside these.
-    Source: common practice (3 to 4 widths); Kw from memory of Munden 1959.
+    Source: common practice (3 to 4 widths); Kw from Munden 1959 (munden-1959, from memory).
     """
     require("widths", widths, 1.0, 12.0)
     require("stitch_widths", stitch_widths, 2.0, 8.0)

@@ -1,11 +1,14 @@
 """Tube socks: pockets counted needle by needle, the practitioner's sock, and rounds that add up to the foot."""
 
+import tomllib
+
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as some
 
+from fibercalc.core.checks import shared_folder
 from fibercalc.core.problem import OutOfRange
-from fibercalc.knit import sock
+from fibercalc.knit import loop, sock
 
 halves = some.integers(4, 100)
 gauges = some.floats(2.0, 8.0)
@@ -95,3 +98,19 @@ def test_the_chart_leaves_out_feet_too_short_for_heel_and_toe():
     """20 rows a pocket at 4 to the centimeter: 10 cm for both; 15, 20 and 27.5 cm feet stay."""
     chart = sock.foot_rounds_by_length([0.09, 0.15, 0.20, 0.275], 30, 10, 4.0)
     assert chart == [(0.15, 20), (0.20, 40), (0.275, 70)]
+
+
+def test_the_demo_sock_follows_from_its_needles_gauge_and_rounds():
+    """Everything in the invented studio's sock that can be worked out: stitches, depth, loops, 301 to 321 m, 72 to 76 g."""
+    demo = tomllib.loads((shared_folder() / "demo" / "making.toml").read_text("utf-8"))["sock"]
+    half, gauge = demo["needles"] // 2, (demo["stitches_per_cm"], demo["rows_per_cm"])
+    pocket = sock.short_row_stitches(half, sock.needles_left(half))
+    assert pocket == demo["short_row_stitches_each"]
+    assert sock.short_row_depth(half, sock.needles_left(half), gauge[1]) * 100 == pytest.approx(demo["short_row_depth_cm"])
+    stitches = sock.sock_stitches(demo["needles"], demo["hem_rounds"] + demo["leg_rounds"] + demo["foot_rounds"], 2 * pocket)
+    assert stitches == 11_560
+    loops = [loop.stitch_length(*gauge, constant) for constant in (19.0, 21.6)]  # dry and wet relaxed
+    assert [round(100 * each, 2) for each in loops] == demo["loop_cm"]
+    meters = [sock.pair_length(stitches, each) for each in loops]
+    assert [round(each) for each in meters] == [301, 321]
+    assert [round(each * 100 / 420) for each in meters] == [72, 76]
