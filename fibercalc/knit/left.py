@@ -51,7 +51,7 @@ def bind_off_rows(widths: float = 3.5, stitch_widths: float = 4.0) -> float:
     widths         yarn of the bind-off over the width of the edge, 1 to 12 (3 to 4 is usual)
     stitch_widths  yarn of a stitch over its width, 2 to 8 (Kw: 3.8 dry, 4.2 washed)
     Raises OutOfRange outside these.
-    Source: common practice (3 to 4 widths); Kw from memory of Munden 1959.
+    Source: common practice (3 to 4 widths); Kw from Munden 1959 (munden-1959, from memory).
     """
     require("widths", widths, 1.0, 12.0)
     require("stitch_widths", stitch_widths, 2.0, 8.0)
@@ -186,7 +186,7 @@ def rows_before_weighing(half_step: float, wanted_error: float, per_stitch: floa
 def last_row(stitches_left: float, row: int, first: float, grow: float = 0.0, end_rows: float = 0.0) -> int:
     """The last row after which the end (edging, bind-off) can still be worked on the width reached: start it there at the latest.
 
-    With end_rows 0 it is the last row that can be knit at all. Below row, the end cannot be worked even now.
+    With end_rows 0 it is the last row that can be knit at all. Below row, the end cannot be worked even now. At most 5,000.
     stitches_left  what the yarn left makes (grams left over grams in a stitch), 0 to 1,000,000,000
     row            rows done, 0 to 5,000
     first          stitches in row 1, above 0 to 5,000
@@ -204,7 +204,7 @@ def last_row(stitches_left: float, row: int, first: float, grow: float = 0.0, en
     inside = middle * middle + 2 * grow * rest
     if inside < 0 or middle + sqrt(inside) <= 0:
         return 0
-    return max(floor(2 * rest / (middle + sqrt(inside)) + 1e-9), 0)
+    return min(max(floor(2 * rest / (middle + sqrt(inside)) + 1e-9), 0), MOST_ROWS)
 
 
 def _require_shape(first: float, grow: float) -> None:

@@ -4,6 +4,7 @@ The counts between two changes differ by at most one (or by one pair of rows). I
 ends the round; in a flat row the first and the last gap are half ones, so that the row looks the same from both edges.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from ..core.problem import OutOfRange, require
@@ -94,7 +95,7 @@ def even_rows(rows: int, changes: int, every: int = 1) -> list[int]:
     return [every * gap for gap in sorted(even_gaps(rows // every, changes, closed=True))]
 
 
-def in_repeats(gaps: list[int]) -> list[Repeat]:
+def in_repeats(gaps: Sequence[int]) -> list[Repeat]:
     """Gaps as repeats, of cycles of up to eight gaps, so that there is the least to write.
 
     gaps  any number of whole numbers
@@ -121,22 +122,23 @@ def in_repeats(gaps: list[int]) -> list[Repeat]:
     return repeats
 
 
-def row_words(gaps: list[int], closed: bool, change: str) -> str:
+def row_words(gaps: Sequence[int], closed: bool, change: str) -> str:
     """The row or round in words: "Knit 7, make 1; [knit 8, make 1] 5 times; knit 7."
 
-    gaps    plain stitches before each change (see even_gaps)
+    gaps    plain stitches before each change, one at least (see even_gaps)
     closed  a round; a flat row ends with its last gap knit plain
     change  what is done ("make 1", "knit 2 together")
-    Raises nothing.
+    Raises OutOfRange without a gap.
     Source: common practice (how patterns are written).
     """
+    require("gaps", len(gaps), 1.0)
     worked, end = (gaps, 0) if closed else (gaps[:-1], gaps[-1])
     parts = [_repeat_words(repeat, change) for repeat in in_repeats(worked)]
     text = "; ".join([*parts, *([f"knit {end}"] if end else [])]) + "."
     return text[:1].upper() + text[1:] if text[0] != "[" else "[" + text[1:2].upper() + text[2:]
 
 
-def rows_words(takes: list[int], rows: int, change: str) -> str:
+def rows_words(takes: Sequence[int], rows: int, change: str) -> str:
     """Shaping over rows in words: "Increase on every 6th row 8 times, then on every 7th row 4 times."
 
     takes   rows each change takes (see even_rows)

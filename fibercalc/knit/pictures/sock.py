@@ -53,7 +53,7 @@ def sock_schematic(hem_rounds: int, leg_rounds: int, heel: tuple[int, int, int],
             drawing.text(LABEL, middle + 13 + 17 * place - 8 * (len(lines) - 1), line, size=13)
         said.append(f"{name.lower()} {', '.join(lines)}")
         top = bottom
-    drawing.text(LEFT_EDGE, top + 20, f"{needles} needles, {girth_text} around at rest")
+    drawing.text(LEFT_EDGE, top + 20, f"{needles} needles, {girth_text} around at rest", size=13)
     for number, line in enumerate([*([f"Foot knitted to {foot_text}, heel and toe included"] if foot_text else []), *extra], 1):
         drawing.text(LEFT_EDGE, top + 20 + 20 * number, line, size=13)
     return drawing.picture("The sock, from waste to waste", f"A tube sock on {needles} needles: " + "; ".join(said) + ".")
