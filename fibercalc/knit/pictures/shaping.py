@@ -65,3 +65,28 @@ def shaped_row(gaps: Sequence[int], closed: bool, step: int, taken: int) -> Pict
 
 def _few(gaps: Sequence[int]) -> str:
     return ", ".join(map(str, gaps[:12])) + (" and so on" if len(gaps) > 12 else "")
+
+
+def shaping_rows(takes: Sequence[int], rows: int) -> Picture:
+    """The edge that shaping over rows makes: a stair, rows from the bottom up, each shaping row with its number at the step.
+
+    takes  rows each change takes (see shaping.even_rows)
+    rows   rows in all
+    Raises nothing. With more than 24 changes only the first, the last and every so many are numbered.
+    """
+    high = max(150.0, min(14.0 * len(takes), 320.0)) + 20
+    drawing = Drawing(high + 44)
+    up = Scale(0, rows, high, 14)
+    across = Scale(0, len(takes), 96, 300)
+    points, row, numbered = [(across(0), up(0))], 0, max(1, -(-len(takes) // 24))
+    for place, take in enumerate(takes):
+        row += take
+        points += [(across(place), up(row)), (across(place + 1), up(row))]
+        if place % numbered == 0 or place == len(takes) - 1:
+            drawing.line(88, up(row), across(place), up(row), stroke=LINE)
+            if place % (2 * numbered) == 0 or place == len(takes) - 1 or high / len(takes) > 15:
+                drawing.text(84, up(row) + 5, f"row {row}", anchor="end", size=13)
+    points.append((across(len(takes)), up(rows)))
+    drawing.path([*points, (330, up(rows)), (330, up(0))], fill=INDIGO_WASH, stroke=INK, width=1.5, closed=True)
+    drawing.text(318, up(0) + 20, f"{len(takes)} shaping rows in {rows}", anchor="end", fill=SOFT)
+    return drawing.picture("The edge, row by row", "Shaping rows: " + ", ".join(str(sum(takes[: place + 1])) for place in range(len(takes)))[:400] + f" of {rows}.")
