@@ -223,11 +223,15 @@ class Carry:
 
 @declared
 class Card:
-    """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps"."""
+    """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps".
+
+    place       its place in the chapter
+    tall_sheet  printed alone it is a whole upright sheet with its pictures, to stand beside the work, and not half a page
+    """
 
     id: str
     chapter: str
-    place: int  # its place in the chapter
+    place: int
     question: str
     inputs: tuple[Input | Rows, ...]
     results: tuple[Result, ...]
@@ -242,6 +246,7 @@ class Card:
     carry: tuple[Carry, ...] = ()
     link_version: int = 1
     upgrades: dict[int, Callable] = field(default_factory=dict)
+    tall_sheet: bool = False
 
     def __post_init__(self):
         if self.chapter not in CHAPTERS:

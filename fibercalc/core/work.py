@@ -93,9 +93,9 @@ def _given_text(given: Given, name: str) -> str:
 
 def _out_of_range(given: Given, error: OutOfRange) -> Problem:
     reading = given.readings.get(error.name)
-    if error.reason:
-        return Problem(error.name, _given_text(given, error.name), "", error.reason)
     label = reading.input.label if reading else error.name.replace("_", " ").capitalize()
+    if error.reason:
+        return Problem(error.name, _given_text(given, error.name), "", f"{label}: {error.reason}.")
     ends = [f"{edge:g}" for edge in (error.low, error.high) if edge is not None]
     allowed = " to ".join(ends) if len(ends) == 2 else f"{'more' if error.high is None else 'less'} than {ends[0]}" if ends else "another value"
     return Problem(error.name, f"{error.given:g}", allowed, f"{label}: these inputs together lead to {error.given:.4g}; it must be {allowed}.")

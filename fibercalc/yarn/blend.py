@@ -75,7 +75,7 @@ def _whole(shares: Mapping[str, float]) -> dict[str, float]:
         require(f"share of {fiber}", share, 0.0)
     total = sum(shares.values())
     if not abs(total - 100) <= SHARES_OFF_BY:
-        raise OutOfRange("shares", total, 100.0, 100.0, f"shares: they add up to {total:g} %; they must add up to 100 %")
+        raise OutOfRange("shares", total, 100.0, 100.0, f"they add up to {total:g} %; they must add up to 100 %")
     return {fiber: 100 * share / total for fiber, share in shares.items()}
 
 

@@ -37,7 +37,7 @@ def plied_count(singles: Sequence[float], take_up: float = 0.0) -> float:
 
 def _require_singles(singles: Sequence[float], take_up: float) -> None:
     if not singles:
-        raise OutOfRange("singles", 0, 1, None, "singles: none given; give one or more")
+        raise OutOfRange("singles", 0, 1, None, "none given; give one or more")
     for single in singles:
         require("singles", single, above=0.0)
     require("take_up", take_up, 0.0, MOST_TAKE_UP)

@@ -107,6 +107,6 @@ def _t_times_error(deviation: float, count: int, share: float) -> float:
 
 def _require_count(values: Sequence[float], fewest: int) -> None:
     if len(values) < fewest:
-        raise OutOfRange("values", len(values), fewest, None, f"values: {len(values)} given; give {fewest} or more")
+        raise OutOfRange("values", len(values), fewest, None, f"{len(values)} given; give {fewest} or more")
     for value in values:
         require("values", value, -LARGEST, LARGEST)

@@ -10,6 +10,7 @@ from ..pictures.left import yarn_used_by_row
 
 STRAIGHT, GROWS = "straight", "grows"
 START, TWO = "start", "two"
+STRAY = 0.04  # 95 %: how far the rest may differ from what was knitted so far (common practice)
 FINE_ENOUGH = 10.0  # %: yarn in a stitch known so far is good enough to go by (our own edge)
 
 
@@ -33,9 +34,13 @@ def answer(w, shape, first, grow, rows, row, weighed, row_before, mass_before, m
     w.step("to_come", f"knit_ahead + {last_text}", to_come, NUMBER, label=f"Still to knit, in {'rows' if shape == STRAIGHT else 'stitches'}")
     rest = w.step("rest", "to_come * each", mass_of_stitches(to_come, each), MASS, label="Yarn for the rest")
     spare = w.step("spare", "mass_now - rest", mass_now - rest, MASS, label="To spare at the end")
+    w.error("spare", STRAY * rest)
+    w.error("rest", STRAY * rest)
     have = mass_now / each
     more = rows_that_fill(have, stitches_in_row(row + 1, first, grow), grow)
     edge_at = last_row(have, row, first, grow, end)
+    w.band("edge_at", last_row(have / (1 + STRAY), row, first, grow, end), last_row(have / (1 - STRAY), row, first, grow, end))
+    w.error("more", STRAY * more)
     half = row_at_share(0.5, rows, first, grow, end)
     return {"spare": spare, "rest": rest, "more": more, "edge_at": float(edge_at), "half": half, "first": first, "grow": grow, "end_rows": end, "each": each,
             "used": mass_before - mass_now, "ahead": ahead}
@@ -120,14 +125,14 @@ CARD = Card(
         Input("row_before", COUNT, "Rows done at the first weighing", default="60", allowed=("1", "5000"), usual=("1", "600"), when={"weighed": (TWO,)}),
         Input("mass_before", MASS, "Weight then", default="100 g", allowed=("1 g", "10 kg"), usual=("20 g", "500 g"), rough="0.5 g", units=("g", "oz"),
               measure="Yarn only, no core. A kitchen scale shows whole grams: that is ± 0.5 g."),
-        Input("mass_now", MASS, "Left now", default="34 g", allowed=("0.1 g", "10 kg"), usual=("3 g", "400 g"), rough="0.5 g", units=("g", "oz"), measure="The same way, as dry as before."),
+        Input("mass_now", MASS, "Left now", default="30.5 g", allowed=("0.1 g", "10 kg"), usual=("3 g", "400 g"), rough="0.5 g", units=("g", "oz"), measure="The same way, as dry as before."),
         Input("edging", NUMBER, "Edging, rows", default="0", allowed=("0", "300"), usual=("0", "30"), measure="At the last width; the yarn of an edging counts in rows like those before it."),
         Input("bind_off", NUMBER, "Binding off takes, in widths of the edge", default="3.5", allowed=("1", "12"), usual=("3", "6"), rough="0.5",
               measure="Three to four times the edge is common practice; a stretchy one takes more."),
     ),
     results=(
         Result("lasts", PERCENT, "Chance that it is enough", chance=Chance("spare", above=0.0)),
-        Result("rest", MASS, "Needed for the rest", units=("g", "oz"), finest=(0.1, 0.01), rounding="up", error="4 %", floor=0.0),
+        Result("rest", MASS, "Needed for the rest", units=("g", "oz"), finest=(0.1, 0.01), rounding="up", floor=0.0),
         Result("spare", MASS, "To spare at the end", units=("g", "oz"), finest=(0.1, 0.01), rounding="down"),
         Result("edge_at", NUMBER, "Last row to start the edging", finest=(1,), rounding="down", floor=0.0),
         Result("more", NUMBER, "Rows that could still be knitted", finest=(1,), rounding="down", floor=0.0),

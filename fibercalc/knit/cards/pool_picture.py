@@ -10,7 +10,7 @@ from ..pictures.pooling import fabric_picture, skein_bar
 from ..pooling import FLASHES, FLECKS, POOLS, SPIRALS, STRIPES, drift, fabric, judge, judge_near, stacking_counts, stitches_of, turn_length
 
 IN_ROUND, FLAT = "round", "flat"
-WIDEST, TALLEST = 60, 60  # stitches and rows drawn
+WIDEST, TALLEST = 120, 60  # stitches and rows drawn
 STATES = tuple(Option(row["state"], row["label"]) for row in read_table("knit", "munden-constants").rows)
 MEANING = {STRIPES: "a color fills a whole round", POOLS: "colors stand above themselves in broad pools", FLASHES: "colors stand above themselves in narrow columns",
            SPIRALS: "colors lean and wander", FLECKS: "short dashes lie scattered"}
@@ -85,7 +85,7 @@ def turn(r):
 
 
 def counts(r):
-    rows = tuple((str(each.stitches), f"{each.shift:+.1f}".replace("-", "−"), each.kind, "over 99" if each.stacked > 99 else f"{each.stacked:.0f}") for each in _near(r))
+    rows = tuple((str(each.stitches), f"{round(each.shift, 1) + 0:+.1f}".replace("-", "−"), each.kind, "over 99" if each.stacked > 99 else f"{each.stacked:.0f}") for each in _near(r))
     return Table("Stitch counts near it", ("Stitches", "Shift", "Likely", "Rows a color stays above itself"), rows)
 
 
@@ -103,7 +103,7 @@ CARD = Card(
               units=("per 10 cm", "per 4 in", "per in", "per cm")),
         Input("state", CHOICE, "The gauge was counted", default="wet", options=STATES),
         Input("worked", CHOICE, "Knitted", default=IN_ROUND, options=(Option(IN_ROUND, "In the round"), Option(FLAT, "Flat, back and forth"))),
-        Input("count", COUNT, "Stitches in a round or row", default="60", allowed=("4", "2000"), usual=("40", "300")),
+        Input("count", COUNT, "Stitches in a round or row", default="106", allowed=("4", "2000"), usual=("40", "300")),
         Input("drawn", COUNT, "Rows to draw", default="48", allowed=("4", str(TALLEST)), usual=("20", "60")),
         Input("wobble", PERCENT, "How much your tension varies from row to row", default="2 %", allowed=("0 %", "30 %"), usual=("1 %", "5 %")),
         Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INK, LINE, MADDER, SOFT, Drawing
+from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SOFT, Drawing, Scale
 
 LEFT, RIGHT = 46, 352
 MOST_SHOWN = 1200
