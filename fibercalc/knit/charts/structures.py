@@ -6,6 +6,8 @@ from ...core.picture import INDIGO_WASH, INK, LINE, SOFT, Drawing, Scale
 from ...core.table import read_table, status_of
 
 LEAST, MOST = 0.4, 2.0
+PITCH = 32  # of the picture's rows
+WEIGH = "weigh a swatch"
 
 
 def structures() -> list:
@@ -34,27 +36,31 @@ def loop_constants() -> list[Table]:
 
 def _factor(row: dict) -> str:
     if not isinstance(row["middle"], float):
-        return "weigh a swatch"
-    return f"{row['low']:.2f} to {row['high']:.2f} ({row['middle']:.2f})" if row["low"] < row["high"] else f"{row['middle']:g}"
+        return WEIGH
+    return f"{row['low']:.2f}\u2011{row['high']:.2f}\u00a0({row['middle']:.2f})" if row["low"] < row["high"] else f"{row['middle']:g}"
+
+
+def _short(row: dict) -> str:
+    return row["label"].partition(",")[0].partition(" (")[0]
 
 
 def _ranges(rows) -> Picture:
-    drawing = Drawing(len(rows) * 36 + 46)
+    known = [row for row in rows if isinstance(row["middle"], float)]
+    drawing = Drawing(len(known) * PITCH + 68)
     scale = Scale(LEAST, MOST, 12, 348)
-    bottom = len(rows) * 36 + 8
+    bottom = len(known) * PITCH + 8
     for tick in (0.5, 1.0, 1.5, 2.0):
         drawing.line(scale(tick), 6, scale(tick), bottom, stroke=INK if tick == 1.0 else LINE)
         drawing.text(scale(tick), bottom + 17, f"{tick:g}", anchor="middle", fill=SOFT)
     drawing.text(scale(1.2), bottom + 34, "times the yarn of stocking stitch", anchor="middle", fill=SOFT)
     said = []
-    for place, row in enumerate(rows):
-        top, short = 6 + place * 36, row["label"].partition(",")[0].partition(" (")[0]
-        if not isinstance(row["middle"], float):
-            drawing.text(12, top + 14, f"{short}: weigh a swatch", halo=True)
-            said.append(f"{short}: no value, weigh a swatch")
-            continue
-        drawing.text(12, top + 14, short, halo=True)
-        drawing.rect(scale(row["low"]), top + 19, scale(row["high"]) - scale(row["low"]), 12, fill=INDIGO_WASH)
-        drawing.line(scale(row["middle"]), top + 17, scale(row["middle"]), top + 33, width=3)
+    for place, row in enumerate(known):
+        top, short = 6 + place * PITCH, _short(row)
+        drawing.text(12, top + 13, short, halo=True)
+        drawing.rect(scale(row["low"]), top + 17, scale(row["high"]) - scale(row["low"]), 10, fill=INDIGO_WASH)
+        drawing.line(scale(row["middle"]), top + 15, scale(row["middle"]), top + 29, width=3)
         said.append(f"{short} {row['low']:g} to {row['high']:g}, middle {row['middle']:g}")
+    unknown = " and ".join(_short(row) for row in rows if row not in known)
+    drawing.text(12, bottom + 56, f"{unknown}: {WEIGH}")
+    said.append(f"{unknown}: no value, {WEIGH}")
     return drawing.picture("Yarn for the same area: range and middle, all but the first from common practice", "Bars: " + "; ".join(said) + ".")
