@@ -113,3 +113,58 @@ def test_the_measured_figure_names_every_letter():
     picture = next(part for part in charts.body_measures() if isinstance(part, Picture))
     for letter in "ABCDEFGHIJ":
         assert f">{letter}</text>" in picture.svg
+
+
+def test_a_scarf_by_hand():
+    """30 x 180 cm in 230 m/100 g: 434.8 tex, a stitch of sqrt(434.8) / 1.12 = 18.62 mm, 21.6 / 1.862 = 11.60 cm to a cm², 5,400 cm²: 626 m."""
+    rows = {row[0]: row for row in table("yarn_by_project", "Meters").rows}
+    enough, half = re.findall(r"\d+", rows["Scarf, 30 x 180 cm (12 x 71 in)"][3])
+    assert half == "630"
+    assert int(half) < int(enough) < 1.25 * int(half)
+
+
+def numbers(cell: str) -> list[int]:
+    return [int(number) for number in re.findall(r"\d+", cell.replace(",", ""))]
+
+
+@pytest.mark.parametrize("chart", ["yarn_by_project", "skeins_by_project"])
+def test_surer_is_never_fewer_and_thicker_is_never_longer(chart):
+    for part in getattr(charts, chart)():
+        for row in part.rows:
+            cells = [numbers(cell) for cell in row[1:]]
+            for cell in cells:
+                assert cell == sorted(cell, reverse=chart == "yarn_by_project"), row
+            for thinner, thicker in zip(cells, cells[1:]):
+                assert all((a >= b) if chart == "yarn_by_project" else (a <= b) for a, b in zip(thinner, thicker)), row
+
+
+def test_a_larger_size_never_takes_less():
+    rows = table("yarn_by_project", "Meters").rows
+    for kind in ("Sweater, child", "Sweater, woman", "Sweater, man", "Socks", "Triangle"):
+        found = [numbers(row[3])[0] for row in rows if row[0].startswith(kind)]
+        assert len(found) > 1 and found == sorted(found), kind
+
+
+def test_each_yarn_stands_in_the_class_its_column_names():
+    """The council's five classes from Super Fine to Bulky, in order."""
+    heads = [head.partition(",")[0] for head in table("skeins_by_project", "Skeins").columns[1:]]
+    assert heads == ["Super Fine", "Fine", "Light", "Medium", "Bulky"]
+
+
+def test_sock_rounds_by_hand():
+    """60 needles, 40 rows in 10 cm: heel and toe are 20 rounds deep each; 25 cm are 100 rows, less 40: 60 rounds. 30² - 10² = 800 stitches."""
+    feet = table("sock_rounds", "Foot rounds")
+    rows = {row[0]: dict(zip(feet.columns, row)) for row in feet.rows}
+    assert rows["25 cm (9.8 in)"]["40 rows"] == "60"
+    assert rows["25 cm (9.8 in)"]["44 rows"] == "70"
+    pockets = {row[0]: row for row in table("sock_rounds", "Short-row").rows}
+    assert pockets["60"][3:6] == ("40", "800", "5.0 cm")
+    assert pockets["72"][-1] == "−8"
+
+
+def test_the_cranks_foot_of_65_rounds_is_an_adults():
+    """Common practice: about 65 foot rounds for an adult. At 40 rows in 10 cm on 60 needles that is a foot of 26 cm and a little."""
+    feet = table("sock_rounds", "Foot rounds")
+    column = feet.columns.index("40 rows")
+    found = {row[0]: int(row[column]) for row in feet.rows}
+    assert found["26 cm (10.2 in)"] <= 65 <= found["27 cm (10.6 in)"]
