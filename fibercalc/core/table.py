@@ -1,8 +1,9 @@
 """Tables of published values, kept as CSV files that name their own source.
 
 A table file opens with header lines `# key: value` (title, source, where, units, note), then a plain CSV. A column named
-`status` says for each row how its values were obtained: a key of STATUS_WORDS. Rows are looked up by name;
-there is no row beyond the last, so an unknown name is an error and never the nearest value.
+`status` says for each row how its values were obtained, by a key of STATUS_WORDS; a column may have a status of its own, named
+`<column>_status`. Rows are looked up by name; there is no row beyond the last, so an unknown name is an error and never the
+nearest value.
 """
 
 from dataclasses import dataclass
@@ -39,6 +40,11 @@ class SourcedTable:
             if row[column] == value:
                 return row
         raise KeyError(f"{self.title}: no row with {column} = {value}")
+
+
+def status_of(row: dict, column: str) -> str:
+    """How one cell is known: by its column's own status where it has one, else by its row's; "" where neither says."""
+    return row.get(f"{column}_status") or row.get("status", "")
 
 
 @cache

@@ -12,7 +12,7 @@ from .card import Card, Rows
 from .formula import write
 from .number import write_plain
 from .settings import Settings
-from .table import STATUS_WORDS, read_table
+from .table import STATUS_WORDS, read_table, status_of
 from .units import COUNT, MONEY, NUMBER, Quantity, Unit
 
 
@@ -130,7 +130,7 @@ def _looked_up(step: Step, settings: Settings) -> dict:
     chapter, table, key_column, key, column = step.look
     found = read_table(chapter, table)
     row = found.row(key_column, key)
-    status = STATUS_WORDS.get(row.get(f"{column}_status") or row.get("status", ""), "")
+    status = STATUS_WORDS.get(status_of(row, column), "")
     return {"formula": f"from the table “{found.title}”", "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
             "source": found.source, "table": table, "row": key}
 

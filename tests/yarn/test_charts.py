@@ -1,37 +1,7 @@
-"""Wall charts: each fits its columns, names its sources and shows how sure its values are."""
-
-import pytest
+"""Wall charts of the yarn chapter: what each must show."""
 
 from fibercalc.core.answer import Table
-from fibercalc.sources import all_sources
 from fibercalc.yarn import charts
-
-TABLES = [pytest.param(part, id=f"{name}: {part.title}") for name in charts.__all__ for part in getattr(charts, name)() if isinstance(part, Table)]
-MARKS = "*†‡"
-
-
-@pytest.mark.parametrize("table", TABLES)
-def test_each_row_fills_its_columns_and_none_is_empty(table):
-    """A missing value is a dash that a person can see."""
-    assert table.rows
-    for row in table.rows:
-        assert len(row) == len(table.columns)
-        assert all(cell.strip() for cell in row), row
-
-
-@pytest.mark.parametrize("table", TABLES)
-def test_sources_exist_and_marks_are_explained(table):
-    """A mark in a cell has its meaning in the note."""
-    assert table.sources and all(source in all_sources() for source in table.sources)
-    used = {mark for row in table.rows for cell in row for mark in MARKS if mark in cell}
-    assert all(f"{mark} " in table.note for mark in used), used
-
-
-@pytest.mark.parametrize("table", TABLES)
-def test_each_chart_can_be_printed_on_one_page(table):
-    """186 x 250 mm at about 2 mm a character and 9 mm a row holds up to 24 rows; no column is a paragraph."""
-    assert len(table.rows) <= 24
-    assert sum(max(len(row[place]) for row in table.rows) for place in range(len(table.columns))) <= 190
 
 
 def test_the_disagreements_are_shown():

@@ -1,10 +1,10 @@
 """Charts of yarn counts: what each system counts, and one yarn in all of them."""
 
 from ...core.answer import Table
+from ...core.marks import MARKS, meaning
 from ...core.number import significant, write_number
 from ..count import count_constant, count_from_tex, tex_from_count
 from ..count import count_systems as systems
-from .marks import MARKS, meaning
 
 EXAMPLE_TEX = 250.0
 LADDER = (1000, 800, 600, 500, 450, 420, 400, 350, 300, 250, 230, 200, 170, 150, 120, 100, 80, 60, 40)  # m/100 g, lace to jumbo

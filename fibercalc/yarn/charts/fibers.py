@@ -1,12 +1,12 @@
 """Charts of fibers: agreed and actual regain side by side, regain against humidity, density."""
 
 from ...core.answer import Picture, Table
+from ...core.marks import MARKS, marked, meaning
 from ...core.number import write_number
 from ...core.picture import INK, LINE, SOFT, Drawing, Scale
 from ..fiber_density import fiber_densities
 from ..moisture import mass_at_regain
 from ..regain import actual_regains, agreed_allowances, commercial_regains, regain_curves
-from .marks import MARKS, marked, meaning
 
 # Figures in print for wool alone; none is wrong, each is for another purpose.
 WOOL = (

@@ -1,13 +1,14 @@
 """How a wall chart shows where a value comes from: a mark behind it, and the marks' meaning under the table."""
 
-from ...core.number import write_number, write_plain
+from .number import write_number, write_plain
 
-MARKS = {"read": "", "secondary": "*", "memory": "†", "computed": "‡"}
+MARKS = {"read": "", "secondary": "*", "memory": "†", "computed": "‡", "practice": "§", "unknown": ""}
 MEANING = {
     "read": "Unmarked: read in the source.",
     "secondary": "* read in a page that quotes the source.",
     "memory": "† from memory, unverified.",
     "computed": "‡ computed here from the definition.",
+    "practice": "§ common practice, no published source.",
 }
 
 
