@@ -11,8 +11,10 @@ from ..core.problem import require
 def rectangle(width: float, length: float) -> float:
     """Area of a rectangle, or of a tube that is so long and measures width around.
 
-    width, length  0 or more
-    Raises OutOfRange outside these. Source: geometry.
+    width  0 or more
+    length  0 or more
+    Raises OutOfRange outside these.
+    Source: geometry.
     """
     _lengths(width=width, length=length)
     return width * length
@@ -21,8 +23,11 @@ def rectangle(width: float, length: float) -> float:
 def tapered(start: float, end: float, length: float) -> float:
     """Area of a piece or tube whose width goes evenly from start to end over its length: a sleeve, a yoke, a crown (end 0).
 
-    start, end, length  0 or more
-    Raises OutOfRange outside these. Source: geometry.
+    start  0 or more
+    end  0 or more
+    length  0 or more
+    Raises OutOfRange outside these.
+    Source: geometry.
     """
     _lengths(start=start, end=end, length=length)
     return (start + end) / 2 * length
@@ -32,7 +37,8 @@ def circle_around(around: float) -> float:
     """Area of the circle that measures so much around.
 
     around  0 or more
-    Raises OutOfRange outside this. Source: geometry.
+    Raises OutOfRange outside this.
+    Source: geometry.
     """
     _lengths(around=around)
     return around**2 / (4 * pi)
@@ -41,8 +47,10 @@ def circle_around(around: float) -> float:
 def segment(chord: float, depth: float) -> float:
     """Area of a flat bow with a straight chord and a parabola's curve: a crescent shawl laid with its neck edge straight.
 
-    chord, depth  0 or more
-    Raises OutOfRange outside these. Source: geometry (two thirds of the rectangle around it).
+    chord  0 or more
+    depth  0 or more
+    Raises OutOfRange outside these.
+    Source: geometry (two thirds of the rectangle around it).
     """
     _lengths(chord=chord, depth=depth)
     return 2 * chord * depth / 3
@@ -53,7 +61,8 @@ def short_row_pocket(around: float, depth: float) -> float:
 
     around  length of the round, 0 or more
     depth   how far it reaches from the fold, 0 or more
-    Raises OutOfRange outside these. Source: geometry; narrowing to a third is common practice.
+    Raises OutOfRange outside these.
+    Source: geometry; narrowing to a third is common practice.
     """
     _lengths(around=around, depth=depth)
     return 2 * tapered(around / 2, around / 6, depth)

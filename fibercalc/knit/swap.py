@@ -10,8 +10,12 @@ CLOSE, APART = 0.07, 0.20  # grist apart by less is "much the same", by more "an
 def grist_ratio(length: float, mass: float, other_length: float, other_mass: float) -> float:
     """Length per weight of one yarn over that of another; above 1 the first is finer.
 
-    length, other_length  m, above 0;  mass, other_mass  g, above 0
-    Raises OutOfRange outside these. Source: arithmetic.
+    length  m, above 0
+    mass  g, above 0
+    other_length  m, above 0
+    other_mass  g, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic.
     """
     for name, value in (("length", length), ("mass", mass), ("other_length", other_length), ("other_mass", other_mass)):
         require(name, value, above=0.0)
@@ -21,8 +25,10 @@ def grist_ratio(length: float, mass: float, other_length: float, other_mass: flo
 def tightness(tex: float, stitch: float) -> float:
     """How full the loops are: sqrt(tex) over the length of yarn in a stitch in mm. Hand knitting lies near 1.0 to 1.25.
 
-    tex     g per 1,000 m, above 0;  stitch  m, above 0
-    Raises OutOfRange outside these. Source: definition of the tightness factor (textile handbooks).
+    tex     g per 1,000 m, above 0
+    stitch  m, above 0
+    Raises OutOfRange outside these.
+    Source: definition of the tightness factor (textile handbooks).
     """
     require("tex", tex, above=0.0)
     require("stitch", stitch, above=0.0)

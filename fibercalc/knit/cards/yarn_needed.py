@@ -44,7 +44,7 @@ def answer(w, known, make, size_by, size, ease, construction, chest, body, sleev
     if known == PATTERN:
         holds, half = BUFFERS[pattern_buffer]
         name, bare = "bare", w.step("bare", f"pattern_length / {holds:g}", pattern_length / holds, LENGTH, label="The pattern’s figure without a buffer")
-        error = combined(KNITTER_ERROR, 1.96 * half / 3**0.5 / holds)
+        error = combined((KNITTER_ERROR, 1.96 * half / 3**0.5 / holds))
     else:
         cloth = MAKERS[make](w, measures)
         area = w.step("area", cloth.sum_text, cloth.area, AREA, "cm²", "Cloth in all")
@@ -72,7 +72,7 @@ def _need(w, found, known, make, area, tex, structure, state, stitches, rows, sw
         raise Refused(f"Stitch: {row['label']} has no published figure; weigh a washed swatch of it.", "structure")
     if known == GAUGE and structure in CROCHET:
         raise Refused("Stitch: the gauge speaks of knit loops, and crochet has none; weigh a washed swatch, or choose “Only the yarn”.", "structure")
-    error = combined(KNITTER_ERROR, LOOP_ERROR, size_error, TIGHTNESS_ERROR if known == YARN else 0.0)
+    error = combined((KNITTER_ERROR, LOOP_ERROR, size_error, TIGHTNESS_ERROR if known == YARN else 0.0))
     if known != SWATCH or structure == "plain":
         found["by_loop"] = _by_loop(w, known, make, area, tex, structure, state, stitches, rows)
         w.error("by_loop", found["by_loop"] * error)
@@ -82,7 +82,7 @@ def _need(w, found, known, make, area, tex, structure, state, stitches, rows, sw
     w.step("swatch_area", "swatch_width * swatch_length", width * length, AREA, "cm²", "Swatch")
     found["by_swatch"] = length_by_swatch(area, width * length, mass, tex)
     w.step("by_swatch", "swatch_mass / swatch_area * area / tex * 1000", found["by_swatch"], LENGTH, label="By the weighed swatch")
-    error = combined(KNITTER_ERROR, size_error)
+    error = combined((KNITTER_ERROR, size_error))
     w.error("by_swatch", found["by_swatch"] * error)
     return found["by_swatch"], "by_swatch", error
 
