@@ -1,4 +1,4 @@
-"""The outline of what is made, labeled with its measures: flat shapes in proportion, drawn as they lie on a table."""
+"""The outline of what is made, labeled with its measures: flat shapes in proportion; a sweater's sleeves only nearly, as they lie."""
 
 from math import cos, pi, sin
 
@@ -30,7 +30,7 @@ class _Sheet:
         self.drawing.path([self.at(x1, y1), self.at(x2, y2)], stroke=SOFT, dash="4 3")
 
     def length(self, cm: float) -> str:
-        return self.r.amount(cm / 100, LENGTH, "in" if self.r.settings.system == "us" else "cm", 3)
+        return self.r.amount(round(cm, 1) / 100, LENGTH, "in" if self.r.settings.system == "us" else "cm", 3)
 
     def across(self, x1: float, x2: float, y: float, name: str, cm: float, below: bool = True) -> None:
         """A measure across, with its line and its words below or above."""
@@ -61,7 +61,7 @@ class _Sheet:
             self.drawing.line(x - (0 if across else 3), y - (3 if across else 0), x + (0 if across else 3), y + (3 if across else 0), stroke=SOFT)
 
     def picture(self, title: str) -> Picture:
-        return self.drawing.picture(title, f"{title}, drawn in proportion: {'; '.join(self.said)}.")
+        return self.drawing.picture(title, f"{title}, with its measures: {'; '.join(self.said)}.")
 
 
 def _sweater(m: dict, r) -> Picture:
