@@ -5,7 +5,7 @@ from importlib import resources
 import pytest
 
 from fibercalc.core.card import CHAPTERS
-from fibercalc.core.table import STATUS_WORDS, read_table
+from fibercalc.core.table import read_table
 from fibercalc.sources import all_sources
 
 TABLES = [(chapter, path.name.removesuffix(".csv")) for chapter in CHAPTERS if (resources.files("fibercalc") / chapter / "tables").is_dir()

@@ -1,5 +1,6 @@
 """Charts of yarn by project and size, with odds, for five yarns: what the card yarn-needed says when only the yarn is known."""
 
+from collections.abc import Callable
 from functools import cache
 
 from ...core.answer import Table
@@ -17,9 +18,9 @@ SIZED = ("child-4", "child-8", "child-12", "woman-s", "woman-m", "woman-l", "wom
 EASE = "8 cm"
 HALF, MOST = 0.5, 0.9
 SURE = (0.8, 0.9, 0.95)
-SOURCES = ("munden-1959", "craft-yarn-council", "craft-yarn-council-sizes", "common-practice")
-NOTE = ("Plain stocking stitch at the usual tightness for the yarn and the piece, skeins true to 1.5 %; nothing else is known, so the odds hold loose and tight knitters alike. "
-        f"Sweaters are raglans from the size tables, which are mostly from memory, with {EASE} of ease. A gauge, and best a weighed swatch, narrows it. Computed here.")
+SOURCES = ("munden-1959", "craft-yarn-council-sizes", "common-practice")
+NOTE = ("Plain stocking stitch at the usual tightness for the yarn and the piece, skeins true to 1.5 %; the odds hold loose and tight knitters alike. "
+        f"Sweaters are raglans from the size tables (mostly from memory) with {EASE} of ease. Computed here.")
 
 
 def yarn_by_project() -> list[Table]:
@@ -28,11 +29,11 @@ def yarn_by_project() -> list[Table]:
     Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft Yarn Council (craft-yarn-council-sizes).
     """
     made = []
-    for words, sign, per in (("Yards", "yd", METERS_PER_YARD), ("Meters", "m", 1.0)):
-        rows = tuple((label, *(f"{_rounded(_enough(texts, yarn, MOST) / per)} ({_rounded(_enough(texts, yarn, HALF) / per)})" for yarn in YARNS)) for label, texts in _projects())
-        heads = tuple(f"{_class(yarn)}, {yarn / per:.0f} {sign} in 100 g" for yarn in YARNS)
-        made.append(Table(f"{words} that are enough for 9 knitters in 10 (for 5 in 10)", ("What it will be", *heads), rows,
-                          f"Rounded up to the next 10 {sign}. {NOTE}", SOURCES))
+    for words, sign, per, size, note in (("Yards", "yd", METERS_PER_YARD, _in, NOTE), ("Meters", "m", 1.0, _cm, "Otherwise as the yards. Computed here.")):
+        rows = tuple((label, *(f"{_rounded(_enough(texts, yarn, MOST) / per)} ({_rounded(_enough(texts, yarn, HALF) / per)})" for yarn in YARNS)) for label, texts in _projects(size))
+        heads = tuple(f"{_class(yarn)}, {yarn / per:.0f} {sign}" for yarn in YARNS)
+        made.append(Table(f"{words} that are enough for 9 knitters in 10 (for 5 in 10), by {words.lower()} in 100 g", ("What it will be", *heads), rows,
+                          f"Rounded up to the next 10 {sign}. {note}", SOURCES))
     return made
 
 
@@ -41,22 +42,22 @@ def skeins_by_project() -> list[Table]:
 
     Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft Yarn Council (craft-yarn-council-sizes).
     """
-    rows = tuple((label, *(" / ".join(str(_skeins(texts, yarn, sure)) for sure in SURE) for yarn in YARNS)) for label, texts in _projects())
-    return [Table("Skeins of 100 g that are enough for 80 / 90 / 95 knitters in 100", ("What it will be", *(f"{_class(yarn)}, {yarn} m" for yarn in YARNS)), rows,
+    rows = tuple((label, *(" / ".join(str(_skeins(texts, yarn, sure)) for sure in SURE) for yarn in YARNS)) for label, texts in _projects(_cm))
+    return [Table("Skeins of 100 g that are enough for 80 / 90 / 95 knitters in 100, by meters in 100 g", ("What it will be", *(f"{_class(yarn)}, {yarn} m" for yarn in YARNS)), rows,
                   f"From one lot. {NOTE}", SOURCES)]
 
 
-def _projects() -> list[tuple[str, tuple]]:
-    """Each project: what it is called, and the card's inputs that make it."""
+def _projects(said: Callable[..., str]) -> list[tuple[str, tuple]]:
+    """Each project: what it is called, its sizes said in one unit, and the card's inputs that make it."""
     sweaters = [(f"Sweater, {WORDS[SIZES[size]].lower()}, {read_table('knit', SIZES[size]).row('key', size)['label']}",
                  {"make": "sweater", "size_by": "table", "size": size, "ease": EASE}) for size in SIZED]
-    hats = [(f"Hat, {who}, {_cm(height)} tall", {"make": "hat", "size_by": "table", "head_size": who, "hat_height": f"{height} cm"}) for who, height in (("child", 19), ("woman", 22))]
-    socks = [(f"Socks, foot {_cm(foot)}", {"make": "socks", "foot_length": f"{foot} cm", "foot_girth": f"{girth} cm", "leg": f"{leg} cm"})
+    hats = [(f"Hat, {who}, {said(height)} tall", {"make": "hat", "size_by": "table", "head_size": who, "hat_height": f"{height} cm"}) for who, height in (("child", 19), ("woman", 22))]
+    socks = [(f"Socks, foot {said(foot)}", {"make": "socks", "foot_length": f"{foot} cm", "foot_girth": f"{girth} cm", "leg": f"{leg} cm"})
              for foot, girth, leg in ((20, 19, 14), (25, 23, 18), (28, 26, 20))]
-    flat = [(f"{word}, {_cm(width, length)}", {"make": make, "width": f"{width} cm", "length": f"{length} cm"})
+    flat = [(f"{word}, {said(width, length)}", {"make": make, "width": f"{width} cm", "length": f"{length} cm"})
             for word, make, width, length in (("Scarf", "scarf", 30, 180), ("Baby blanket", "blanket", 80, 100), ("Blanket", "blanket", 120, 150))]
-    shawls = [(f"Triangle, {_cm(span, depth)}", {"make": "shawl", "shape": "top", "span": f"{span} cm", "depth": f"{depth} cm"}) for span, depth in ((160, 70), (200, 90))]
-    others = [("Mittens, woman", {"make": "mittens"}), (f"Cowl, {_cm(60, 25)}", {"make": "cowl", "around": "60 cm", "height": "25 cm"})]
+    shawls = [(f"Triangle, {said(span, depth)}", {"make": "shawl", "shape": "top", "span": f"{span} cm", "depth": f"{depth} cm"}) for span, depth in ((160, 70), (200, 90))]
+    others = [("Mittens, woman", {"make": "mittens"}), (f"Cowl, {said(60, 25)}", {"make": "cowl", "around": "60 cm", "height": "25 cm"})]
     return [(label, tuple(texts.items())) for label, texts in (*sweaters, *hats, *others, *socks, *flat[:1], *shawls, *flat[1:])]
 
 
@@ -87,4 +88,8 @@ def _rounded(length: float) -> str:
 
 
 def _cm(*sizes: int) -> str:
-    return f"{' x '.join(str(one) for one in sizes)} cm ({' x '.join(f'{one / 100 / METERS_PER_INCH:.0f}' for one in sizes)} in)"
+    return f"{' x '.join(str(one) for one in sizes)} cm"
+
+
+def _in(*sizes: int) -> str:
+    return f"{' x '.join(f'{one / 100 / METERS_PER_INCH:.0f}' for one in sizes)} in"

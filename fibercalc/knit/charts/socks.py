@@ -36,4 +36,4 @@ def _pocket(needles: int) -> tuple[str, ...]:
     left = needles_left(half)
     more = short_rows(NEEDLES // 2, needles_left(NEEDLES // 2)) - short_rows(half, left)
     return (str(needles), str(half), str(left), str(short_rows(half, left)), write_number(short_row_stitches(half, left), 0),
-            f"{100 * short_row_depth(half, left, MIDDLE_ROWS):.1f} cm", f"{more:+d}".replace("-", "−") if more else "0")
+            f"{100 * short_row_depth(half, left, MIDDLE_ROWS):.1f} cm", f"{more} more" if more > 0 else f"{-more} fewer" if more < 0 else "the same")
