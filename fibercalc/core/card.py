@@ -226,7 +226,7 @@ class Card:
     """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps".
 
     place       its place in the chapter
-    tall_sheet  printed alone it is a whole upright sheet with its pictures, to stand beside the work, and not half a page
+    tall_sheet  printed alone it keeps a tall picture and takes the page that needs: a sheet to stand beside the work, not half a page
     """
 
     id: str

@@ -16,7 +16,7 @@ from ..core.problem import OutOfRange, require
 
 MOST_COLORS, MOST_STITCHES, MOST_DRAWN = 40, 2000, 20_000
 # What the words mean; our own edges, no source. Rows for which a color stays above itself:
-STACKED_ROWS = 12  # from here on it is a column to the eye
+STACKED_ROWS = 24  # from here on it is a column to the eye, about 6 cm of sock; less leans so much that it wanders
 LEANING_ROWS = 2  # from here on it touches itself, so that a slanting line is seen
 POOL_SHARE = 1 / 8  # of the width: a column at least this wide is a pool, a narrower one a flash
 STRIPES, POOLS, FLASHES, SPIRALS, FLECKS = "stripes", "pools", "flashes", "spirals", "flecks"
@@ -92,7 +92,7 @@ def rows_stacked(patch: float, moved: float, flat: bool = False) -> float:
 def judge(stitches: int, repeat: float, patch: float, flat: bool = False) -> Judged:
     """What the colors will likely do at a stitch count.
 
-    stripes: the longest color fills a whole round or row. pools and flashes: a color stays above itself for 12 rows or more; a
+    stripes: the longest color fills a whole round or row. pools and flashes: a color stays above itself for 24 rows or more; a
     pool is at least an eighth of the width. spirals: it touches itself for 2 rows or more, so that it leans (flat, in zigzags).
     flecks: it does not touch itself, and short dashes lie scattered.
     stitches  in a round or row, 1 to 2,000

@@ -1,4 +1,4 @@
-"""One card as half a printed page: question, what was given, the answer, its picture, cautions and sources."""
+"""One card as half a printed page, or as a whole one where it stands beside the work: question, what was given, the answer, its picture, cautions and sources."""
 
 from datetime import date
 
@@ -16,7 +16,7 @@ TALLEST = 200  # drawing units: a taller picture does not fit half a page beside
 def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     """The content of the compact sheet for "print this card alone"; the browser puts it into the sheet."""
     card = worked.card
-    pictures = [picture for picture in worked.pictures() if picture.height <= TALLEST]
+    pictures = [picture for picture in worked.pictures() if card.tall_sheet or picture.height <= TALLEST]
     cited = "; ".join(dict.fromkeys(parts.cited(source) for source in card.sources))
     foot = f"Bench Book {__version__} · printed {write_date(today or date.today())}"
     return inner(

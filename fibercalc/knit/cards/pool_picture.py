@@ -103,7 +103,7 @@ CARD = Card(
               units=("per 10 cm", "per 4 in", "per in", "per cm")),
         Input("state", CHOICE, "The gauge was counted", default="wet", options=STATES),
         Input("worked", CHOICE, "Knitted", default=IN_ROUND, options=(Option(IN_ROUND, "In the round"), Option(FLAT, "Flat, back and forth"))),
-        Input("count", COUNT, "Stitches in a round or row", default="106", allowed=("4", "2000"), usual=("40", "300")),
+        Input("count", COUNT, "Stitches in a round or row", default="107", allowed=("4", "2000"), usual=("40", "300")),
         Input("drawn", COUNT, "Rows to draw", default="48", allowed=("4", str(TALLEST)), usual=("20", "60")),
         Input("wobble", PERCENT, "How much your tension varies from row to row", default="2 %", allowed=("0 %", "30 %"), usual=("1 %", "5 %")),
         Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),
