@@ -31,7 +31,8 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
 
 
 def _given(worked: Worked) -> Markup:
-    rows = []
+    """What was given; a row of a list stands in one line."""
+    lines: dict[str, tuple[str, list[str]]] = {}
     for name, reading in worked.given.readings.items():
         if not reading.asked:
             continue
@@ -41,6 +42,7 @@ def _given(worked: Worked) -> Markup:
         if reading.rough and reading.amount is not None and reading.amount.typed_rough is None:
             said += ", " + f"± {reading.input.rough}".replace(" ", NO_BREAK)
         where = name.split(".")
-        label = f"{where[1]}. {reading.input.label}" if len(where) == 3 else reading.input.label
-        rows.append(tag("tr", tag("th", label, scope="row"), tag("td", said or "–")))
+        label = f"{worked.card.item(where[0]).one.capitalize()} {where[1]}" if len(where) == 3 else reading.input.label
+        lines.setdefault(".".join(where[:2]), (label, []))[1].append(said or "–")
+    rows = [tag("tr", tag("th", label, scope="row"), tag("td", "; ".join(said))) for label, said in lines.values()]
     return tag("table", tag("tbody", *rows), class_="given")

@@ -5,7 +5,7 @@ from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Chanc
 from ...core.problem import Refused
 from ...core.table import read_table
 from ...core.units import AREA, COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PER_LENGTH, PERCENT
-from ...sources import (ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, GATE_TEXTILE_2015, MUNDEN_1959, TRADE_MEMORY,
+from ...sources import (ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, GATE_TEXTILE_2015, MUNDEN_1959,
                         TRADE_PAGE_YARDAGE)
 from ..loop import TIGHTNESS_OF, USUAL, stitch_length_from_tightness, yarn_on_area, yarn_on_area_from_stitch
 from ..needs import BUFFERS, KNITTER_ERROR, LOOP_ERROR, TIGHTNESS_ERROR, combined, length_by_loop, length_by_swatch
@@ -251,7 +251,7 @@ CARD = Card(
     ),
     results=(
         Result("buy", COUNT, "Skeins to buy", rounding="up", decided=to_buy),
-        Result("enough", PERCENT, "Knitters they are enough for", chance=Chance("skeins", below=lambda r: r.value("buy"))),
+        Result("enough", PERCENT, "Enough for", chance=Chance("skeins", below=lambda r: r.value("buy"))),
         Result("need", LENGTH, "Yarn needed", units=("yd", "m"), finest=(1, 1), rounding="up", floor=0.0),
         Result("mass", MASS, "Its weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0),
         Result("skeins", NUMBER, "In skeins", finest=(0.01,), rounding="up", floor=0.0),
@@ -262,9 +262,9 @@ CARD = Card(
         Result("by_needle_rule", LENGTH, "Trade rule, by needle", units=("yd", "m"), finest=(1, 1), rounding="up"),
     ),
     answer=answer, say=say, notes=notes, pictures=(odds, outline), tables=(odds_table,),
-    basis=Basis(MODEL, "Cloth from its outline, yarn from a weighed swatch or from the loops of plain knitting (Munden). The odds come from the ranges of every measure and of the model; "
-                       "that a garment strays 9 % from its swatch and hand gauges 10 % from the model is common practice, no published figure."),
-    sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, TRADE_MEMORY, ARITHMETIC),
-    cautions=(Caution("Buy all of it from one lot.", "A second dye lot seldom matches. Wash and weigh the swatch: cloth changes in its first wash, superwash yarn most."),),
+    basis=Basis(MODEL, "Cloth from its outline; yarn from a weighed swatch, or the loops of plain knitting (Munden). Odds from the ranges of all measures and of the model: "
+                       "a garment strays 9 % from its swatch, hand gauges 10 % from the model (common practice, 95 %)."),
+    sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, ARITHMETIC),
+    cautions=(Caution("Buy all of it from one lot.", "A second dye lot seldom matches. Wash the swatch before it is weighed: superwash yarn changes most."),),
     carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {}),),
 )

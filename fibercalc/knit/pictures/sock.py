@@ -24,9 +24,9 @@ def sock_schematic(hem_rounds: int, leg_rounds: int, heel: tuple[int, int, int],
     sections = [
         ("waste", 36, "Waste yarn", [f"{waste_rounds} rounds"]),
         ("hem", 40, "Hem", [f"{hem_rounds} rounds, folded to {hem_rounds // 2}"]),
-        ("leg", 110, "Leg", [f"{leg_rounds} rounds", *([rib] if rib else [])]),
+        ("leg", 84, "Leg", [f"{leg_rounds} rounds", *([rib] if rib else [])]),
         ("heel", 62, "Heel", _pocket_words(heel)),
-        ("foot", 110, "Foot", [f"{foot_rounds} rounds"]),
+        ("foot", 78, "Foot", [f"{foot_rounds} rounds"]),
         ("toe", 62, "Toe", _pocket_words(toe)),
         ("waste", 36, "Waste yarn", [f"{waste_rounds} rounds, next sock"]),
     ]

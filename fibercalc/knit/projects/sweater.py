@@ -34,7 +34,7 @@ INPUTS = (
           when=BY_TABLE, measure="Around the chest. Negative for cloth that stretches to fit."),
     Input("construction", CHOICE, "How it is made", default=RAGLAN, when=MAKES,
           options=(Option(RAGLAN, "Raglan"), Option(ROUND, "Round yoke"), Option(DROP, "Drop shoulder"))),
-    measure("chest", "Around the chest of the garment", "104 cm", "300 cm", ("45 cm", "170 cm"), OWN_SIZE, "The finished garment, not the body."),
+    measure("chest", "Around the chest, finished", "104 cm", "300 cm", ("45 cm", "170 cm"), OWN_SIZE, "The finished garment, not the body."),
     measure("body", "Body, hem to underarm", "39 cm", "150 cm", ("12 cm", "60 cm"), OWN_SIZE),
     measure("sleeve", "Sleeve, cuff to underarm", "45 cm", "100 cm", ("12 cm", "55 cm"), OWN_SIZE),
     measure("upper_arm", "Around the sleeve at the top", "34 cm", "120 cm", ("15 cm", "60 cm"), OWN_SIZE),
@@ -102,7 +102,7 @@ def _from_table(w, size: str, ease: float) -> dict[str, float]:
         by_ratio = "" if ratio == "1" else f" * {ratio}"
         return w.step(name, f"{text}{by_ratio} * 2.54{more}", inches * scale * 2.54 + added, LENGTH, "cm", label)
 
-    chest = w.step("chest", f"{chest_text} * 2.54 + ease", body_chest * 2.54 + ease, LENGTH, "cm", "Around the chest of the garment")
+    chest = w.step("chest", f"{chest_text} * 2.54 + ease", body_chest * 2.54 + ease, LENGTH, "cm", "Around the chest, finished")
     yoke = cm("yoke", depth_text, depth, " + 2", 2.0, "Yoke, 2 cm deeper than the armhole")
     if table == MEN:
         back_text, back = middle("body_hip_length", "hip_length", "Back to the hip")
