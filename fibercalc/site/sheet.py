@@ -31,10 +31,10 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
 
 
 def _given(worked: Worked) -> Markup:
-    """What was given; a row of a list stands in one line."""
+    """What was given, without what was left blank; a row of a list stands in one line."""
     lines: dict[str, tuple[str, list[str]]] = {}
     for name, reading in worked.given.readings.items():
-        if not reading.asked:
+        if not reading.asked or reading.value is None:
             continue
         said = reading.echo.removeprefix("read as ") or reading.text
         if reading.input.kind == CHOICE:
@@ -43,6 +43,6 @@ def _given(worked: Worked) -> Markup:
             said += ", " + f"± {reading.input.rough}".replace(" ", NO_BREAK)
         where = name.split(".")
         label = f"{worked.card.item(where[0]).one.capitalize()} {where[1]}" if len(where) == 3 else reading.input.label
-        lines.setdefault(".".join(where[:2]), (label, []))[1].append(said or "–")
+        lines.setdefault(".".join(where[:2]), (label, []))[1].append(said)
     rows = [tag("tr", tag("th", label, scope="row"), tag("td", "; ".join(said))) for label, said in lines.values()]
     return tag("table", tag("tbody", *rows), class_="given")

@@ -238,7 +238,7 @@ CARD = Card(
         Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass"),
         Input("skein_length", LENGTH, "A skein holds", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length",
               measure="As on its band, in meters or yards; grams are not asked here."),
-        Input("ends", LENGTH, "Ends, seams and fringe besides", default="0 m", allowed=("0 m", "2000 m"), usual=("0 m", "40 m"), units=("m", "yd"),
+        Input("ends", LENGTH, "Ends, seams, fringe", default="0 m", allowed=("0 m", "2000 m"), usual=("0 m", "40 m"), units=("m", "yd"),
               measure="Casting on and weaving in are in the swatch or the spread already; give pompons, seams and fringe."),
         Input("needle", LENGTH, "Needle", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",), optional=True, when=COUNTED, measure="Only for a rule of the trade that goes by it."),
         Input("many", CHOICE, "Colors", default="no", options=(Option("no", "One"), Option("yes", "Several"))),

@@ -37,7 +37,7 @@ INPUTS = (
     measure("chest", "Around the chest, finished", "104 cm", "300 cm", ("45 cm", "170 cm"), OWN_SIZE, "The finished garment, not the body."),
     measure("body", "Body, hem to underarm", "39 cm", "150 cm", ("12 cm", "60 cm"), OWN_SIZE),
     measure("sleeve", "Sleeve, cuff to underarm", "45 cm", "100 cm", ("12 cm", "55 cm"), OWN_SIZE),
-    measure("upper_arm", "Around the sleeve at the top", "34 cm", "120 cm", ("15 cm", "60 cm"), OWN_SIZE),
+    measure("upper_arm", "Sleeve, around the top", "34 cm", "120 cm", ("15 cm", "60 cm"), OWN_SIZE),
     measure("wrist", "Around the cuff", "19 cm", "80 cm", ("10 cm", "30 cm"), OWN_SIZE),
     measure("yoke", "Yoke or armhole, depth", "20 cm", "60 cm", ("8 cm", "30 cm"), OWN_SIZE, "Straight down from the neckband to the underarm."),
     measure("neck", "Around the neck opening", "44 cm", "150 cm", ("30 cm", "65 cm"), OWN_SIZE),
