@@ -1,5 +1,6 @@
 // The buttons under a card: copy its link, print it, start over.
 
+import { copied } from "./copy.js";
 import { button, one, say } from "./dom.js";
 import { put } from "./put.js";
 
@@ -30,30 +31,6 @@ async function copyLink(card) {
   const { link } = card;
   if (await copied(link)) tell(card, `Link copied.${partly}`);
   else tell(card, `Copy this link: ${link}${partly}`);
-}
-
-/**
- * The clipboard needs a secure page and leave to write; the old command works nearly everywhere else.
- * @param {string} text
- */
-async function copied(text) {
-  try {
-    await navigator.clipboard.writeText(text);
-    return true;
-  } catch (error) {
-    if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
-  }
-  const focused = document.activeElement;
-  const field = document.createElement("textarea");
-  field.value = text;
-  field.setAttribute("aria-hidden", "true");
-  field.style.cssText = "position:fixed;top:0;opacity:0;font-size:16px";
-  document.body.append(field);
-  field.select();
-  const done = document.execCommand("copy");
-  field.remove();
-  if (focused instanceof HTMLElement) focused.focus({ preventScroll: true });
-  return done;
 }
 
 /** @param {BenchCard} card */

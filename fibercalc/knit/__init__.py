@@ -1,0 +1,1 @@
+"""Knitting: how much yarn, how many stitches."""
