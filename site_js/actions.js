@@ -2,7 +2,7 @@
 
 import { copied } from "./copy.js";
 import { button, one, say } from "./dom.js";
-import { put } from "./put.js";
+import { printAlone } from "./print.js";
 
 /** @typedef {import("./card.js").BenchCard} BenchCard */
 
@@ -44,18 +44,7 @@ async function printCard(card) {
     tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
     return;
   }
-  document.querySelector(".sheet-alone")?.remove();
-  const sheet = document.createElement("section");
-  sheet.className = "sheet-alone";
-  put(sheet, outcome.ok.html);
-  document.body.append(sheet);
-  document.documentElement.classList.add("print-alone");
-  const clean = () => {
-    sheet.remove();
-    document.documentElement.classList.remove("print-alone");
-  };
-  addEventListener("afterprint", clean, { once: true });
-  print();
+  printAlone(outcome.ok.html, "alone");
 }
 
 /** @param {BenchCard} card */

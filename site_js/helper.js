@@ -8,7 +8,7 @@ import { whenIdle } from "./idle.js";
 import { offline } from "./offline.js";
 import { siteRoot } from "./places.js";
 import { python } from "./python.js";
-import { answered, fill, inRange, readLink, within } from "./yardage.js";
+import { answered, fill, inRange, readLink, within, written } from "./yardage.js";
 import { stateWords } from "./words.js";
 
 /**
@@ -73,7 +73,7 @@ class Helper {
     say(one(main, ".broken", HTMLElement), kind === "broken" ? words.broken ?? "" : "");
     for (const input of kind === "broken" ? form.querySelectorAll("[data-skein] input") : []) Reflect.set(input, "value", "");
     const parts = !linked ? [] : [
-      fill(words.skein, this.#written(grams, meters)),
+      fill(words.skein, { grams: String(grams), meters: String(meters), yards: written(this.#table, meters).yards }),
       rules.classes.includes(weightClass) ? fill(words.class, { name: classes[weightClass] }) : "",
       lot && fill(words.in_lot, { lot }),
       price && fill(words.price, { price }),
@@ -84,14 +84,6 @@ class Helper {
     base?.replaceChildren(...(name && linked ? [bold, " · "] : []), isolated(parts.filter(Boolean).join(" · ")));
     if (base) base.hidden = !linked;
     say(slot("lot"), linked && lot ? fill(words.this_lot, { lot }) : words.lot ?? "");
-  }
-
-  /**
-   * @param {number} grams
-   * @param {number} meters
-   */
-  #written(grams, meters) {
-    return { grams: String(grams), meters: String(meters) };
   }
 
   #offerSizes() {
@@ -199,7 +191,7 @@ class Helper {
 function wrong(name, text) {
   const field = one(form, `[data-name="${name}"]`, HTMLElement);
   field?.classList.toggle("bad", Boolean(text));
-  field?.querySelector("input")?.toggleAttribute("aria-invalid", Boolean(text));
+  field?.querySelector("input")?.setAttribute("aria-invalid", String(Boolean(text)));
   if (field) say(one(field, ".why", HTMLElement), text ?? "");
 }
 
@@ -247,4 +239,8 @@ async function start() {
   }
 }
 
+addEventListener("pagehide", () => python.rest());
+addEventListener("pageshow", (event) => {
+  if (event.persisted) python.resume();
+});
 void start();

@@ -101,6 +101,7 @@ export interface YardageSaid {
 
 /** One base of My bench at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
 export interface CounterBase {
+  number: number;
   label: string;
   put_up: string;
   lot: string;
@@ -128,7 +129,7 @@ export interface LinkMade {
 export interface Replies {
   yardage: YardageSaid;
   counter: { bases: CounterBase[]; notes: string[] };
-  "counter-code": { svg: string };
+  "counter-code": { svg: string; link: string };
   "base-link": LinkMade;
   work: Answer;
   open: Answer;

@@ -106,7 +106,7 @@ export function answered(table, { grams, meters, project, size, sure }) {
  * @param {Table} table
  * @param {number} length
  */
-function written(table, length) {
+export function written(table, length) {
   const [, meters, yards] = table.lengths.find(([upper]) => length < upper) ?? table.lengths.at(-1) ?? [0, "", ""];
   return { meters, yards };
 }

@@ -19,6 +19,11 @@ from .parts import figure, listing, sources
 from ..sources import all_sources
 
 
+# What stands beside the chapters: address and question.
+CUSTOMERS = (("helper-link/", "How do I give customers the yardage helper?"), ("counter/", "A customer at the stall asks: how many skeins?"),
+             ("helper/", "What does a customer see who came without a link?"))
+
+
 def formatter(source: str, language: str, css_class: str, options: dict, md, **kwargs) -> str:
     """A custom fence for pymdownx.superfences."""
     return FENCES[language](source.strip())
@@ -50,6 +55,8 @@ def contents(name: str) -> Markup:
     for chapter in chapters:
         lines = [tag("li", tag("a", card.question, href=f"{up}{chapter}/{card.id}/")) for card in chapter_cards(chapter)]
         made.append(inner(None if name else tag("h2", tag("a", chapter.capitalize(), href=f"{chapter}/"), id=chapter), tag("ul", *lines)))
+    if not name:
+        made.append(inner(tag("h2", tag("a", "Customers", href=CUSTOMERS[0][0]), id="customers"), tag("ul", *(tag("li", tag("a", words, href=place)) for place, words in CUSTOMERS))))
     return tag("div", *made, class_="contents")
 
 

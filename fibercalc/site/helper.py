@@ -42,7 +42,7 @@ WORDS = {
     "lot": "Buy from one lot: two lots of a color seldom match.",
     "this_lot": "Buy from one lot ({lot}): two lots of a color seldom match.",
     "price": "{price} a skein.",
-    "skein": "{grams} g, {meters} m ({yards} yd) in a skein",
+    "skein": "{grams} g, {meters} m (about {yards} yd) in a skein",
     "class": "weight class {name}",
     "in_lot": "lot {lot}",
     "asked": "{project}, {size}; {sure} in 100 sure",
@@ -56,6 +56,9 @@ WORDS = {
     "grist": "This weight and this length do not go together: check grams and ounces, meters and yards.",
     "copied": "Copied.",
     "not_copied": "Copying did not work here: mark the text and copy it.",
+    "no_bases": "There is no base on My bench yet: write yours down there, then come back.",
+    "which_base": "Which base?", "which_project": "What is it for?", "which_size": "Which size?", "how_sure": "How sure?",
+    "other_size": "Another size", "start_again": "Next customer", "back": "Back", "show_code": "Code to take home",
     "late": "The list of answers did not arrive. Load this page again.",
 }
 

@@ -61,7 +61,7 @@ def helper_body(table: dict) -> Markup:
                 tag("button", "More exact (loads about 8 MB)", type="button", data_do="exact", hidden=True),
                 tag("button", "Keep for no signal (about 10 MB)", type="button", data_do="keep", hidden=True), class_="do"),
             tag("p", class_="state", role="status", hidden=True), tag("p", class_="told", role="status", hidden=True),
-            tag("p", data_offline_state=True, hidden=True)),
+            tag("p", data_offline_state=True, hidden=True), data_late=table["words"]["late"]),
         tag("footer", tag("p", "No account, no tracking: what you choose here stays on this device. ",
                           tag("a", "How it is worked out", href="../knit/yarn-needed/", target="_blank", rel="noopener")),
             tag("p", tag("span", data_slot="address"), class_="print-line")),
@@ -115,6 +115,6 @@ def counter_body() -> Markup:
                 tag("p", data_slot="cost", class_="cost"), *(tag("p", data_slot=slot) for slot in ("fewer", "need", "lot", "basis")), aria_label="The answer"),
             tag("div", data_slot="code", hidden=True),
             tag("section", tag("h2", data_slot="step"), tag("div", class_="picks", data_slot="picks"), class_="under", aria_label="Choose"),
-            tag("noscript", tag("p", "The counter view needs scripts."))),
+            tag("p", class_="state", role="status", hidden=True), tag("noscript", tag("p", "The counter view needs scripts.")), data_late=helper.WORDS["late"]),
         tag("footer", tag("p", tag("a", "My bench", href="../bench/"), tag("a", "Contents", href="../"))),
         data_md_color_scheme="default", class_="alone counter")
