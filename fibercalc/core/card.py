@@ -141,11 +141,14 @@ class Rows:
 
 @declared
 class Chance:
-    """A result that is a chance: that another result lies below (or above) an edge given in that result's base unit."""
+    """A result that is a chance: that another result lies below (or above) an edge given in that result's base unit.
+
+    An edge that depends on the case is a function of the outcome, which then holds every result that is no chance.
+    """
 
     of: str
-    below: float | None = None
-    above: float | None = None
+    below: float | Callable | None = None
+    above: float | Callable | None = None
 
 
 @declared
@@ -158,6 +161,7 @@ class Result:
     floor     the lowest value there can be, in base units: a range is not carried past it
     chance    this result is the chance that another one lies beyond an edge
     best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
+    decided   this result is settled last, from the ranges of the others: a function of the outcome ("how many to buy, to be so sure")
     """
 
     name: str
@@ -170,6 +174,7 @@ class Result:
     floor: float | None = None
     chance: Chance | None = None
     best_of: tuple[str, ...] = ()
+    decided: Callable | None = None
 
     @cached_property
     def shown(self) -> tuple[Unit, ...]:

@@ -1,7 +1,7 @@
 """Tables of published values, kept as CSV files that name their own source.
 
 A table file opens with header lines `# key: value` (title, source, where, units, note), then a plain CSV. A column named
-`status` says for each row how its values were obtained: read, secondary, memory or computed. Rows are looked up by name;
+`status` says for each row how its values were obtained: a key of STATUS_WORDS. Rows are looked up by name;
 there is no row beyond the last, so an unknown name is an error and never the nearest value.
 """
 
@@ -15,6 +15,8 @@ STATUS_WORDS = {
     "secondary": "read in a secondary page quoting the source",
     "memory": "from memory, unverified",
     "computed": "computed here from the definition",
+    "practice": "common practice, no published source",
+    "unknown": "no value was found: measure it",
 }
 
 

@@ -75,10 +75,15 @@ def work_given(given: Given, settings: Settings) -> Worked:
     for result in card.results:
         if best := _narrowest(result, found):
             found[result.name] = replace(best, result=result, best=best.result.name)
+    outcome = Outcome(card, given, arguments, found, kept, settings)
+    for result in card.results:
+        if result.decided is not None and (value := result.decided(outcome)) is not None:
+            found[result.name] = Found(result, value, value, value, Parts())
+    for result in card.results:
         if result.chance is not None and result.chance.of in found:
-            found[result.name] = _chance(result, found[result.chance.of])
-    ordered = {result.name: found[result.name] for result in card.results if result.name in found}
-    return Worked(card, given, Outcome(card, given, arguments, ordered, kept, settings), working.steps, settings)
+            found[result.name] = _chance(result, outcome)
+    outcome.found = {result.name: found[result.name] for result in card.results if result.name in found}
+    return Worked(card, given, outcome, working.steps, settings)
 
 
 def _given_text(given: Given, name: str) -> str:
@@ -116,10 +121,10 @@ def _narrowest(result, found: dict[str, Found]) -> Found | None:
     return min(ways, key=lambda way: way.high - way.low) if ways else None
 
 
-def _chance(result, of: Found) -> Found:
+def _chance(result, outcome: Outcome) -> Found:
     chance = result.chance
     edge = chance.below if chance.below is not None else chance.above
-    below = of.parts.chance_below(edge - of.value)
+    below = outcome.chance_below(chance.of, edge(outcome) if callable(edge) else edge)
     percent = 100 * (below if chance.below is not None else 1 - below)
     return Found(result, percent, percent, percent, Parts())
 

@@ -1,1 +1,1 @@
-"""Knitting: how much yarn, how many stitches."""
+"""Knit: yarn for a project with its odds, gauge, sizes, shaping, shawls, socks and pace."""

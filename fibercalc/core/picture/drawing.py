@@ -46,6 +46,18 @@ class Drawing:
         data = "M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) + ("Z" if closed else "")
         self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
 
+    def boxes(self, boxes, fill, stroke="none", width=1.0) -> None:
+        """Many boxes (x, y, width, height) as one path: a fabric of thousands of stitches stays a few elements."""
+        data = "".join(f"M{n(x)} {n(y)}h{n(wide)}v{n(high)}h{n(-wide)}z" for x, y, wide, high in boxes)
+        if data:
+            self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width)))
+
+    def strokes(self, lines, stroke=INK, width=1.0, dash="") -> None:
+        """Many separate lines, each through its own points, as one path."""
+        data = "".join("M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) for points in lines)
+        if data:
+            self._parts.append(tag("path", d=data, fill="none", stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
+
     def hatch(self, x, y, width, height, gap=6.0, stroke=INK) -> None:
         """Slanting lines across a box, as one path: a filling that needs no color."""
         at, data = -height, ""

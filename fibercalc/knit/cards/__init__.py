@@ -1,0 +1,1 @@
+"""The cards of the knit chapter, one declaration in each file."""
