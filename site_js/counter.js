@@ -30,6 +30,8 @@ class Counter {
   #project = "";
   #size = "";
   #sure;
+  /** The customer is shown the code. */
+  #shows = false;
 
   /** @param {Table} table */
   constructor(table) {
@@ -85,14 +87,15 @@ class Counter {
     else if (!this.#base) this.#offer(words.which_base, this.#bases.map((base) => this.#pick(base.label, base.put_up, () => { this.#base = base; })));
     else if (!project) this.#offer(words.which_project, [...projects.map(({ key, label }) => this.#pick(label, "", () => { this.#project = key; })), this.#back()]);
     else if (!this.#size) {
-      this.#offer(words.which_size, [...project.sizes.map(({ key, label }) => this.#pick(label, "", () => { this.#size = key; })), this.#back()]);
-    } else {
+      this.#offer(words.which_size, [...project.sizes.map(({ key, label, measure }) => this.#pick(label, measure, () => { this.#size = key; })), this.#back()]);
+    } else if (this.#shows) this.#offer(words.scan, [this.#pick(words.done, "", () => { this.#shows = false; })]);
+    else {
       const sure = this.#table.sure.map(({ key, label }) => {
         const made = this.#pick(label, "", () => { this.#sure = key; });
         made.setAttribute("aria-pressed", String(key === this.#sure));
         return made;
       });
-      this.#offer(words.how_sure, [...sure, this.#pick(words.other_size, "", () => { this.#size = ""; }), this.#pick(words.start_again, "", () => this.#forget()), this.#codeButton()]);
+      this.#offer(words.how_sure, [...sure, this.#pick(words.other_size, "", () => { this.#size = ""; }), this.#codeButton(), this.#pick(words.start_again, "", () => this.#forget())]);
     }
   }
 
@@ -110,8 +113,7 @@ class Counter {
     say(slot("need"), said?.need ?? "");
     say(slot("lot"), said ? (base?.lot ? fill(words.this_lot, { lot: base.lot }) : words.lot) ?? "" : "");
     say(slot("basis"), said ? `${project?.assumes ?? ""} ${words.table}` : "");
-    const code = slot("code");
-    if (code) code.hidden = true;
+    slot("code")?.toggleAttribute("hidden", !this.#shows);
   }
 
   /**
@@ -152,6 +154,7 @@ class Counter {
   #forget() {
     this.#base = null;
     this.#project = this.#size = "";
+    this.#shows = false;
   }
 
   /** The customer takes the base home by its code. */
@@ -162,8 +165,9 @@ class Counter {
       const place = slot("code");
       if (!outcome || "problem" in outcome || !place) return;
       put(place, outcome.ok.svg);
-      place.hidden = !outcome.ok.svg;
-      place.scrollIntoView({ block: "nearest" });
+      this.#shows = true;
+      this.#step();
+      place.scrollIntoView({ block: "center" });
     });
     return made;
   }

@@ -91,7 +91,7 @@ class Helper {
     const select = one(form, 'select[name="size"]', HTMLSelectElement);
     if (!project || !select) return;
     const chosen = project.sizes.some(({ key }) => key === select.value) ? select.value : project.first;
-    select.replaceChildren(...project.sizes.map(({ key, label }) => new Option(label, key, false, key === chosen)));
+    select.replaceChildren(...project.sizes.map(({ key, label, measure }) => new Option(`${label}: ${measure}`, key, false, key === chosen)));
     say(slot("assumes"), project.assumes);
   }
 

@@ -88,7 +88,7 @@ export interface YardageTable {
   grists: number[];
   ratios: number[];
   curves: number[][];
-  projects: { key: string; label: string; assumes: string; first: string; sizes: { key: string; label: string; need: number[]; curve: number }[] }[];
+  projects: { key: string; label: string; assumes: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
 }
 
 export interface YardageSaid {

@@ -82,8 +82,8 @@ export function answered(table, { grams, meters, project, size, sure }) {
   if (!row || !curve || !wanted) return null;
   const need = Math.exp(between(table.grists.map(Math.log), row.need.map(Math.log), Math.log((100 * meters) / grams)));
   const ratios = table.ratios.map(Math.log);
-  const enough = (/** @type {number} */ count) => between(ratios, curve, Math.log((count * meters) / need)) / 10_000;
-  const at = (/** @type {number} */ chance) => need * Math.exp(between(curve, ratios, chance * 10_000));
+  const enough = (/** @type {number} */ count) => 1 / (1 + Math.exp(between(ratios, curve, Math.log((count * meters) / need)) / -1000));
+  const at = (/** @type {number} */ chance) => need * Math.exp(between(curve, ratios, 1000 * Math.log(chance / (1 - chance))));
   let buy = 1;
   while (buy <= table.most && enough(buy) < Number(wanted.key) / 100) buy += 1;
 

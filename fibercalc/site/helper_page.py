@@ -75,7 +75,7 @@ def _questions(table: dict) -> Markup:
         tag("div", _measure("grams", "Weight of a skein", EXAMPLE[0], (("g", "grams (g)"), ("oz", "ounces (oz)"))),
             _measure("meters", "Length of a skein", EXAMPLE[1], (("m", "meters (m)"), ("yd", "yards (yd)"))), class_="skein", data_skein=True),
         _choice("project", "What are you making?", [(each["key"], each["label"]) for each in table["projects"]], project["key"]),
-        _choice("size", "Which size?", [(each["key"], each["label"]) for each in project["sizes"]], project["first"]),
+        _choice("size", "Which size?", [(each["key"], f"{each['label']}: {each['measure']}") for each in project["sizes"]], project["first"]),
         tag("fieldset", tag("legend", "How sure do you want to be?"),
             tag("div", *(tag("label", tag("input", type="radio", name="sure", value=each["key"], checked=each["key"] == table["first_sure"]), each["label"])
                          for each in table["sure"]), class_="sure")),

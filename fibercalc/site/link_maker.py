@@ -109,7 +109,7 @@ def _about(link: str, home: str, code) -> str:
     if len(link) > SHORT:
         lines.append("That is long for a small label: leave out the price or the lot, or shorten the name.")
     if urlsplit(home).hostname in LOCAL:
-        lines.append("It leads to this machine only: open the book where it stands on the web, or give that address below.")
+        lines.append("It leads to this machine only: open the book where it stands on the web, or give that address in the last field.")
     return " ".join(lines)
 
 
