@@ -128,7 +128,9 @@ export class BenchLink extends HTMLElement {
   }
 
   #tell() {
-    const { text } = stateWords(python.stage, { offline: false, waiting: !this.#made, worked: this.#made !== null, spares: sparesData() });
-    say(one(this, ".state", HTMLElement), text);
+    const { state, text } = stateWords(python.stage, { offline: false, waiting: !this.#made, worked: this.#made !== null, spares: sparesData() });
+    const place = one(this, ".state", HTMLElement);
+    say(place, text);
+    if (place) place.dataset.state = state;
   }
 }

@@ -6,6 +6,7 @@ measure is common practice (no source) and stands in the words that the customer
 
 from dataclasses import dataclass
 
+from ..core.amount import NO_BREAK
 from ..core.table import read_table
 from .projects.sweater import BABIES, CHILDREN, MEN, WOMEN
 
@@ -37,8 +38,8 @@ class Project:
 def _around(name: str, low: float, high: float) -> str:
     """A girth of the body, in, as a customer knows it: "bust 91 to 97 cm, 36 to 38 in"."""
     if low == high:
-        return f"{name} {low * CM:.0f} cm, {low:g} in"
-    return f"{name} {low * CM:.0f} to {high * CM:.0f} cm, {low:g} to {high:g} in"
+        return f"{name} {low * CM:.0f}{NO_BREAK}cm, {low:g}{NO_BREAK}in"
+    return f"{name} {low * CM:.0f} to {high * CM:.0f} cm, {low:g} to {high:g} in".replace(" ", NO_BREAK).replace(f",{NO_BREAK}", ", ")
 
 
 def _bodies(table: str, girth: str, ease: str, structure: str) -> tuple[Size, ...]:
@@ -54,8 +55,9 @@ def _sweaters(structure: str, name: str, how: str) -> list[Project]:
     made = []
     for who, table, girth, ease, first in (("woman", WOMEN, "bust", "10 cm", "woman-m"), ("man", MEN, "chest", "10 cm", "man-m"), ("child", CHILDREN, "chest", "8 cm", "child-6"),
                                            ("baby", BABIES, "chest", "5 cm", "baby-12")):
-        assumes = f"{how}, long sleeves, a raglan yoke, {ease} wider around the chest than the body. {BODIES_FROM}"
-        made.append(Project(f"{structure}-{who}", f"{name}, {who}", assumes, _bodies(table, girth, ease, structure), first))
+        if (structure, who) != ("cables", "baby"):
+            assumes = f"{how}, long sleeves, a raglan yoke, {ease} wider around the chest than the body. {BODIES_FROM}"
+            made.append(Project(f"{structure}-{who}", f"{name}, {who}", assumes, _bodies(table, girth, ease, structure), first))
     return made
 
 

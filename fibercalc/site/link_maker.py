@@ -130,7 +130,8 @@ def booth_card(code, base: BaseLink, short: str) -> Markup:
 
 
 def _yards(base: BaseLink) -> str:
-    return write_plain(round_to(base.meters / METERS_PER_YARD, 1.0, "down"))
+    """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd stay 251."""
+    return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
 
 def counter_bases(record) -> dict:
