@@ -15,7 +15,7 @@ from ..workbook.base_link import BaseLink, RULES, clean, price_text, write_link
 from .helper import MOST
 
 SHORT = 80  # characters that still make a code for a small label
-MODULE_MM, CARD_MODULE_MM = 0.5, 0.9  # one module on a label, and on a booth card that is read from arm's length
+MODULE_MM, CARD_MODULE_MM = 0.5, 1.1  # one module on a label, and on a booth card that is read from arm's length
 PNG_PIXELS = 12  # for one module
 FRAME_HEIGHT = 640  # px, before the page around it hears the real one
 LOCAL = ("localhost", "127.0.0.1", "[::1]", "")
@@ -126,7 +126,7 @@ def booth_card(code, base: BaseLink, short: str) -> Markup:
         tag("div", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None,
                        *(tag("p", line) for line in what if line), tag("p", "Scan, choose what you make and your size."), class_="words"),
             tag("div", _svg(code, CARD_MODULE_MM), class_="code"), tag("p", short.partition("://")[2], class_="short"), class_="booth-card"),
-        tag("p", tag("span", class_="bar"), "Print at 100 %: this bar must measure 100 mm.", class_="measure"))
+        tag("p", tag("span", class_="hundred"), "Print at 100 %: this bar must measure 100 mm.", class_="measure"))
 
 
 def _yards(base: BaseLink) -> str:
