@@ -58,6 +58,7 @@ class Helper {
     this.#offerSizes();
     this.#answer();
     this.#tellStage();
+    delete main.dataset.waits;
     const keep = press("keep");
     if (keep) keep.hidden = embedded || !("serviceWorker" in navigator) || kept();
     if (mayStart()) void whenIdle().then(() => python.start());
@@ -68,8 +69,7 @@ class Helper {
     const { kind, grams, meters, weight_class: weightClass, name, lot, price } = this.#link;
     const { words, classes, rules } = this.#table;
     const linked = kind === "base";
-    const skein = one(form, "[data-skein]", HTMLElement);
-    if (skein) skein.hidden = linked;
+    document.body.classList.toggle("linked", linked);
     say(one(main, ".broken", HTMLElement), kind === "broken" ? words.broken ?? "" : "");
     for (const input of kind === "broken" ? form.querySelectorAll("[data-skein] input") : []) Reflect.set(input, "value", "");
     const parts = !linked ? [] : [

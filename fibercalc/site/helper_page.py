@@ -11,7 +11,7 @@ LOOK = ROOT / "docs" / "theme" / "assets" / "css"
 # One sheet for both pages, from the book's own: the typefaces stay in a sheet of their own (see faces.css).
 SHEETS = (LOOK / "tokens.css", LOOK / "base.css", LOOK / "fields.css", LOOK / "forced.css", LOOK / "print.css", ROOT / "docs" / "helper" / "helper.css",
           ROOT / "docs" / "helper" / "counter.css")
-SCHEME = ROOT / "site_js" / "scheme.js"
+FIRST = ROOT / "site_js" / "first.js"
 PAGES = {"helper": "helper.js", "counter": "counter.js"}
 EXAMPLE = ("100", "230")  # g and m of the skein that an unlinked helper shows
 NOSCRIPT_COUNTS = (100, 200, 300, 400)  # meters in 100 g
@@ -49,7 +49,7 @@ def _head(title: str, name: str, app: str) -> Markup:
 def helper_body(table: dict) -> Markup:
     """The customers' page: whole before any script, which fills in the base of the link and the answer."""
     return tag(
-        "body", tag("script", Markup(SCHEME.read_text("utf-8"))),
+        "body", tag("script", Markup(FIRST.read_text("utf-8"))),
         tag("main",
             tag("header", tag("h1", TITLES["helper"]), tag("p", class_="base", data_slot="base"), tag("p", class_="broken", role="status", hidden=True)),
             tag("section", tag("output", class_="answer", role="status", aria_live="polite", aria_atomic="true", data_slot="say"),
@@ -61,7 +61,7 @@ def helper_body(table: dict) -> Markup:
                 tag("button", "More exact (loads about 8 MB)", type="button", data_do="exact", hidden=True),
                 tag("button", "Keep for no signal (about 10 MB)", type="button", data_do="keep", hidden=True), class_="do"),
             tag("p", class_="state", role="status", hidden=True), tag("p", class_="told", role="status", hidden=True),
-            tag("p", data_offline_state=True, hidden=True), data_late=table["words"]["late"]),
+            tag("p", data_offline_state=True, hidden=True), data_late=table["words"]["late"], data_waits=True),
         tag("footer", tag("p", "No account, no tracking: what you choose here stays on this device. ",
                           tag("a", "How it is worked out", href="../knit/yarn-needed/", target="_blank", rel="noopener")),
             tag("p", tag("span", data_slot="address"), class_="print-line")),
