@@ -41,7 +41,7 @@ WORDS = {
     "need": "It takes about {meters} m ({yards} yd); 95 in 100 knitters need {low_meters} to {high_meters} m ({low_yards} to {high_yards} yd).",
     "lot": "Buy from one lot: two lots of a color seldom match.",
     "this_lot": "Buy from one lot ({lot}): two lots of a color seldom match.",
-    "price": "{price} a skein.",
+    "price": "{price} a skein",
     "skein": "{grams} g, {meters} m (about {yards} yd) in a skein",
     "class": "weight class {name}",
     "in_lot": "lot {lot}",
@@ -75,8 +75,7 @@ class Answer:
 
 def work(grams: float, meters: float, project: str, size: str) -> Answer:
     """The full calculation for a skein of so many grams and meters. Raises KeyError for a project or size that is not offered."""
-    texts = next(each for each in _project(project).sizes if each.key == size).texts
-    given = texts | {"known": "yarn", "skein_mass": f"{grams:.12g} g", "skein_length": f"{meters:.12g} m"}
+    given = _found(size, _found(project, projects()).sizes).texts | {"known": "yarn", "skein_mass": f"{grams:.12g} g", "skein_length": f"{meters:.12g} m"}
     outcome = work_card(find_card(CARD), given).outcome
     return Answer(outcome.value("skeins") * meters, outcome.low("skeins") * meters, outcome.high("skeins") * meters,
                   lambda skeins: outcome.chance_below("skeins", skeins))
@@ -96,8 +95,8 @@ def projects() -> tuple:
     return import_module(f"fibercalc.{find_card(CARD).chapter}.asked").PROJECTS
 
 
-def _project(key: str):
-    found = next((each for each in projects() if each.key == key), None)
+def _found(key: str, among: tuple):
+    found = next((each for each in among if each.key == key), None)
     if found is None:
         raise KeyError(key)
     return found

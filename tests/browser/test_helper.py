@@ -276,6 +276,8 @@ def test_kept_on_request_it_opens_by_itself_without_signal(browser, site):
         expect(slot(again, "base")).to_contain_text("Other")
         expect(slot(again, "basis")).to_have_text("From the full calculation.", timeout=40_000)
         expect(slot(again, "say")).to_have_text(full(base=BaseLink("base", 50.0, 105.0))["say"])
+        again.goto(server.address + "counter/")
+        expect(slot(again, "step")).to_contain_text("no base on My bench")
     finally:
         context.close()
         server.stop()
@@ -331,6 +333,17 @@ def test_each_page_is_still_light_within_reach_and_without_barriers(browser, ser
             assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), width
         dark = page.evaluate("() => getComputedStyle(document.body).backgroundColor.match(/\\d+/g).slice(0, 3).every((part) => part < 60)")
         assert dark == (scheme == "dark" and address != "counter/")
+
+
+def test_both_pages_run_under_the_policy_as_a_header(new_page, serve, site):
+    first = next(line for line in (site / "_headers").read_text("utf-8").splitlines() if "Content-Security-Policy:" in line)
+    strict = serve(policy=first.split(":", 1)[1].strip(), sub_path="/book/")
+    page = new_page(**PHONE)
+    page.goto(strict.address + LINK)
+    expect(slot(page, "say")).to_have_text(full()["say"])
+    expect(slot(page, "basis")).to_have_text("From the full calculation.", timeout=40_000)
+    page.goto(strict.address + "counter/")
+    expect(slot(page, "step")).to_contain_text("no base on My bench")
 
 
 @pytest.mark.parametrize("theme, scheme", [("dark", "light"), ("light", "dark")])
