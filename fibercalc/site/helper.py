@@ -11,7 +11,6 @@ from math import exp, log, sqrt
 
 from ..core.number import write_number
 from ..core.registry import find_card
-from ..core.settings import Settings
 from ..core.units import GRAMS_PER_OUNCE, METERS_PER_YARD
 from ..core.work import work_card
 from ..workbook.base_link import RULES, class_name
@@ -66,10 +65,10 @@ WORDS = {
 class Answer:
     """What follows for one skein, project and size: the median need, and the chance that so many skeins are enough.
 
-    need    m, median;  low, high  m, the 95 % range;  chance  skeins -> 0 to 1
+    need    m, median;  low, high  m, the 95 % range;  chance  skeins (whole or not) -> 0 to 1
     """
 
-    def __init__(self, need: float, low: float, high: float, chance: Callable[[int], float]):
+    def __init__(self, need: float, low: float, high: float, chance: Callable[[float], float]):
         self.need, self.low, self.high, self.chance = need, low, high, chance
 
 

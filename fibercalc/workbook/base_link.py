@@ -24,8 +24,8 @@ RULES = {
     "version": "1",
     "longest": 400,  # characters of the query, and of the fragment
     "number": r"[0-9]{1,5}(\.[0-9]{1,2})?",
-    "grams": [5, 5000],
-    "meters": [5, 20000],
+    "grams": [5, 2000],
+    "meters": [5, 10000],
     "grist": [40, 1500],  # meters in 100 g: beyond lace and roving there is no answer
     "classes": CLASSES,
     "texts": {"n": 40, "l": 24, "p": 16},  # name, lot, price: characters kept
@@ -123,8 +123,8 @@ LINK = Card(
     id="helper-link", chapter="yarn", place=0, question="Which base is the link for?",
     inputs=(
         Input("name", TEXT, "Name of the base", default="Dunmel DK", longest=RULES["texts"]["n"], bench="bases.name"),
-        Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("5 g", "5000 g"), units=("g", "oz"), bench="bases.mass"),
-        Input("length", LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "20000 m"), units=("m", "yd"), bench="bases.length"),
+        Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("5 g", "2000 g"), units=("g", "oz"), bench="bases.mass"),
+        Input("length", LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "10000 m"), units=("m", "yd"), bench="bases.length"),
         replace(WEIGHT_CLASS, bench="bases.weight_class"),
         replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
         replace(PRICE, bench="bases.price", measure="Left blank, it is not in the link. A printed code keeps its price when yours changes."),

@@ -10,6 +10,7 @@ from urllib.parse import quote
 
 import pytest
 
+from fibercalc.core.registry import find_card
 from fibercalc.site import helper
 from fibercalc.workbook.base_link import RULES, BaseLink, read_link, write_link
 
@@ -159,5 +160,8 @@ def test_every_size_offered_is_one_that_the_card_works(table):
     for project in helper.projects():
         assert project.first in {size.key for size in project.sizes}
         assert len({size.key for size in project.sizes}) == len(project.sizes)
+    for name, rule in (("skein_mass", "grams"), ("skein_length", "meters")):
+        low, high = find_card(helper.CARD).item(name).edges
+        assert low <= RULES[rule][0] and RULES[rule][1] <= high, "a link may not ask what the card refuses"
     grist = RULES["grist"]
     assert table["grists"][0] == grist[0] and table["grists"][-1] == grist[1]
