@@ -60,7 +60,7 @@ clean:
 	npm --prefix site_js ci --no-audit --no-fund --loglevel=error
 	@touch $@
 
-# Browsers and PDF tools for the tests, and what Debian splits off from Python: from Debian, each only when it is missing.
+# Browsers, PDF tools and a reader of printed codes for the tests, and what Debian splits off from Python: from Debian, each only when it is missing.
 .build/debian.stamp: Makefile
 	@mkdir -p .build
 	@packages=(); \
@@ -68,6 +68,7 @@ clean:
 	command -v chromium >/dev/null || packages+=(chromium); \
 	command -v firefox-esr >/dev/null || command -v firefox >/dev/null || packages+=(firefox-esr); \
 	command -v pdftoppm >/dev/null || packages+=(poppler-utils); \
+	command -v zbarimg >/dev/null || packages+=(zbar-tools); \
 	if (($${#packages[@]})); then \
 	  if [ "$$(id -u)" = 0 ]; then as=(); elif command -v sudo >/dev/null; then as=(sudo); \
 	  else echo "Missing: $${packages[*]}. Install them as root: apt-get install $${packages[*]}" >&2; exit 1; fi; \

@@ -1,7 +1,8 @@
 // The buttons under a card: copy its link, print it, start over.
 
+import { copied } from "./copy.js";
 import { button, one, say } from "./dom.js";
-import { put } from "./put.js";
+import { printAlone } from "./print.js";
 
 /** @typedef {import("./card.js").BenchCard} BenchCard */
 
@@ -32,30 +33,6 @@ async function copyLink(card) {
   else tell(card, `Copy this link: ${link}${partly}`);
 }
 
-/**
- * The clipboard needs a secure page and leave to write; the old command works nearly everywhere else.
- * @param {string} text
- */
-async function copied(text) {
-  try {
-    await navigator.clipboard.writeText(text);
-    return true;
-  } catch (error) {
-    if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
-  }
-  const focused = document.activeElement;
-  const field = document.createElement("textarea");
-  field.value = text;
-  field.setAttribute("aria-hidden", "true");
-  field.style.cssText = "position:fixed;top:0;opacity:0;font-size:16px";
-  document.body.append(field);
-  field.select();
-  const done = document.execCommand("copy");
-  field.remove();
-  if (focused instanceof HTMLElement) focused.focus({ preventScroll: true });
-  return done;
-}
-
 /** @param {BenchCard} card */
 async function printCard(card) {
   const outcome = await card.sheet();
@@ -67,18 +44,7 @@ async function printCard(card) {
     tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
     return;
   }
-  document.querySelector(".sheet-alone")?.remove();
-  const sheet = document.createElement("section");
-  sheet.className = "sheet-alone";
-  put(sheet, outcome.ok.html);
-  document.body.append(sheet);
-  document.documentElement.classList.add("print-alone");
-  const clean = () => {
-    sheet.remove();
-    document.documentElement.classList.remove("print-alone");
-  };
-  addEventListener("afterprint", clean, { once: true });
-  print();
+  printAlone(outcome.ok.html, "alone");
 }
 
 /** @param {BenchCard} card */

@@ -8,7 +8,15 @@ const LARGEST = 1_000_000;
  * @param {string} name
  */
 export function saveAs(content, name) {
-  const address = URL.createObjectURL(new Blob([`${JSON.stringify(sorted(content), null, 2)}\n`], { type: "application/json" }));
+  saveBlob(new Blob([`${JSON.stringify(sorted(content), null, 2)}\n`], { type: "application/json" }), name);
+}
+
+/**
+ * @param {Blob} content
+ * @param {string} name
+ */
+export function saveBlob(content, name) {
+  const address = URL.createObjectURL(content);
   const link = document.createElement("a");
   link.href = address;
   link.download = name;

@@ -44,6 +44,14 @@ export class Offline extends EventTarget {
     await this.#register();
   }
 
+  /** Keeps the book because a reader asked for it, on a page that never does so by itself. */
+  async keep() {
+    python.addEventListener("stage", () => void this.#prove());
+    const impossible = whyImpossible();
+    if (impossible) this.#say({ kind: "needs", why: impossible });
+    else await this.#register();
+  }
+
   /** Looks into the caches. Null when the list of files cannot be had. */
   async inspect() {
     const manifest = await this.#list();

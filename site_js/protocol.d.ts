@@ -58,7 +58,79 @@ export interface BenchRead {
   rows: Record<string, number>;
 }
 
+/** A link for one base, as read; see fibercalc/workbook/base_link.py. */
+export interface BaseLink {
+  kind: "none" | "broken" | "base";
+  grams: number;
+  meters: number;
+  weight_class: string;
+  name: string;
+  lot: string;
+  price: string;
+}
+
+/** helper.json beside the scripts: everything that the yardage helper says without Python; made by fibercalc/site/helper.py. */
+export interface YardageTable {
+  rules: {
+    version: string; longest: number; number: string; hidden: string; space: string; classes: string[]; texts: Record<string, number>;
+    grams: [number, number]; meters: [number, number]; grist: [number, number];
+  };
+  words: Texts;
+  odds: [floor: number, words: string][];
+  most: number;
+  counts: string[];
+  nexts: string[];
+  lengths: [upper: number, meters: string, yards: string][];
+  classes: Texts;
+  sure: { key: string; label: string }[];
+  first_sure: string;
+  units: Record<"grams" | "meters", Record<string, number>>;
+  grists: number[];
+  ratios: number[];
+  curves: number[][];
+  projects: { key: string; label: string; assumes: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
+}
+
+export interface YardageSaid {
+  say: string;
+  fewer: string;
+  need: string;
+  /** skeins; 0 when there are too many */
+  count: number;
+}
+
+/** One base of My bench at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
+export interface CounterBase {
+  number: number;
+  label: string;
+  put_up: string;
+  lot: string;
+  grams: number;
+  meters: number;
+  costs: string[];
+}
+
+export interface LinkMade {
+  answered: boolean;
+  fields: Record<string, FieldSaid>;
+  shown: string[];
+  refused: string;
+  /** the whole link, and without what travels in its fragment; "" while a field is bad */
+  link: string;
+  short: string;
+  about: string;
+  svg: string;
+  png: string;
+  snippet: string;
+  listener: string;
+  booth: string;
+}
+
 export interface Replies {
+  yardage: YardageSaid;
+  counter: { bases: CounterBase[]; notes: string[] };
+  "counter-code": { svg: string; link: string };
+  "base-link": LinkMade;
   work: Answer;
   open: Answer;
   convert: { text: string; exact: string };

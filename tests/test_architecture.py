@@ -14,7 +14,7 @@ FILES = sorted(ROOT.rglob("*.py"))
 # A chapter may use plain functions of another only along these arrows (design of the bench book, section 3).
 ARROWS = {"knit": {"wash", "yarn"}, "weave": {"wash", "yarn"}, "spin": {"knit", "yarn"}, "dye": {"safe", "yarn"}, "sell": set(CHAPTERS),
           "wash": {"yarn"}, "safe": {"yarn"}, "yarn": set()}
-BUILD_ONLY = {"site/build.py", "site/serve.py"}  # never in the browser's copy
+BUILD_ONLY = {"site/build.py", "site/helper_page.py", "site/serve.py"}  # never in the browser's copy
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
 LONGEST = 300
 

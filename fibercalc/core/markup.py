@@ -51,6 +51,11 @@ def _add(text: list[str], children) -> None:
             _add(text, child)
 
 
+def document(*children) -> Markup:
+    """A whole page in English: its head and its body."""
+    return Markup("<!doctype html>\n" + tag("html", *children, lang="en") + "\n")
+
+
 @cache
 def _attribute(key: str) -> str:
     return key.rstrip("_").replace("_", "-")

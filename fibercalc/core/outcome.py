@@ -158,7 +158,7 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
 
     def written(number: float) -> str:
         text = write_number(number, decimals, settings.style)
-        return _with_money(text, sign) if sign else text
+        return with_money(text, sign) if sign else text
 
     if result.chance is not None:
         return _chance_words(value), ""
@@ -170,7 +170,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     return text, f"{low} to {high}" if sign else with_sign(f"{low} to {high}", unit)
 
 
-def _with_money(text: str, sign: str) -> str:
+def with_money(text: str, sign: str) -> str:
+    """A number as written with the user's money sign: before it when it is a sign, after it when it is letters."""
     return f"{sign}{text}" if len(sign) == 1 else f"{text}{NO_BREAK}{sign}"
 
 

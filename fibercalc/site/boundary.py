@@ -12,6 +12,7 @@ from ..core.registry import find_card
 from ..core.settings import Settings
 from ..core.work import work_given
 from ..workbook import bench
+from ..workbook.base_link import LINK
 from . import parts
 from .form import shown_text, values_of
 from .sheet import sheet
@@ -40,8 +41,11 @@ def _fault(error: Exception) -> dict:
     return {"problem": {"kind": "fault", "text": f"{type(error).__name__}: {error}"[:300]}}
 
 
+OWN = {card.id: card for card in (bench.BENCH, LINK)}  # forms that are no card of a chapter
+
+
 def _card(card_id: str) -> Card:
-    return bench.BENCH if card_id == bench.BENCH.id else find_card(card_id)
+    return OWN.get(card_id) or find_card(card_id)
 
 
 def _settings(request: dict) -> Settings:
@@ -177,5 +181,34 @@ def _bench_offers(request: dict) -> dict:
     return {"offers": bench.offers(_card(request["card"]), record)}
 
 
+def _yardage(request: dict) -> dict:
+    from . import helper  # only where a customer asks
+
+    return helper.reply(request)
+
+
+def _base_link(request: dict) -> dict:
+    from . import link_maker
+
+    settings = _settings(request)
+    given = _given(request, LINK, settings)
+    state = _state(given, settings)
+    made = link_maker.made(given, str(request.get("here", "")), settings) if state["answered"] else {"refused": state["refused"]}
+    return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
+
+
+def _counter(request: dict) -> dict:
+    from . import link_maker
+
+    return link_maker.counter_bases(request.get("record"))
+
+
+def _counter_code(request: dict) -> dict:
+    from . import link_maker
+
+    return link_maker.counter_code(request.get("record"), int(request["number"]), str(request.get("here", "")))
+
+
 ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
-           "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers}
+           "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
+           "yardage": _yardage, "base-link": _base_link, "counter": _counter, "counter-code": _counter_code}

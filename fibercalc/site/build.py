@@ -21,7 +21,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 from .. import __version__
-from . import book
+from . import book, helper_page
 
 ROOT = Path(__file__).resolve().parents[2]
 WORK = ROOT / ".build"
@@ -61,10 +61,11 @@ def finish(config) -> None:
     _write_web_app_manifest(site, config, home)
     _amend_theme_script(site, home)
     _leave_out_unused(site)
+    own = helper_page.write_pages(site, app, config.site_name)
     pages = {path: path.read_text("utf-8") for path in sorted(site.rglob("*.html"))}
     policy = content_policy(pages.values())
     for path, html in pages.items():
-        path.write_text(_with_head(html, _base(path, site, home), runtime, app, policy), "utf-8")
+        path.write_text(_with_head(html, _base(path, site, home), runtime, app + own.get(path, "main.js"), policy), "utf-8")
     (site / "_headers").write_text(_host_headers(policy), "utf-8")
     _node("offline.mjs", str(site), __version__, _built_on())
 
@@ -95,13 +96,14 @@ def _browser_python(site: Path) -> str:
 
 
 def _scripts(site: Path) -> str:
-    """Put the page's scripts and our Python into one folder named for its content; its address from the root.
+    """Put the page's scripts, our Python and the helper's table into one folder named for its content; its address from the root.
 
     They share a folder, and so a version: page script and Python speak one protocol and must never be of two builds.
     """
     unnamed = site / "assets" / "app"
     shutil.copytree(WORK / "runtime" / "ours", unnamed)
     _node("scripts.mjs", str(unnamed))
+    helper_page.write_parts(unnamed)
     whole = hashlib.sha256()
     for path in sorted(unnamed.iterdir()):
         whole.update(f"{path.name}\0{hashlib.sha256(path.read_bytes()).hexdigest()}\n".encode())
@@ -168,12 +170,12 @@ def _base(path: Path, site: Path, home: str) -> str:
     return "/".join([".."] * (len(path.relative_to(site).parts) - 1)) or "."
 
 
-def _with_head(html: str, base: str, runtime: str, app: str, policy: str) -> str:
+def _with_head(html: str, base: str, runtime: str, script: str, policy: str) -> str:
     first = f'<meta http-equiv="Content-Security-Policy" content="{policy}">'
     last = (f'<meta name="bench-runtime" content="{runtime}"><meta name="bench-base" content="{base or "/"}">'
             f'<link rel="manifest" href="{base}/manifest.webmanifest">'
             f'<link rel="apple-touch-icon" href="{base}/assets/icons/apple-touch-icon.png">'
-            f'<script type="module" src="{base}/{app}main.js"></script>')
+            f'<script type="module" src="{base}/{script}"></script>')
     html, opened = re.subn(r"(<meta charset=[^>]*>)", lambda found: found[1] + first, html, count=1)
     html, closed = re.subn(r"</head>", lambda _: last + "</head>", html, count=1)
     if not (opened and closed):

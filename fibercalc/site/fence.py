@@ -1,4 +1,4 @@
-"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench and ```fair become HTML.
+"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench, ```helper-link and ```fair become HTML.
 
 An unknown name stops the build; nothing half-made is published.
 """
@@ -11,11 +11,17 @@ from ..core.markup import Markup, inner, tag
 from ..core.reading import read_inputs
 from ..core.registry import chapter_cards, find_card
 from ..core.settings import Settings
+from ..workbook.base_link import LINK
 from ..workbook.bench import BENCH
 from .form import form
 from .page import card_element
 from .parts import figure, listing, sources
 from ..sources import all_sources
+
+
+# What stands beside the chapters: address and question.
+CUSTOMERS = (("helper-link/", "How do I give customers the yardage helper?"), ("counter/", "A customer at the stall asks: how many skeins?"),
+             ("helper/", "What does a customer see who came without a link?"))
 
 
 def formatter(source: str, language: str, css_class: str, options: dict, md, **kwargs) -> str:
@@ -49,6 +55,8 @@ def contents(name: str) -> Markup:
     for chapter in chapters:
         lines = [tag("li", tag("a", card.question, href=f"{up}{chapter}/{card.id}/")) for card in chapter_cards(chapter)]
         made.append(inner(None if name else tag("h2", tag("a", chapter.capitalize(), href=f"{chapter}/"), id=chapter), tag("ul", *lines)))
+    if not name:
+        made.append(inner(tag("h2", tag("a", "Customers", href=CUSTOMERS[0][0]), id="customers"), tag("ul", *(tag("li", tag("a", words, href=place)) for place, words in CUSTOMERS))))
     return tag("div", *made, class_="contents")
 
 
@@ -61,10 +69,24 @@ def bench(name: str) -> Markup:
                tag("p", class_="kept", hidden=True), tag("p", "Nothing is saved yet.", class_="state", role="status"), data_card=BENCH.id)
 
 
+def helper_link(name: str) -> Markup:
+    """```helper-link: the form that makes a base's link, and room for what comes of it."""
+    settings = Settings()
+    buttons = (("copy-link", "Copy the link", "first"), ("copy-snippet", "Copy the lines for a shop page", None), ("copy-listener", "Copy the script", None),
+               ("save-svg", "Code as SVG", None), ("save-png", "Code as PNG", None), ("print-booth", "Print the booth card", None))
+    made = tag("section", tag("h2", "The link"), tag("output", "The link is made here as soon as the calculator has started.", class_="answer", role="status", aria_live="polite", data_slot="link"),
+               tag("p", class_="kept", hidden=True), tag("p", data_slot="about"), tag("div", data_slot="code", class_="code"),
+               tag("p", *(tag("button", words, type="button", data_do=do, class_=look) for do, words, look in buttons), class_="do"), tag("p", class_="said", role="status", hidden=True),
+               tag("details", tag("summary", "The lines for a shop page"), tag("pre", tag("code", data_slot="snippet")),
+                   tag("p", "Where the shop allows scripts, this one lets the frame be as high as what is in it:"), tag("pre", tag("code", data_slot="listener"))),
+               aria_label="The link")
+    return tag("bench-link", form(LINK, read_inputs(LINK, {}, settings), settings), made, tag("p", class_="state", role="status"), data_card=LINK.id)
+
+
 def fair(name: str) -> Markup:
     """```fair: the button that says whether the book will work with no signal, by trying it on the card named."""
     button = tag("button", "Fair check", type="button", data_do="fair-check", data_card=find_card(name).id, class_="first")
     return tag("div", tag("p", button, class_="do"), tag("div", data_fair_result=True, role="status"), class_="fair")
 
 
-FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair}
+FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair, "helper-link": helper_link}

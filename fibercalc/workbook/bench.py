@@ -11,8 +11,9 @@ from ..core.reading import Given, read_inputs
 from ..core.settings import Settings
 from ..core.units import CONCENTRATION, COUNT, LENGTH, MASS, PERCENT, TEMPERATURE, VOLUME
 from ..sources import COMMON_PRACTICE
+from .base_link import LOT, PRICE, WEIGHT_CLASS
 
-SCHEMA = 1
+SCHEMA = 2
 FORMAT = "bench-book-bench"
 MOST_VALUES, LONGEST_VALUE = 400, 200
 
@@ -52,7 +53,8 @@ BENCH = Card(
              fields=(Input("name", TEXT, "Name", default="Tarrow Sock", longest=40),
                      Input("fiber", TEXT, "Fiber", default="75/25 superwash wool/nylon", longest=60),
                      Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "5 kg"), units=("g", "oz")),
-                     Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "20000 m"), units=("m", "yd"))),
+                     Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "20000 m"), units=("m", "yd")),
+                     WEIGHT_CLASS, LOT, PRICE),
              default=({"name": "Tarrow Sock", "fiber": "75/25 superwash wool/nylon", "mass": "100 g", "length": "420 m"},
                       {"name": "Dunmel DK", "fiber": "wool", "mass": "100 g", "length": "230 m"})),
     ),
@@ -83,7 +85,12 @@ def read_record(data) -> tuple[dict, list[str]]:
     return _valid(data)
 
 
-MIGRATIONS: dict = {}  # schema n -> the function that makes n + 1 of it
+def _with_what_a_link_names(data: dict) -> dict:
+    """1 to 2: a base may have a weight class, a lot and a price. An old record says nothing of them, and what is missing is read as not said."""
+    return data | {"schema": 2}
+
+
+MIGRATIONS: dict = {1: _with_what_a_link_names}  # schema n -> the function that makes n + 1 of it
 
 
 def _valid(data: dict) -> tuple[dict, list[str]]:
@@ -140,6 +147,9 @@ def _offer(given: Given, settings: Settings, place: str, number: int, inputs: li
     values = {}
     for each, column in inputs:
         reading = given.readings[f"{place}.{number}.{column}"]
+        if reading.amount is None:
+            values[each.name] = reading.text
+            continue
         unit = reading.amount.unit
         values[each.name] = write_plain(unit.from_base(reading.amount.value), settings.style)
         if len(each.choices) > 1:

@@ -1,5 +1,5 @@
 /**
- * Joins the page's modules into one small main.js, and makes worker.js small too.
+ * Joins the modules of each page's entry into one small script, and makes worker.js small too.
  *
  *     node site_js/build/scripts.mjs <folder>
  *
@@ -22,7 +22,7 @@ const library = {
   resolveId: (/** @type {string} */ name) => (name === "./idb.js" ? join(dirname(createRequire(import.meta.url).resolve("idb")), "index.js") : null),
 };
 
-for (const name of ["main.js", "worker.js"]) {
+for (const name of ["main.js", "worker.js", "helper.js", "counter.js"]) {
   const joined = await rollup({
     input: join(sources, name),
     plugins: [library],

@@ -1,0 +1,165 @@
+"""The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page, the booth card, the counter's bases."""
+
+from io import BytesIO
+from base64 import b64encode
+from urllib.parse import urlsplit
+
+from ..core.markup import Markup, inner, tag
+from ..core.number import write_plain
+from ..core.outcome import round_to
+from ..core.reading import Given
+from ..core.settings import Settings
+from ..core.units import METERS_PER_YARD
+from ..workbook import bench
+from ..workbook.base_link import BaseLink, RULES, clean, price_text, write_link
+from .helper import MOST
+
+SHORT = 80  # characters that still make a code for a small label
+MODULE_MM, CARD_MODULE_MM = 0.5, 1.1  # one module on a label, and on a booth card that is read from arm's length
+PNG_PIXELS = 12  # for one module
+FRAME_HEIGHT = 640  # px, before the page around it hears the real one
+LOCAL = ("localhost", "127.0.0.1", "[::1]", "")
+# Believes a height only from the frame's own site and window, and only a sensible one.
+LISTENER = """addEventListener("message", (event) => {
+  if (event.origin !== "%s") return;
+  const frame = [...document.querySelectorAll("iframe")].find((each) => each.contentWindow === event.source);
+  const { type, v, height } = event.data ?? {};
+  if (!frame || type !== "bench:height" || v !== 1 || !Number.isFinite(height)) return;
+  frame.style.height = `${Math.min(4000, Math.max(80, height))}px`;
+});"""
+
+
+def made(given: Given, here: str, settings: Settings) -> dict:
+    """Everything for a base as typed: the link, the code as SVG and PNG, the lines for a shop's page, the booth card; or what is wrong.
+
+    here  the address of the book that the page is in. Raises ModuleNotFoundError until the code's library is there.
+    """
+    home, wrong = home_of(given.readings["home"].text or here)
+    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+    wrong = wrong or out_of_range(base)
+    if wrong:
+        return {"refused": wrong}
+    link = write_link(home, base)
+    short = link.partition("#")[0]
+    code = _code(link)
+    return {
+        "refused": "", "link": link, "short": short, "about": _about(link, home, code), "svg": _svg(code, MODULE_MM), "png": _png(code),
+        "snippet": snippet(link, base), "listener": tag("script", Markup(LISTENER % origin(home))), "booth": booth_card(code, base, short),
+    }
+
+
+def home_of(text: str) -> tuple[str, str]:
+    """The address of a book with a "/" at its end, and one line when it is none."""
+    try:
+        address = urlsplit(text.strip())
+        plain = address.scheme in ("http", "https") and address.hostname and not address.username and not set(text) & set(" \"'<>\\`{}|^")
+    except ValueError:
+        plain = False
+    if not plain:
+        return "", "Where your book stands: give its address, such as https://example.org/book/."
+    return f"{address.scheme}://{address.netloc}{address.path.removesuffix('index.html').rstrip('/')}/", ""
+
+
+def origin(home: str) -> str:
+    """The scheme and host of an address, as a browser names where a message comes from."""
+    address = urlsplit(home)
+    return f"{address.scheme}://{address.netloc.lower()}"
+
+
+def base_of(readings: dict, settings: Settings) -> BaseLink:
+    """The base that these readings describe."""
+    price = readings["price"].value
+    chosen = readings["weight_class"].value
+    return BaseLink("base", round(readings["mass"].amount.value, 1), round(readings["length"].amount.value, 1), "" if chosen == "none" else chosen,
+                    *(clean(readings[name].text, RULES["texts"][key]) for name, key in (("name", "n"), ("lot", "l"))),
+                    "" if price is None else clean(price_text(price, settings), RULES["texts"]["p"]))
+
+
+def out_of_range(base: BaseLink) -> str:
+    """One line when the helper could not answer for a base; "" when it can."""
+    low, high = RULES["grist"]
+    for value, (least, most), what in ((base.grams, RULES["grams"], "g in a skein"), (base.meters, RULES["meters"], "m in a skein")):
+        if not least <= value <= most:
+            return f"The helper answers for {least} to {most} {what}."
+    if not low <= 100 * base.meters / base.grams <= high:
+        return f"The helper answers for {low} to {high} m in 100 g; check grams and ounces, meters and yards."
+    return ""
+
+
+def _code(link: str):
+    import segno  # pure Python, fetched only here
+
+    return segno.make(link, error="m", micro=False)
+
+
+def _svg(code, module: float) -> Markup:
+    """The code in exact millimeters, with the quiet zone that readers need. Drawn by the library from squares alone: no text is in it."""
+    return Markup(code.svg_inline(unit="mm", scale=module, border=4, light="#fff", dark="#000"))
+
+
+def _png(code) -> str:
+    picture = BytesIO()
+    code.save(picture, kind="png", scale=PNG_PIXELS, border=4)
+    return b64encode(picture.getvalue()).decode()
+
+
+def _about(link: str, home: str, code) -> str:
+    width = code.symbol_size(border=4)[0] * MODULE_MM
+    lines = [f"{len(link)} characters; the code is {write_plain(width)} mm wide at {MODULE_MM} mm a square, with its white edge."]
+    if len(link) > SHORT:
+        lines.append("That is long for a small label: leave out the price or the lot, or shorten the name.")
+    if urlsplit(home).hostname in LOCAL:
+        lines.append("It leads to this machine only: open the book where it stands on the web, or give that address in the last field.")
+    return " ".join(lines)
+
+
+def snippet(link: str, base: BaseLink) -> Markup:
+    """The lines for a shop's page: a frame that needs no script, with a plain link inside for browsers that show no frames."""
+    title = "How many skeins do I need?" + (f" {base.name}" if base.name else "")
+    return tag("iframe", tag("a", title, href=link), src=link, title=title, width="100%", height=FRAME_HEIGHT, loading="lazy", style="border:0")
+
+
+def booth_card(code, base: BaseLink, short: str) -> Markup:
+    """A card to stand on the table: the question, the base, the code in exact millimeters, the address to type."""
+    what = [f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({_yards(base)} yd) in a skein", f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
+    return inner(
+        tag("div", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None,
+                       *(tag("p", line) for line in what if line), tag("p", "Scan, choose what you make and your size."), class_="words"),
+            tag("div", _svg(code, CARD_MODULE_MM), class_="code"), tag("p", short.partition("://")[2], class_="short"), class_="booth-card"),
+        tag("p", tag("span", class_="hundred"), "Print at 100 %: this bar must measure 100 mm.", class_="measure"))
+
+
+def _yards(base: BaseLink) -> str:
+    """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd stay 251."""
+    return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
+
+
+def counter_bases(record) -> dict:
+    """The bases of a bench record that the helper can answer for, with the price of every count as written."""
+    record, notes = bench.read_record(record)
+    settings, readings = bench.settings_of(record), bench.given_of(record).readings
+    bases = []
+    for number in range(1, record["rows"].get("bases", 0) + 1):
+        base, price = _bench_base(readings, number, settings), readings[f"bases.{number}.price"].value
+        if wrong := out_of_range(base):
+            notes.append(f"{base.name}: {wrong}")
+            continue
+        costs = ["" if price is None else price_text(price * count, settings) for count in range(MOST + 1)]
+        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({_yards(base)} yd)",
+                      "lot": base.lot, "grams": base.grams, "meters": base.meters, "costs": costs})
+    return {"bases": bases, "notes": notes}
+
+
+def counter_code(record, number: int, here: str) -> dict:
+    """The code that a customer scans at the counter: base and lot, no price, since that is for the maker to give away."""
+    record, _ = bench.read_record(record)
+    home, wrong = home_of(here)
+    if wrong or not 1 <= number <= record["rows"].get("bases", 0):
+        return {"svg": "", "link": ""}
+    base = _bench_base(bench.given_of(record).readings, number, bench.settings_of(record))
+    link = write_link(home, BaseLink(**vars(base) | {"price": ""}))
+    return {"svg": _svg(_code(link), MODULE_MM), "link": link}
+
+
+def _bench_base(readings: dict, number: int, settings: Settings) -> BaseLink:
+    return base_of({name: readings[f"bases.{number}.{name}"] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
