@@ -47,7 +47,7 @@ def share_of(needed: float, parts: Parts, share: float, rough: float) -> tuple[f
     return needed * share, scaled
 
 
-def each_count(needed: float, parts: Parts, most: int = 8) -> list[tuple[int, float]]:
+def each_count(needed: float, parts: Parts, most: int = 5) -> list[tuple[int, float]]:
     """Whole numbers of skeins with the chance that each is enough, from the first that could be to the first that surely is.
 
     needed  skeins needed, 0 or more

@@ -3,7 +3,7 @@
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, SOFT, Drawing, Scale
 
-ROW = 30
+ROW = 21
 
 
 def odds_picture(counts: list[tuple[int, float]], sure: float, r) -> Picture:
@@ -20,11 +20,11 @@ def odds_picture(counts: list[tuple[int, float]], sure: float, r) -> Picture:
     for at, (count, chance) in enumerate(counts):
         y = 26 + ROW * at
         chosen = count == first_enough
-        drawing.text(84, y + 18, f"{count} {'skein' if count == 1 else 'skeins'}", anchor="end", bold=chosen)
-        drawing.rect(scale(0), y + 4, max(scale(chance) - scale(0), 1), 19, fill=INDIGO if chosen else INDIGO_WASH, stroke=INDIGO)
+        drawing.text(84, y + 15, f"{count} {'skein' if count == 1 else 'skeins'}", anchor="end", bold=chosen)
+        drawing.rect(scale(0), y + 2, max(scale(chance) - scale(0), 1), 17, fill=INDIGO if chosen else INDIGO_WASH, stroke=INDIGO)
         words = r.in_100(chance).removesuffix(" in 100")
         inside = scale(chance) - scale(0) > 60
-        drawing.text(scale(chance) + (-6 if inside else 6), y + 18, words, anchor="end" if inside else "start", bold=chosen, fill="var(--sheet, #fffdf8)" if chosen and inside else INK)
+        drawing.text(scale(chance) + (-6 if inside else 6), y + 15, words, anchor="end" if inside else "start", bold=chosen, fill="var(--sheet, #fffdf8)" if chosen and inside else INK)
     wished = scale(sure)
     drawing.line(wished, 18, wished, bottom, stroke=INK, width=1.5, dash="4 3")
     drawing.text(wished, 13, f"wished: {100 * sure:.0f} in 100", anchor="middle")
