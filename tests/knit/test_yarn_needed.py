@@ -121,6 +121,12 @@ def test_grams_are_not_yards():
         assert "weight" in str(raised.value) and raised.value.problems[0].input == name
 
 
+def test_more_cannot_be_left_than_there_was():
+    """1000 g said to be left of a 500 g stock is refused with what to look at."""
+    with pytest.raises(BadInputs, match="no less than the 500 g before"):
+        work_card(find_card("enough-left"), {"mass_before": "500 g", "mass_now": "1000 g"})
+
+
 def test_each_color_holds_the_wished_chance_and_the_tightest_is_named():
     worked = work_card(CARD, {"many": "yes"})
     first, second = worked.sentences()
