@@ -24,7 +24,8 @@ def odds_picture(counts: list[tuple[int, float]], sure: float, r) -> Picture:
         drawing.rect(scale(0), y + 2, max(scale(chance) - scale(0), 1), 17, fill=INDIGO if chosen else INDIGO_WASH, stroke=INDIGO)
         words = r.in_100(chance).removesuffix(" in 100")
         inside = scale(chance) - scale(0) > 60
-        drawing.text(scale(chance) + (-6 if inside else 6), y + 15, words, anchor="end" if inside else "start", bold=chosen, fill="var(--sheet, #fffdf8)" if chosen and inside else INK)
+        end = min(scale(chance), scale(sure)) if inside else scale(chance)  # so that the wished line does not cross the words
+        drawing.text(end + (-6 if inside else 6), y + 15, words, anchor="end" if inside else "start", bold=chosen, fill="var(--sheet, #fffdf8)" if chosen and inside else INK)
     wished = scale(sure)
     drawing.line(wished, 18, wished, bottom, stroke=INK, width=1.5, dash="4 3")
     drawing.text(wished, 13, f"wished: {100 * sure:.0f} in 100", anchor="middle")
