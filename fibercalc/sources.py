@@ -132,6 +132,20 @@ CRAFT_YARN_COUNCIL_SIZES = Source(
 TRADE_PAGE_EASE = Source("trade-page-ease", "", "Trade pages on ease", how="secondary", read="2026-11")
 TRADE_PAGE_NEEDLES = Source("trade-page-needles", "", "Five needle charts in trade pages", how="secondary", read="2026-11")
 
+# Dye: classes, depths, auxiliaries, mordants.
+DYEING_TEXTBOOKS = Source("dyeing-textbooks", "", "Textbooks of wool and cotton dyeing: baths, holds and exhaustion, recalled, not read", how="memory")
+TRADE_PAGE_DYEING = Source(
+    "trade-page-dyeing", "", "Trade pages on acid dyes for small lots of wool: depth in words, citric acid and Glauber's salt", how="secondary", read="2026-11")
+TRADE_PAGE_REACTIVE = Source("trade-page-reactive", "", "Hobby and trade pages on reactive dyes for cotton: depth in words, pH", how="secondary", read="2026-11")
+CRAFT_PAGE_DYEING = Source(
+    "craft-page-dyeing", "", "A craft teacher's page on dyeing wool (40:1; to the boil over 30 min or more)", how="secondary", read="2026-11")
+COTTON_DEPTH_2016 = Source(
+    "cotton-depth-2016", "Hindawi", "Depth of shade on mercerized and unmercerized cotton, article 9739380, Table 2", "2016", read="2026-11")
+TRADE_PAGE_MORDANTS = Source(
+    "trade-page-mordants", "", "Web pages on mordants, one quoting J. Dean, R. Buchanan and a third recipe", how="secondary", read="2026-11")
+MAIRET_1916 = Source(
+    "mairet-1916", "E. Mairet", "A Book on Vegetable Dyes, read in web copies", "1916", read="2026-11", address="http://www.free-books.at")
+
 
 def all_sources() -> dict[str, Source]:
     """Every source by its id."""
