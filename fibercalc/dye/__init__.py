@@ -1,1 +1,1 @@
-"""Dye: recipes and stocks, the pot and its heat, color, bleeding, drying, and loads over days."""
+"""Dye: from the recipe to the rail: weights and volumes, stocks, heat, rinsing and drying."""

@@ -9,7 +9,7 @@ from .cells import between, named_sources
 def auxiliaries() -> list[Table]:
     """What goes into the bath beside the dye: on the fiber's weight for acid dyes, by the liter for reactive ones.
 
-    Source: trade pages (trade-page-dyeing), one paper (cotton-depth-2016), memory of textbooks (dyeing-textbooks).
+    Source: trade pages (trade-page-small-lots), one paper (cotton-depth-2016), memory of textbooks (dyeing-textbook).
     """
     table = read_table("dye", "auxiliaries")
     classes = {row["key"]: row["label"] for row in read_table("dye", "dye-classes").rows}
@@ -25,7 +25,7 @@ def auxiliaries() -> list[Table]:
 def liquor_ratios() -> list[Table]:
     """How much bath for a gram of dry fiber.
 
-    Source: memory of textbooks (dyeing-textbooks); craft-page-dyeing; cotton-depth-2016.
+    Source: memory of textbooks (dyeing-textbook); craft-page-dyeing; cotton-depth-2016.
     """
     table = read_table("dye", "liquor-ratios")
     rows = tuple((row["label"], between(row["low"], row["high"], row["status"]), f"{_liters(row['low'], row['high'])}") for row in table.rows)

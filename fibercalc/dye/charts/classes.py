@@ -13,7 +13,7 @@ BOIL = 100.0
 def dye_classes() -> list[Table]:
     """Dye classes with their bath, their heat and hold, what they hold and what they are like.
 
-    Source: memory of textbooks (dyeing-textbooks); deep shades from trade pages (trade-page-dyeing, trade-page-reactive).
+    Source: memory of textbooks (dyeing-textbook); deep shades from trade pages (trade-page-small-lots, trade-page-reactive).
     """
     table = read_table("dye", "dye-classes")
     rows = tuple((row["label"], FIBERS[row["takes"]], between(row["ph_low"], row["ph_high"], row["ph_status"]), _top(row["top_c"], row["top_status"]),
@@ -32,7 +32,7 @@ def dye_classes() -> list[Table]:
 def fibers_in_the_bath() -> list[Table]:
     """What each fiber takes and bears.
 
-    Source: common practice; silk and nylon from memory of textbooks (dyeing-textbooks).
+    Source: common practice; silk and nylon from memory of textbooks (dyeing-textbook).
     """
     table = read_table("dye", "fibers-in-the-bath")
     rows = tuple((row["label"], TAKES[row["kind"]], "–" if row["kind"] == "none" else _top(row["top_c"], row["status"]), row["note"] + MARKS[row["status"]]) for row in table.rows)

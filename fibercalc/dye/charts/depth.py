@@ -9,7 +9,7 @@ from .cells import between, named_sources
 def depth_words() -> list[Table]:
     """What is called pale, medium, deep and black, in % of dry fiber.
 
-    Source: trade pages (trade-page-dyeing, trade-page-reactive); black from memory.
+    Source: trade pages (trade-page-small-lots, trade-page-reactive); black from memory.
     """
     table = read_table("dye", "depth-words")
     rows = tuple((row["dyes"].capitalize(), row["word"], between(row["low"], row["high"], row["status"])) for row in table.rows)

@@ -12,7 +12,7 @@ NOT_OFFERED = "none"
 def mordants() -> list[Table]:
     """Mordants on the dry weight of fiber, with their upper marks; chrome is listed as not offered.
 
-    Source: trade-page-mordants, mairet-1916, memory of textbooks (dyeing-textbooks); metal contents computed.
+    Source: trade-page-mordants, mairet-1916, memory of textbooks (dyeing-textbook); metal contents computed.
     """
     table = read_table("safe", "mordants")
     offered = [row for row in table.rows if row["use"] != NOT_OFFERED]
