@@ -160,6 +160,23 @@ TRADE_PAGE_MORDANTS = Source(
 MAIRET_1916 = Source(
     "mairet-1916", "E. Mairet", "A Book on Vegetable Dyes, read in web copies", "1916", read="2026-11", address="http://www.free-books.at")
 
+# Safe: chemistry of a bath.
+LIBRETEXTS_E1 = Source(
+    "libretexts-e1", "LibreTexts Chemistry", "Reference table E1: acid dissociation constants at 25 °C", read="2026-11", address="https://chem.libretexts.org")
+GOLDBERG_2002 = Source(
+    "goldberg-2002", "R. N. Goldberg, N. Kishore, R. M. Lennen",
+    "Thermodynamic quantities for the ionization reactions of buffers, Journal of Physical and Chemical Reference Data 31 (phthalic and boric: Robinson and Stokes)", "2002", "memory")
+ATOMIC_WEIGHTS = Source("atomic-weights", "IUPAC", "Standard atomic weights, added up by formula", how="memory")
+SPANA_HELP = Source("spana-help", "KTH Royal Institute of Technology", "Help of an equilibrium program: activity coefficients, the Davies equation", read="2026-11",
+                    address="https://www.kth.se")
+HANDBOOK_DENSITIES = Source("handbook-densities", "", "Densities of aqueous solutions at 20 °C, handbook tables recalled, not read", how="memory")
+REAGENT_TABLES = Source("reagent-tables", "", "Two laboratory tables of concentrated reagents (strength, density, mol/L)", read="2026-11", address="https://www.laboratorynotes.com")
+PH_TABLE = Source("ph-table", "", "pH of common acids and bases, a calculated table for 25 °C", read="2026-11", address="https://www.cyrrion.com")
+PH_TABLE_BASES = Source("ph-table-bases", "", "pH of common solutions, a supplier's table", read="2026-11", address="https://www.samaterials.co.uk")
+NBS_RP1690 = Source("nbs-rp1690", "W. J. Hamer, G. D. Pinching, S. F. Acree", "pH standards of potassium hydrogen phthalate, NBS Research Paper RP1690", "1946", read="2026-11")
+NBS_BUFFERS_1969 = Source("nbs-buffers-1969", "US National Bureau of Standards", "Two new standards for the pH scale, Journal of Research 73A, 37 (abstract)", "1969", read="2026-11")
+NBS_PRIMARY_BUFFERS = Source("nbs-primary-buffers", "US National Bureau of Standards", "Primary phosphate buffers at 25 °C, recalled", how="memory")
+
 
 def all_sources() -> dict[str, Source]:
     """Every source by its id."""

@@ -16,6 +16,9 @@ declared = dataclass(frozen=True, eq=False, repr=False)
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
+# What a card's work can hurt someone with: such a card has at least one caution that is always shown.
+HANDLED = ("powder", "acid", "alkali", "heat", "metal", "load")
+
 STANDARD, MODEL, BENCH_RULE = "Standard", "Model", "Bench rule"
 
 
@@ -227,6 +230,7 @@ class Card:
 
     place       its place in the chapter
     tall_sheet  printed alone it keeps a tall picture and takes the page that needs: a sheet to stand beside the work, not half a page
+    handles     what its work can hurt someone with, of HANDLED
     """
 
     id: str
@@ -247,6 +251,7 @@ class Card:
     link_version: int = 1
     upgrades: dict[int, Callable] = field(default_factory=dict)
     tall_sheet: bool = False
+    handles: tuple[str, ...] = ()
 
     def __post_init__(self):
         if self.chapter not in CHAPTERS:
@@ -258,6 +263,10 @@ class Card:
             raise ValueError(f"card {self.id}: an input is declared twice")
         if set(self.upgrades) != set(range(1, self.link_version)):
             raise ValueError(f"card {self.id}: every older link version needs its upgrade")
+        if not set(self.handles) <= set(HANDLED):
+            raise ValueError(f"card {self.id}: handles is of {', '.join(HANDLED)}")
+        if self.handles and all(caution.when for caution in self.cautions):
+            raise ValueError(f"card {self.id}: it handles {', '.join(self.handles)} and has no caution that is always shown")
 
     def __repr__(self) -> str:
         return f"Card({self.id})"

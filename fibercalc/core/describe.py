@@ -16,6 +16,7 @@ def declaration(card: Card) -> dict:
         "cautions": [f"{caution.title} {caution.text}" for caution in card.cautions],
         "carry": [{"card": carry.card, "words": carry.words, "inputs": carry.inputs} for carry in card.carry],
         "link_version": card.link_version,
+        "handles": list(card.handles),
     }
 
 
