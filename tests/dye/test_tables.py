@@ -1,0 +1,106 @@
+"""Tables of the dye chapter and of mordants: what must hold within each, whatever copy of it is read one day."""
+
+import pytest
+
+from fibercalc.core.table import read_table
+from fibercalc.sources import all_sources
+
+KINDS = {"protein", "nylon", "cellulose", "none"}
+HANDLED = {"powder", "acid", "alkali", "heat", "metal"}
+# Standard atomic weights (IUPAC, rounded), for the metal in a mordant.
+WEIGHTS = {"H": 1.008, "C": 12.011, "O": 15.999, "S": 32.06, "K": 39.098, "Al": 26.982, "Fe": 55.845, "Cu": 63.546}
+
+
+def rows(name: str, chapter: str = "dye") -> list[dict]:
+    return list(read_table(chapter, name).rows)
+
+
+@pytest.mark.parametrize("name", ["dye-classes", "fibers-in-the-bath", "auxiliaries", "depth-words", "stock-strengths", "dilution-ladder", "steam-times", "liquor-ratios"])
+def test_keys_are_not_repeated_and_low_is_not_above_high(name):
+    found = rows(name)
+    assert len({row["key"] for row in found}) == len(found)
+    for row in found:
+        for low in [column for column in row if column.endswith("low")]:
+            high = low.removesuffix("low") + "high"
+            if row[low] != "" and row[high] != "":
+                assert row[low] <= row[high], (row["key"], low)
+
+
+def test_each_class_takes_a_fiber_that_is_listed_and_says_what_it_handles():
+    kinds = {row["kind"] for row in rows("fibers-in-the-bath")}
+    assert kinds == KINDS
+    for row in rows("dye-classes"):
+        assert set(row["takes"].split()) <= kinds - {"none"}, row["key"]
+        assert {"powder", "heat"} <= set(row["handles"].split()) <= HANDLED, row["key"]
+        assert ("acid" in row["handles"]) == (row["ph_high"] <= 7.0 and "cellulose" not in row["takes"]), row["key"]
+        assert ("alkali" in row["handles"]) == (row["ph_low"] > 9), row["key"]
+        assert row["depth_source"] in all_sources(), row["key"]
+
+
+def test_a_class_that_is_not_told_is_treated_as_one_that_may_hold_a_metal():
+    """Unknown means the stricter reading."""
+    assert "metal" in read_table("dye", "dye-classes").row("key", "acid-unknown")["handles"]
+
+
+def test_marks_of_depth_are_the_top_of_what_is_called_deep():
+    words = read_table("dye", "depth-words")
+    classes = {row["key"]: row for row in rows("dye-classes")}
+    assert classes["acid-leveling"]["depth_mark"] == words.row("key", "acid-deep")["high"] == 4
+    assert classes["reactive-triazinyl"]["depth_mark"] == words.row("key", "reactive-deep")["high"] == 5
+
+
+def test_auxiliaries_belong_to_a_class_and_grow_with_the_shade():
+    keys = {row["key"] for row in rows("dye-classes")}
+    found = rows("auxiliaries")
+    assert {row["dye_class"] for row in found} <= keys and {row["unit"] for row in found} == {"%", "g/L"}
+    for names in (("small-lot-citric-pale", "small-lot-citric-medium", "small-lot-citric-deep"), ("cotton-salt-pale", "cotton-salt-medium", "cotton-salt-deep"),
+                  ("cotton-soda-pale", "cotton-soda-medium", "cotton-soda-deep"), ("small-lot-glauber-pale", "small-lot-glauber-medium", "small-lot-glauber-deep")):
+        values = [read_table("dye", "auxiliaries").row("key", name)["high"] for name in names]
+        assert values == sorted(set(values)), names
+
+
+def test_mineral_acids_are_listed_as_not_taken():
+    """Published recipes use them; no card here does."""
+    mineral = [row for row in rows("auxiliaries") if row["label"] == "Sulfuric acid"]
+    assert mineral and all("no card" in row["note"] for row in mineral)
+
+
+def test_each_jar_of_the_ladder_is_half_of_the_one_before():
+    found = rows("dilution-ladder")
+    assert found[0]["percent"] == 100
+    for one, after in zip(found, found[1:]):
+        assert after["percent"] == one["percent"] / 2
+        assert after["parts"] == f"1 part in {100 / after['percent']:.0f}"
+
+
+def test_crystals_of_glaubers_salt_weigh_what_the_note_says():
+    """Na2SO4 142.04, with 10 waters 322.19: 2.27 times."""
+    assert f"{322.19 / 142.04:.2f} g of crystals" in read_table("dye", "auxiliaries").note
+
+
+def test_a_mordants_upper_mark_is_not_below_its_published_range():
+    for row in rows("mordants", "safe"):
+        if row["use"] != "none":
+            assert row["low"] <= row["high"] <= row["upper_mark"], row["key"]
+
+
+def test_chrome_is_not_offered():
+    row = read_table("safe", "mordants").row("key", "chrome")
+    assert row["use"] == "none" and row["upper_mark"] == 0 and "cancer" in row["mark_reason"]
+
+
+@pytest.mark.parametrize("key, metal, weight", [
+    ("potash-alum", "Al", {"K": 1, "Al": 1, "S": 2, "O": 20, "H": 24}),
+    ("iron", "Fe", {"Fe": 1, "S": 1, "O": 11, "H": 14}),
+    ("copper", "Cu", {"Cu": 1, "S": 1, "O": 9, "H": 10}),
+])
+def test_metal_in_a_mordant_by_atomic_weights(key, metal, weight):
+    row = read_table("safe", "mordants").row("key", key)
+    share = 100 * WEIGHTS[metal] / sum(WEIGHTS[one] * count for one, count in weight.items())
+    assert row["metal"] == metal and row["metal_percent"] == pytest.approx(share, abs=0.005)
+
+
+def test_a_metal_whose_share_is_not_known_has_no_number():
+    for row in rows("mordants", "safe"):
+        if row["metal_status"] == "unknown":
+            assert row["metal_percent"] == ""
