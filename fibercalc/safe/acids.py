@@ -109,6 +109,28 @@ def ionic_strength(liters: float, contents: Mapping[str, float] = NOTHING, alkal
     return solve(weak, plus, minus).ionic_strength
 
 
+def charge_left(ph: float, liters: float, contents: Mapping[str, float] = NOTHING, alkalinity: float = 0.0, driven_off: bool = False, cations: float = 0.0) -> float:
+    """Charges of all ions added up at a pH, mol/L: nothing at the bath's own pH, positive below it. What a working shows of the balance.
+
+    ph          0 to 14
+    liters      of bath, above 0
+    contents    grams of each pure chemical, by its key, each 0 or more
+    alkalinity  of the water, mg/L as calcium carbonate, 0 to 2,000
+    driven_off  whether carbon dioxide has left
+    cations     further strong cations (positive) or anions (negative), mol/L
+    Raises OutOfRange outside these or above 10 mol/L of anything, KeyError for an unknown chemical.
+    Source: definition (electroneutrality); goldberg-2002 (constants), spana-help (activities, at the bath's own ionic strength).
+    """
+    require("ph", ph, -1.0, 15.0)
+    weak, plus, minus = _bath(liters, contents, alkalinity, driven_off, cations)
+    strength = solve(weak, plus, minus).ionic_strength
+    charge, _ = water_charge(ph, strength)
+    for each in weak:
+        shared = forms(each, ph, strength)
+        charge += min(each.total, shared.most) * shared.charge
+    return charge + plus - minus
+
+
 def ph_error(strength: float) -> float:
     """How far a calculated pH may be off, either way (95 %), from the activity model alone.
 

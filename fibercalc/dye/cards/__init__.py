@@ -1,0 +1,1 @@
+"""The cards of the dye chapter, one declaration in each file."""

@@ -1,0 +1,195 @@
+"""How sour a bath is, how much acid brings it to a pH, and one acid in place of another at the same pH."""
+
+from ...core.answer import Table
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nice_ticks
+from ...core.problem import OutOfRange, Refused
+from ...core.table import read_table
+from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
+from ...safe.acids import bath_ph, charge_left, density, dose_for_ph, ionic_strength, ph_error, volume_of
+from ...sources import ATOMIC_WEIGHTS, COMMON_PRACTICE, GOLDBERG_2002, HANDBOOK_DENSITIES, PH_TABLE, SPANA_HELP
+
+AMOUNT, TARGET, SWAP = "amount", "target", "swap"
+ACIDS = ("citric", "citric-monohydrate", "acetic", "formic", "ammonia", "soda-ash", "washing-soda", "bicarbonate")
+LABELS = {key: read_table("safe", "bath-chemicals").row("key", key)["label"] for key in ACIDS}
+LIQUIDS = ("acetic", "formic", "ammonia")
+SOUR = ("citric", "citric-monohydrate", "acetic", "formic")
+# Alkalinity of tap water by the word for it, mg/L as calcium carbonate, middle and half-width (common practice, wide).
+WATERS = {"soft": (40.0, 30.0), "middling": (120.0, 60.0), "hard": (250.0, 90.0), "pure": (0.0, 2.0)}
+SOURNESS = 0.5  # pH, half a step of a paper strip either way
+
+
+def answer(w, do, liters, water, alkalinity, chemical, grams, strength, target, other, other_strength, strip):
+    alkaline, half = (alkalinity, 0.0) if water == "known" else WATERS[water]
+    if water != "known":
+        w.step("alkalinity", f"{alkaline:g}", alkaline, NUMBER, label=f"Alkalinity of {water} water, mg/L as calcium carbonate (± {half:g})")
+    volume = liters / 1000
+
+    def dose(key, ph, hard=alkaline):
+        try:
+            return dose_for_ph(key, ph, volume, alkalinity=hard)
+        except OutOfRange as error:
+            raise Refused(f"pH wanted: {error.reason or f'{LABELS[key].lower()} does not reach it here'}.", "target") from None
+
+    def left(ph, grams):  # charge still to be balanced, for the working
+        return charge_left(ph, volume, {chemical: grams}, alkaline)
+
+    left.__name__ = "charge"
+    if do == TARGET:
+        grams = dose(chemical, target)
+        w.solved("grams", "charge(target, grams)", grams, MASS, label=f"{LABELS[chemical]}, pure", using=(left,))
+        ph = target
+    else:
+        ph = bath_ph(volume, {chemical: grams}, alkaline)
+        w.solved("ph", "charge(ph, grams)", ph, NUMBER, label="pH, where all charges cancel", using=(left,))
+    salts = ionic_strength(volume, {chemical: grams}, alkaline)
+    ends = [bath_ph(volume, {chemical: grams}, max(alkaline + sign * half, 0.0)) for sign in (-1, 1)]
+    found = {"ph": ph, "grams": grams, "volume": None, "other_grams": None, "other_volume": None, "salts": salts, "alkaline": alkaline}
+    w.error("ph", ph_error(salts))
+    if half:
+        w.band("ph", min(*ends, ph), max(*ends, ph))
+    if do == TARGET and half:
+        doses = [_or_zero(chemical, target, volume, max(alkaline + sign * half, 0.0)) for sign in (-1, 1)]
+        w.band("grams", min(*doses, grams), max(*doses, grams))
+    if chemical in LIQUIDS:
+        found["volume"] = _volume(w, "volume", "grams", chemical, grams, strength)
+    if do == SWAP:
+        if (chemical in SOUR) != (other in SOUR):
+            raise Refused("Instead of it: an acid cannot stand for an alkali; choose another of the same kind.", "other")
+        found["other_grams"] = dose(other, ph)
+
+        def left_of_other(ph, other_grams):
+            return charge_left(ph, volume, {other: other_grams}, alkaline)
+
+        left_of_other.__name__ = "charge_of_other"
+        w.solved("other_grams", "charge_of_other(ph, other_grams)", found["other_grams"], MASS, label=f"{LABELS[other]}, pure, for the same pH", using=(left_of_other,))
+        if other in LIQUIDS:
+            found["other_volume"] = _volume(w, "other_volume", "other_grams", other, found["other_grams"], other_strength)
+    return found
+
+
+def _or_zero(chemical, target, volume, alkaline):
+    try:
+        return dose_for_ph(chemical, target, volume, alkalinity=alkaline)
+    except OutOfRange:
+        return 0.0
+
+
+def _volume(w, name, grams_name, chemical, grams, strength):
+    side = "other_strength" if name.startswith("other") else "strength"
+    try:
+        heavy = w.step(f"{name}_density", f"{density(chemical, strength):.4f}", round(density(chemical, strength), 4), NUMBER, label=f"Density at that strength, g/mL")
+    except OutOfRange as error:
+        raise Refused(f"Strength of the liquid: densities of {LABELS[chemical].lower()} are tabled up to {error.high:g} %; give no more.", side) from None
+    return w.step(name, f"{grams_name} / ({name}_density * {side} / 100)", grams / (heavy * strength / 100), VOLUME, label=f"{LABELS[chemical]}, as the liquid")
+
+
+def say(r):
+    ph = r.text("ph")
+    what = _amount(r, "grams", "volume", r.given["chemical"])
+    water = f"in {r.amount(r.given['liters'], VOLUME, 'L', 3)} of water"
+    span = f", {r.span('ph')}" if r.span("ph") else ""
+    if r.given["do"] == SWAP:
+        other = _amount(r, "other_grams", "other_volume", r.given["other"])
+        return f"Take {other} instead of {what}.", f"Both give about pH {ph}{span} {water}: water alone, before fiber. Equal weights would not."
+    if r.given["do"] == TARGET:
+        spread = f" ({r.span('grams')})" if r.span("grams") else ""
+        return f"Put in {what}.", f"That brings {r.amount(r.given['liters'], VOLUME, 'L', 3)} to about pH {ph}{spread}: water alone, before fiber."
+    return f"The bath is at about pH {ph}{span}.", f"That is {what} {water}: water alone, before fiber. Wool takes some of the acid up, and the pH rises."
+
+
+def _amount(r, grams, volume, chemical):
+    name = LABELS[chemical].split(" (")[0].lower()
+    return f"{r.text(volume, 'mL')} of {name}" if r.has(volume) else f"{r.text(grams, 'g')} of {name}"
+
+
+def notes(r):
+    said = []
+    hard = r.kept["alkaline"]
+    eaten = hard * r.given["liters"] / 1000 / 50_000
+    said.append(f"The water itself eats acid: {r.number(1000 * eaten, 1)} milliequivalents here, {r.number(eaten * 60.052, 2)} g of acetic acid. Hard water matters more than the last gram.")
+    strip = r.given["strip"]
+    if strip is not None:
+        off = strip - r.value("ph")
+        if abs(off) <= SOURNESS + (r.high("ph") - r.low("ph")) / 2:
+            said.append(f"Your strip says {strip:g}: within what a strip and this water leave open.")
+        else:
+            said.append(f"Your strip says {strip:g}, {'less' if off > 0 else 'more'} sour than the sum: " + ("harder water, weaker acid, or fiber in the bath that took it up." if off > 0 else "softer water, or acid left from before."))
+    if r.kept["salts"] > 0.1:
+        said.append("So salty a bath is beyond what the model was made for; the range says by how much.")
+    said.append("A reading is for a cooled sample: strips and meters are marked for 20 to 25 °C.")
+    return said
+
+
+def curve(r):
+    """pH against the amount, up to three times what is asked."""
+    chemical, volume, hard = r.given["chemical"], r.given["liters"] / 1000, r.kept["alkaline"]
+    grams = r.value("grams")
+    most = max(3 * grams, 0.5 * volume)
+    points = [(most * (k / 24) ** 2, bath_ph(volume, {chemical: most * (k / 24) ** 2}, hard)) for k in range(25)]
+    across, up = Scale(0, most, 44, 344), Scale(min(2.0, *(ph for _, ph in points)), max(8.0, *(ph for _, ph in points)), 176, 14)
+    drawing = Drawing(222)
+    for ph in range(0, 15, 1):
+        if up.low <= ph <= up.high:
+            drawing.line(44, up(ph), 344, up(ph), stroke=LINE)
+            drawing.text(38, up(ph) + 5, str(ph), anchor="end", size=13, fill=SOFT)
+    drawing.rect(44, up(r.high("ph")), 300, max(up(r.low("ph")) - up(r.high("ph")), 1), fill=INDIGO_WASH, stroke=INDIGO_WASH)
+    drawing.path([(across(x), up(y)) for x, y in points], stroke=INDIGO, width=2)
+    drawing.line(across(grams), up(r.value("ph")), across(grams), 176, stroke=INDIGO, dash="4 3")
+    drawing.circle(across(grams), up(r.value("ph")), 6, fill=INDIGO, stroke=INDIGO)
+    for tick in nice_ticks(0, most, 5):
+        drawing.text(across(tick), 194, f"{r.number(tick, 0 if most >= 5 else 1)}", anchor="middle", size=13, fill=SOFT)
+    drawing.text(194, 214, f"grams of {LABELS[chemical].split(' (')[0].lower()}, pure", anchor="middle", size=13, fill=SOFT)
+    return drawing.picture("pH by how much goes in", f"pH falls from {points[0][1]:.1f} in plain water to {points[-1][1]:.1f} at {most:.0f} g; {r.value('ph'):.1f} at {grams:.1f} g."
+                           if points[-1][1] < points[0][1] else f"pH rises from {points[0][1]:.1f} in plain water to {points[-1][1]:.1f} at {most:.0f} g; {r.value('ph'):.1f} at {grams:.1f} g.")
+
+
+def equal(r):
+    """Every acid that gives the same pH in this water."""
+    ph, volume, hard = r.value("ph"), r.given["liters"] / 1000, r.kept["alkaline"]
+    rows = []
+    for key in SOUR:
+        try:
+            grams = dose_for_ph(key, ph, volume, alkalinity=hard)
+        except OutOfRange:
+            continue
+        liquid = f"{r.number(volume_of(key, grams, 5.0))} mL of 5 %" if key == "acetic" else "–"
+        rows.append((LABELS[key], f"{r.number(grams, 1)} g", liquid))
+    return Table(f"The same pH by other acids, in this water", ("Acid", "Pure", "As a liquid"), tuple(rows)) if len(rows) > 1 else None
+
+
+COUNTED, WISHED, OTHER = {"do": (AMOUNT, SWAP)}, {"do": (TARGET,)}, {"do": (SWAP,)}
+CHEMICALS = tuple(Option(key, LABELS[key]) for key in ACIDS)
+
+CARD = Card(
+    id="bath-acid", chapter="dye", place=30, handles=("acid", "alkali"),
+    question="How sour is the bath?",
+    inputs=(
+        Input("do", CHOICE, "What you want", default=AMOUNT, options=(Option(AMOUNT, "The pH that an amount gives"), Option(TARGET, "The amount for a pH"), Option(SWAP, "Another acid for the same pH"))),
+        Input("liters", VOLUME, "Bath", default="8 L", allowed=("50 mL", "1000 L"), usual=("1 L", "40 L"), rough="3 %", units=("L", "mL", "gal"), bench="pots.fill", strict=True),
+        Input("water", CHOICE, "Water", default="soft", options=(Option("soft", "Soft"), Option("middling", "In between"), Option("hard", "Hard: kettles fur up"), Option("pure", "Rain or distilled"),
+                                                                Option("known", "Its alkalinity is known"))),
+        Input("alkalinity", NUMBER, "Alkalinity, mg/L as calcium carbonate", default="40", allowed=("0", "1000"), usual=("10", "350"), rough="10 %", when={"water": ("known",)}, strict=True,
+              measure="From the supplier’s report; total hardness is not the same."),
+        Input("chemical", CHOICE, "Acid or alkali", default="citric", options=CHEMICALS),
+        Input("grams", MASS, "How much, pure", default="4 g", allowed=("0 g", "20 kg"), usual=("0.5 g", "100 g"), rough="0.1 g", units=("g", "oz"), when=COUNTED, strict=True,
+              measure="100 mL of 5 % vinegar holds 5 g."),
+        Input("strength", PERCENT, "Strength of the liquid, by weight", default="5 %", allowed=("1 %", "90 %"), usual=("4 %", "60 %"), when={"chemical": LIQUIDS}, strict=True),
+        Input("target", NUMBER, "pH wanted", default="4", allowed=("1", "13"), usual=("3", "10.5"), when=WISHED, strict=True),
+        Input("other", CHOICE, "Instead of it", default="acetic", options=CHEMICALS, when=OTHER),
+        Input("other_strength", PERCENT, "Strength of that liquid, by weight", default="5 %", allowed=("1 %", "90 %"), usual=("4 %", "60 %"), when={"do": (SWAP,), "other": LIQUIDS}, strict=True),
+        Input("strip", NUMBER, "What a pH strip says", allowed=("0", "14"), usual=("2", "11"), optional=True, strict=True, measure="In a cooled sample; a strip is good to half a step."),
+    ),
+    results=(
+        Result("ph", NUMBER, "pH, water alone, before fiber", finest=(0.05,)),
+        Result("grams", MASS, "Acid or alkali, pure", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
+        Result("volume", VOLUME, "as the liquid", units=("mL",), finest=(1,), floor=0.0),
+        Result("other_grams", MASS, "The other one, pure", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
+        Result("other_volume", VOLUME, "as its liquid", units=("mL",), finest=(1,), floor=0.0),
+    ),
+    answer=answer, say=say, notes=notes, pictures=(curve,), tables=(equal,),
+    basis=Basis(MODEL, "All charges cancel, with activities (Davies), at 25 °C. Water alone: fiber, dye and heat shift it. A strip in the cooled bath decides."),
+    sources=(GOLDBERG_2002, SPANA_HELP, ATOMIC_WEIGHTS, HANDBOOK_DENSITIES, PH_TABLE, COMMON_PRACTICE),
+    cautions=(Caution("Acid into water.", "Never water into acid; goggles and gloves, stir slowly. No bleach near any acid. Soda into a sour bath foams. The maker’s safety data sheet comes first."),),
+    carry=(Carry("acid-dilution", "Thin a strong acid first", {}), Carry("drain-check", "May it go down the drain?", {"volume": "liters", "ph": "ph"})),
+)

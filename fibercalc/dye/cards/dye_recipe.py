@@ -1,0 +1,210 @@
+"""A recipe at the pot: milliliters of each stock, acid, salt, and water to top up, for a pot, a lot and a run."""
+
+from ...core.answer import Table
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.problem import OutOfRange, Refused
+from ...core.table import read_table
+from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
+from ...sources import ARITHMETIC, COMMON_PRACTICE, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
+from ...yarn.fiber_density import fiber_densities, fiber_density
+from ..measuring import error_share, least_dose, volume_error
+from ..pictures.pot import pot_picture
+from ..recipe import (bath_volume, carried_water, dye_mass, measurable_strength, over_held, pot_level, pots_for, recipe_mass, shade_error, skeins_that_fit, spread_over_pots, stock_volume,
+                      top_up_water, yarn_displacement)
+
+NONE, CITRIC, LIQUID = "none", "citric", "liquid"
+CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
+POORLY = 5.0  # %: a dose measured worse than this is named (our own edge)
+
+
+def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_class, dyes, liquor_ratio, fill, pick_up, acid, acid_share, acid_strength, salt_share, syringe, syringe_error, lots):
+    if damp == "yes":
+        goods = w.step("goods", "skeins * skein_mass * (1 + regain_usual / 100) / (1 + regain_now / 100)", recipe_mass(skeins * skein_mass, regain_now, regain_usual), MASS,
+                       label="Yarn in the lot, as dry as usual")
+    else:
+        goods = w.step("goods", "skeins * skein_mass", skeins * skein_mass, MASS, label="Yarn in the lot")
+    total = w.step("total_depth", "sum(dyes.depth)", sum(row.depth for row in dyes), PERCENT, label="Depth of shade in all")
+    if total == 0:
+        raise Refused("Dyes: all depths are 0; give at least one.", "dyes.1.depth")
+    doses, stock, dye = [], 0.0, 0.0
+    for number, row in enumerate(dyes, 1):
+        mass = dye_mass(goods, row.depth)
+        volume = stock_volume(mass, row.strength)
+        w.step(f"stock_{number}", f"goods * dyes[{number}].depth / dyes[{number}].strength", volume, VOLUME, label=f"Stock of {row.name}")
+        doses.append((row, mass, volume))
+        stock, dye = stock + volume, dye + mass
+    w.step("stock_total", " + ".join(f"stock_{number}" for number in range(1, len(dyes) + 1)), stock, VOLUME, label="Stocks in all")
+    w.step("dye_total", "goods * total_depth / 100", dye, MASS, label="Dye in all")
+    bath = w.step("bath", "goods * liquor_ratio", bath_volume(goods, liquor_ratio), VOLUME, label="Bath for the lot")
+    density = w.looked_up("density", "yarn", "morton-hearle-fiber-densities", "fiber", fiber, "at_65", label="Density of the fiber, g/cm³") if _at_65(fiber) else fiber_density(fiber)
+    one = goods / skeins
+    most = w.decide("most", skeins_that_fit(fill, one, liquor_ratio, density))
+    if most < 1:
+        raise Refused(f"Pot filled to at most: one skein with its bath takes {_liters(bath_volume(one, liquor_ratio) + yarn_displacement(one, density))} L; "
+                      "use a larger pot or a lower liquor ratio.", "fill")
+    pots = w.decide("pots", pots_for(skeins, most))
+    w.searched("potfuls", pots, (f"potfuls * {most} >= skeins",), f"skeins / {most}", label=f"Potfuls, at most {most} skeins in each")
+    loads = spread_over_pots(skeins, pots)
+    acid_pure, acid_volume = 0.0, 0.0
+    if acid != NONE:
+        acid_pure = w.step("acid_pure", "goods * acid_share / 100", dye_mass(goods, acid_share), MASS, label="Acid, pure")
+    if acid == LIQUID:
+        acid_volume = w.step("acid_volume", "100 * acid_pure / acid_strength", stock_volume(acid_pure, acid_strength), VOLUME, label="Acid, as the liquid")
+    salt = w.step("salt", "goods * salt_share / 100", dye_mass(goods, salt_share), MASS, label="Salt") if salt_share else None
+    carried = w.step("carried", "goods * pick_up / 100", carried_water(goods, pick_up), VOLUME, label="Water that the wet yarn brings")
+    try:
+        water = top_up_water(bath, stock + acid_volume + carried)
+    except OutOfRange as over:
+        raise Refused(f"Dyes: {over.reason}.", "dyes.1.strength") from None
+    w.step("water", "bath - stock_total - carried" + (" - acid_volume" if acid == LIQUID else ""), water, VOLUME, label="Water to top up")
+    raised = yarn_displacement(goods * loads[0] / skeins, density)
+    level = pot_level(bath * loads[0] / skeins, raised, fill)
+    w.step("level", f"bath * {loads[0]} / skeins + goods * {loads[0]} / skeins / {'density' if _at_65(fiber) else format(density, 'g')}", level, VOLUME, label="The fullest pot, yarn and all")
+    return {"stock_total": stock, "dye_total": dye, "water": water, "bath": bath, "acid_pure": acid_pure or None, "acid_volume": acid_volume or None, "salt": salt, "potfuls": pots,
+            "level": level, "total_depth": total, "goods": goods, "doses": doses, "loads": loads, "carried": carried, "raised": raised,
+            "over": over_held(total, CLASSES[dye_class]["depth_mark"])}
+
+
+def _liters(milliliters):
+    return f"{milliliters / 1000:.1f}"
+
+
+def _at_65(fiber):
+    return isinstance(fiber_densities().row("fiber", fiber)["at_65"], float)
+
+
+def say(r):
+    parts = [f"{r.number(volume, _decimals(volume))} mL of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0]
+    listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
+    pots = int(r.value("potfuls"))
+    in_pots = "in one pot" if pots == 1 else f"shared over {pots} pots"
+    return f"Measure {listed}.", f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')} on {r.text('goods', 'g')} of yarn, {in_pots}."
+
+
+def _acid_words(r):
+    if r.has("acid_volume"):
+        return f" and {r.text('acid_volume', 'mL')} of the acid"
+    return f" and {r.text('acid_pure', 'g')} of citric acid" if r.has("acid_pure") else ""
+
+
+def _decimals(volume):
+    return 0 if volume >= 20 else 1
+
+
+def _poorly(r):
+    """Doses that the syringe measures worse than it should: the dose, its error as a share of it and of the shade, and the stock to use."""
+    found = []
+    capacity, error = r.given["syringe"], r.given["syringe_error"]
+    least = least_dose(error, POORLY)
+    for row, mass, volume in r.kept["doses"]:
+        if volume <= 0:
+            continue
+        off = volume_error(volume, capacity, error)
+        if error_share(off, volume) > POORLY:
+            try:
+                weaker = measurable_strength(mass, least)
+            except OutOfRange:
+                weaker = None
+            found.append((row, volume, error_share(off, volume), shade_error(off, row.strength, r.value("goods"), r.value("total_depth")), weaker))
+    return found
+
+
+def notes(r):
+    said = []
+    for row, volume, share, of_shade, weaker in _poorly(r):
+        fix = f" From a {r.number(weaker, 2).rstrip('0').rstrip('.,')} % stock it would be {r.number(volume * row.strength / weaker, 0)} mL, measured well." if weaker and weaker < row.strength else ""
+        said.append(f"{r.number(volume, 1)} mL of {row.name} is good to ± {share:.0f} % only, which is {of_shade:.1f} % of the whole shade.{fix}")
+    row = CLASSES[r.given["dye_class"]]
+    if r.kept["over"] > 0:
+        said.append(f"{r.text('total_depth')} is over the {row['depth_mark']:g} % that the table calls deep for {row['label'].lower()}: what the fiber cannot hold stays in the bath and bleeds.")
+    if r.given["acid"] == LIQUID:
+        said.append("The acid's strength is taken as grams in 100 mL, as a vinegar's label gives it.")
+    said.append("Percent of shade is of the dry weight of the fiber; percent of a stock is grams of dye in 100 mL of it.")
+    return said
+
+
+def doses(r):
+    """Each dose for a pot, the lot and the run."""
+    loads, skeins, lots = r.kept["loads"], r.given["skeins"], r.given["lots"]
+    share = loads[0] / skeins
+    lines = [(row.name, volume, "mL") for row, _, volume in r.kept["doses"]]
+    if r.has("acid_volume"):
+        lines.append(("Acid, liquid", r.value("acid_volume"), "mL"))
+    elif r.has("acid_pure"):
+        lines.append(("Citric acid", r.value("acid_pure"), "g"))
+    if r.has("salt"):
+        lines.append(("Salt", r.value("salt"), "g"))
+    lines += [("Water", r.value("water"), "mL"), ("Bath in all", r.value("bath"), "mL")]
+    rows = tuple((name, f"{r.number(amount * share, _decimals(amount * share))} {unit}", f"{r.number(amount, _decimals(amount))} {unit}",
+                  f"{r.number(amount * lots, _decimals(amount * lots))} {unit}") for name, amount, unit in lines)
+    fullest = f"Fullest pot ({loads[0]} {'skein' if loads[0] == 1 else 'skeins'})"
+    return Table("What to measure", ("What", fullest, f"Lot ({skeins})", f"Run ({lots} {'lot' if lots == 1 else 'lots'})"), rows)
+
+
+def powder(r):
+    """The same dye weighed as powder, for those who make no stock."""
+    rows = tuple((row.name, f"{row.depth:g} %", f"{r.number(mass, 2)} g", f"{r.number(mass * r.given['lots'], 2)} g") for row, mass, _ in r.kept["doses"])
+    return Table("Dye in it, as powder", ("Dye", "Depth", "Lot", "Run"), rows)
+
+
+def picture(r):
+    share = r.kept["loads"][0] / r.given["skeins"]
+    parts = [(row.name, volume * share) for row, _, volume in r.kept["doses"] if volume > 0]
+    if r.has("acid_volume"):
+        parts.append(("acid", r.value("acid_volume") * share))
+    return pot_picture(r.value("water") * share, parts, r.kept["carried"] * share, r.kept["raised"], r.given["fill"])
+
+
+DAMP, SOUR, WET = {"damp": ("yes",)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
+
+CARD = Card(
+    id="dye-recipe", chapter="dye", place=10, handles=("powder", "acid", "heat"),
+    question="How much of each dye for this pot?",
+    inputs=(
+        Input("skeins", COUNT, "Skeins in the lot", default="4", allowed=("1", "500"), usual=("1", "40")),
+        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("0.5 g", "5 kg"), usual=("5 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", strict=True,
+              measure="Dry, before it is soaked."),
+        Input("damp", CHOICE, "Correct for damp?", default="no", options=(Option("no", "No, weighed as usual"), Option("yes", "Yes, by regain"))),
+        Input("regain_now", PERCENT, "Regain when weighed", default="15.5 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP, measure="From “It says 100 g, mine says 103”."),
+        Input("regain_usual", PERCENT, "Regain the recipe was made at", default="13 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP),
+        Input("fiber", CHOICE, "Mostly", default="wool", options=tuple(Option(row["fiber"], row["fiber"][0].upper() + row["fiber"][1:]) for row in fiber_densities().rows)),
+        Input("dye_class", CHOICE, "Class of dye", default="acid-unknown", options=tuple(Option(key, row["label"]) for key, row in CLASSES.items())),
+        Rows("dyes", "Dyes", "dye", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
+             fields=(Input("name", TEXT, "Name", default="yellow", longest=24), Input("depth", PERCENT, "Depth", default="0.1 %", allowed=("0 %", "12 %"), usual=("0.01 %", "4 %"), strict=True),
+                     Input("strength", CONCENTRATION, "Strength of its stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"),
+                           units=("g/100 mL", "g/L"), strict=True)),
+             default=({"name": "navy", "depth": "0.62 %"}, {"name": "black", "depth": "0.24 %"}, {"name": "brown", "depth": "0.04 %"})),
+        Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", default="20", allowed=("2", "120"), usual=("15", "40"), measure="20 is a liquor ratio of 20 to 1."),
+        Input("fill", VOLUME, "Pot filled to at most", default="9 L", allowed=("0.1 L", "500 L"), usual=("2 L", "40 L"), units=("L", "mL", "qt", "gal"), bench="pots.fill", strict=True,
+              measure="With the yarn in it; leave room to boil and to stir."),
+        Input("pick_up", PERCENT, "Water that the soaked yarn brings", default="150 %", allowed=("0 %", "600 %"), usual=("50 %", "300 %"), measure="Of its dry weight; 0 for dry yarn, about 150 when squeezed."),
+        Input("acid", CHOICE, "Acid", default=CITRIC, options=(Option(CITRIC, "Citric acid, crystals"), Option(LIQUID, "Vinegar or acetic acid, liquid"), Option(NONE, "None in this recipe"))),
+        Input("acid_share", PERCENT, "Acid, percent of the yarn", default="1 %", allowed=("0 %", "20 %"), usual=("1 %", "4 %"), when=SOUR, strict=True, measure="As pure acid. The pH decides: see “How sour is the bath?”."),
+        Input("acid_strength", CONCENTRATION, "Strength of the liquid", default="5 g/100 mL", allowed=("1 g/100 mL", "12 g/100 mL"), usual=("4 g/100 mL", "10 g/100 mL"), units=("g/100 mL", "g/L"), when=WET,
+              strict=True, measure="As on the bottle. Dilute a stronger acid first."),
+        Input("salt_share", PERCENT, "Glauber’s salt, percent of the yarn", allowed=("0 %", "100 %"), usual=("0 %", "20 %"), optional=True, measure="Without its water. Blank for none."),
+        Input("syringe", VOLUME, "Syringe or cylinder holds", default="60 mL", allowed=("0.5 mL", "2 L"), usual=("5 mL", "250 mL"), units=("mL",), strict=True),
+        Input("syringe_error", VOLUME, "It is good to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), strict=True, measure="Either way, for one filling."),
+        Input("lots", COUNT, "Lots of this in the run", default="1", allowed=("1", "200"), usual=("1", "20")),
+    ),
+    results=(
+        Result("stock_total", VOLUME, "Stocks in all", units=("mL",), finest=(1,)),
+        Result("dye_total", MASS, "Dye in all", units=("g",), finest=(0.01,)),
+        Result("water", VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 50), floor=0.0),
+        Result("acid_pure", MASS, "Acid, pure", units=("g",), finest=(0.1,)),
+        Result("acid_volume", VOLUME, "Acid, liquid", units=("mL",), finest=(1,)),
+        Result("salt", MASS, "Salt", units=("g",), finest=(0.1,)),
+        Result("bath", VOLUME, "Bath in all", units=("L",), finest=(0.1,)),
+        Result("potfuls", COUNT, "Potfuls", rounding="up"),
+        Result("level", VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.1,)),
+        Result("goods", MASS, "Yarn", units=("g", "oz"), finest=(1, 0.1)),
+        Result("total_depth", PERCENT, "Depth of shade", finest=(0.01,)),
+    ),
+    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(doses, powder),
+    basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
+    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COMMON_PRACTICE, ARITHMETIC),
+    cautions=(Caution("Powder, acid and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid into water, never water into acid; lid away from you. "
+                      "The maker’s safety data sheet comes first."),),
+    carry=(Carry("bath-acid", "How sour will that bath be?", {"liters": "bath", "grams": "acid_pure"}), Carry("bath-heat", "How long does it take to heat?", {"bath": "bath", "fiber_mass": "goods"}),
+           Carry("stock-solution", "Make up the stock", {}), Carry("pots", "How long does the whole run take?", {}), Carry("drain-check", "May it go down the drain?", {"volume": "bath"})),
+)
