@@ -23,10 +23,9 @@ def channels_of(color: Color) -> Three:
 
     color  any color; one more vivid or brighter than a dyed fiber can be is drawn to the edge
     Raises nothing.
-    Source: itu-bt2020 (primaries); CIELAB as core.color has it.
+    Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
-    fy = (color.lightness + 16) / 116
-    x, y, z = (_light(f) * white for f, white in zip((fy + color.a / 500, fy, fy - color.b / 200), D65))
+    x, y, z = xyz_of(color)
     return tuple(min(max(row[0] * x + row[1] * y + row[2] * z, DARKEST), LIGHTEST) for row in TO_CHANNELS)
 
 
@@ -37,12 +36,34 @@ def lab_of(red: float, green: float, blue: float) -> Three:
     green  reflectance in green, 0 to 1
     blue   reflectance in blue, 0 to 1
     Raises nothing.
-    Source: itu-bt2020 (primaries); CIELAB as core.color has it.
+    Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     first, second, third = FROM_CHANNELS
-    fx = _root((first[0] * red + first[1] * green + first[2] * blue) / D65[0])
-    fy = _root((second[0] * red + second[1] * green + second[2] * blue) / D65[1])
-    fz = _root((third[0] * red + third[1] * green + third[2] * blue) / D65[2])
+    return lab_from_xyz(first[0] * red + first[1] * green + first[2] * blue, second[0] * red + second[1] * green + second[2] * blue,
+                        third[0] * red + third[1] * green + third[2] * blue)
+
+
+def xyz_of(color: Color) -> Three:
+    """X, Y and Z of a color, Y of white being 1.
+
+    color  any color
+    Raises nothing.
+    Source: cie-15 (CIELAB).
+    """
+    fy = (color.lightness + 16) / 116
+    return tuple(_light(f) * white for f, white in zip((fy + color.a / 500, fy, fy - color.b / 200), D65))
+
+
+def lab_from_xyz(x: float, y: float, z: float) -> Three:
+    """L*, a* and b* of X, Y and Z.
+
+    x  X, Y of white being 1
+    y  Y
+    z  Z
+    Raises nothing.
+    Source: cie-15 (CIELAB).
+    """
+    fx, fy, fz = _root(x / D65[0]), _root(y / D65[1]), _root(z / D65[2])
     return 116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)
 
 
@@ -51,7 +72,7 @@ def color_of(channels: Three) -> Color:
 
     channels  reflectance in red, green and blue, 0 to 1
     Raises nothing.
-    Source: itu-bt2020 (primaries); CIELAB as core.color has it.
+    Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     lightness, a, b = lab_of(*channels)
     return from_lab(min(max(lightness, 0.0), 100.0), a, b)
