@@ -176,6 +176,15 @@ PH_TABLE_BASES = Source("ph-table-bases", "", "pH of common solutions, a supplie
 NBS_RP1690 = Source("nbs-rp1690", "W. J. Hamer, G. D. Pinching, S. F. Acree", "pH standards of potassium hydrogen phthalate, NBS Research Paper RP1690", "1946", read="2026-11")
 NBS_BUFFERS_1969 = Source("nbs-buffers-1969", "US National Bureau of Standards", "Two new standards for the pH scale, Journal of Research 73A, 37 (abstract)", "1969", read="2026-11")
 NBS_PRIMARY_BUFFERS = Source("nbs-primary-buffers", "US National Bureau of Standards", "Primary phosphate buffers at 25 °C, recalled", how="memory")
+# Dye: color.
+KM_APPLICATION_NOTE = Source(
+    "km-application-note", "", "An instrument maker's application note on Kubelka-Munk theory (K/S, its additivity, where it is weak)", "2008", read="2026-11")
+SHARMA_2005 = Source(
+    "sharma-2005", "G. Sharma, W. Wu, E. N. Dalal", "The CIEDE2000 color-difference formula, Color Research and Application 30, 21: abstract read, the rows of "
+    "Table 1 in several public test suites", "2005", "secondary", "2026-11")
+CIE_15 = Source("cie-15", "CIE", "CIE 15 Colorimetry: CIELAB and the D65 white, recalled and checked against two libraries", "2004", "memory")
+IEC_61966 = Source("iec-61966", "IEC", "IEC 61966-2-1: sRGB, recalled and checked against two libraries", "1999", "memory")
+ITU_BT2020 = Source("itu-bt2020", "ITU", "Recommendation ITU-R BT.2020: primaries, recalled and checked against a library", "2015", "memory")
 
 
 def all_sources() -> dict[str, Source]:
