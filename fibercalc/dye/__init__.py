@@ -1,0 +1,1 @@
+"""Dye: recipes, stocks, shades, acid, heat, pots and drying."""
