@@ -3,19 +3,20 @@
 import pytest
 
 from fibercalc.core.table import read_table
+from fibercalc.dye.recipe import USUAL_STRENGTHS
 from fibercalc.sources import all_sources
 
 KINDS = {"protein", "nylon", "cellulose", "none"}
 HANDLED = {"powder", "acid", "alkali", "heat", "metal"}
 # Standard atomic weights (IUPAC, rounded), for the metal in a mordant.
-WEIGHTS = {"H": 1.008, "C": 12.011, "O": 15.999, "S": 32.06, "K": 39.098, "Al": 26.982, "Fe": 55.845, "Cu": 63.546}
+ATOMIC = {"H": 1.008, "C": 12.011, "O": 15.999, "S": 32.06, "K": 39.098, "Al": 26.982, "Fe": 55.845, "Cu": 63.546}
 
 
 def rows(name: str, chapter: str = "dye") -> list[dict]:
     return list(read_table(chapter, name).rows)
 
 
-@pytest.mark.parametrize("name", ["dye-classes", "fibers-in-the-bath", "auxiliaries", "depth-words", "stock-strengths", "dilution-ladder", "steam-times", "liquor-ratios"])
+@pytest.mark.parametrize("name", ["dye-classes", "fibers-in-the-bath", "auxiliaries", "depth-words", "stock-strengths", "steam-times", "liquor-ratios"])
 def test_keys_are_not_repeated_and_low_is_not_above_high(name):
     found = rows(name)
     assert len({row["key"] for row in found}) == len(found)
@@ -34,6 +35,7 @@ def test_each_class_takes_a_fiber_that_is_listed_and_says_what_it_handles():
         assert {"powder", "heat"} <= set(row["handles"].split()) <= HANDLED, row["key"]
         assert ("acid" in row["handles"]) == (row["ph_high"] <= 7.0 and "cellulose" not in row["takes"]), row["key"]
         assert ("alkali" in row["handles"]) == (row["ph_low"] > 9), row["key"]
+        assert row["top_c"] == "" or row["top_c"] <= 100, row["key"]
         assert row["depth_source"] in all_sources(), row["key"]
 
 
@@ -65,12 +67,9 @@ def test_mineral_acids_are_listed_as_not_taken():
     assert mineral and all("no card" in row["note"] for row in mineral)
 
 
-def test_each_jar_of_the_ladder_is_half_of_the_one_before():
-    found = rows("dilution-ladder")
-    assert found[0]["percent"] == 100
-    for one, after in zip(found, found[1:]):
-        assert after["percent"] == one["percent"] / 2
-        assert after["parts"] == f"1 part in {100 / after['percent']:.0f}"
+def test_strengths_that_have_a_use_are_the_usual_ones():
+    """A strength is written in the recipe's list; the table says what each is for."""
+    assert {row["percent"] for row in rows("stock-strengths")} <= set(USUAL_STRENGTHS)
 
 
 def test_crystals_of_glaubers_salt_weigh_what_the_note_says():
@@ -96,7 +95,7 @@ def test_chrome_is_not_offered():
 ])
 def test_metal_in_a_mordant_by_atomic_weights(key, metal, weight):
     row = read_table("safe", "mordants").row("key", key)
-    share = 100 * WEIGHTS[metal] / sum(WEIGHTS[one] * count for one, count in weight.items())
+    share = 100 * ATOMIC[metal] / sum(ATOMIC[one] * count for one, count in weight.items())
     assert row["metal"] == metal and row["metal_percent"] == pytest.approx(share, abs=0.005)
 
 

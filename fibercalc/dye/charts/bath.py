@@ -1,7 +1,7 @@
 """Charts of the bath: acids, alkalis and salts with their published ranges, liquor ratios, steam setting."""
 
 from ...core.answer import Table
-from ...core.marks import MARKS, meaning
+from ...core.marks import meaning
 from ...core.table import read_table
 from .cells import between, named_sources
 
@@ -17,7 +17,7 @@ def auxiliaries() -> list[Table]:
     for unit, title in (("%", "Acids and salts for acid dyes, % of dry fiber"), ("g/L", "Salt and soda for reactive dyes on cotton, g in each liter of bath")):
         found = [row for row in table.rows if row["unit"] == unit]
         rows = tuple((classes[row["dye_class"]], row["label"], row["shade"], between(row["low"], row["high"], row["status"]), row["note"] or "–") for row in found)
-        made.append(Table(title, ("Class", "What", "Shade", "How much", "Note"), rows, (table.note.partition(" Gl")[2] and "Gl" + table.note.partition(" Gl")[2] + " " if unit == "%" else "")
+        made.append(Table(title, ("Class", "What", "Shade", "How much", "Note"), rows, (table.note + " " if unit == "%" else "")
                           + meaning(*(row["status"] for row in found)), tuple(dict.fromkeys(row["source"] or table.source for row in found))))
     return made
 
@@ -28,7 +28,7 @@ def liquor_ratios() -> list[Table]:
     Source: memory of textbooks (dyeing-textbook); craft-page-dyeing; cotton-depth-2016.
     """
     table = read_table("dye", "liquor-ratios")
-    rows = tuple((row["label"], between(row["low"], row["high"], row["status"]), f"{_liters(row['low'], row['high'])}") for row in table.rows)
+    rows = tuple((row["label"], between(row["low"], row["high"], row["status"]), _liters(row["low"], row["high"])) for row in table.rows)
     return [Table("Liquor ratio", ("Where", "mL for each gram", "Bath for 400 g, L"), rows,
                   f"30 mL for each gram is written 30:1. {table.note} The last column is computed. " + meaning(*(row["status"] for row in table.rows)), named_sources(table))]
 

@@ -23,7 +23,7 @@ def dye_classes() -> list[Table]:
     sources = named_sources(table, *(row["depth_source"] for row in table.rows))
     return [
         Table("Dye classes", ("Class", "Fibers", "pH", "Top, °C", "Hold", "Deep is up to, %", "Ends in the fiber, %"), rows,
-              "Depth is dye in % of dry fiber, all dyes together; more than deep is likely to stay in the bath, and black goes beyond it (4 to 8 %†). What ends in the fiber is % of "
+              "Depth is dye in % of dry fiber, all dyes together; more than deep is likely to stay in the bath, and black goes beyond it (4 to 8 %†). A dash: ask the maker. What ends in the fiber is % of "
               "the dye put in; for reactive dyes what is fixed. The maker's sheet comes first. " + meaning("secondary", "memory", "practice"), sources),
         Table("What each class is like", ("Class", "What to know"), notes, meaning("memory", "practice"), sources),
     ]
@@ -41,5 +41,7 @@ def fibers_in_the_bath() -> list[Table]:
                   named_sources(table))]
 
 
-def _top(celsius: float, status: str) -> str:
+def _top(celsius, status: str) -> str:
+    if celsius == "":
+        return "–"
     return ("boil" if celsius == BOIL else f"{celsius:.0f}") + MARKS[status]

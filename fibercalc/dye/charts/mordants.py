@@ -22,7 +22,7 @@ def mordants() -> list[Table]:
     metals = tuple((row["label"], row["metal"], marked(row["metal_percent"], row["metal_status"]), row["note"]) for row in offered if row["metal"])
     return [
         Table("Mordants, % of dry fiber", ("Mordant", "Published", "Warn above", "Why"), rows,
-              "Old books print more: alum 25, copper sulfate 15.6, dichromate 2 to 3. " + meaning("secondary", "memory", "practice"), named_sources(table, "common-practice")),
+              "Old books print more: alum 25, copper sulfate 15.6, dichromate 3. " + meaning("secondary", "memory", "practice"), named_sources(table, "common-practice")),
         Table("Metal in the mordant", ("Mordant", "Metal", "% of its weight", "Note"), metals,
               "A dash is a share that depends on what was bought. Computed from atomic weights, with the water that the crystals hold. " + meaning("computed"), ("arithmetic", *named_sources(table))),
     ]
