@@ -5,8 +5,6 @@ Strength of a stock is grams of dye in 100 mL of it. A liquor ratio of 20 means 
 """
 
 from collections.abc import Sequence
-from math import ceil, floor
-
 from ..core.problem import OutOfRange, require
 from ..yarn.moisture import mass_at_other_regain
 
@@ -177,47 +175,6 @@ def pot_level(bath: float, displacement: float, fill_line: float) -> float:
         raise OutOfRange("bath", bath, 0.0, fill_line - displacement, f"bath and yarn come to {level / 1000:.1f} L and the pot may be filled to {fill_line / 1000:.1f} L: "
                          "use less yarn in a pot, a lower liquor ratio or a larger pot")
     return level
-
-
-def skeins_that_fit(fill_line: float, skein: float, liquor_ratio: float, density: float) -> int:
-    """Most skeins whose bath and yarn stay at or under the pot's fill line; 0 where not even one does.
-
-    fill_line     mL, above 0
-    skein         g of one, above 0 to 100,000
-    liquor_ratio  mL for each gram, 1 to 200
-    density       g/cm3 of the fiber, 0.5 to 3
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("fill_line", fill_line, above=0.0)
-    return floor(fill_line / (bath_volume(skein, liquor_ratio) + yarn_displacement(skein, density)) + 1e-9)
-
-
-def pots_for(skeins: int, most: int) -> int:
-    """Potfuls for a lot.
-
-    skeins  1 or more
-    most    skeins in a pot, 1 or more
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("skeins", skeins, 1)
-    require("most", most, 1)
-    return ceil(skeins / most)
-
-
-def spread_over_pots(skeins: int, pots: int) -> list[int]:
-    """Skeins in each pot, as even as whole skeins can be, fuller pots first.
-
-    skeins  1 or more
-    pots    1 to skeins
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("skeins", skeins, 1)
-    require("pots", pots, 1, skeins)
-    each, over = divmod(skeins, pots)
-    return [each + (place < over) for place in range(pots)]
 
 
 def over_held(total_depth: float, held: float) -> float:

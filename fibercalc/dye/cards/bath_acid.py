@@ -14,15 +14,14 @@ ACIDS = ("citric", "citric-monohydrate", "acetic", "formic", "ammonia", "soda-as
 LABELS = {key: read_table("safe", "bath-chemicals").row("key", key)["label"] for key in ACIDS}
 LIQUIDS = ("acetic", "formic", "ammonia")
 SOUR = ("citric", "citric-monohydrate", "acetic", "formic")
-# Alkalinity of tap water by the word for it, mg/L as calcium carbonate, middle and half-width (common practice, wide).
-WATERS = {"soft": (40.0, 30.0), "middling": (120.0, 60.0), "hard": (250.0, 90.0), "pure": (0.0, 2.0)}
+WATERS = {row["water"]: row for row in read_table("dye", "tap-waters").rows}
 SOURNESS = 0.5  # pH, half a step of a paper strip either way
 
 
 def answer(w, do, liters, water, alkalinity, chemical, grams, strength, target, other, other_strength, strip):
-    alkaline, half = (alkalinity, 0.0) if water == "known" else WATERS[water]
+    alkaline, ends_of = alkalinity, ()
     if water != "known":
-        w.step("alkalinity", f"{alkaline:g}", alkaline, NUMBER, label=f"Alkalinity of {water} water, mg/L as calcium carbonate (± {half:g})")
+        alkaline, ends_of = w.looked_up("alkalinity", "dye", "tap-waters", "water", water, "middle", label="Alkalinity of the water, mg/L as calcium carbonate"), (WATERS[water]["low"], WATERS[water]["high"])
     volume = liters / 1000
 
     def dose(key, ph, hard=alkaline):
@@ -43,13 +42,13 @@ def answer(w, do, liters, water, alkalinity, chemical, grams, strength, target, 
         ph = bath_ph(volume, {chemical: grams}, alkaline)
         w.solved("ph", "charge(ph, grams)", ph, NUMBER, label="pH, where all charges cancel", using=(left,))
     salts = ionic_strength(volume, {chemical: grams}, alkaline)
-    ends = [bath_ph(volume, {chemical: grams}, max(alkaline + sign * half, 0.0)) for sign in (-1, 1)]
     found = {"ph": ph, "grams": grams, "volume": None, "other_grams": None, "other_volume": None, "salts": salts, "alkaline": alkaline}
     w.error("ph", ph_error(salts))
-    if half:
+    if ends_of:
+        ends = [bath_ph(volume, {chemical: grams}, end) for end in ends_of]
         w.band("ph", min(*ends, ph), max(*ends, ph))
-    if do == TARGET and half:
-        doses = [_or_zero(chemical, target, volume, max(alkaline + sign * half, 0.0)) for sign in (-1, 1)]
+    if do == TARGET and ends_of:
+        doses = [_or_zero(chemical, target, volume, end) for end in ends_of]
         w.band("grams", min(*doses, grams), max(*doses, grams))
     if chemical in LIQUIDS:
         found["volume"] = _volume(w, "volume", "grams", chemical, grams, strength)
@@ -167,8 +166,7 @@ CARD = Card(
     inputs=(
         Input("do", CHOICE, "What you want", default=AMOUNT, options=(Option(AMOUNT, "The pH that an amount gives"), Option(TARGET, "The amount for a pH"), Option(SWAP, "Another acid for the same pH"))),
         Input("liters", VOLUME, "Bath", default="8 L", allowed=("50 mL", "1000 L"), usual=("1 L", "40 L"), rough="3 %", units=("L", "mL", "gal"), bench="pots.fill", strict=True),
-        Input("water", CHOICE, "Water", default="soft", options=(Option("soft", "Soft"), Option("middling", "In between"), Option("hard", "Hard: kettles fur up"), Option("pure", "Rain or distilled"),
-                                                                Option("known", "Its alkalinity is known"))),
+        Input("water", CHOICE, "Water", default="soft", options=(*(Option(key, row["label"]) for key, row in WATERS.items()), Option("known", "Its alkalinity is known"))),
         Input("alkalinity", NUMBER, "Alkalinity, mg/L as calcium carbonate", default="40", allowed=("0", "1000"), usual=("10", "350"), rough="10 %", when={"water": ("known",)}, strict=True,
               measure="From the supplier’s report; total hardness is not the same."),
         Input("chemical", CHOICE, "Acid or alkali", default="citric", options=CHEMICALS),

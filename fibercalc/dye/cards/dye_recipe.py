@@ -9,11 +9,12 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE, DYE_LAB_MANUAL, DYEING_TERMS
 from ...yarn.fiber_density import fiber_densities, fiber_density
 from ..measuring import error_share, least_dose, volume_error
 from ..pictures.pot import pot_picture
-from ..recipe import (bath_volume, carried_water, dye_mass, measurable_strength, over_held, pot_level, pots_for, recipe_mass, shade_error, skeins_that_fit, spread_over_pots, stock_volume,
-                      top_up_water, yarn_displacement)
+from ..pots import even_loads, skeins_that_fit
+from ..recipe import (bath_volume, carried_water, dye_mass, measurable_strength, over_held, pot_level, recipe_mass, shade_error, stock_volume, top_up_water, yarn_displacement)
 
 NONE, CITRIC, LIQUID = "none", "citric", "liquid"
 CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
+BRIM = 4 / 3  # a pot holds about so many times its fill line (12 L filled to 9 L), for the picture only
 POORLY = 5.0  # %: a dose measured worse than this is named (our own edge)
 
 
@@ -38,13 +39,9 @@ def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_cla
     bath = w.step("bath", "goods * liquor_ratio", bath_volume(goods, liquor_ratio), VOLUME, label="Bath for the lot")
     density = w.looked_up("density", "yarn", "morton-hearle-fiber-densities", "fiber", fiber, "at_65", label="Density of the fiber, g/cm³") if _at_65(fiber) else fiber_density(fiber)
     one = goods / skeins
-    most = w.decide("most", skeins_that_fit(fill, one, liquor_ratio, density))
-    if most < 1:
-        raise Refused(f"Pot filled to at most: one skein with its bath takes {_liters(bath_volume(one, liquor_ratio) + yarn_displacement(one, density))} L; "
-                      "use a larger pot or a lower liquor ratio.", "fill")
-    pots = w.decide("pots", pots_for(skeins, most))
-    w.searched("potfuls", pots, (f"potfuls * {most} >= skeins",), f"skeins / {most}", label=f"Potfuls, at most {most} skeins in each")
-    loads = spread_over_pots(skeins, pots)
+    most = w.decide("most", skeins_that_fit(fill, one, liquor_ratio, 1 / density))
+    loads = w.decide("loads", even_loads(skeins, most))
+    w.searched("potfuls", len(loads), (f"potfuls * {most} >= skeins",), f"skeins / {most}", label=f"Potfuls, at most {most} skeins in each")
     acid_pure, acid_volume = 0.0, 0.0
     if acid != NONE:
         acid_pure = w.step("acid_pure", "goods * acid_share / 100", dye_mass(goods, acid_share), MASS, label="Acid, pure")
@@ -60,13 +57,9 @@ def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_cla
     raised = yarn_displacement(goods * loads[0] / skeins, density)
     level = pot_level(bath * loads[0] / skeins, raised, fill)
     w.step("level", f"bath * {loads[0]} / skeins + goods * {loads[0]} / skeins / {'density' if _at_65(fiber) else format(density, 'g')}", level, VOLUME, label="The fullest pot, yarn and all")
-    return {"stock_total": stock, "dye_total": dye, "water": water, "bath": bath, "acid_pure": acid_pure or None, "acid_volume": acid_volume or None, "salt": salt, "potfuls": pots,
+    return {"stock_total": stock, "dye_total": dye, "water": water, "bath": bath, "acid_pure": acid_pure or None, "acid_volume": acid_volume or None, "salt": salt, "potfuls": len(loads),
             "level": level, "total_depth": total, "goods": goods, "doses": doses, "loads": loads, "carried": carried, "raised": raised,
             "over": over_held(total, CLASSES[dye_class]["depth_mark"])}
-
-
-def _liters(milliliters):
-    return f"{milliliters / 1000:.1f}"
 
 
 def _at_65(fiber):
@@ -152,7 +145,8 @@ def picture(r):
     parts = [(row.name, volume * share) for row, _, volume in r.kept["doses"] if volume > 0]
     if r.has("acid_volume"):
         parts.append(("acid", r.value("acid_volume") * share))
-    return pot_picture(r.value("water") * share, parts, r.kept["carried"] * share, r.kept["raised"], r.given["fill"])
+    fill = r.given["fill"]
+    return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3))
 
 
 DAMP, SOUR, WET = {"damp": ("yes",)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
