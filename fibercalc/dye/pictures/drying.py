@@ -34,7 +34,7 @@ def drying_picture(wet: float, rest: float, ready: float, paces: tuple[float, fl
     drawing.line(LEFT, up(ready), RIGHT, up(ready), stroke=MADDER, width=1.5, dash="6 4")
     drawing.text(RIGHT, up(ready) - 5, "may be weighed", anchor="end", size=13, fill=MADDER, halo=True)
     said = f"{hours[1]:.0f} hours are likely, {hours[2]:.0f} if quick, {hours[0]:.0f} if slow"
-    drawing.text(12, BOTTOM + 56, said)
+    drawing.text(12, BOTTOM + 56, said, size=13)
     if weighed:
         x, y = across(weighed[0]), up(weighed[1])
         drawing.circle(x, y, 6, fill=SHEET, stroke=INK, width=2)

@@ -37,18 +37,20 @@ def heat_picture(points: Sequence[tuple[float, float]], words: Sequence[str], be
         drawing.path([line[-1], *[(across(minutes), up(temperature)) for minutes, temperature in cooling]], stroke=INDIGO, width=2.5, dash="4 4")
     drawing.line(LEFT, up(boiling), RIGHT, up(boiling), stroke=MADDER, width=1.5, dash="6 4")
     drawing.text(RIGHT, up(boiling) - 5, f"boils near {boiling:.0f} {sign}", anchor="end", size=13, fill=MADDER)
-    # Numbers stand on the base line, moved apart where points are close in time, each joined to its point.
-    for number, ((x, y), place) in enumerate(zip(line, moved_apart([x for x, _ in line], 19, LEFT + 9, RIGHT - 9)), 1):
-        drawing.strokes([[(x, y), (x, BOTTOM - 18), (place, BOTTOM - 9)]], stroke=INK, dash="2 3")
+    # Numbers stand near the base line, moved apart where points are close in time, each joined to its point; many stand in two rows.
+    gap = min(19.0, (RIGHT - LEFT - 18) / max(len(line) - 1, 1))
+    for number, ((x, y), place) in enumerate(zip(line, moved_apart([x for x, _ in line], gap, LEFT + 9, RIGHT - 9)), 1):
+        foot = BOTTOM - (29 if gap < 19 and number % 2 else 9)
+        drawing.strokes([[(x, y), (x, foot - 9), (place, foot)]], stroke=INK, dash="2 3")
         drawing.circle(x, y, 3, fill=INK)
-        drawing.circle(place, BOTTOM - 9, 9, fill=SHEET, stroke=INK, width=1.5)
-        drawing.text(place, BOTTOM - 4.5, str(number), anchor="middle", size=13, bold=True)
+        drawing.circle(place, foot, 9, fill=SHEET, stroke=INK, width=1.5)
+        drawing.text(place, foot + 4.5, str(number), anchor="middle", size=13, bold=True)
     said = []
     for number, ((minutes, temperature), each) in enumerate(zip(points, words), 1):
         said.append(f"{clock_time(begin, minutes)}, {temperature:.0f} {sign}: {each}")
         drawing.text(6, BOTTOM + 8 + 20 * number, str(number), bold=True)
-        drawing.text(25, BOTTOM + 8 + 20 * number, said[-1])
+        drawing.text(30, BOTTOM + 8 + 20 * number, said[-1])
     if cooling:
         said.append(f"{clock_time(begin, cooling[-1][0])}, {cooling[-1][1]:.0f} {sign}: cooled")
-        drawing.text(25, BOTTOM + 28 + 20 * len(points), said[-1])
+        drawing.text(30, BOTTOM + 28 + 20 * len(points), said[-1])
     return drawing.picture("The bath, by the clock", "; ".join(said) + ".")
