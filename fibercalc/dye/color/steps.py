@@ -12,7 +12,7 @@ from .path import Path, Recipe, interpolated
 FEWEST, MOST = 2, 60
 EVEN = 3.0  # percent: a difference within this of the mean counts as even
 UNEVEN_BY_CHANNELS = 13.0  # percent at worst, 3 for every second dye: steps even in three channels, seen at every wavelength (tests/against/test_against_spectra.py)
-AIM = 0.3  # percent, at which the search stops: well inside, so that a nudged input still gives an even set
+AIM = 0.05  # percent, at which the search stops: well inside, so that a nudged input still gives an even set
 ROUNDS = 60
 
 
