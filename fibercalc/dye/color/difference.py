@@ -11,6 +11,8 @@ from ...core.color import Color
 from ...core.problem import OutOfRange
 
 TWENTY_FIVE_TO_SEVENTH = 25.0**7
+TURN = 2 * pi
+DEGREES_6, DEGREES_30, DEGREES_63 = radians(6), radians(30), radians(63)
 
 
 def ciede2000(first: Sequence[float], second: Sequence[float]) -> float:
@@ -29,24 +31,24 @@ def ciede2000(first: Sequence[float], second: Sequence[float]) -> float:
     stretch = 1.5 - 0.5 * _blue_part(mean_chroma)  # a* is stretched near gray
     a1, a2 = a1 * stretch, a2 * stretch
     chroma1, chroma2 = hypot(a1, b1), hypot(a2, b2)
-    hue1 = atan2(b1, a1) % (2 * pi) if chroma1 else 0.0
-    hue2 = atan2(b2, a2) % (2 * pi) if chroma2 else 0.0
+    hue1 = atan2(b1, a1) % TURN if chroma1 else 0.0
+    hue2 = atan2(b2, a2) % TURN if chroma2 else 0.0
     turn, mean_hue = hue2 - hue1, hue1 + hue2
     if chroma1 * chroma2 == 0:
         turn = 0.0  # a gray has no hue: the other's stands for both
     elif abs(turn) <= pi:
         mean_hue /= 2
     else:
-        turn += 2 * pi if turn < 0 else -2 * pi
-        mean_hue = (mean_hue + (2 * pi if mean_hue < 2 * pi else -2 * pi)) / 2
+        turn += TURN if turn < 0 else -TURN
+        mean_hue = (mean_hue + (TURN if mean_hue < TURN else -TURN)) / 2
     mean_lightness, mean_chroma = (lightness1 + lightness2) / 2, (chroma1 + chroma2) / 2
-    weight = (1 - 0.17 * cos(mean_hue - radians(30)) + 0.24 * cos(2 * mean_hue) + 0.32 * cos(3 * mean_hue + radians(6))
-              - 0.20 * cos(4 * mean_hue - radians(63)))
+    weight = (1 - 0.17 * cos(mean_hue - DEGREES_30) + 0.24 * cos(2 * mean_hue) + 0.32 * cos(3 * mean_hue + DEGREES_6)
+              - 0.20 * cos(4 * mean_hue - DEGREES_63))
     from_middle = (mean_lightness - 50) ** 2
     by_lightness = (lightness2 - lightness1) / (1 + 0.015 * from_middle / sqrt(20 + from_middle))
     by_chroma = (chroma2 - chroma1) / (1 + 0.045 * mean_chroma)
     by_hue = 2 * sqrt(chroma1 * chroma2) * sin(turn / 2) / (1 + 0.015 * mean_chroma * weight)
-    angle = radians(60) * exp(-(((mean_hue * 180 / pi - 275) / 25) ** 2))
+    angle = 2 * DEGREES_30 * exp(-(((mean_hue * 180 / pi - 275) / 25) ** 2))
     crossed = -sin(angle) * 2 * _blue_part(mean_chroma) * by_chroma * by_hue
     return sqrt(max(by_lightness**2 + by_chroma**2 + by_hue**2 + crossed, 0.0))
 

@@ -1,7 +1,7 @@
 """A way through recipes, and where on it the color has moved how far.
 
 A path runs straight from recipe to recipe: from 0.08 to 1.92 % of one dye, from one dye over a second to a third. Color moves along it
-unevenly: fast where there is little dye. So the path is halved until no piece is longer than about one just visible difference.
+unevenly: fast where there is little dye. So the path is halved until no piece is longer than a difference that is just seen.
 """
 
 from bisect import bisect_right
@@ -12,8 +12,8 @@ from .difference import ciede2000
 from .kubelka_munk import MOST_PERCENT, Palette, Three
 
 Recipe = tuple[float, ...]  # percent of each dye
-PIECES = 8  # of each leg at first, so that a leg that comes back to its own color is seen to go away
-LONGEST_PIECE = 1.0  # CIEDE2000
+PIECES = 6  # of each leg at first, so that a leg that comes back to its own color is seen to go away
+LONGEST_PIECE = 2.0  # CIEDE2000: finer costs time in every answer, and the steps are measured anew anyway
 SMALLEST_PIECE = 1e-6  # of a leg
 NO_PATH = 0.05  # CIEDE2000 over the whole path; nobody sees less
 

@@ -10,11 +10,11 @@ LEFT, WIDE, HIGH = 6, 348, 84
 
 
 def lots_picture(names: Sequence[str], colors: Sequence[Color], differences: Sequence[str]) -> Picture:
-    """Two or three lots, edge to edge, each with its lightness as number and bar, and words for the difference where two meet.
+    """Two or three lots, edge to edge, each with its lightness as number and bar, and the words for their differences beneath.
 
     names        of the lots, short; longer than fifteen characters are cut
     colors       their colors, in the same order
-    differences  words for each neighboring pair, one fewer
+    differences  lines of words beneath, up to forty-six characters each
     Raises nothing.
     """
     each = WIDE / len(colors)
@@ -22,7 +22,7 @@ def lots_picture(names: Sequence[str], colors: Sequence[Color], differences: Seq
     for at, (name, color) in enumerate(zip(names, colors)):
         x = LEFT + each * at
         drawing.text(x + each / 2, 16, name if len(name) <= 15 else name[:14] + "…", anchor="middle", size=13, bold=True)
-        drawing.rect(x, 24, each, HIGH, fill=color.hex, stroke="none")
+        drawing.rect(x, 24, LEFT + WIDE - x, HIGH, fill=color.hex, stroke="none")  # to the end, under the next: no seam of paper shows
         y = 24 + HIGH + 8
         drawing.boxes([(x + 3, y, (each - 6) * color.lightness / 100, 8)], INK)
         drawing.rect(x + 3, y, each - 6, 8, stroke=SOFT, stroke_width=0.6)

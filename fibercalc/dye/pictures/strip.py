@@ -69,7 +69,8 @@ def strips_compared(strips: Sequence[Strip]) -> Picture:
         drawing.text(LEFT, y + 16, strip.words, bold=place == 0)
         wide = (RIGHT - LEFT) / len(strip.colors)
         for at, color in enumerate(strip.colors):
-            drawing.rect(LEFT + wide * at, y + 24, wide, 28, fill=color.hex, stroke="none")
+            left = LEFT + wide * at
+            drawing.rect(left, y + 24, RIGHT - left, 28, fill=color.hex, stroke="none")  # to the end, under the next: no seam of paper shows
         drawing.rect(LEFT, y + 24, RIGHT - LEFT, 28, stroke=INK, stroke_width=0.8)
         tall = Scale(0.0, max(top, 1e-9), 0.0, 36.0)
         floor = y + 96
@@ -79,5 +80,5 @@ def strips_compared(strips: Sequence[Strip]) -> Picture:
         drawing.boxes([(LEFT + wide * (at + 1) - bar / 2, floor - tall(each), bar, tall(each)) for at, each in enumerate(strip.differences)], INDIGO)
         drawing.line(LEFT, floor, RIGHT, floor, stroke=LINE)
         drawing.line(LEFT, middle, RIGHT, middle, stroke=INK, dash="4 3")
-    drawing.text(LEFT, high * len(strips) + 12, "bars: difference to the next (CIEDE2000); dashes: mean", size=13, fill=SOFT)
+    drawing.text(LEFT, high * len(strips) + 12, "bars: difference to the next; dashes: their mean", size=13, fill=SOFT)
     return drawing.picture("Ways of stepping compared", "; ".join(strip.words for strip in strips) + " (CIEDE2000 from each skein to the next).")
