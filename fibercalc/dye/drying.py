@@ -2,7 +2,7 @@
 
 Wet yarn dries at a steady pace, set by how much vapor the air still lacks; below a certain wetness the pace falls in proportion to
 what is left above the regain that the room's air holds it at. It never gets drier than that. Drying is counted in points of regain.
-One weighing on the way replaces the guessed pace.
+One weighing on the way replaces the guessed pace. Wetness from two weighings is yarn.moisture.regain_from_masses.
 """
 
 from math import exp, log
@@ -19,19 +19,6 @@ STILL_AIR, WITH_FAN = (2.5, 5.0, 10.0), (1.5, 2.0, 3.0)
 NEAR_REST = 1.0  # points of regain above rest at which yarn is dry enough to be weighed for sale (common practice)
 # %, the most that weight may change in two hours when it is at rest (the trade's rule for conditioning, from memory, unverified).
 AT_REST = 0.25
-
-
-def water_held(weight: float, dry_mass: float) -> float:
-    """Water in wet yarn, % of its oven-dry weight.
-
-    weight    g as weighed, dry_mass and more
-    dry_mass  g, oven-dry, above 0 (see yarn.moisture.oven_dry_mass)
-    Raises OutOfRange outside these.
-    Source: definition of regain (astm-d1909-extract).
-    """
-    require("dry_mass", dry_mass, above=0.0)
-    require("weight", weight, dry_mass)
-    return 100 * (weight - dry_mass) / dry_mass
 
 
 def water_to_lose(weight: float, dry_mass: float, regain: float) -> float:

@@ -1,7 +1,7 @@
 """Painting skeins by hand: what each section drinks, what is in it, and how long the lot steams.
 
 Yarn holds so much liquid, as % of its dry weight, and painted yarn is damp already: only the difference goes on. More runs down and
-mixes; less leaves undyed cores.
+mixes; less leaves undyed cores. Two weighings give either: the change from dry to wet (base_factor.change_percent).
 """
 
 from collections.abc import Sequence
@@ -28,19 +28,6 @@ def paint_volume(mass: float, full: float, damp: float) -> float:
     if full <= damp:
         raise OutOfRange("full", full, damp, MOST_PICK_UP, "the yarn is already as wet as it can be: squeeze or spin it before painting")
     return mass * (full - damp) / 100
-
-
-def pick_up(wet: float, dry: float) -> float:
-    """Liquid held, % of the dry weight, from two weighings.
-
-    wet  g, dry and more
-    dry  g, above 0
-    Raises OutOfRange outside these.
-    Source: definition of pick-up.
-    """
-    require("dry", dry, above=0.0)
-    require("wet", wet, dry)
-    return 100 * (wet - dry) / dry
 
 
 def section_masses(mass: float, shares: Sequence[float]) -> list[float]:
