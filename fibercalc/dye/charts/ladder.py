@@ -43,7 +43,7 @@ def _strip() -> Picture:
         drawing.text(12, top + 18, f"jar {jar}", bold=True)
         drawing.rect(64, top, 130, HIGH, fill=f"rgb({level},{level},{level})", stroke=INK)
         drawing.text(208, top + 18, _percent(left_from_ladder(jar)))
-        drawing.text(278, top + 18, f"1 part in {2**jar}" if jar else "the bath", fill=SOFT)
+        drawing.text(278, top + 18, f"1 in {2**jar}" if jar else "the bath", fill=SOFT)
         said.append(f"jar {jar} {_percent(left_from_ladder(jar))}")
     return drawing.picture("The ladder: each jar half as strong as the one before (the grays are a sketch: your dye decides)",
                            "Eight jars from dark to clear, each half as strong as the one before: " + ", ".join(said) + ".")
