@@ -155,10 +155,10 @@ CRAFT_PAGE_DYEING = Source(
     "craft-page-dyeing", "", "A craft teacher's page on dyeing wool (40:1; to the boil over 30 min or more)", how="secondary", read="2026-11")
 COTTON_DEPTH_2016 = Source(
     "cotton-depth-2016", "Hindawi", "Depth of shade on mercerized and unmercerized cotton, article 9739380, Table 2", "2016", read="2026-11")
-TRADE_PAGE_MORDANTS = Source(
-    "trade-page-mordants", "", "Web pages on mordants, one quoting J. Dean, R. Buchanan and a third recipe", how="secondary", read="2026-11")
-MAIRET_1916 = Source(
-    "mairet-1916", "E. Mairet", "A Book on Vegetable Dyes, read in web copies", "1916", read="2026-11", address="http://www.free-books.at")
+TRADE_PAGE_MORDANTS = Source("trade-page-mordants", "", "Web page quoting two dye books and a third recipe", how="secondary", read="2026-11")
+TRADE_PAGES_IRON = Source("trade-pages-iron", "", "Two trade pages on iron as a mordant", read="2026-11")
+WEB_GUIDE_MORDANTS = Source("web-guide-mordants", "", "Web guide to mordants", read="2026-11")
+MAIRET_1916 = Source("mairet-1916", "E. Mairet", "Vegetable Dyes (excess alum makes wool sticky; historic chrome at 3 %)", "1916", read="2026-11")
 
 # Safe: chemistry of a bath.
 LIBRETEXTS_E1 = Source(

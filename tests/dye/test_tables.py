@@ -16,7 +16,7 @@ def rows(name: str, chapter: str = "dye") -> list[dict]:
     return list(read_table(chapter, name).rows)
 
 
-@pytest.mark.parametrize("name", ["dye-classes", "fibers-in-the-bath", "auxiliaries", "depth-words", "stock-strengths", "steam-times", "liquor-ratios"])
+@pytest.mark.parametrize("name", ["dye-classes", "fibers-in-the-bath", "auxiliaries", "depth-words", "stock-strengths", "steam-times", "liquor-ratios", "mordant-helpers"])
 def test_keys_are_not_repeated_and_low_is_not_above_high(name):
     found = rows(name)
     assert len({row["key"] for row in found}) == len(found)
@@ -77,29 +77,29 @@ def test_crystals_of_glaubers_salt_weigh_what_the_note_says():
     assert f"{322.19 / 142.04:.2f} g of crystals" in read_table("dye", "auxiliaries").note
 
 
-def test_a_mordants_upper_mark_is_not_below_its_published_range():
-    for row in rows("mordants", "safe"):
-        if row["use"] != "none":
-            assert row["low"] <= row["high"] <= row["upper_mark"], row["key"]
+def test_marks_of_what_goes_with_a_mordant_are_not_below_its_range():
+    for row in rows("mordant-helpers"):
+        assert row["low"] <= row["high"]
+        assert row["high"] <= row["mark"] or row["key"] == "chrome", row["key"]
 
 
 def test_chrome_is_not_offered():
-    row = read_table("safe", "mordants").row("key", "chrome")
-    assert row["use"] == "none" and row["upper_mark"] == 0 and "cancer" in row["mark_reason"]
+    """Its mark is none at all, and the table of what the card reckons with does not know it."""
+    row = read_table("dye", "mordant-helpers").row("key", "chrome")
+    assert row["mark"] == 0 and "cancer" in row["why"]
+    assert not any("chrom" in metal["label"].lower() for metal in rows("mordants", "safe"))
 
 
-@pytest.mark.parametrize("key, metal, weight", [
-    ("potash-alum", "Al", {"K": 1, "Al": 1, "S": 2, "O": 20, "H": 24}),
-    ("iron", "Fe", {"Fe": 1, "S": 1, "O": 11, "H": 14}),
-    ("copper", "Cu", {"Cu": 1, "S": 1, "O": 9, "H": 10}),
+def test_no_mordant_stands_in_two_tables():
+    assert not {row["key"] for row in rows("mordants", "safe")} & {row["key"] for row in rows("mordant-helpers")}
+
+
+@pytest.mark.parametrize("label, formula, symbol", [
+    ("Potash alum", {"K": 1, "Al": 1, "S": 2, "O": 20, "H": 24}, "Al"),
+    ("Ferrous sulfate", {"Fe": 1, "S": 1, "O": 11, "H": 14}, "Fe"),
+    ("Copper sulfate", {"Cu": 1, "S": 1, "O": 9, "H": 10}, "Cu"),
 ])
-def test_metal_in_a_mordant_by_atomic_weights(key, metal, weight):
-    row = read_table("safe", "mordants").row("key", key)
-    share = 100 * ATOMIC[metal] / sum(ATOMIC[one] * count for one, count in weight.items())
-    assert row["metal"] == metal and row["metal_percent"] == pytest.approx(share, abs=0.005)
-
-
-def test_a_metal_whose_share_is_not_known_has_no_number():
-    for row in rows("mordants", "safe"):
-        if row["metal_status"] == "unknown":
-            assert row["metal_percent"] == ""
+def test_metal_in_a_mordant_by_atomic_weights(label, formula, symbol):
+    row = next(row for row in rows("mordants", "safe") if row["label"].startswith(label))
+    share = 100 * ATOMIC[symbol] / sum(ATOMIC[one] * count for one, count in formula.items())
+    assert row["metal"] == pytest.approx(share, abs=0.005)

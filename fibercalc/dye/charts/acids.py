@@ -13,7 +13,7 @@ POURED = (("citric", None, "Citric acid, g"), ("citric-monohydrate", None, "Citr
           ("acetic", 56.0, "56 % acetic, mL"), ("formic", 85.0, "85 % formic, mL"))
 TOO_MUCH = 0.1  # of the bath's volume: past it the pour thins the bath, which the sum leaves out
 DRAWN = (("citric", "citric acid", ""), ("acetic", "acetic acid", "7 3"))
-SOURCES = ("goldberg-2002", "libretexts-e1", "spana-help", "atomic-weights", "handbook-densities")
+SOURCES = ("goldberg-2002", "spana-help", "handbook-densities")
 
 
 def acid_equivalence() -> list:
@@ -25,7 +25,7 @@ def acid_equivalence() -> list:
     return [_curves(), *(Table(
         f"{name}: {LITERS:.0f} L of plain water to a pH", ("pH", *heads), tuple((f"{target:g}", *(_poured(one, target, water) for one in POURED)) for target in TARGETS),
         f"Water of {water:g} mg/L alkalinity (as calcium carbonate), at 25 °C, water alone, before fiber: wool takes up acid and raises it, so check with a strip. "
-        "Equal weight is not equal pH. Percents are by weight. Computed here; constants and densities partly from memory, unverified.", SOURCES)
+        f"A dash: over {TOO_MUCH * LITERS:g} L, which would thin the bath. Equal weight is not equal pH. Percents are by weight. Computed here; constants and densities partly from memory, unverified.", SOURCES)
         for name, water in WATERS), _swap()]
 
 
@@ -49,7 +49,7 @@ def _amount(poured: tuple, target: float, water: float) -> float:
 def _poured(poured: tuple, target: float, water: float) -> str:
     amount = _amount(poured, target, water)
     if poured[1] is not None and amount > TOO_MUCH * 1000 * LITERS:
-        return f"over {TOO_MUCH * LITERS:g} L"
+        return "–"
     return _written(amount)
 
 

@@ -5,7 +5,7 @@ from ...core.marks import MARKS, marked, meaning
 from ...core.table import read_table
 from .cells import between, named_sources
 
-FIBERS = {"protein nylon": "Wool, hair, silk, nylon", "cellulose": "Cotton, linen, rayon"}
+FIBERS = {"protein nylon": "Wool, silk, nylon", "cellulose": "Cotton, linen"}
 TAKES = {"protein": "Acid, premetallized", "nylon": "Acid, premetallized", "cellulose": "Reactive, direct", "none": "None of these"}
 BOIL = 100.0
 
@@ -23,9 +23,9 @@ def dye_classes() -> list[Table]:
     sources = named_sources(table, *(row["depth_source"] for row in table.rows))
     return [
         Table("Dye classes", ("Class", "Fibers", "pH", "Top, °C", "Hold", "Deep is up to, %", "Ends in the fiber, %"), rows,
-              "Depth is dye in % of dry fiber, all dyes together; more than deep is likely to stay in the bath, and black goes beyond it (4 to 8 %†). A dash: ask the maker. What ends in the fiber is % of "
+              "Wool stands for all hair, cotton for rayon too. Depth is dye in % of dry fiber, all dyes together; more than deep is likely to stay in the bath, and black goes beyond it (4 to 8 %†). A dash: ask the maker. What ends in the fiber is % of "
               "the dye put in; for reactive dyes what is fixed. The maker's sheet comes first. " + meaning("secondary", "memory", "practice"), sources),
-        Table("What each class is like", ("Class", "What to know"), notes, meaning("memory", "practice"), sources),
+        Table("What each class is like", ("Class", "What to know"), notes, meaning("memory", "practice"), named_sources(table)),
     ]
 
 

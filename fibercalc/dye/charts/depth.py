@@ -33,7 +33,7 @@ def depth_to_volume() -> list[Table]:
     for strength, depths in DEPTHS.items():
         rows = tuple((f"{weight} g ({weight / GRAMS_PER_OUNCE:.1f} oz)", *(_volume(weight, depth, strength) for depth in depths)) for weight in WEIGHTS)
         made.append(Table(f"mL of {strength:g} % stock for a depth of shade", ("Dry fiber", *(f"{depth:g} %" for depth in depths)), rows,
-                          f"mL = weight x depth / strength. {_other_stocks(strength)} A dose under {FINEST_DOSE:g} mL wants a weaker stock. Computed here.", ("textile-pages-recipe", "common-practice")))
+                          f"mL = weight x depth / strength. {_other_stocks(strength)} A dose under {FINEST_DOSE:g} mL wants a weaker stock (common practice). Computed here.", ("textile-pages-recipe",)))
     return made
 
 

@@ -15,10 +15,10 @@ def dilution_ladder() -> list:
 
     Source: arithmetic (equal parts of a jar and water halve it); half a jar either way is common practice.
     """
-    rows = tuple((f"{jar}", _mixed(jar), _percent(left_from_ladder(jar)), " to ".join(_percent(end) for end in ladder_range(jar))) for jar in JARS)
+    rows = tuple((f"{jar}", _mixed(jar), _percent(left_from_ladder(jar)), "-".join(write_plain(end, digits=2 if end < 100 else 3) for end in ladder_range(jar)) + " %") for jar in JARS)
     return [_strip(), Table(
-        "What a jar says", ("Jar", "How it is mixed", "Dye left in the bath", "When half a jar either way could match"), rows,
-        "Jar 0 is kept from the bath before the yarn goes in. Jars of one kind, filled to one height, on white paper, looked at from above, all cool. "
+        "What a jar says", ("Jar", "Mixed from", "Left in the bath", "With half a jar either way"), rows,
+        "Half a jar and as much water make the next. Jar 0 is kept from the bath before the yarn goes in. Jars of one kind, filled to one height, on white paper, looked at from above, all cool. "
         "What is not left is in the yarn. Computed here.", ("arithmetic", "common-practice"))]
 
 
@@ -28,11 +28,11 @@ def gray(share: float) -> float:
 
 
 def _mixed(jar: int) -> str:
-    return f"jar {jar - 1} and as much water" if jar else "the bath itself"
+    return f"half jar {jar - 1}" if jar else "the bath"
 
 
 def _percent(value: float) -> str:
-    return f"{write_plain(value, digits=3)} %"
+    return f"{write_plain(value, digits=3 if value > 1 else 2)} %"
 
 
 def _strip() -> Picture:
@@ -43,7 +43,7 @@ def _strip() -> Picture:
         drawing.text(12, top + 18, f"jar {jar}", bold=True)
         drawing.rect(64, top, 130, HIGH, fill=f"rgb({level},{level},{level})", stroke=INK)
         drawing.text(208, top + 18, _percent(left_from_ladder(jar)))
-        drawing.text(278, top + 18, f"1 part in {2**jar}" if jar else "the bath", fill=SOFT)
+        drawing.text(278, top + 18, f"1 in {2**jar}" if jar else "the bath", fill=SOFT)
         said.append(f"jar {jar} {_percent(left_from_ladder(jar))}")
     return drawing.picture("The ladder: each jar half as strong as the one before (the grays are a sketch: your dye decides)",
                            "Eight jars from dark to clear, each half as strong as the one before: " + ", ".join(said) + ".")

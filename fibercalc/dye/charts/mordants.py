@@ -1,35 +1,32 @@
-"""Chart of mordants: published ranges, the mark above which this book warns, and what stays in the bath."""
+"""Chart of mordants: published ranges, the mark above which this book warns, and the metal that each brings."""
 
 from ...core.answer import Table
 from ...core.marks import MARKS, marked, meaning
-from ...core.number import write_plain
 from ...core.table import read_table, status_of
-from .cells import named_sources
+from .cells import between, named_sources
 
-NOT_OFFERED = "none"
+NOT_OFFERED = 0.0  # the mark of what is not offered at any amount
 
 
 def mordants() -> list[Table]:
-    """Mordants on the dry weight of fiber, with their upper marks; chrome is listed as not offered.
+    """Mordants on the dry weight of fiber, what goes with them, and their metal; chrome is listed as not offered.
 
     Source: trade-page-mordants, mairet-1916, memory of textbooks (dyeing-textbook); metal contents computed.
     """
-    table = read_table("safe", "mordants")
-    offered = [row for row in table.rows if row["use"] != NOT_OFFERED]
-    refused = [row for row in table.rows if row["use"] == NOT_OFFERED]
-    rows = tuple((row["label"], _range(row), marked(row["upper_mark"], row["upper_status"]), row["mark_reason"]) for row in offered)
-    rows += tuple((row["label"], "not offered", "0", row["mark_reason"].partition(": ")[2]) for row in refused)
-    metals = tuple((row["label"], row["metal"], marked(row["metal_percent"], row["metal_status"]), row["note"]) for row in offered if row["metal"])
+    metals, helpers = read_table("safe", "mordants"), read_table("dye", "mordant-helpers")
+    rows = tuple((row["label"], _range(row), marked(row["mark"], status_of(row, "mark")), row["why"].removeprefix("not offered: ")) for row in (*metals.rows, *helpers.rows))
+    statuses = {status_of(row, column) for row in (*metals.rows, *helpers.rows) for column in ("low", "mark")}
+    contents = tuple((row["label"], row["metal_name"], marked(row["metal"], status_of(row, "metal"))) for row in metals.rows)
+    sources = tuple(dict.fromkeys([*named_sources(metals), *named_sources(helpers)]))
     return [
         Table("Mordants, % of dry fiber", ("Mordant", "Published", "Warn above", "Why"), rows,
-              "Old books print more: alum 25, copper sulfate 15.6, dichromate 3. " + meaning("secondary", "memory", "practice"), named_sources(table, "common-practice")),
-        Table("Metal in the mordant", ("Mordant", "Metal", "% of its weight", "Note"), metals,
-              "A dash is a share that depends on what was bought. Computed from atomic weights, with the water that the crystals hold. " + meaning("computed"), ("arithmetic", *named_sources(table))),
+              "The first rows are for wool, hair and silk. Old books print more: alum 25 with cream of tartar 6.25, copper sulfate 15.6, dichromate 3; do not follow them. " + meaning(*statuses),
+              sources),
+        Table("Metal in the mordant", ("Mordant", "Metal", "% of its weight"), contents,
+              "From atomic weights. What else is sold as a mordant differs: ask the seller for its metal. " + meaning("computed"), named_sources(metals)),
     ]
 
 
 def _range(row: dict) -> str:
-    low, high = (write_plain(row[end]) + MARKS[status_of(row, end)] for end in ("low", "high"))
-    if status_of(row, "low") == status_of(row, "high"):
-        return f"{write_plain(row['low'])}-{high}"
-    return f"{low}-{high}"
+    """A whole that is not offered shows no range to follow."""
+    return "not offered" if row["mark"] == NOT_OFFERED else between(row["low"], row["high"], row["status"])
