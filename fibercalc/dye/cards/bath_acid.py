@@ -39,7 +39,10 @@ def answer(w, do, liters, water, alkalinity, chemical, grams, strength, target, 
         w.solved("grams", "charge(target, grams)", grams, MASS, label=f"{LABELS[chemical]}, pure", using=(left,))
         ph = target
     else:
-        ph = bath_ph(volume, {chemical: grams}, alkaline)
+        try:
+            ph = bath_ph(volume, {chemical: grams}, alkaline)
+        except OutOfRange:
+            raise Refused("How much, pure: that is more than so little water can hold; give less, or a larger bath.", "grams") from None
         w.solved("ph", "charge(ph, grams)", ph, NUMBER, label="pH, where all charges cancel", using=(left,))
     salts = ionic_strength(volume, {chemical: grams}, alkaline)
     found = {"ph": ph, "grams": grams, "volume": None, "other_grams": None, "other_volume": None, "salts": salts, "alkaline": alkaline}
@@ -124,7 +127,7 @@ def curve(r):
     """pH against the amount, up to three times what is asked."""
     chemical, volume, hard = r.given["chemical"], r.given["liters"] / 1000, r.kept["alkaline"]
     grams = r.value("grams")
-    most = max(3 * grams, 0.5 * volume)
+    most = min(max(3 * grams, 0.5 * volume), max(grams, 400 * volume))  # past that no bath is so strong
     points = [(most * (k / 24) ** 2, bath_ph(volume, {chemical: most * (k / 24) ** 2}, hard)) for k in range(25)]
     across, up = Scale(0, most, 44, 344), Scale(min(2.0, *(ph for _, ph in points)), max(8.0, *(ph for _, ph in points)), 176, 14)
     drawing = Drawing(222)
