@@ -99,8 +99,9 @@ class Placing:
         start = self._earliest(stretch, self.ready[number])
         burner = None
         if stretch.burner:
-            burner = self.burners.earliest(start, stretch.minutes)[1]
-            self.burners.book(burner, start, stretch.minutes)
+            offset, minutes = stretch.burner
+            burner = self.burners.earliest(start + offset, minutes)[1]
+            self.burners.book(burner, start + offset, minutes)
         hands = []
         for offset, minutes in stretch.hands:
             hands.append(self.hands.earliest(start + offset, minutes)[1])
@@ -114,7 +115,8 @@ class Placing:
         while True:
             start = moved = in_hours(start, within, self.room.day)
             if stretch.burner:
-                moved = max(moved, self.burners.earliest(start, stretch.minutes)[0])
+                offset, minutes = stretch.burner
+                moved = max(moved, self.burners.earliest(start + offset, minutes)[0] - offset)
             for offset, minutes in stretch.hands:
                 moved = max(moved, self.hands.earliest(moved + offset, minutes)[0] - offset)
             if moved <= start + NOISE:
