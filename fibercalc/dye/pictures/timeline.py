@@ -21,12 +21,15 @@ def room_timeline(plan: Plan, opens: float) -> Picture:
     """
     rows = _rows(plan)
     high = HEAD + ROW * len(rows) + AXIS
-    by_day = [[one for one in plan.steps() if one.end > DAY * day + NOISE and one.start < DAY * (day + 1) - NOISE] for day in range(plan.dye_days)]
+    by_day = [[one for one in plan.steps if one.end > DAY * day + NOISE and one.start < DAY * (day + 1) - NOISE] for day in range(plan.dye_days)]
     shown = max(1, min(plan.dye_days, TALLEST // high))
     while shown > 1 and sum(map(len, by_day[:shown])) > 2 * MOST_NUMBERS:
         shown -= 1
     left_out = plan.dye_days - shown
-    drawing = Drawing(shown * high + (20 if left_out else 0) + 112)
+    lines = ["Rail: skeins that hang at closing time."] if plan.hung else []
+    if any(_held(plan, load)[1] % DAY > plan.room.day or _held(plan, load)[1] - _held(plan, load)[0] > DAY for load in range(1, len(plan.numbered) + 1)):
+        lines.append("A bar past the end of the day runs on overnight.")
+    drawing = Drawing(shown * high + (20 if left_out else 0) + 18 * len(lines) + 104)
     across = Scale(0, plan.room.day, LEFT, RIGHT)
     said = []
     for day in range(shown):
@@ -35,8 +38,8 @@ def room_timeline(plan: Plan, opens: float) -> Picture:
     if left_out:
         drawing.text(4, y + 12, f"{'One day' if left_out == 1 else f'{left_out} days'} more: see the table.", size=13, fill=SOFT)
         y += 20
-    _key(drawing, y + 14)
-    _against_bound(drawing, plan, y + 42)
+    _key(drawing, y + 14, lines)
+    _against_bound(drawing, plan, y + 32 + 18 * len(lines))
     more = f" {left_out} more." if left_out else ""
     return drawing.picture("The room, day by day", "; ".join(said) + "." + more + f" {_compared(plan)}")
 
@@ -45,7 +48,7 @@ def _rows(plan: Plan) -> list[tuple[str, str, int]]:
     """Label, kind and number of each row."""
     room, found = plan.room, []
     for kind, word, count in (("pot", "pot", len(room.pots)), ("burner", "burner", room.burners), ("hands", "hands", room.hands)):
-        used = {getattr(one, kind) for one in plan.steps()} - {None}
+        used = {getattr(one, kind) for one in plan.steps} - {None}
         found += [(word if count == 1 else f"{word} {unit}", kind, unit) for unit in range(1, count + 1) if unit in used]
     return found
 
@@ -54,14 +57,15 @@ def _day(drawing: Drawing, plan: Plan, day: int, rows: list, across: Scale, top:
     """One day's rows; returns it in words."""
     begin, end = DAY * day, DAY * day + plan.room.day
     bottom = top + HEAD + ROW * len(rows)
-    steps = [one for one in plan.steps() if one.end > begin + NOISE and one.start < begin + DAY - NOISE]
+    steps = [one for one in plan.steps if one.end > begin + NOISE and one.start < begin + DAY - NOISE]
     begun = sorted({one.load for one in steps if one.pot and _held(plan, one.load)[0] >= begin - NOISE})
     title = f"Day {day + 1}: " + ("nothing new in a pot" if not begun else f"load {begun[0]}" if len(begun) == 1 else f"loads {begun[0]} to {begun[-1]}")
     hanging = sum(plan.placing.loads[place].skeins for place, (start, dry) in enumerate(plan.hung) if start <= end + NOISE < dry)
-    rail = f"; {hanging} of {plan.room.rail} on the rail at closing" if plan.hung else ""
-    drawing.text(4, top + 15, f"{title}{rail}", size=13, bold=True)
+    rail = f"; rail {hanging} of {plan.room.rail}" if plan.hung else ""
+    drawing.text(4, top + 15, title + rail, size=13, bold=True)
+    ticks = [[(across(minute), top + HEAD - 2), (across(minute), bottom + 3)] for minute in _ticks(plan.room.day)]
+    drawing.strokes(ticks + [[(LEFT, y), (RIGHT, y)] for y in (top + HEAD + ROW * place for place in range(1, len(rows) + 1))], stroke=LINE)
     for minute in _ticks(plan.room.day):
-        drawing.line(across(minute), top + HEAD - 2, across(minute), bottom + 3, stroke=LINE)
         drawing.text(across(minute), bottom + 16, clock(begin + minute, opens)[1], anchor="middle", size=SMALL, fill=SOFT)
 
     def span(start: float, over: float) -> tuple[float, float]:
@@ -73,7 +77,6 @@ def _day(drawing: Drawing, plan: Plan, day: int, rows: list, across: Scale, top:
     for place, (label, kind, unit) in enumerate(rows):
         y = top + HEAD + ROW * place
         drawing.text(4, y + 14, label, size=13, fill=SOFT)
-        drawing.line(LEFT, y + ROW, RIGHT, y + ROW, stroke=LINE)
         for load, start, over in _spans(plan, steps, kind, unit):
             left, right = span(start, over)
             (hands if kind == "hands" else bars if kind == "pot" else fires).append((left, y + 3, right - left, ROW - 5))
@@ -128,15 +131,14 @@ def _ticks(day: float) -> list[float]:
     return [minute * step for minute in range(int(day // step) + 1)]
 
 
-def _key(drawing: Drawing, y: float) -> None:
-    drawing.boxes([(6, y - 11, 22, 13)], fill=SHEET, stroke=INDIGO, width=1.2)
-    drawing.text(33, y, "in a pot", size=SMALL)
-    drawing.boxes([(94, y - 11, 22, 13)], fill=SHEET, stroke=INDIGO, width=1.2)
-    drawing.strokes(_slants(94, 116, y - 11, y + 2), stroke=INDIGO, width=0.7)
-    drawing.text(121, y, "burner on", size=SMALL)
-    drawing.boxes([(194, y - 11, 6, 13)], fill=INK)
-    drawing.text(205, y, "hands needed", size=SMALL)
-    drawing.text(352, y, "12: the load", anchor="end", size=SMALL)
+def _key(drawing: Drawing, y: float, lines: list[str]) -> None:
+    drawing.boxes([(6, y - 11, 22, 13), (98, y - 11, 22, 13)], fill=SHEET, stroke=INDIGO, width=1.2)
+    drawing.strokes(_slants(98, 120, y - 11, y + 2), stroke=INDIGO, width=0.7)
+    drawing.boxes([(200, y - 11, 6, 13)], fill=INK)
+    for x, words in ((33, "in a pot"), (125, "burner on"), (211, "hands"), (276, "7 is load 7")):
+        drawing.text(x, y, words, size=SMALL)
+    for place, words in enumerate(lines, 1):
+        drawing.text(4, y + 18 * place, words, size=SMALL, fill=SOFT)
 
 
 def _against_bound(drawing: Drawing, plan: Plan, y: float) -> None:
@@ -148,7 +150,7 @@ def _against_bound(drawing: Drawing, plan: Plan, y: float) -> None:
         drawing.text(4, top + 12, label, size=13)
         drawing.rect(126, top, along(found) - 126, 15, fill=SHEET if place else INDIGO_WASH, stroke=INDIGO, stroke_width=1.2)
         drawing.text(along(found) + 6, top + 12, f"{found:.1f} h", size=13)
-    drawing.text(4, y + 60, "Working hours until the last load is done, before drying.", size=SMALL, fill=SOFT)
+    drawing.text(4, y + 58, "Working hours until all is done, before drying.", size=SMALL, fill=SOFT)
 
 
 def _compared(plan: Plan) -> str:

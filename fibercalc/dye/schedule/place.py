@@ -58,6 +58,10 @@ class Bookings:
                 best = (at, unit)
         return best
 
+    def is_free(self, unit: int, start: float, minutes: float) -> bool:
+        """Whether there is such a one, with nothing booked then."""
+        return unit < len(self.spans) and all(end <= start + NOISE or begin >= start + minutes - NOISE for begin, end in self.spans[unit])
+
     def book(self, unit: int, start: float, minutes: float) -> None:
         insort(self.spans[unit], (start, start + minutes))
 
@@ -100,7 +104,8 @@ class Placing:
         burner = None
         if stretch.burner:
             offset, minutes = stretch.burner
-            burner = self.burners.earliest(start + offset, minutes)[1]
+            pot = self.pot_of[number]  # a pot stays on the burner it stands by, where that is free
+            burner = pot if self.burners.is_free(pot, start + offset, minutes) else self.burners.earliest(start + offset, minutes)[1]
             self.burners.book(burner, start + offset, minutes)
         hands = []
         for offset, minutes in stretch.hands:

@@ -24,7 +24,7 @@ def moment(minute: float, opens: float) -> str:
 
 def load_table(plan: Plan, opens: float) -> Table:
     """Every load with its color, skeins, pot and times, in the order in which they go into a pot."""
-    rows, steps = [], plan.steps()
+    rows, steps = [], plan.steps
     for number, place in enumerate(plan.numbered, 1):
         load, own = plan.placing.loads[place], [one for one in steps if one.load == number]
         first, last = plan.in_pot(place)
@@ -49,7 +49,7 @@ def _later(minute: float, day: int, opens: float) -> str:
 def hands_table(plan: Plan, opens: float, day: int) -> Table:
     """What to do next on one working day (from 1), in order of time: every step that begins with a person there."""
     rows = []
-    for one in plan.steps():
+    for one in plan.steps:
         if floor((one.start + NOISE) / DAY) + 1 != day:
             continue
         what = one.step.name if len(plan.room.pots) == 1 or one.pot is None else f"{one.step.name}, pot {one.pot}"
