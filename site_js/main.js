@@ -4,6 +4,7 @@ import { BenchCard } from "./card.js";
 import { startedAt } from "./dom.js";
 import { fairCheck } from "./fair.js";
 import { sparesData, whenIdle } from "./idle.js";
+import { BenchTimers, watchTimers } from "./kettle.js";
 import { BenchMine } from "./mine.js";
 import { offline } from "./offline.js";
 import { siteRoot } from "./places.js";
@@ -14,6 +15,8 @@ siteRoot();
 watchPresses();
 customElements.define("bench-card", BenchCard);
 customElements.define("bench-mine", BenchMine);
+customElements.define("bench-timers", BenchTimers);
+watchTimers();
 
 addEventListener("pagehide", () => python.rest());
 addEventListener("pageshow", (event) => {
