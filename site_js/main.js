@@ -5,6 +5,7 @@ import { startedAt } from "./dom.js";
 import { fairCheck } from "./fair.js";
 import { sparesData, whenIdle } from "./idle.js";
 import { BenchLink } from "./linker.js";
+import { BenchTimers, watchTimers } from "./kettle.js";
 import { BenchMine } from "./mine.js";
 import { offline } from "./offline.js";
 import { siteRoot } from "./places.js";
@@ -16,6 +17,8 @@ watchPresses();
 customElements.define("bench-card", BenchCard);
 customElements.define("bench-mine", BenchMine);
 customElements.define("bench-link", BenchLink);
+customElements.define("bench-timers", BenchTimers);
+watchTimers();
 
 addEventListener("pagehide", () => python.rest());
 addEventListener("pageshow", (event) => {

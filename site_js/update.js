@@ -59,7 +59,7 @@ function reload() {
 }
 
 function isSaved() {
-  return [...document.querySelectorAll("bench-card, bench-mine")].every((element) => Reflect.get(element, "unsaved") !== true);
+  return [...document.querySelectorAll("bench-card, bench-mine, bench-timers")].every((element) => Reflect.get(element, "unsaved") !== true);
 }
 
 async function workIsSaved() {
@@ -82,7 +82,7 @@ function show(text, label, act) {
   const now = button(label, "first");
   const later = button("Later");
   now.addEventListener("click", () => {
-    words.textContent = act() ? "Updating…" : `${text} A value here is not saved yet: correct it or save it first.`;
+    words.textContent = act() ? "Updating…" : `${text} A value here is not saved yet, or a timer runs: finish that first.`;
   });
   later.addEventListener("click", () => bar.remove());
   bar.append(words, now, later);

@@ -7,7 +7,7 @@ from fibercalc.core.answer import Table
 from fibercalc.core.card import BENCH_RULE, CHOICE, COLOR, DATE, TEXT, Basis, Card, Carry, Caution, Chance, Input, Option, Result, Rows
 from fibercalc.core.picture import INK, Drawing
 from fibercalc.core.problem import Refused
-from fibercalc.core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, MONEY, NUMBER, PERCENT, TEMPERATURE, VOLUME
+from fibercalc.core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, MONEY, NUMBER, PERCENT, TEMPERATURE, TIME, VOLUME
 from fibercalc.sources import COMMON_PRACTICE
 
 
@@ -18,11 +18,12 @@ def answer(w, mass, count_of_yarn, temperature, skeins, loss, price, stock_note,
         raise Refused("Depths: together they are above 10 %; give less.", "dyes.1.depth")
     dye = w.step("dye", "fiber * depth / 100", fiber * depth / 100, MASS, label="Dye in all")
     first = w.step("first", "fiber * dyes[1].depth / dyes[1].strength", fiber * dyes[0].depth / dyes[0].strength, VOLUME, label="Stock of the first dye")
+    hold = w.step("hold", "20 + 30 * depth", 20 + 30 * depth, TIME, label="Hold")
     boxes = w.decide("boxes", -(-skeins // 6))
     w.searched("boxes", boxes, ("boxes * 6 >= skeins",), "skeins / 6", label="Boxes")
     spare = w.step("spare", "boxes * 6 - skeins", boxes * 6 - skeins, NUMBER)
     money = w.step("cost", "skeins * price", skeins * price, MONEY) if price is not None else None
-    return {"dye": dye, "first": first, "boxes": boxes, "cost": money, "spare": spare, "day": ready, "words": "in the bath" if way == "bath" else "by hand",
+    return {"dye": dye, "first": first, "boxes": boxes, "cost": money, "spare": spare, "hold": hold, "day": ready, "words": "in the bath" if way == "bath" else "by hand",
             "length": 1000 * fiber / count_of_yarn, "bath_per_fiber": bath / fiber if bath else None, "shade_seen": shade.lightness}
 
 
@@ -66,6 +67,7 @@ CARD = Card(
         Result("first", VOLUME, "Stock of the first dye", units=("mL",), finest=(1,)),
         Result("boxes", COUNT, "Boxes", rounding="up"),
         Result("spare", NUMBER, "Places to spare"),
+        Result("hold", TIME, "Hold", units=("min",), finest=(1,), timer=True),
         Result("cost", MONEY, "Price in all", finest=(0.01,)),
         Result("day", DATE, "Ready on"),
         Result("words", TEXT, "How"),

@@ -6,7 +6,7 @@ from functools import cached_property
 
 from ..sources import Source
 from .amount import read_amount, width_in_base
-from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
+from .units import COUNT, MONEY, NUMBER, PERCENT, TIME, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
 
@@ -165,6 +165,7 @@ class Result:
     chance    this result is the chance that another one lies beyond an edge
     best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
     decided   this result is settled last, from the ranges of the others: a function of the outcome ("how many to buy, to be so sure")
+    timer     this time is waited for at the kettle: the page offers a timer for it
     """
 
     name: str
@@ -178,6 +179,7 @@ class Result:
     chance: Chance | None = None
     best_of: tuple[str, ...] = ()
     decided: Callable | None = None
+    timer: bool = False
 
     @cached_property
     def shown(self) -> tuple[Unit, ...]:
@@ -196,6 +198,8 @@ class Result:
             raise ValueError(f"result {self.name}: rounding is nearest, down or up")
         if self.finest and len(self.finest) != max(len(self.units), 1):
             raise ValueError(f"result {self.name}: one finest step for each unit")
+        if self.timer and self.of is not TIME:
+            raise ValueError(f"result {self.name}: only a time can be a timer")
 
 
 @declared

@@ -11,6 +11,7 @@ from ..core.work import Worked
 from ..sources import Source
 
 NUMBER_CELL = re.compile(r"[−–<]?\d|–?$")
+LONGEST_TIMER = 1440  # min: what is waited for longer is a matter for a calendar
 HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "from memory, unverified", "practice": "no published source"}
 
 
@@ -27,6 +28,17 @@ def numbers(worked: Worked) -> Markup:
             for name, found in outcome.found.items()]
     head = tag("thead", tag("tr", tag("th", "What", scope="col"), tag("th", "Value", scope="col"), tag("th", "95 % range", scope="col")), class_="unseen")
     return tag("table", head, tag("tbody", *rows), class_="numbers")
+
+
+def timers(worked: Worked) -> Markup:
+    """Times that are waited for, each as an offer to start a timer."""
+    found = [one for one in worked.outcome.found.values() if one.result.timer and isinstance(one.value, (int, float)) and 0 < one.value <= LONGEST_TIMER]
+    offers = []
+    for one in found:
+        label = one.result.label
+        words = f"Start a timer: {label[0].lower()}{label[1:]}, {worked.outcome.text(one.result.name)}"
+        offers.append(tag("button", words, type="button", data_do="start-timer", data_label=label, data_minutes=f"{one.value:.3f}"))
+    return tag("p", *offers, class_="timer-offers", data_search_exclude=True) if offers else inner()
 
 
 def pictures(worked: Worked) -> Markup:
@@ -134,7 +146,7 @@ def _carried(worked: Worked, name: str, into) -> str:
     return reading.text if reading is not None and reading.asked else ""
 
 
-SLOTS = {"answer": answer, "pictures": pictures, "numbers": numbers, "tables": tables, "notes": notes, "cautions": cautions, "working": working,
+SLOTS = {"answer": answer, "timers": timers, "pictures": pictures, "numbers": numbers, "tables": tables, "notes": notes, "cautions": cautions, "working": working,
          "basis": basis, "carry": carry}
 
 

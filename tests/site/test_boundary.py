@@ -26,7 +26,7 @@ def test_work_answers_with_slots_echoes_and_a_link():
     state = ok("work", card="skein-length", values={"turns": "285", "circumference": "59", "circumference.unit": "in"})
     assert state["answered"] and state["query"] == "v=1&b=285&c=59in"
     assert state["fields"]["circumference"] == {"read": "read as 59\u00a0in (1.499\u00a0m)", "why": ""}
-    assert {"answer", "numbers", "pictures", "working", "basis", "cautions", "notes", "carry", "tables"} == state["slots"].keys()
+    assert {"answer", "timers", "numbers", "pictures", "working", "basis", "cautions", "notes", "carry", "tables"} == state["slots"].keys()
     assert "467" in state["slots"]["answer"]
 
 

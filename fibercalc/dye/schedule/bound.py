@@ -30,9 +30,11 @@ class Bound:
 class _Chain:
     """One recipe's minutes, by what they need.
 
-    alone               its end with the whole room to itself
-    head, tail, total   before the first minute that needs a pot, a burner or hands, after the last, and in all (a pot also waits)
-    fire, before, after  the longest stretch on a burner, and its pot before and after it
+    alone              its end with the whole room to itself
+    head, tail, total  before the first minute that needs a pot, a burner or hands, after the last, and in all (a pot also waits)
+    fire               the longest it is on a burner without a break
+    round              the stretch that holds this;  before, after  what its pot does before and after it
+    first              the first stretch with a burner begins
     """
 
     alone: float
@@ -40,8 +42,10 @@ class _Chain:
     tail: dict[str, float]
     total: dict[str, float]
     fire: float
+    round: float
     before: float
     after: float
+    first: float
 
 
 def lower_bound(recipes: Sequence[Recipe], room: Room) -> Bound:
@@ -50,8 +54,8 @@ def lower_bound(recipes: Sequence[Recipe], room: Room) -> Bound:
     counts = [loads_needed([recipe.skeins], room.largest) for recipe in recipes]
     found = {"one load": max(chain.alone for chain in chains)}
     loads, skeins = sum(counts), sum(recipe.skeins for recipe in recipes)
-    found["pots"] = max(_in_pots(chains, counts, len(room.pots)), _rounds(chains, loads, len(room.pots), room, True), _rounds(chains, skeins, sum(room.pots), room, True))
-    found["burners"] = max(_shared(chains, counts, room.day, room.burners, "burners"), _rounds(chains, loads, room.burners, room, False))
+    found["pots"] = max(_in_pots(chains, counts, len(room.pots)), _rounds(chains, loads, len(room.pots), room.day, True), _rounds(chains, skeins, sum(room.pots), room.day, True))
+    found["burners"] = max(_shared(chains, counts, room.day, room.burners, "burners"), _rounds(chains, loads, room.burners, room.day, False))
     found["hands"] = _shared(chains, counts, room.day, room.hands, "hands")
     by_work = max(found, key=found.get)
     work = found[by_work]
@@ -69,15 +73,18 @@ def _chain(recipe: Recipe, room: Room) -> _Chain:
     whole = ends[-1]
     spans = {
         "pots": [(ends[place], stretch.minutes) for place, stretch in enumerate(stretches) if stretch.pot],
-        "burners": [(ends[place], stretch.minutes) for place, stretch in enumerate(stretches) if stretch.burner],
+        "burners": [(ends[place] + stretch.burner[0], stretch.burner[1]) for place, stretch in enumerate(stretches) if stretch.burner],
         "hands": [(ends[place] + offset, minutes) for place, stretch in enumerate(stretches) for offset, minutes in stretch.hands],
     }
     head = {kind: found[0][0] if found else 0.0 for kind, found in spans.items()}
     tail = {kind: whole - sum(found[-1]) if found else 0.0 for kind, found in spans.items()}
     total = {kind: sum(minutes for _, minutes in found) for kind, found in spans.items()}
     total["pots"] = whole - head["pots"] - tail["pots"]
-    start, fire = max(spans["burners"], key=lambda span: span[1], default=(head["pots"], 0.0))
-    return _Chain(_alone(stretches, room.day), head, tail, total, fire, start - head["pots"], whole - tail["pots"] - start - fire)
+    fires = [(stretch.burner[1], ends[place], stretch.minutes) for place, stretch in enumerate(stretches) if stretch.burner]
+    fire, start, longest = max(fires, default=(0.0, head["pots"], 0.0))
+    first = min((begin for _, begin, _ in fires), default=0.0)
+    before = start - head["pots"]
+    return _Chain(_alone(stretches, room.day), head, tail, total, fire, longest, before, total["pots"] - before - longest, first)
 
 
 def _alone(stretches: Sequence[Stretch], day: float) -> float:
@@ -113,20 +120,21 @@ def _after_work(start: float, work: float, day: float) -> float:
     return morning + days * DAY + (work - left - (days - 1) * day)
 
 
-def _rounds(chains: Sequence[_Chain], needed: int, a_round: int, room: Room, gap: bool) -> float:
-    """A burner stretch is not broken by the night: so many whole rounds fit in a day. Between two rounds of a pot (gap) lies what
-    that pot does after the first and before the second. needed and a_round count the same thing: loads, or skeins."""
-    stretch = min(chain.fire for chain in chains)
+def _rounds(chains: Sequence[_Chain], needed: int, a_round: int, day: float, in_pots: bool) -> float:
+    """A stretch on a burner is not broken by the night: so many whole rounds fit in a day. For pots the round begins when the pot is
+    filled, and between two rounds lies what the pot does after one load and before another. needed and a_round count the same
+    thing: loads, or skeins."""
+    stretch = min(chain.round if in_pots else chain.fire for chain in chains)
     if stretch <= 0:
         return 0.0
-    between = min(chain.after for chain in chains) + min(chain.before for chain in chains) if gap else 0.0
-    head = min(chain.head["burners"] for chain in chains)
+    between = min(chain.after for chain in chains) + min(chain.before for chain in chains) if in_pots else 0.0
+    head = min(chain.first if in_pots else chain.head["burners"] for chain in chains)
 
     def fits(minutes: float) -> int:
         return a_round * max(0, floor((minutes + between + NOISE) / (stretch + between)))
 
-    first = fits(room.day - head)
-    days = 1 if needed <= first else 1 + ceil((needed - first) / fits(room.day))
-    last = needed - (first + (days - 2) * fits(room.day) if days > 1 else 0)
+    first = fits(day - head)
+    days = 1 if needed <= first else 1 + ceil((needed - first) / fits(day))
+    last = needed - (first + (days - 2) * fits(day) if days > 1 else 0)
     rounds = ceil(last / a_round)
     return (days - 1) * DAY + (head if days == 1 else 0.0) + rounds * stretch + (rounds - 1) * between + min(chain.tail["burners"] for chain in chains)

@@ -58,6 +58,10 @@ class Bookings:
                 best = (at, unit)
         return best
 
+    def is_free(self, unit: int, start: float, minutes: float) -> bool:
+        """Whether there is such a one, with nothing booked then."""
+        return unit < len(self.spans) and all(end <= start + NOISE or begin >= start + minutes - NOISE for begin, end in self.spans[unit])
+
     def book(self, unit: int, start: float, minutes: float) -> None:
         insort(self.spans[unit], (start, start + minutes))
 
@@ -99,8 +103,10 @@ class Placing:
         start = self._earliest(stretch, self.ready[number])
         burner = None
         if stretch.burner:
-            burner = self.burners.earliest(start, stretch.minutes)[1]
-            self.burners.book(burner, start, stretch.minutes)
+            offset, minutes = stretch.burner
+            pot = self.pot_of[number]  # a pot stays on the burner it stands by, where that is free
+            burner = pot if self.burners.is_free(pot, start + offset, minutes) else self.burners.earliest(start + offset, minutes)[1]
+            self.burners.book(burner, start + offset, minutes)
         hands = []
         for offset, minutes in stretch.hands:
             hands.append(self.hands.earliest(start + offset, minutes)[1])
@@ -114,7 +120,8 @@ class Placing:
         while True:
             start = moved = in_hours(start, within, self.room.day)
             if stretch.burner:
-                moved = max(moved, self.burners.earliest(start, stretch.minutes)[0])
+                offset, minutes = stretch.burner
+                moved = max(moved, self.burners.earliest(start + offset, minutes)[0] - offset)
             for offset, minutes in stretch.hands:
                 moved = max(moved, self.hands.earliest(moved + offset, minutes)[0] - offset)
             if moved <= start + NOISE:

@@ -85,7 +85,8 @@ class Plan:
         load, places = self.placing.loads[place], self.placing.places[place]
         return places[load.first_pot].start, places[load.last_pot].start + load.stretches[load.last_pot].minutes
 
-    def steps(self) -> list[Placed]:
+    @cached_property
+    def steps(self) -> tuple[Placed, ...]:
         """Every step of every load, in order of time."""
         found = []
         for number, place in enumerate(self.numbered, 1):
@@ -95,7 +96,7 @@ class Plan:
                     pot = self.placing.pot_of[place] + 1 if step.pot or step.burner else None
                     found.append(Placed(number, step, start, start + step.minutes, pot, at.burner + 1 if step.burner else None, next(hands) + 1 if step.hands else None))
                     start += step.minutes
-        return sorted(found, key=lambda one: (one.start, one.load))
+        return tuple(sorted(found, key=lambda one: (one.start, one.load)))
 
 
 def day_of(minute: float) -> int:

@@ -57,22 +57,22 @@ class Room:
 
 @dataclass(frozen=True)
 class Stretch:
-    """Steps that follow one another without a break: all steps from lighting a burner to turning it off, else one step alone.
+    """Steps that follow one another without a break: from filling a pot to turning its burner off, else one step alone.
 
+    burner   (offset, minutes) on the burner, or None
     hands    (offset, minutes) of each step that needs hands
     working  must lie within one working day; otherwise only its beginning must
     """
 
-    first: int
     steps: tuple[Step, ...]
     minutes: float
     pot: bool
-    burner: bool
+    burner: tuple[float, float] | None
     hands: tuple[tuple[float, float], ...]
 
     @property
     def working(self) -> bool:
-        return self.burner or bool(self.hands)
+        return self.burner is not None or bool(self.hands)
 
 
 @dataclass(frozen=True)
@@ -87,25 +87,32 @@ class Load:
 
 
 def stretches_of(steps: Sequence[Step]) -> tuple[Stretch, ...]:
-    """Steps gathered into stretches; a step of no minutes is left out."""
-    groups: list[list[tuple[int, Step]]] = []
-    for place, step in enumerate(steps):
+    """Steps gathered into stretches; a step of no minutes is left out.
+
+    What is put into a pot by hand just before its burner is lit belongs to that stretch: a pot with dye and yarn in it does not
+    wait cold overnight. A soak in the pot may.
+    """
+    groups: list[list[Step]] = []
+    for step in steps:
         if step.minutes <= 0:
             continue
-        if step.burner and groups and groups[-1][-1][1].burner:
-            groups[-1].append((place, step))
-        else:
-            groups.append([(place, step)])
-    return tuple(_stretch(group) for group in groups)
+        own = [step]
+        while step.burner and groups and (own[0].burner if groups[-1][-1].burner else groups[-1][-1].pot and groups[-1][-1].hands):
+            own = groups.pop() + own
+        groups.append(own)
+    return tuple(_stretch(tuple(group)) for group in groups)
 
 
-def _stretch(group: list[tuple[int, Step]]) -> Stretch:
-    steps, hands, at = tuple(step for _, step in group), [], 0.0
+def _stretch(steps: tuple[Step, ...]) -> Stretch:
+    burning, hands, at = [], [], 0.0
     for step in steps:
         if step.hands:
             hands.append((at, step.minutes))
+        if step.burner:
+            burning.append((at, step.minutes))
         at += step.minutes
-    return Stretch(group[0][0], steps, at, any(step.pot or step.burner for step in steps), steps[0].burner, tuple(hands))
+    burner = (burning[0][0], sum(minutes for _, minutes in burning)) if burning else None
+    return Stretch(steps, at, any(step.pot or step.burner for step in steps), burner, tuple(hands))
 
 
 def check_room(recipes: Sequence[Recipe], room: Room) -> None:
