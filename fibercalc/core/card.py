@@ -45,6 +45,7 @@ class Input:
     instrument  inputs read from one instrument move together when their roughness is carried
     strict      an ambiguous number such as 1,200 is refused with a question (doses, acids, temperatures)
     options     for CHOICE;  longest  for TEXT
+    refused     for CHOICE: {word in lower case: why it is not offered}; whoever asks for it is told
     bench       the place in My bench that can be offered for it, such as "reels.circumference"
     """
 
@@ -63,6 +64,7 @@ class Input:
     instrument: str = ""
     strict: bool = False
     options: tuple[Option, ...] = ()
+    refused: dict[str, str] = field(default_factory=dict)
     longest: int = 60
     bench: str = ""
 

@@ -140,6 +140,8 @@ def _read_choice(each: Input, name: str, text: str, settings: Settings, style: s
     for option in each.options:
         if wanted in (option.value.lower(), option.label.lower()):
             return Reading(each, name, text, option.value, echo="", text=option.value)
+    if wanted in each.refused:
+        raise Unreadable(each.refused[wanted])
     raise _Outside
 
 

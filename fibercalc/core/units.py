@@ -174,6 +174,7 @@ VOLUME = Quantity("volume", (
     Unit("tsp", "US teaspoons", 4.92892159375, also=("teaspoon", "teaspoons"), system="us"),
     Unit("tbsp", "US tablespoons", 14.78676478125, also=("tablespoon", "tablespoons"), system="us"),
     Unit("m³", "cubic meters", 1e6, also=("m3",), system="metric"),
+    Unit("ft³", "cubic feet", 28316.846592, also=("ft3", "cu ft", "cubic foot"), system="us"),  # exact: (0.3048 m)³
 ), "9 L or 248 mL")
 
 CONCENTRATION = Quantity("strength", (

@@ -41,7 +41,7 @@ def density(chemical: str, percent: float) -> float:
     chemical  acetic, formic, citric or ammonia
     percent   strength, % by weight, from 0 to the table's last row
     Raises KeyError for a chemical without densities and OutOfRange outside the table.
-    Source: handbook-densities (from memory, unverified).
+    Source: density-table; strong acetic and formic, citric above 30 % and ammonia: handbook-densities (from memory, unverified).
     """
     rows = _densities(chemical)
     require("percent", percent, rows[0][0], rows[-1][0])

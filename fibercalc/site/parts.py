@@ -24,8 +24,13 @@ def answer(worked: Worked) -> Markup:
 def numbers(worked: Worked) -> Markup:
     """The results with their ranges, in all units in use."""
     outcome = worked.outcome
-    rows = [tag("tr", tag("th", found.result.label, scope="row"), tag("td", outcome.both(name), class_="n"), tag("td", outcome.span(name), class_="r"))
-            for name, found in outcome.found.items()]
+    rows = []
+    for name, found in outcome.found.items():
+        head = tag("th", found.result.label, scope="row")
+        if isinstance(found.value, str):  # words run on where numbers stand in line
+            rows.append(tag("tr", head, tag("td", outcome.text(name), class_="words", colspan="2")))
+        else:
+            rows.append(tag("tr", head, tag("td", outcome.both(name), class_="n"), tag("td", outcome.span(name), class_="r")))
     head = tag("thead", tag("tr", tag("th", "What", scope="col"), tag("th", "Value", scope="col"), tag("th", "95 % range", scope="col")), class_="unseen")
     return tag("table", head, tag("tbody", *rows), class_="numbers")
 

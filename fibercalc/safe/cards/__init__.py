@@ -1,0 +1,1 @@
+"""The cards of the safe chapter, one declaration in each file."""

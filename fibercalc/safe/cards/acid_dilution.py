@@ -1,0 +1,116 @@
+"""Weaker acid from stronger: acetic, citric and formic only."""
+
+from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.problem import Refused
+from ...core.table import read_table
+from ...core.units import DENSITY, MASS, PERCENT, VOLUME
+from ...sources import ARITHMETIC, CLP_ANNEXES, CLP_MEMORY, DENSITY_TABLE, HANDBOOK_DENSITIES
+from ..acids import density
+from ..dilution import acid_for_mass, mass_of_volume, water_volume
+from ..label import classes, signal_word, to_ask
+from ..limits import published
+from ..pictures.mixing import water_then_acid
+
+BY_MASS, BY_VOLUME = "mass", "volume"
+ACIDS = ("acetic", "citric", "formic")
+MINERAL = "mineral acids are left out: they spit, fume and burn far worse, and dyers have no need of them; buy them ready diluted or not at all"
+STRONGEST_CITRIC = 50.0  # %: as strong as it stays dissolved and is tabled
+
+
+def answer(w, acid, have, wanted, by, mass, volume):
+    if wanted >= have:
+        raise Refused(f"Strength wanted: {wanted:g} % is not weaker than the {have:g} % you have; give less.", "wanted")
+    if acid == "citric" and have > STRONGEST_CITRIC:
+        raise Refused(f"Strength you have: citric acid is a solution up to {STRONGEST_CITRIC:g} %; weigh crystals as a stock solution instead.", "have")
+    dense = _density(w, acid, have, "have")
+    if by == BY_VOLUME:
+        thin = _density(w, acid, wanted, "wanted")
+        total, total_name = w.step("total", f"volume * {thin}", mass_of_volume(acid, volume, wanted), MASS, label="Weight of the weak acid"), "total"
+    else:
+        total, total_name = mass, "mass"
+    strong = w.step("acid_mass", f"{total_name} * wanted / have", acid_for_mass(total, wanted, have), MASS, label="Strong acid, by weight")
+    water = w.step("water_mass", f"{total_name} - acid_mass", total - strong, MASS, label="Water, by weight")
+    pour = w.step("acid_volume", f"acid_mass / {dense}", strong / density(acid, have), VOLUME, label="Strong acid, by volume")
+    return {"acid_mass": strong, "acid_volume": pour, "water_mass": water, "water_volume": w.step("water_volume", "water_mass / 0.998", water_volume(water), VOLUME, label="Water, by volume at 20 °C"),
+            "strong_class": _class(acid, have), "weak_class": _class(acid, wanted),
+            "limit": published(_limits(acid), "clp-annexes" if acid == "acetic" else "clp-memory")}
+
+
+def _density(w, acid, percent, which):
+    """Name of the step that finds a density between two tabled strengths."""
+    rows = [row for row in read_table("safe", "stock-densities").rows if row["chemical"] == acid]
+    below, above = next((low, high) for low, high in zip(rows, rows[1:]) if percent <= high["percent"])
+    for side, row in (("below", below), ("above", above)):
+        w.looked_up(f"{which}_{side}", "safe", "stock-densities", "key", row["key"], "density", DENSITY, label=f"Density at {row['percent']:g} %")
+    span = above["percent"] - below["percent"]
+    name = f"{which}_density"
+    w.step(name, f"{which}_below + ({which}_above - {which}_below) * ({which} - {below['percent']:g}) / {span:g}", density(acid, percent), DENSITY, label=f"Density at {percent:g} %")
+    return name
+
+
+def _class(acid, percent):
+    found, asked = classes({acid: percent}), to_ask({acid: percent})
+    if not found:
+        return "below the limits for skin and eyes" + (f"; ask about {', '.join(asked)}" if asked else "")
+    return f"{signal_word((*found, *asked))}: {', '.join(found)} ({', '.join(dict.fromkeys(found.values()))})" + (f"; ask about {', '.join(asked)}" if asked else "")
+
+
+def _limits(acid):
+    row = read_table("safe", "label-limits").row("key", acid)
+    if row["corr"] == "":
+        return f"eye irritation from {row['eye']:g} %"
+    return f"burns from {row['corr']:g} %, irritates from {row['irrit']:g} %"
+
+
+def say(r):
+    first = f"Put in {r.text('water_volume')} of cool water first, then {r.text('acid_volume')} ({r.text('acid_mass')}) of the {r.given['have']:g} % acid, slowly, stirring."
+    return first, f"That makes {_made(r)} of {r.given['wanted']:g} %. The strong acid is {r.value('strong_class')}; the weak one is {r.value('weak_class')}."
+
+
+def _made(r):
+    return r.amount(r.given["volume"], VOLUME, "L" if r.given["volume"] >= 1000 else "mL") if r.given["by"] == BY_VOLUME else r.amount(r.given["mass"], MASS, "g")
+
+
+def notes(r):
+    said = ["Volumes do not add up exactly when acid meets water; weights do. By weight is better where a scale can stand on a tray.",
+            f"Mineral acids (sulfuric, hydrochloric, nitric, phosphoric) are refused here: {MINERAL}."]
+    if r.given["acid"] != "acetic":
+        said.append("The limits for this acid are from memory, unverified: the supplier’s data sheet decides.")
+    return said
+
+
+def picture(r):
+    return water_then_acid(r.value("water_mass"), r.value("acid_mass"), r.text("water_volume"), f"{r.text('acid_volume')} of {r.given['have']:g} %")
+
+
+CARD = Card(
+    id="acid-dilution", chapter="safe", place=10,
+    question="How do I make weaker acid from stronger?",
+    inputs=(
+        Input("acid", CHOICE, "Acid", default="acetic", refused={word: MINERAL for word in ("sulfuric", "sulphuric", "hydrochloric", "muriatic", "nitric", "phosphoric", "hydrofluoric", "mineral")},
+              options=(Option("acetic", "Acetic (vinegar)"), Option("citric", "Citric, in solution"), Option("formic", "Formic")), measure="A closed list: mineral acids are refused."),
+        Input("have", PERCENT, "Strength you have", default="50", allowed=("1", "100"), usual=("5", "99"), rough="1", strict=True, measure="% by weight, from the bottle’s label or data sheet."),
+        Input("wanted", PERCENT, "Strength wanted", default="5", allowed=("0.1", "99"), usual=("1", "30"), strict=True),
+        Input("by", CHOICE, "You measure the weak acid", default=BY_VOLUME, options=(Option(BY_VOLUME, "by volume"), Option(BY_MASS, "by weight"))),
+        Input("mass", MASS, "Weak acid wanted", default="1000 g", allowed=("10 g", "50 kg"), usual=("100 g", "5 kg"), units=("g", "kg", "oz"), when={"by": (BY_MASS,)}, strict=True),
+        Input("volume", VOLUME, "Weak acid wanted", default="1 L", allowed=("10 mL", "50 L"), usual=("100 mL", "5 L"), units=("L", "mL", "qt"), when={"by": (BY_VOLUME,)}, strict=True),
+    ),
+    results=(
+        Result("water_volume", VOLUME, "1. Water first", units=("mL",), finest=(1,), floor=0.0),
+        Result("acid_volume", VOLUME, "2. Strong acid into it", units=("mL",), finest=(0.5,), floor=0.0),
+        Result("acid_mass", MASS, "or by weight: acid", units=("g",), finest=(0.1,), floor=0.0),
+        Result("water_mass", MASS, "and water", units=("g",), finest=(1,), floor=0.0),
+        Result("strong_class", TEXT, "The strong acid is"),
+        Result("weak_class", TEXT, "The weak acid is"),
+        Result("limit", TEXT, "Published limit"),
+    ),
+    answer=answer, say=say, notes=notes, pictures=(picture,),
+    basis=Basis(STANDARD, "The pure acid stays the same. Densities at 20 °C stand between tabled values; classes are by the regulation’s limits, % by weight."),
+    sources=(CLP_ANNEXES, CLP_MEMORY, DENSITY_TABLE, HANDBOOK_DENSITIES, ARITHMETIC),
+    cautions=(
+        Caution("Acid into water, slowly, stirring; never water into acid.", "Goggles and gloves on first, window open, cool water, away from children and food. Strong acid in the eye or on skin: rinse at once, go on rinsing, get help."),
+        Caution("Nothing else into it.", "No bleach, no hydrosulfite, no peroxide. Label the bottle; never a drinks bottle. The data sheet decides."),
+    ),
+    carry=(Carry("hazard-label", "What goes on the bottle?", {}),),
+    handles=("acid",),
+)

@@ -1,0 +1,117 @@
+"""What hazard statements a bottle needs, from what is in it."""
+
+from ...core.answer import Table
+from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Caution, Input, Option, Result, Rows
+from ...core.problem import Refused
+from ...core.table import STATUS_WORDS, read_table
+from ...core.units import NUMBER, PERCENT
+from ...sources import CLP_3_2_3, CLP_ANNEXES, CLP_MEMORY, ECHA_NOTIFIED, EURO_INDUSTRY_NAOH, GHS_MEMORY
+from ..label import classes, share_of_limit, signal_word, to_ask
+from ..limits import published
+from ..pictures.bars import shares_of_limit
+
+SHOWN = (("burns", "corr", "Severe burns"), ("skin", "irrit", "Skin irritation"), ("damage", "dam", "Eye damage"), ("eyes", "eye", "Eye irritation"))
+SUBSTANCES = tuple(Option(row["key"], row["label"]) for row in read_table("safe", "label-limits").rows)
+NO_LIMITS = "0"
+
+
+def answer(w, contents, ph):
+    total = sum(row.strength for row in contents)
+    if total > 100.0001:
+        raise Refused(f"Strengths: together they are {total:.4g} %; a bottle holds no more than 100 %.", f"contents.{len(contents)}.strength")
+    mixed: dict[str, float] = {}
+    for row in contents:
+        mixed[row.what] = mixed.get(row.what, 0.0) + row.strength
+    found = {}
+    for name, kind, label in SHOWN:
+        parts = []
+        for place, row in enumerate(contents, 1):
+            if read_table("safe", "label-limits").row("key", row.what)[kind] == "":
+                continue
+            limit = f"{name}_limit_{place}"
+            w.looked_up(limit, "safe", "label-limits", "key", row.what, kind, PERCENT, label=f"{label}: limit for {place}")
+            parts.append(f"contents[{place}].strength / {limit}")
+        found[name] = w.step(name, " + ".join(parts) or NO_LIMITS, share_of_limit(mixed, kind), NUMBER, label=f"{label}: sum of shares of limits")
+    sure, ask = classes(mixed, 7.0 if ph is None else ph), to_ask(mixed)
+    ask = tuple(code for code in ask if code not in sure)
+    missing = [row["label"] for key in mixed if (row := read_table("safe", "label-limits").row("key", key))["status"] == "unknown"]
+    return found | {"signal": signal_word((*sure, *ask)), "codes": ", ".join(sure) or "none by these limits", "class": ", ".join(dict.fromkeys(sure.values())) or "none by these limits",
+                    "ask": ", ".join(ask) or "nothing beyond them", "precautions": ", ".join(_precautions((*sure, *ask))) or "none by these limits",
+                    "limit": "; ".join(_limit_words(key) for key in mixed), "sure": sure, "asked": ask, "missing": missing}
+
+
+def _precautions(codes):
+    words = [code for statement in codes for code in read_table("safe", "statements").row("code", statement)["precautions"].split()]
+    return dict.fromkeys(words)
+
+
+def _limit_words(key):
+    """One substance's limits with body and date; what has none counts from the general cut-off."""
+    row = read_table("safe", "label-limits").row("key", key)
+    known = [f"{words} {row[kind]:g} %" for kind, words in (("corr", "burns"), ("irrit", "skin"), ("eye", "eyes")) if row[kind] != ""]
+    return published(f"{row['label']} from: {', '.join(known)}" if known else f"{row['label']}: counts from 0.1 %", row["source"] or "clp-annexes")
+
+
+def say(r):
+    signal, sure, asked = r.value("signal"), r.kept["sure"], r.kept["asked"]
+    if not sure and not asked:
+        missing = f" No entry was found for {', '.join(r.kept['missing'])}: the data sheet decides." if r.kept["missing"] else ""
+        return "By these limits no hazard statement is called for.", f"Not classified is not harmless.{missing}"
+    first = f"{signal}: {', '.join(sure)}." if sure else f"{signal}, until the data sheet says otherwise: {', '.join(asked)}."
+    rest = f"The data sheet must say on {', '.join(asked)}; until it does, act as if they hold." if asked and sure else ""
+    return first, rest or "In words below; take the wording from the data sheet."
+
+
+def notes(r):
+    said = ["Not legal advice: what you sell or hand on must be labeled by the law of the place, from the supplier’s data sheet."]
+    if any(row.what == "dye-unknown" for row in r.given["contents"]):
+        said.insert(0, "A dye whose statements are not known counts as a sensitizer: H317 and H334 until its data sheet says otherwise.")
+    if r.kept["missing"]:
+        said.insert(0, f"No published classification was found for {', '.join(r.kept['missing'])}: none is made up here. Ask for the data sheet.")
+    memory = [row.what for row in r.given["contents"] if read_table("safe", "label-limits").row("key", row.what)["status"] == "memory"]
+    if memory:
+        said.append(f"Limits for {', '.join(dict.fromkeys(memory))} are {STATUS_WORDS['memory']}.")
+    return said
+
+
+def statements(r):
+    rows = []
+    for code in (*r.kept["sure"], *r.kept["asked"]):
+        row = read_table("safe", "statements").row("code", code)
+        rows.append((code, row["text"], r.kept["sure"].get(code, "ask the data sheet")))
+    rows += [(code, read_table("safe", "statements").row("code", code)["text"], "what to do") for code in _precautions((*r.kept["sure"], *r.kept["asked"]))]
+    return Table("For the label", ("Code", "In words", "Why"), tuple(rows), "Wording from memory, shortened: the law’s own stands in the data sheet. Code and text only; no pictograms.", ("ghs-memory",)) if rows else None
+
+
+def picture(r):
+    return shares_of_limit("How near each limit", [(label, r.value(name), r.low(name), r.high(name)) for name, _, label in SHOWN], "the class applies from here")
+
+
+CARD = Card(
+    id="hazard-label", chapter="safe", place=30,
+    question="What hazards go on the bottle?",
+    inputs=(
+        Rows("contents", "In the bottle", "substance", least=1, most=6, measure="What is not listed is water or harmless by its own data sheet.",
+             fields=(Input("what", CHOICE, "Substance", default="acetic", options=SUBSTANCES),
+                     Input("strength", PERCENT, "Strength", default="10", allowed=("0.01", "100"), usual=("0.5", "100"), rough="", strict=True, measure="% by weight.")),
+             default=({"what": "acetic", "strength": "50"},)),
+        Input("ph", NUMBER, "pH, if measured", default="", allowed=("0", "14"), usual=("2", "12"), optional=True, strict=True, measure="2 and less, 11.5 and more count as burning the skin, unless data say otherwise."),
+    ),
+    results=(
+        Result("signal", TEXT, "Signal word"),
+        Result("codes", TEXT, "Hazard statements"),
+        Result("ask", TEXT, "The data sheet decides on"),
+        Result("class", TEXT, "Class"),
+        Result("precautions", TEXT, "Precautionary statements"),
+        Result("burns", NUMBER, "Severe burns, share of the limit", finest=(0.01,), rounding="up"),
+        Result("skin", NUMBER, "Skin irritation, share of the limit", finest=(0.01,), rounding="up"),
+        Result("damage", NUMBER, "Eye damage, share of the limit", finest=(0.01,), rounding="up"),
+        Result("eyes", NUMBER, "Eye irritation, share of the limit", finest=(0.01,), rounding="up"),
+        Result("limit", TEXT, "Published limit"),
+    ),
+    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(statements,),
+    basis=Basis(STANDARD, "Strength over limit, added up over the substances: from 1 the class applies. What has no limit here is left to the data sheet, and until then counts."),
+    sources=(CLP_ANNEXES, CLP_MEMORY, CLP_3_2_3, EURO_INDUSTRY_NAOH, ECHA_NOTIFIED, GHS_MEMORY),
+    cautions=(Caution("The supplier’s data sheet comes before this card.", "Name, strength, date and hazards on every bottle; never a drinks bottle; out of reach of children and pets."),),
+    handles=("acid", "alkali", "powder"),
+)

@@ -1,0 +1,89 @@
+"""Which hazard statements a mixture needs, by the concentration limits of the CLP Regulation, added up over its substances."""
+
+from collections.abc import Mapping, Sequence
+from functools import cache
+
+from ..core.problem import require
+from ..core.table import read_table
+
+# What a sum of shares of limits brings, strongest first; a statement hides the ones after the arrow.
+SUMS = {"corr_a": "H314", "corr": "H314", "irrit": "H315", "dam": "H318", "eye": "H319", "airway": "H335"}
+HIDES = {"H314": ("H315", "H318", "H319"), "H318": ("H319",)}
+CLASSES = {"corr_a": "Skin Corr. 1A", "corr": "Skin Corr. 1", "irrit": "Skin Irrit. 2", "dam": "Eye Dam. 1", "eye": "Eye Irrit. 2", "airway": "STOT SE 3"}
+LOW_PH, HIGH_PH = 2.0, 11.5  # CLP Annex I 3.2.3: read (clp-3-2-3)
+
+
+@cache
+def _rows() -> dict[str, dict]:
+    return {row["key"]: row for row in read_table("safe", "label-limits").rows}
+
+
+def share_of_limit(contents: Mapping[str, float], kind: str) -> float:
+    """Sum over a mixture of strength over limit, no unit: from 1 up the class applies.
+
+    contents  % by weight of each substance of the table label-limits, by its key, each 0 to 100
+    kind      corr_a, corr, irrit, dam, eye or airway
+    Raises OutOfRange outside 0 to 100 and KeyError for an unknown substance or kind.
+    Source: clp-annexes (additivity; specific limits stand in place of the general ones).
+    """
+    SUMS[kind]
+    total = 0.0
+    for key, percent in contents.items():
+        require(key, percent, 0.0, 100.0)
+        limit = _rows()[key][kind]
+        total += percent / limit if limit != "" else 0.0
+    return total
+
+
+def classes(contents: Mapping[str, float], ph: float = 7.0) -> dict[str, str]:
+    """Class by hazard statement that follows from limits, strongest first; what a stronger one covers is left out.
+
+    contents  % by weight of each substance, by its key, each 0 to 100
+    ph        of the mixture, 0 to 14: 2 and less, or 11.5 and more, counts as burning the skin unless data say otherwise
+    Raises OutOfRange outside these and KeyError for an unknown substance.
+    Source: clp-annexes; clp-3-2-3 (the pH).
+    """
+    require("ph", ph, 0.0, 14.0)
+    found: dict[str, str] = {}
+    for kind, code in SUMS.items():
+        if share_of_limit(contents, kind) >= 1.0 - 1e-12:
+            found.setdefault(code, CLASSES[kind])
+    if ph <= LOW_PH or ph >= HIGH_PH:
+        found = {"H314": "Skin Corr. 1 (by its pH)", **found} if "H314" not in found else found
+    for key, percent in contents.items():
+        for code, limit in _listed(key):
+            if limit is not None and percent >= limit:
+                found[code] = "by its own limit"
+    hidden = {weaker for code in found for weaker in HIDES.get(code, ())}
+    return {code: name for code, name in found.items() if code not in hidden}
+
+
+def to_ask(contents: Mapping[str, float]) -> tuple[str, ...]:
+    """Statements of the pure substances for which no limit in a mixture is at hand: the data sheet decides whether they apply.
+
+    contents  % by weight of each substance, by its key, each 0 to 100; below 0.1 % none is asked about
+    Raises OutOfRange outside 0 to 100 and KeyError for an unknown substance.
+    Source: clp-memory (the statements, from memory); clp-annexes (the general cut-off of 0.1 %).
+    """
+    codes = []
+    for key, percent in contents.items():
+        require(key, percent, 0.0, 100.0)
+        codes += [code for code, limit in _listed(key) if limit is None and percent >= 0.1]
+    return tuple(dict.fromkeys(codes))
+
+
+def _listed(key: str) -> list[tuple[str, float | None]]:
+    """Statements of a pure substance beside those that sums bring, each with its limit in a mixture, % (None where none was found)."""
+    pairs = [each.partition("@") for each in _rows()[key]["pure"].split() if each != "none"]
+    return [(code, float(limit) if limit else None) for code, _, limit in pairs]
+
+
+def signal_word(codes: Sequence[str]) -> str:
+    """The one signal word for some statements: Danger before Warning; "none" where none calls for one.
+
+    codes  hazard statements such as H314
+    Raises KeyError for a statement that is not in the table.
+    Source: ghs-memory (one word only, the stronger; from memory).
+    """
+    words = {read_table("safe", "statements").row("code", code)["signal"] for code in codes}
+    return "Danger" if "Danger" in words else "Warning" if "Warning" in words else "none"

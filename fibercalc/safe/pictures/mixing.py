@@ -1,0 +1,29 @@
+"""Water first, then acid: the two amounts to one scale."""
+
+from ...core.answer import Picture
+from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, MADDER_WASH, Drawing
+
+
+def water_then_acid(water: float, acid: float, water_words: str, acid_words: str) -> Picture:
+    """A jug with the water, the acid beside it with an arrow into the jug; heights to one scale.
+
+    water, acid              weights, g, 0 or more
+    water_words, acid_words  the amounts as written
+    """
+    most = max(water, acid, 1e-9)
+    drawing = Drawing(182)
+    for x, share, fill, stroke in ((30, water / most, INDIGO_WASH, INDIGO), (230, acid / most, MADDER_WASH, MADDER)):
+        high = 90 * share
+        drawing.rect(x, 30, 100, 100, stroke=INK, stroke_width=1.5)
+        drawing.rect(x + 2, 128 - high, 96, high, fill=fill, stroke=stroke)
+        if stroke is MADDER:
+            drawing.hatch(x + 2, 128 - high, 96, high, stroke=MADDER)
+    drawing.line(224, 78, 142, 78, width=2)
+    drawing.path([(152, 71), (140, 78), (152, 85)], width=2)
+    drawing.text(183, 66, "slowly", anchor="middle", size=13)
+    drawing.text(80, 22, "1  water first", anchor="middle", bold=True)
+    drawing.text(280, 22, "2  acid into it", anchor="middle", bold=True)
+    drawing.text(80, 150, water_words, anchor="middle", size=13)
+    drawing.text(280, 150, acid_words, anchor="middle", size=13)
+    drawing.text(180, 174, "never water into acid", anchor="middle", size=13, fill=MADDER)
+    return drawing.picture("Water first, acid into it", f"First the water, {water_words}; then the acid, {acid_words}, slowly into it. Never water into acid.")

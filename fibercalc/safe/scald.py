@@ -1,0 +1,58 @@
+"""How long hot water takes to burn skin deeply: between published thresholds only."""
+
+from functools import cache
+from math import exp, log
+
+from ..core.problem import require
+from ..core.table import read_table
+
+CHILD = 0.25  # of an adult's time: the lower end of a quarter to half; from memory (scald-children)
+
+
+@cache
+def _points() -> tuple[tuple[float, float], ...]:
+    return tuple((row["celsius"], row["seconds"]) for row in read_table("safe", "burn-times").rows)
+
+
+def coolest() -> float:
+    """The lowest temperature for which a threshold was found, °C.
+
+    Source: moritz-henriques (44 °C, irreversible damage within 6 hours).
+    """
+    return _points()[0][0]
+
+
+def hottest() -> float:
+    """The temperature from which a deep burn takes 1 s or less, °C.
+
+    Source: burn-foundation (156 °F, 1 second).
+    """
+    return _points()[-1][0]
+
+
+def neighbors(celsius: float) -> tuple[int, int]:
+    """Rows of the table of burn times between which a temperature lies, counted from 0.
+
+    celsius  from coolest() to hottest()
+    Raises OutOfRange outside the published thresholds: nothing is guessed there.
+    Source: cpsc-tap-water.
+    """
+    points = _points()
+    require("celsius", celsius, points[0][0], points[-1][0])
+    upper = next(place for place, (at, _) in enumerate(points) if place and celsius <= at)
+    return upper - 1, upper
+
+
+def burn_time(celsius: float) -> float:
+    """Contact time to a deep burn of an adult's skin, s; the logarithm of the time runs straight between two published thresholds.
+
+    celsius  from coolest() up; from hottest() up the time is the last one published, "1 s or less"
+    Raises OutOfRange below the lowest published threshold: nothing is guessed there.
+    Source: cpsc-tap-water, burn-foundation, moritz-henriques.
+    """
+    require("celsius", celsius, _points()[0][0])
+    if celsius >= _points()[-1][0]:
+        return _points()[-1][1]
+    below, above = neighbors(celsius)
+    (cool, long), (hot, short) = _points()[below], _points()[above]
+    return exp(log(long) + (celsius - cool) / (hot - cool) * (log(short) - log(long)))
