@@ -67,3 +67,14 @@ def test_a_color_no_dye_reaches_is_told_by_what_remains():
 def test_a_recipe_that_is_none_is_refused(recipe):
     with pytest.raises(OutOfRange):
         match.nudge(THREE, recipe, UNDYED, UNDYED)
+
+
+def test_the_gentlest_nudge_is_near_enough_and_changes_no_more_than_the_exact_one():
+    """A lot with a tenth more of one dye: that dye alone is taken back, and the rest of the recipe stays."""
+    recipe = [0.62, 0.24, 0.1]
+    new = THREE.color([0.682, 0.24, 0.1])
+    exact = match.nudge(THREE, recipe, THREE.color(recipe), new)
+    gentle = match.gentlest_nudge(THREE, recipe, THREE.color(recipe), new, enough=0.5)
+    assert gentle.after <= 0.5 and gentle.after <= gentle.before
+    assert sum(abs(change) for change in gentle.changes) <= sum(abs(change) for change in exact.changes) + 1e-9
+    assert sum(change != 0 for change in gentle.changes) <= 1

@@ -55,7 +55,7 @@ def answer(w, bath, fiber_mass, fiber, pot_mass, pot, start, top, hold, rate, ro
     program = bath_program(start, [(top, rate, hold)], capacity, net, loss, room)
     whole = program[-1][0]
     cool = cooling_time(fall, top, touch, room) if touch > room + 0.5 and touch < top else None
-    return {"energy": energy, "metered": metered, "minutes": minutes, "bare": bare, "cost": energy_cost(metered, price) if price is not None else None, "boils": boils, "whole": whole, "cool": cool,
+    return {"energy": energy, "metered": metered, "minutes": minutes, "bare": bare, "cost": energy_cost(metered, price) if price is not None else None, "boils": boils, "whole": whole, "hold_time": hold or None, "cool": cool,
             "program": program, "fall": fall, "begin": _clock(begin)}
 
 
@@ -161,10 +161,11 @@ CARD = Card(
         _degrees("touch", "Cool enough at", "40 °C", ("10 °C", "60 °C"), ("25 °C", "45 °C"), ""),
     ),
     results=(
-        Result("minutes", TIME, "Heating at full power, losses and all", units=("min",), finest=(1,), rounding="up", floor=0.0),
+        Result("minutes", TIME, "Heating at full power, losses and all", units=("min",), finest=(1,), rounding="up", floor=0.0, timer=True),
         Result("bare", TIME, "without losses", units=("min",), finest=(1,), floor=0.0),
+        Result("hold_time", TIME, "Hold", units=("min",), finest=(1,), timer=True),
         Result("whole", TIME, "From start to the end of the hold", units=("min", "h"), finest=(1, 0.1), floor=0.0),
-        Result("cool", TIME, "Cooling down, heat off", units=("min", "h"), finest=(5, 0.1), floor=0.0),
+        Result("cool", TIME, "Cooling down, heat off", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True),
         Result("energy", ENERGY, "Energy into the bath", units=("kWh", "BTU"), finest=(0.01, 50), floor=0.0),
         Result("metered", ENERGY, "Energy by the meter, without losses", units=("kWh",), finest=(0.01,), rounding="up", floor=0.0),
         Result("cost", MONEY, "It costs", finest=(0.01,), rounding="up", floor=0.0),

@@ -86,7 +86,7 @@ CARD = Card(
         Result("run_liquor", VOLUME, "Liquor for all skeins", units=("mL", "L"), finest=(10, 0.1), rounding="up", floor=0.0),
         Result("stock_all", VOLUME, "Stocks in it", units=("mL",), finest=(1,), rounding="up", floor=0.0),
         Result("rounds", COUNT, "Rounds in the steamer", rounding="up"),
-        Result("steaming", TIME, "Steaming in all, once hot", units=("min", "h"), finest=(5, 0.1), floor=0.0),
+        Result("steaming", TIME, "Steaming in all, once hot", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True),
     ),
     answer=answer, say=say, notes=notes, tables=(mixing,),
     basis=Basis(MODEL, "Damp yarn takes up what it holds when wet through, less what it holds already. Steam times are common practice, with no published source."),

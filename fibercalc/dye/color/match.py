@@ -16,6 +16,7 @@ from .difference import between
 from .kubelka_munk import MOST_PERCENT, Palette, absorption, color_from, reflectance
 
 STEADY = 1e-8  # of the largest term: keeps two dyes of nearly one color from being traded against each other in huge amounts
+LITTLE = 0.02  # % of a dye: a change of less than this is small whatever was there
 NUDGE = 1e-4  # of K/S, for the slope of the color
 
 
@@ -53,6 +54,32 @@ def nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, onl
     if after >= before:  # nothing that may be done helps
         changes, color, after = (0.0,) * len(recipe), new, before
     return Nudge(changes, tuple(percent + change for percent, change in zip(recipe, changes)), color, before, after)
+
+
+def gentlest_nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, only_add: bool = False, enough: float = 1.0) -> Nudge:
+    """The smallest change of recipe that brings the next lot near enough: some dyes of like color could trade places in large amounts
+    for no visible gain, so every choice of dyes to change is tried and the one that changes them least, for their depth, is kept.
+
+    palette   fiber and dyes
+    recipe    percent of each dye that the new lot was dyed with, 0 to 20
+    old       color of the old lot, the goal
+    new       color of the new lot; both seen in the same way
+    only_add  whether dye can only be added
+    enough    CIEDE2000 that is near enough, 0 to 100; where none gets so near, the nearest counts
+    Raises OutOfRange for a recipe outside these.
+    Source: as nudge (km-application-note); common practice (change as little as will do).
+    """
+    require("enough", enough, 0.0, 100.0)
+    whole = nudge(palette, recipe, old, new, only_add)
+    found = [whole]
+    for chosen in product((False, True), repeat=len(recipe)):
+        if any(chosen) and not all(chosen):
+            some = nudge(Palette(palette.undyed, tuple(dye for dye, use in zip(palette.dyes, chosen) if use)), [percent for percent, use in zip(recipe, chosen) if use], old, new, only_add)
+            given = iter(some.changes)
+            changes = tuple(next(given) if use else 0.0 for use in chosen)
+            found.append(Nudge(changes, tuple(percent + change for percent, change in zip(recipe, changes)), some.color, some.before, some.after))
+    reached = max(enough, min(each.after for each in found) + 1e-9)
+    return min((each for each in found if each.after <= reached), key=lambda each: sum(abs(change) / max(percent, LITTLE) for change, percent in zip(each.changes, recipe)))
 
 
 def recipe_for(palette: Palette, goal: Color) -> Nudge:
