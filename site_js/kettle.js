@@ -102,7 +102,7 @@ function show() {
 function statusWords(now) {
   const words = [];
   if (timers.some((timer) => isRunning(timer, now))) {
-    if (awake.state === "on") words.push("The screen stays on. Lock it or leave this page, and the time goes on, but nothing sounds.");
+    if (awake.state === "on") words.push("The screen stays on. Lock it or leave the book, and the time goes on, but nothing sounds.");
     if (awake.state === "refused") words.push("This browser does not keep the screen on. With the screen off the time goes on, but nothing sounds.");
   }
   if (!alarm.ready) words.push("Touch the page once, or it cannot sound.");
@@ -168,7 +168,7 @@ class Row {
   #label = document.createElement("span");
   #time = Object.assign(document.createElement("b"), { role: "timer" });
   #more = button(`${MORE} min more`);
-  #end = button("Stop", "first");
+  #end = button("Stop");
 
   /** @param {string} id */
   constructor(id) {
@@ -195,12 +195,13 @@ class Row {
     const over = isOver(timer, now);
     const state = timer.stopped !== null ? "stopped" : over ? "over" : "running";
     this.element.dataset.state = state;
-    const words = { stopped: "stopped at", over: "is over, since", running: "" }[state];
-    say(this.#label, words ? `${timer.label} ${words}` : timer.label);
+    const words = { stopped: "stopped at", over: "over for", running: "" }[state];
+    say(this.#label, words ? `${timer.label}: ${words}` : timer.label);
     say(this.#time, written(timer, now));
     say(this.#end, { stopped: "Put back", over: "Done", running: "Stop" }[state]);
     this.#end.setAttribute("aria-label", `${this.#end.textContent}: ${timer.label}`);
     this.#more.setAttribute("aria-label", `${this.#more.textContent}: ${timer.label}`);
+    this.#end.classList.toggle("first", state !== "running");
     this.#more.hidden = state === "stopped";
   }
 }
