@@ -24,6 +24,7 @@ from fibercalc.core.markup import inner
 from fibercalc.site.form import values_of
 from fibercalc.site.parts import cited
 from fibercalc.site.sheet import sheet
+from fibercalc.workbook import bench
 from tests.cards import CARDS, card_id
 
 POINT = Settings()
@@ -267,6 +268,20 @@ def test_the_sheet_holds_answer_values_cautions_and_sources(card):
 def test_the_declaration_is_plain_data(card):
     data = json.loads(json.dumps(declaration(card)))
     assert data["question"].endswith("?") and len(data["inputs"]) == len(card.inputs)
+
+
+@every_card
+def test_my_bench_has_what_the_card_asks_it_for(card):
+    """Every place in My bench that an input names is there, can be offered, and measures the same quantity."""
+    record = bench.record_of(read_inputs(bench.BENCH, {}, POINT))
+    offered = {name for offer in bench.offers(card, record) for name in offer["values"]}
+    for item in card.inputs:
+        if isinstance(item, Input) and item.bench:
+            place, _, column = item.bench.partition(".")
+            found = bench.BENCH.item(place)
+            found = next(each for each in found.fields if each.name == column) if column else found
+            assert found.of is item.of, item.bench
+            assert item.name in offered
 
 
 @every_card

@@ -177,7 +177,9 @@ def _bench_read(request: dict) -> dict:
 
 
 def _bench_offers(request: dict) -> dict:
-    record, _ = bench.read_record(request.get("record"))
+    if not isinstance(request.get("record"), dict):
+        return {"offers": []}  # nothing was ever saved: the example's bench is nobody's
+    record, _ = bench.read_record(request["record"])
     return {"offers": bench.offers(_card(request["card"]), record)}
 
 

@@ -18,7 +18,7 @@ FORMAT = "bench-book-bench"
 MOST_VALUES, LONGEST_VALUE = 400, 200
 
 # Which field of a list names its row in an offer, and what the row is called.
-OFFERED = {"reels": ("name", "circumference"), "bases": ("name", "length")}
+OFFERED = {"reels": ("name", "circumference"), "bases": ("name", "length"), "pots": ("name", "fill")}
 
 
 def _say(r) -> tuple[str, str]:
@@ -132,31 +132,44 @@ def settings_of(record: dict) -> Settings:
 def offers(card: Card, record: dict) -> list[dict]:
     """What this bench can offer to a card: a label, and the values it would set. Rows of a card are not offered to."""
     wanted: dict[str, list[tuple[Input, str]]] = {}
+    single: list[Input] = []
     for item in card.inputs:
         if isinstance(item, Input) and "." in item.bench:
             place, column = item.bench.split(".")
             wanted.setdefault(place, []).append((item, column))
+        elif isinstance(item, Input) and item.bench:
+            single.append(item)
     given, settings, found = given_of(record), settings_of(record), []
     for place, inputs in wanted.items():
         for number in range(1, record["rows"].get(place, 0) + 1):
             found.append(_offer(given, settings, place, number, inputs))
+    known = [each for each in single if given.readings[each.bench].amount is not None]
+    if known and record["values"]:
+        values, words = {}, []
+        for each in known:
+            values |= _values(each, given.readings[each.bench], settings)
+            words.append(_written(given.readings[each.bench].amount, settings))
+        found.append({"label": f"Use my bench ({', '.join(words)})", "values": values})
     return found
 
 
 def _offer(given: Given, settings: Settings, place: str, number: int, inputs: list) -> dict:
     values = {}
     for each, column in inputs:
-        reading = given.readings[f"{place}.{number}.{column}"]
-        if reading.amount is None:
-            values[each.name] = reading.text
-            continue
-        unit = reading.amount.unit
-        values[each.name] = write_plain(unit.from_base(reading.amount.value), settings.style)
-        if len(each.choices) > 1:
-            values[f"{each.name}.unit"] = unit.sign
+        values |= _values(each, given.readings[f"{place}.{number}.{column}"], settings)
     name_column, shown_column = OFFERED[place]
     name, shown = given.readings[f"{place}.{number}.{name_column}"], given.readings[f"{place}.{number}.{shown_column}"]
-    unit = shown.amount.unit
-    return {"label": f"Use {name.text} ({write_plain(unit.from_base(shown.amount.value), settings.style)} {unit.sign})", "values": values}
+    return {"label": f"Use {name.text} ({_written(shown.amount, settings)})", "values": values}
 
 
+def _values(each: Input, reading, settings: Settings) -> dict[str, str]:
+    """The texts that set one input of a card from a reading of the bench, in a unit that the card offers."""
+    if reading.amount is None:
+        return {each.name: reading.text}
+    unit = reading.amount.unit if reading.amount.unit in each.choices else each.choices[0]
+    texts = {each.name: write_plain(unit.from_base(reading.amount.value), settings.style)}
+    return texts | ({f"{each.name}.unit": unit.sign} if len(each.choices) > 1 else {})
+
+
+def _written(amount, settings: Settings) -> str:
+    return f"{write_plain(amount.unit.from_base(amount.value), settings.style)} {amount.unit.sign}"

@@ -92,6 +92,13 @@ def test_my_bench_is_checked_kept_read_and_offered():
     assert {"Use Oak reel (59 in)", "Use Tarrow Sock (420 m)"} <= {offer["label"] for offer in bases}
 
 
+def test_a_bench_that_was_never_saved_offers_nothing():
+    assert ok("bench-offers", card="bath-heat", record=None) == {"offers": []}
+    saved = ok("bench-check", values={"tap": "7", "altitude": "300"})["record"]
+    offered = ok("bench-offers", card="bath-heat", record=saved)["offers"]
+    assert {"start": "7", "start.unit": "°C", "altitude": "300", "altitude.unit": "m"} in [offer["values"] for offer in offered]
+
+
 @pytest.mark.parametrize("record", [None, [], "x", {"format": "other"}, {"format": "bench-book-bench", "schema": 99}, {"format": "bench-book-bench", "schema": True},
                                     {"format": "bench-book-bench", "schema": 1, "values": {"reels.1.circumference": "<b>"}, "rows": {"reels": 1, "pots": 1e9, "bases": -4}},
                                     {"format": "bench-book-bench", "schema": 1, "values": {"__proto__": "x", "money": "x" * 900}, "rows": "no"}])
