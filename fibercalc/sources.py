@@ -225,6 +225,7 @@ NIOSH_94_110 = Source("niosh-94-110", "NIOSH", "Applications Manual for the Revi
 NIOSH_RWL_TEXT = Source("niosh-rwl-text", "NIOSH", "The revised lifting equation of 1991 as printed by a government fact sheet and an ergonomics handbook", "1991", "secondary", "2026-11",
                         "https://www.ccohs.ca/oshanswers/ergonomics/niosh/calculating_rwl.html")
 OSHA_RESPIRATORS = Source("osha-respirators", "OSHA", "29 CFR 1910.134, definitions and assigned protection factors (definitions read, factors recalled)", how="memory")
+WEB_PAGE_FILTERS = Source("web-page-filters", "", "Web page on European filter classes (FFP2, FFP3); UK factors recalled", read="2026-11")
 CHEMICAL_BURNS = Source("chemical-burns", "UK National Health Service", "Acid and chemical burns, as quoted by a news page", "2018", "secondary", "2026-11")
 ICSC_DITHIONITE = Source("icsc-dithionite", "International Chemical Safety Cards", "1717 Sodium dithionite", read="2026-11", address="https://www.inchem.org")
 

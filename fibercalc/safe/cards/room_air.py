@@ -37,7 +37,7 @@ def answer(w, stop, what, room, air, changes, mixing, pans, across, times):
     area = w.step("area", "pans * pi * (across / 200) ** 2", pans * 3.141592653589793 * (across / 200) ** 2, NUMBER, label="Open surface, m²")
     middle = _day(w, times, area, fresh, room)
     spread = [_day(None, times, area, room * changed / mixing, room, column) for changed, column in ((high_air, "low"), (low_air, "high"))]
-    for name in ("index", "short", "peak"):
+    for name in ("index", "peak") if middle["short"] is None else ("index", "short", "peak"):
         w.band(name, spread[0][name], spread[1][name])
     return found | middle | {"limit": limits_words([row.vapor for row in times])}
 
