@@ -6,7 +6,7 @@ from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, MASS, NUMBER, TEMPERATURE, VOLUME
 from ...sources import CFR_40_403_5, CORNELL_HAZARDOUS, GOLDBERG_2002, LOCAL_LIMITS_US, SPANA_HELP, UK_TRADE_EFFLUENT
-from ..acids import bath_ph, dose_for_ph
+from ..acids import bath_ph
 from ..drain import FIRST_SHARE, doses, held_acid, held_soda
 from ..limits import published
 from ..pictures.range import ph_on_scale
@@ -48,19 +48,20 @@ def _neutralize(w, chemical, held, grams, target, liters, alkalinity, ph):
         return bath_ph(liters, {held: held_grams}, alkalinity)
 
     def ph_without_gas_with(dose):
-        return bath_ph(liters, {held: grams, chemical: dose} if held != chemical else {held: grams + dose}, alkalinity, True)
+        return bath_ph(liters, {held: grams, chemical: dose}, alkalinity, True)
+
+    def ph_of_full_bath_with(dose):
+        return bath_ph(liters, {held: grams, chemical: dose}, alkalinity)
 
     content = w.solved("held", "ph_of_bath_with(held) - ph", grams, MASS, label=f"{_words(held)} that this pH means", using=(ph_of_bath_with,))
-    small, large = doses(chemical, target, liters, held, grams, alkalinity)
-    try:
-        off = dose_for_ph(chemical, target, liters, {held: grams}, alkalinity, True)
+    off, closed = doses(chemical, target, liters, held, grams, alkalinity)
+    w.solved("dose_held", f"ph_of_full_bath_with(dose_held) - {target:g}", closed, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide held", using=(ph_of_full_bath_with,))
+    if off > 0:
         w.solved("dose_off", f"ph_without_gas_with(dose_off) - {target:g}", off, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide driven off", using=(ph_without_gas_with,))
-    except OutOfRange:
-        off = w.step("dose_off", "0", 0.0, MASS, label="Needed once carbon dioxide has left")
-    first = w.step("first", f"{FIRST_SHARE:g} * {'dose_off' if off <= small + 1e-9 else 'dose_low'}", FIRST_SHARE * small, MASS, label="First portion") if off <= small + 1e-9 else None
-    if first is None:
-        w.step("dose_low", f"{small!r}", small, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide held")
-        first = w.step("first", f"{FIRST_SHARE:g} * dose_low", FIRST_SHARE * small, MASS, label="First portion")
+    else:
+        w.step("dose_off", "0", 0.0, MASS, label="Needed once carbon dioxide has left")
+    small, large = min(off, closed), max(off, closed)
+    first = w.step("first", f"{FIRST_SHARE:g} * min(dose_off, dose_held)", FIRST_SHARE * small, MASS, label="First portion")
     w.band("dose", small, large)
     return {"dose": (small + large) / 2, "first": first, "held": content, "with": chemical, "acid": held}
 
