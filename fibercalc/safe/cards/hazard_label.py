@@ -94,7 +94,7 @@ CARD = Card(
         Rows("contents", "In the bottle", "substance", least=1, most=6, measure="What is not listed is water, or not classified by its own data sheet.",
              fields=(Input("what", CHOICE, "Substance", default="acetic", options=SUBSTANCES),
                      Input("strength", PERCENT, "Strength", default="10", allowed=("0.01", "100"), usual=("0.5", "100"), rough="", strict=True, measure="% by weight.")),
-             default=({"what": "acetic", "strength": "50"},)),
+             default=({"what": "dye-unknown", "strength": "1"}, {"what": "acetic", "strength": "5"})),
         Input("ph", NUMBER, "pH, if measured", default="", allowed=("0", "14"), usual=("2", "12"), optional=True, strict=True, measure="2 and less, 11.5 and more count as burning the skin, unless data say otherwise."),
     ),
     results=(
