@@ -6,11 +6,12 @@ import { printAlone } from "./print.js";
 
 /** @typedef {import("./card.js").BenchCard} BenchCard */
 
-/** @type {Record<string, (card: BenchCard) => void | Promise<void>>} */
+/** @type {Record<string, (card: BenchCard, pressed: Element) => void | Promise<void>>} */
 const ACTIONS = {
   "copy-link": copyLink,
   "print-card": printCard,
   "print-page": () => print(),
+  "print-paper": printPaper,
   "start-over": startOver,
 };
 
@@ -21,7 +22,7 @@ const ACTIONS = {
 export function actOn(card, signal) {
   for (const pressed of card.querySelectorAll("[data-do]")) {
     const act = ACTIONS[pressed.getAttribute("data-do") ?? ""];
-    if (act) pressed.addEventListener("click", () => void act(card), { signal });
+    if (act) pressed.addEventListener("click", () => void act(card, pressed), { signal });
   }
 }
 
@@ -35,16 +36,33 @@ async function copyLink(card) {
 
 /** @param {BenchCard} card */
 async function printCard(card) {
-  const outcome = await card.sheet();
+  await printSheet(card, null, "alone");
+}
+
+/**
+ * @param {BenchCard} card
+ * @param {Element} pressed
+ */
+async function printPaper(card, pressed) {
+  await printSheet(card, Number(pressed.getAttribute("data-paper")), "paper");
+}
+
+/**
+ * @param {BenchCard} card
+ * @param {number | null} paper  which of the card's own papers; null for the half-page sheet
+ * @param {"alone" | "paper"} kind
+ */
+async function printSheet(card, paper, kind) {
+  const outcome = await card.sheet(paper);
   if (outcome === null || "problem" in outcome) {
-    tell(card, `The half-page sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."} “Print the page” works without it.`);
+    tell(card, `That sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."} “Print the page” works without it.`);
     return;
   }
   if (!outcome.ok.html) {
     tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
     return;
   }
-  printAlone(outcome.ok.html, "alone");
+  printAlone(outcome.ok.html, kind);
 }
 
 /** @param {BenchCard} card */

@@ -203,8 +203,8 @@ export class BenchCard extends HTMLElement {
   }
 
   /** This card alone on half a page, as HTML. */
-  sheet() {
-    return python.ask({ do: "sheet", card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link });
+  sheet(paper = /** @type {number | null} */ (null)) {
+    return python.ask({ do: "sheet", paper, card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link });
   }
 
   #benchChanged() {

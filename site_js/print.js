@@ -4,7 +4,7 @@ import { put } from "./put.js";
 
 /**
  * @param {string} html  made by fibercalc.site
- * @param {"alone" | "booth"} kind
+ * @param {"alone" | "booth" | "paper"} kind
  */
 export function printAlone(html, kind) {
   document.querySelector(`.sheet-${kind}`)?.remove();

@@ -6,6 +6,7 @@ from functools import cached_property
 
 from ..sources import Source
 from .amount import read_amount, width_in_base
+from .paper import Paper
 from .units import COUNT, MONEY, NUMBER, PERCENT, TIME, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
@@ -237,6 +238,7 @@ class Card:
     place       its place in the chapter
     tall_sheet  printed alone it keeps a tall picture and takes the page that needs: a sheet to stand beside the work, not half a page
     handles     what its work can hurt someone with, of HANDLED
+    papers      exact papers that it prints besides
     """
 
     id: str
@@ -258,6 +260,7 @@ class Card:
     upgrades: dict[int, Callable] = field(default_factory=dict)
     tall_sheet: bool = False
     handles: tuple[str, ...] = ()
+    papers: tuple[Paper, ...] = ()
 
     def __post_init__(self):
         if self.chapter not in CHAPTERS:

@@ -160,7 +160,7 @@ def _read_color(each: Input, name: str, text: str, settings: Settings, style: st
     except ValueError:
         raise _Outside from None
     rough = float(each.rough or 0)
-    echo = f"read as {color.text} (L* {color.lightness:.0f}, a* {color.a:.0f}, b* {color.b:.0f})"
+    echo = f"read as {color.text} (L* {color.lightness:.0f}, a* {round(color.a) + 0:.0f}, b* {round(color.b) + 0:.0f})"
     return Reading(each, name, text, color, rough, echo=echo, text=color.text)
 
 

@@ -15,7 +15,7 @@ from ..workbook import bench
 from ..workbook.base_link import LINK
 from . import parts
 from .form import shown_text, values_of
-from .sheet import sheet
+from .sheet import paper, sheet
 
 LAZY = ("segno", "coloraide")  # packages that are fetched only when a card needs them
 
@@ -133,7 +133,8 @@ def _sheet(request: dict) -> dict:
     settings = _settings(request)
     given = _given(request, _card(request["card"]), settings)
     try:
-        return {"html": sheet(work_given(given, settings), str(request.get("address", "")))}
+        worked, address = work_given(given, settings), str(request.get("address", ""))
+        return {"html": sheet(worked, address) if request.get("paper") is None else paper(worked, int(request["paper"]), address)}
     except BadInputs as error:
         return {"html": "", "refused": " ".join(problem.text for problem in error.problems)}
 

@@ -29,6 +29,7 @@ def card_element(card: Card, settings: Settings = Settings()) -> Markup:
                tag("p", class_="kept", hidden=True), class_="head", aria_label="The answer")
     rest = tag("section", *(tag("div", html, data_slot=name) for name, html in made.items()), class_="rest", aria_label="How it follows")
     buttons = [tag("button", words, type="button", data_do=do, class_=look) for do, words, look in ACTIONS]
+    buttons += [tag("button", f"Print: {paper.title}", type="button", data_do="print-paper", data_paper=number) for number, paper in enumerate(card.papers)]
     return inner(
         tag("bench-card", form(card, given, settings), head, rest, tag("p", *buttons, class_="do", data_search_exclude=True),
             tag("p", "Reading page: the example answer is complete.", class_="state", data_state="reading"), data_card=card.id),

@@ -30,6 +30,20 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     )
 
 
+def paper(worked: Worked, number: int, address: str, today: date | None = None) -> Markup:
+    """One of a card's exact papers: what it answers, its tables, its cautions. Raises IndexError for a number it does not have."""
+    card, wanted = worked.card, worked.card.papers[number]
+    return tag(
+        "div",
+        tag("header", tag("b", "Bench Book"), tag("span", wanted.title)),
+        tag("p", worked.sentences()[0], class_="answer"),
+        *(parts.listing(table) for table in wanted.tables(worked.outcome)),
+        *(tag("p", tag("b", f"Caution: {caution.title} "), caution.text, class_="caution") for caution in worked.cautions()),
+        tag("footer", tag("span", f"{__version__} · {write_date(today or date.today())}"), tag("span", address, class_="address")),
+        class_=f"paper paper-{wanted.size.lower()}",
+    )
+
+
 def _given(worked: Worked) -> Markup:
     """What was given, without what was left blank; a row of a list stands in one line."""
     lines: dict[str, tuple[str, list[str]]] = {}

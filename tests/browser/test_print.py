@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from fibercalc.core.registry import find_card
+from fibercalc.core.registry import all_cards, find_card
 from fibercalc.site.parts import cited
 
 from .addresses import all_pages, card_pages, page_id, reference_pages
@@ -189,3 +189,29 @@ def test_a_long_table_repeats_its_head_and_breaks_between_rows(browser, server, 
     used = {where[0] for where in pages_of.values()}
     assert len(used) >= 3
     assert all("Head" in leaves[number] for number in used)
+
+
+PAPERED = [(card, number) for card in all_cards() for number in range(len(card.papers))]
+MILLIMETERS = {"A6": (105, 148), "A5": (148, 210)}
+
+
+@pytest.mark.parametrize("card, number", PAPERED, ids=[f"{card.id}-{card.papers[number].size}" for card, number in PAPERED])
+def test_a_card_s_own_paper_is_one_exact_sheet_with_its_cautions(desk, server, card, number):
+    """Recipe card, batch sheet and their like: the size to a third of a millimeter, one sheet, nothing under 8 pt, nothing over the edge."""
+    desk.goto(server.address + card_pages()[card.id])
+    until_live(desk)
+    desk.evaluate("() => { window.asked = false; window.print = () => { window.asked = true; }; }")
+    desk.locator(f'[data-paper="{number}"]').click()
+    until(desk, "() => window.asked")
+    cautions = visible_texts(desk, ".sheet-paper .caution")
+    sheet = printed(desk, "A4")
+    desk.evaluate("() => dispatchEvent(new Event('afterprint'))")
+    assert len(sheet.leaves) == 1
+    leaf, (wide, high) = sheet.leaves[0], MILLIMETERS[card.papers[number].size]
+    assert abs(leaf.width / MM - wide) < 0.3 and abs(leaf.height / MM - high) < 0.3
+    assert min(char["size"] for char in leaf.chars) >= SMALLEST
+    for char in leaf.chars:
+        assert 3 * MM <= char["x0"] and char["x1"] <= leaf.width - 3 * MM and char["bottom"] <= leaf.height - 3 * MM, words_near(leaf, char)
+    assert card.papers[number].title.replace(" ", "") in sheet.flow
+    assert cautions and all(squeezed(text) in sheet.flow for text in cautions)
+    assert desk.locator(".sheet-paper").count() == 0

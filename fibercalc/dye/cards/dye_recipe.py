@@ -1,7 +1,11 @@
 """A recipe at the pot: milliliters of each stock, acid, salt, and water to top up, for a pot, a lot and a run."""
 
+from dataclasses import replace
+
+from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
@@ -67,7 +71,7 @@ def _at_65(fiber):
 
 
 def say(r):
-    parts = [f"{r.number(volume, _decimals(volume))} mL of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0]
+    parts = [f"{r.number(volume, _decimals(volume))}{NO_BREAK}mL of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0]
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     pots = int(r.value("potfuls"))
     in_pots = "in one pot" if pots == 1 else f"shared over {pots} pots"
@@ -149,6 +153,22 @@ def picture(r):
     return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3))
 
 
+def recipe_card(r):
+    """What is measured for the fullest pot and the lot: to pin up beside the kettle."""
+    table, depths = doses(r), {row.name: f"{row.name}, {row.depth:g} %" for row in r.given["dyes"]}
+    return (replace(table, columns=(*table.columns[:3], "Done"), rows=tuple((depths.get(row[0], row[0]), *row[1:3], "☐") for row in table.rows)),)
+
+
+def batch_sheet(r):
+    """A sheet for one lot, filled in at the pot with a pencil."""
+    head = Table("This lot", ("What", "Written at the pot"), tuple((line, "") for line in ("Lot number, date, who", "Base and its mill lot", "Weighed dry, room", "Jars and stocks: lots, dates")))
+    measured = Table("Measured", ("What", "For the lot", "Poured", "Done"), tuple((row[0], row[2], "", "☐") for row in doses(r).rows))
+    grid = Table("By the clock", ("Step", "Time", "°C", "pH", "Note"),
+                 tuple((step, "", "", "", "") for step in ("In the bath", "60 °C", "Top", "Acid", "Hold ends", "Out", "Rinses", "Dry, weighed")))
+    end = Table("At the end", ("What", "Written at the pot"), tuple((line, "") for line in ("Left in the bath: jar of the ladder", "Rub with a damp white cloth", "Seconds; anything odd")))
+    return head, measured, grid, end
+
+
 DAMP, SOUR, WET = {"damp": ("yes",)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
 
 CARD = Card(
@@ -195,6 +215,7 @@ CARD = Card(
         Result("total_depth", PERCENT, "Depth of shade", finest=(0.01,)),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(doses, powder),
+    papers=(Paper("Recipe card, A6", "A6", recipe_card), Paper("Batch sheet, A5", "A5", batch_sheet)),
     basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
     sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid into water, never water into acid; lid away from you. "

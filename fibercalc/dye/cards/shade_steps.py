@@ -49,7 +49,7 @@ def answer(w, undyed, dyes, way, count, fiber, dose_by, scale_step, strength, sy
 
 def say(r):
     count = r.given["count"]
-    first = f"{count} skeins, each about {r.text('mean')} from the next."
+    first = f"{count} skeins in even steps of about {r.text('mean')} (CIEDE2000)."
     others = f"geometric steps would be {r.text('geometric')} off, " if r.has("geometric") else ""
     return first, f"As weighed the steps are within {r.text('weighed')} of even; {others}equal percents {r.text('equal')}. It takes {r.text('dye_total')} of dye."
 
