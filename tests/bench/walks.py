@@ -27,12 +27,18 @@ class Walk:
 
 
 def walks(card: Card, edits: int) -> list[Walk]:
-    """The example, every other choice, and every list of rows as long as it may be, with the edits shared out among them."""
-    states = [walk for words, texts, counts in _states(card) if (walk := _open(card, words, query_of_texts(card, texts, counts)))]
+    """The example, every other choice, and every list of rows as long as it may be, with the edits shared out among them. Where there
+    are more states than pairs of edits, a fixed sample of them."""
     chance = Random(card.id)
+    states = [walk for words, texts, counts in _states(card) if (walk := _open(card, words, query_of_texts(card, texts, counts)))]
+    if len(states) > edits // 2:
+        states = states[:1] + chance.sample(states[1:], max(edits // 2 - 1, 0))
     for at, walk in enumerate(states):
         _plan(card, walk, edits // len(states) + (at < edits % len(states)), chance)
-    return states
+    found = sum(len(walk.edits) for walk in states)
+    if found < edits // 2:
+        raise NotMeasured(f"{card.id}: only {found} of {edits} edits change the answer")
+    return [walk for walk in states if walk.edits]
 
 
 def _states(card: Card):
@@ -41,7 +47,8 @@ def _states(card: Card):
         if isinstance(item, Rows):
             yield f"{item.most} rows of {item.name}", _full(item), {item.name: item.most}
         elif item.kind == CHOICE:
-            yield from ((f"{item.name} {option.value}", {item.name: option.value}, {}) for option in item.options if option.value != item.default)
+            asked = {other: values[0] for other, values in item.when.items() if card.item(other).default not in values}
+            yield from ((f"{item.name} {option.value}", asked | {item.name: option.value}, {}) for option in item.options if option.value != item.default)
 
 
 def _full(item: Rows) -> dict[str, str]:
@@ -71,7 +78,7 @@ def _open(card: Card, words: str, query: str) -> Walk | None:
 
 
 def _plan(card: Card, walk: Walk, wanted: int, chance: Random) -> None:
-    """Numbers within a fifth of the ones that stand there, one field at a time, until enough of them change the sentence."""
+    """Numbers within a fifth of the ones that stand there, one field at a time, until enough of them change the sentence; as many as do."""
     numbers = [name for name in walk.asked if name in walk.values and _measured(card, name) and _number(walk.values[name])]
     standing = dict(walk.values)
     before = _work(card, standing, walk.exact)[1]
@@ -89,7 +96,6 @@ def _plan(card: Card, walk: Walk, wanted: int, chance: Random) -> None:
             walk.edits.append((name, text))
             walk.requests.append(request)
             standing, before = edited, reply
-    raise NotMeasured(f"{card.id}, {walk.words}: only {len(walk.edits)} of {wanted} edits change the answer")
 
 
 def _work(card: Card, values: dict, exact: dict) -> tuple[str, dict]:
