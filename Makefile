@@ -11,6 +11,9 @@ PYTHON ?= python3
 # Where the site will stand, for the addresses that must be whole (sitemap, canonical links).
 export SITE_URL ?= http://127.0.0.1:8000/
 export NO_MKDOCS_2_WARNING := 1
+# How many test processes share the work. A process that is done takes half of what another has left.
+JOBS ?= 2
+PYTEST = $(PY) -m pytest -n $(JOBS) --dist worksteal
 
 PY := .build/venv/bin/python
 SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -path site_js/tests \) -prune -o -print)
@@ -23,10 +26,10 @@ serve: site
 
 test: site
 	@$(MAKE) --no-print-directory .script-tests
-	$(PY) -m pytest -m "not sweep"
+	$(PYTEST) -m "not sweep"
 
 sweep: site
-	$(PY) -m pytest -m sweep
+	$(PYTEST) -m sweep
 
 bench: site
 	$(PY) tests/bench/run.py
