@@ -228,6 +228,11 @@ OSHA_RESPIRATORS = Source("osha-respirators", "OSHA", "29 CFR 1910.134, definiti
 CHEMICAL_BURNS = Source("chemical-burns", "UK National Health Service", "Acid and chemical burns, as quoted by a news page", "2018", "secondary", "2026-11")
 ICSC_DITHIONITE = Source("icsc-dithionite", "International Chemical Safety Cards", "1717 Sodium dithionite", read="2026-11", address="https://www.inchem.org")
 
+# Wash: dimensional change.
+ISO_5077 = Source(
+    "iso-5077", "ISO", "ISO 5077 Textiles: determination of dimensional change in washing and drying (summary and extract; marks by ISO 3759)",
+    "2007", read="2026-11", address="https://www.texfire.net")
+
 
 def all_sources() -> dict[str, Source]:
     """Every source by its id."""
