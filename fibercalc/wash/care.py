@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from ..core.problem import require
 from ..core.table import read_table
 
-TREATMENTS = ("wash", "bleach", "tumble", "iron", "clean")
+TREATMENTS = ("wash", "bleach", "tumble", "dry", "iron", "clean")
 MOST = 9.0
 
 
@@ -23,7 +23,7 @@ def strictest(levels: Sequence[float]) -> float:
 
 
 def care_words(levels: Mapping[str, float]) -> list[str]:
-    """Label words for allowed levels, in the order of a label: wash, bleach, tumble, iron, clean.
+    """Label words for allowed levels, in the order of a label, which is that of TREATMENTS.
 
     levels  level by treatment, each of TREATMENTS; one left out is left off the label
     Raises KeyError for a level that is not in the table of care words.
