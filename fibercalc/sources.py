@@ -216,15 +216,12 @@ CFR_40_403_5 = Source("cfr-40-403-5", "US EPA", "40 CFR 403.5(b) prohibited disc
 LOCAL_LIMITS_US = Source("local-limits-us", "", "Sewer limits of four US places, in their own texts", read="2026-11")
 UK_TRADE_EFFLUENT = Source("uk-trade-effluent", "", "Guide to trade effluent (an example consent)", "2023", "secondary", "2026-11")
 CORNELL_HAZARDOUS = Source("cornell-hazardous", "Cornell University", "Household hazardous products: septic tanks", read="2026-11", address="https://www.human.cornell.edu")
-TRADE_PAGE_MORDANTS = Source("trade-page-mordants", "", "Web page quoting two dye books and a third recipe", how="secondary", read="2026-11")
-TRADE_PAGES_IRON = Source("trade-pages-iron", "", "Two trade pages on iron as a mordant", read="2026-11")
-WEB_GUIDE_MORDANTS = Source("web-guide-mordants", "", "Web guide to mordants", read="2026-11")
-MAIRET_1916 = Source("mairet-1916", "E. Mairet", "Vegetable Dyes (excess alum makes wool sticky; historic chrome at 3 %)", "1916", read="2026-11")
 NIOSH_94_110 = Source("niosh-94-110", "NIOSH", "Applications Manual for the Revised NIOSH Lifting Equation, Publication 94-110; tables as quoted in public texts", "1994, revised 2021", "secondary", "2026-11",
                       "https://doi.org/10.26616/NIOSHPUB94110revised092021")
 NIOSH_RWL_TEXT = Source("niosh-rwl-text", "NIOSH", "The revised lifting equation of 1991 as printed by a government fact sheet and an ergonomics handbook", "1991", "secondary", "2026-11",
                         "https://www.ccohs.ca/oshanswers/ergonomics/niosh/calculating_rwl.html")
 OSHA_RESPIRATORS = Source("osha-respirators", "OSHA", "29 CFR 1910.134, definitions and assigned protection factors (definitions read, factors recalled)", how="memory")
+WEB_PAGE_FILTERS = Source("web-page-filters", "", "Web page on European filter classes (FFP2, FFP3); UK factors recalled", read="2026-11")
 CHEMICAL_BURNS = Source("chemical-burns", "UK National Health Service", "Acid and chemical burns, as quoted by a news page", "2018", "secondary", "2026-11")
 ICSC_DITHIONITE = Source("icsc-dithionite", "International Chemical Safety Cards", "1717 Sodium dithionite", read="2026-11", address="https://www.inchem.org")
 

@@ -283,7 +283,7 @@ class Card:
 
     def item(self, name: str) -> Input | Rows:
         """The input or rows of that name. Raises KeyError."""
-        return next(item for item in self.inputs if item.name == name) if name in {i.name for i in self.inputs} else _missing(name)
+        return {item.name: item for item in self.inputs}[name]
 
     def defaults(self) -> dict[str, str]:
         """The example's texts by input name, rows as "dyes.1.depth"."""
@@ -295,7 +295,3 @@ class Card:
             else:
                 texts[item.name] = item.default
         return texts
-
-
-def _missing(name: str):
-    raise KeyError(name)

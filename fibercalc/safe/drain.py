@@ -36,7 +36,7 @@ def held_soda(ph: float, liters: float, alkalinity: float) -> float:
 
 
 def doses(chemical: str, target: float, liters: float, held: str, grams: float, alkalinity: float) -> tuple[float, float]:
-    """Grams of a chemical to a target pH with carbon dioxide driven off, and with it held, the smaller one first.
+    """Grams of a chemical to a target pH with carbon dioxide driven off, and with it held.
 
     chemical    soda-ash, bicarbonate or citric
     target      pH wanted, 4 to 10
@@ -57,4 +57,4 @@ def doses(chemical: str, target: float, liters: float, held: str, grams: float, 
                 found.append(0.0)
             else:
                 raise
-    return min(found), max(found)
+    return found[0], found[1]

@@ -1,5 +1,8 @@
 """How a published limit is named beside an answer: what it says, whose it is, and when it was read."""
 
+import re
+
+from ..core.amount import NO_BREAK
 from ..sources import all_sources
 
 WHEN = {"read": "read {}", "secondary": "read {} in a page that quotes it", "memory": "from memory, unverified"}
@@ -15,4 +18,5 @@ def published(what: str, source_id: str) -> str:
     """
     source = all_sources()[source_id]
     body = source.body or source.title.partition(",")[0].partition(" (")[0]
+    what = re.sub(r"(?<=\d) (?=(?:%|°C|ppm|mg|kg|min|s|h)\b|%)", NO_BREAK, what)
     return f"{what}: {body}, {WHEN[source.how].format(source.read)}"

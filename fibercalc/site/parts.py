@@ -10,6 +10,7 @@ from ..core.registry import find_card
 from ..core.work import Worked
 from ..sources import Source
 
+TALL = 480  # drawing units: paper must not shrink such a picture to the height of the others, or its words grow too small
 NUMBER_CELL = re.compile(r"[−–<]?\d|–?$")
 LONGEST_TIMER = 1440  # min: what is waited for longer is a matter for a calendar
 HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "from memory, unverified", "practice": "no published source"}
@@ -52,7 +53,7 @@ def pictures(worked: Worked) -> Markup:
 
 def figure(picture: Picture) -> Markup:
     """One picture with its title. Its SVG comes from our own drawing board, which escapes."""
-    return tag("figure", Markup(picture.svg), tag("figcaption", picture.title))
+    return tag("figure", Markup(picture.svg), tag("figcaption", picture.title), class_="tall" if picture.height > TALL else None)
 
 
 def tables(worked: Worked) -> Markup:

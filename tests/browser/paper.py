@@ -18,7 +18,8 @@ PAPERS = {"A4": (210, 297), "Letter": (215.9, 279.4)}
 
 def squeezed(text: str) -> str:
     """Without any white space: where a line breaks is no difference."""
-    return re.sub(r"\s+", "", unicodedata.normalize("NFKC", text))
+    # A typeface may draw the apostrophe and the modifier letter with one glyph; a file then names it by either.
+    return re.sub(r"\s+", "", unicodedata.normalize("NFKC", text)).replace("\u02bc", "\u2019")
 
 
 @dataclass
@@ -74,9 +75,10 @@ def printed(page: Page, paper: str) -> Printed:
 
 
 def enter_two(page: Page) -> dict[str, str]:
-    """Type something new into two fields of a live card so that it answers; what was typed, by name."""
+    """Type something new into two fields of a live card (one, where it has no more) so that it answers; what was typed, by name."""
     entered: dict[str, str] = {}
-    for box in page.locator("bench-card .field:is([data-kind='quantity'], [data-kind='count'], [data-kind='percent']) .entry > input").all():
+    boxes = page.locator("bench-card .field:is([data-kind='quantity'], [data-kind='count'], [data-kind='percent']) .entry > input").all()
+    for box in boxes:
         if len(entered) == 2:
             break
         before = box.input_value()
@@ -93,6 +95,6 @@ def enter_two(page: Page) -> dict[str, str]:
         else:
             until(page, "(search) => location.search !== search", search)
             entered[name] = text
-    assert len(entered) == 2, entered
+    assert len(entered) == 2 or (entered and len(boxes) < 2), entered
     expect(page.locator("bench-card .kept")).to_be_hidden()
     return entered

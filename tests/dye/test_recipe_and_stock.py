@@ -8,7 +8,7 @@ from hypothesis import strategies as some
 
 from fibercalc.core.checks import shared_folder
 from fibercalc.core.problem import OutOfRange
-from fibercalc.dye import base_factor, measuring, paint, recipe, stock
+from fibercalc.dye import base_factor, measuring, paint, pots, recipe, stock
 
 masses = some.floats(1.0, 5000.0)
 depths = some.floats(0.001, 8.0)
@@ -31,26 +31,8 @@ def test_wet_slate_for_a_load_a_lot_and_a_run():
         return [recipe.stock_volume(recipe.dye_mass(100 * skeins, depth), demo["stock_percent"]) for depth in depths]
 
     assert doses(demo["skeins"]) == pytest.approx([248, 96, 16])
-    loads = recipe.spread_over_pots(12, recipe.pots_for(12, 4))
+    loads = pots.even_loads(12, 4)
     assert [sum(each) for each in zip(*map(doses, loads))] == pytest.approx([3 * 248, 3 * 96, 3 * 16])
-
-
-@given(skeins=some.integers(1, 500), most=some.integers(1, 40))
-def test_pots_hold_all_skeins_and_none_too_many(skeins, most):
-    """As even as whole skeins can be."""
-    pots = recipe.spread_over_pots(skeins, recipe.pots_for(skeins, most))
-    assert sum(pots) == skeins and max(pots) <= most and max(pots) - min(pots) <= 1
-
-
-@given(fill=some.floats(500, 50_000), skein=some.floats(5, 500), ratio=some.floats(5, 60))
-def test_the_skeins_that_fit_are_under_the_line_and_one_more_is_not(fill, skein, ratio):
-    """By the level that pot_level works out."""
-    count = recipe.skeins_that_fit(fill, skein, ratio, 1.3)
-    if count:
-        recipe.pot_level(recipe.bath_volume(count * skein, ratio), recipe.yarn_displacement(count * skein, 1.3), fill)
-    with pytest.raises(OutOfRange, match="less yarn"):
-        more = (count + 1.001) * skein
-        recipe.pot_level(recipe.bath_volume(more, ratio), recipe.yarn_displacement(more, 1.3), fill)
 
 
 def test_an_overfull_bath_is_refused_with_what_to_change():

@@ -6,7 +6,7 @@ from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nic
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
-from ...safe.acids import bath_ph, charge_left, density, dose_for_ph, ionic_strength, ph_error, volume_of
+from ...safe.acids import STRONGEST, bath_ph, charge_left, density, dose_for_ph, ionic_strength, ph_error, volume_of
 from ...sources import ATOMIC_WEIGHTS, COMMON_PRACTICE, GOLDBERG_2002, HANDBOOK_DENSITIES, PH_TABLE, SPANA_HELP
 
 AMOUNT, TARGET, SWAP = "amount", "target", "swap"
@@ -127,7 +127,8 @@ def curve(r):
     """pH against the amount, up to three times what is asked."""
     chemical, volume, hard = r.given["chemical"], r.given["liters"] / 1000, r.kept["alkaline"]
     grams = r.value("grams")
-    most = min(max(3 * grams, 0.5 * volume), max(grams, 400 * volume))  # past that no bath is so strong
+    strongest = 0.9 * STRONGEST * read_table("safe", "bath-chemicals").row("key", chemical)["molar_mass"] * volume
+    most = min(max(3 * grams, 0.5 * volume), max(grams, strongest))
     points = [(most * (k / 24) ** 2, bath_ph(volume, {chemical: most * (k / 24) ** 2}, hard)) for k in range(25)]
     across, up = Scale(0, most, 44, 344), Scale(min(2.0, *(ph for _, ph in points)), max(8.0, *(ph for _, ph in points)), 176, 14)
     drawing = Drawing(222)

@@ -98,7 +98,7 @@ EXAMPLE = {"bath_colored": "yes", "rinses_fall": "yes"}
 RINSED = {"rinsed": ("yes",)}
 
 CARD = Card(
-    id="bleed-check", chapter="dye", place=90, handles=("heat", "acid"),
+    id="bleed-check", chapter="dye", place=90, tall_sheet=True, handles=("heat", "acid"),
     question="Why does color come off, and how many rinses still?",
     inputs=(
         Input("jar", NUMBER, "The cooled bath matches jar", default="4", allowed=("0", "12"), usual=("1", "7"), measure="Jar 0 is the bath before the yarn; each next jar is half of the one before. Halves between two."),

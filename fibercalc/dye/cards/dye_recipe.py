@@ -152,7 +152,7 @@ def picture(r):
 DAMP, SOUR, WET = {"damp": ("yes",)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
 
 CARD = Card(
-    id="dye-recipe", chapter="dye", place=10, handles=("powder", "acid", "heat"),
+    id="dye-recipe", chapter="dye", place=10, tall_sheet=True, handles=("powder", "acid", "heat"),
     question="How much of each dye for this pot?",
     inputs=(
         Input("skeins", COUNT, "Skeins in the lot", default="4", allowed=("1", "500"), usual=("1", "40")),

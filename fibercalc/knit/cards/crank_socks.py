@@ -78,7 +78,7 @@ OVER_HEEL = {"loose": "it is no smaller than the heel", "easy": "plain knitting 
 def notes(r):
     stretch = r.value("stretch")
     low, high = PLAIN_STRETCH
-    said = [f"Over the heel the tube must stretch {max(stretch, 0):.0f} %: {OVER_HEEL[stretch_word(stretch)]} (up to {low:.0f} %, beyond {high:.0f} % not; from memory, unverified)."]
+    said = [f"Over the heel the tube must stretch {max(stretch, 0):.0f} %: {OVER_HEEL[stretch_word(min(stretch, 1000.0))]} (up to {low:.0f} %, beyond {high:.0f} % not; from memory, unverified)."]
     if r.value("snug") < 0:
         said.append("Around the foot the tube is loose: it will bag. Fewer needles, or a tighter stitch.")
     half, left = r.kept["half"], r.kept["left"]

@@ -84,7 +84,7 @@ def picture(r):
 
 
 CARD = Card(
-    id="acid-dilution", chapter="safe", place=10,
+    id="acid-dilution", chapter="safe", place=10, tall_sheet=True,
     question="How do I make weaker acid from stronger?",
     inputs=(
         Input("acid", CHOICE, "Acid", default="acetic", refused={word: MINERAL for word in ("sulfuric", "sulphuric", "hydrochloric", "muriatic", "nitric", "phosphoric", "hydrofluoric", "mineral")},

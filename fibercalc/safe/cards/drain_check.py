@@ -6,7 +6,7 @@ from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, MASS, NUMBER, TEMPERATURE, VOLUME
 from ...sources import CFR_40_403_5, CORNELL_HAZARDOUS, GOLDBERG_2002, LOCAL_LIMITS_US, SPANA_HELP, UK_TRADE_EFFLUENT
-from ..acids import bath_ph, dose_for_ph
+from ..acids import bath_ph
 from ..drain import FIRST_SHARE, doses, held_acid, held_soda
 from ..limits import published
 from ..pictures.range import ph_on_scale
@@ -44,23 +44,24 @@ def answer(w, drain, volume, ph, temperature, holds, alkalinity, metal, metal_am
 def _neutralize(w, chemical, held, grams, target, liters, alkalinity, ph):
     """Steps and results of a dose; the reading's own content first, then the range that carbon dioxide leaves."""
 
-    def held_gives(held_grams):
+    def ph_of_bath_with(held_grams):
         return bath_ph(liters, {held: held_grams}, alkalinity)
 
-    def without_gas(dose):
-        return bath_ph(liters, {held: grams, chemical: dose} if held != chemical else {held: grams + dose}, alkalinity, True)
+    def ph_without_gas_with(dose):
+        return bath_ph(liters, {held: grams, chemical: dose}, alkalinity, True)
 
-    content = w.solved("held", "held_gives(held) - ph", grams, MASS, label=f"{_words(held)} that this pH means", using=(held_gives,))
-    small, large = doses(chemical, target, liters, held, grams, alkalinity)
-    try:
-        off = dose_for_ph(chemical, target, liters, {held: grams}, alkalinity, True)
-        w.solved("dose_off", f"without_gas(dose_off) - {target:g}", off, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide driven off", using=(without_gas,))
-    except OutOfRange:
-        off = w.step("dose_off", "0", 0.0, MASS, label="Needed once carbon dioxide has left")
-    first = w.step("first", f"{FIRST_SHARE:g} * {'dose_off' if off <= small + 1e-9 else 'dose_low'}", FIRST_SHARE * small, MASS, label="First portion") if off <= small + 1e-9 else None
-    if first is None:
-        w.step("dose_low", f"{small!r}", small, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide held")
-        first = w.step("first", f"{FIRST_SHARE:g} * dose_low", FIRST_SHARE * small, MASS, label="First portion")
+    def ph_of_full_bath_with(dose):
+        return bath_ph(liters, {held: grams, chemical: dose}, alkalinity)
+
+    content = w.solved("held", "ph_of_bath_with(held) - ph", grams, MASS, label=f"{_words(held)} that this pH means", using=(ph_of_bath_with,))
+    off, closed = doses(chemical, target, liters, held, grams, alkalinity)
+    w.solved("dose_held", f"ph_of_full_bath_with(dose_held) - {target:g}", closed, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide held", using=(ph_of_full_bath_with,))
+    if off > 0:
+        w.solved("dose_off", f"ph_without_gas_with(dose_off) - {target:g}", off, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide driven off", using=(ph_without_gas_with,))
+    else:
+        w.step("dose_off", "0", 0.0, MASS, label="Needed once carbon dioxide has left")
+    small, large = min(off, closed), max(off, closed)
+    first = w.step("first", f"{FIRST_SHARE:g} * min(dose_off, dose_held)", FIRST_SHARE * small, MASS, label="First portion")
     w.band("dose", small, large)
     return {"dose": (small + large) / 2, "first": first, "held": content, "with": chemical, "acid": held}
 
@@ -127,18 +128,12 @@ def notes(r):
     else:
         said.append("These are the rules for a business on a public sewer. Storm drains, ditches and gardens are no drains.")
     if not (r.given["own_low"] or r.given["own_high"] or r.given["own_metal"]):
-        said.append("No local limits given: look up your own sewer authority’s and type them with their source. The examples below are other towns’.")
+        said.append("No local limits given: look up your own sewer authority’s and type them with their source. Those printed with this card’s page are other towns’.")
     return said
 
 
 def checked(r):
     return Table("This bath against the limits", ("What", "This bath", "Limit", "So"), tuple(verdicts(r)), "Above or below a published limit, nothing more.")
-
-
-def examples(r):
-    cells = [(row["label"], *(f"{row[name]:g}" if row[name] != "" else "–" for name in ("ph_low", "ph_high", "celsius", "copper", "chromium", "iron"))) for row in read_table("safe", "drain-limits").rows]
-    return Table("Limits that were read, as examples", ("Where", "pH from", "to", "°C", "Copper mg/L", "Chromium mg/L", "Iron mg/L"), tuple(cells),
-                 "First and last row read in pages that quote them. Look up your own. Not legal advice.", ("cfr-40-403-5", "local-limits-us", "uk-trade-effluent"))
 
 
 def picture(r):
@@ -175,7 +170,7 @@ CARD = Card(
         Result("metal_mass", MASS, "Metal in the bath", units=("g",), finest=(0.01,), rounding="up", floor=0.0),
         Result("limit", TEXT, "Published limit"),
     ),
-    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(checked, examples),
+    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(checked,),
     basis=Basis(MODEL, "Exact charge balance with activities, from the pH as measured; carbon dioxide driven off or held gives the range. 6 to 9 is the aim (common practice)."),
     sources=(CFR_40_403_5, LOCAL_LIMITS_US, UK_TRADE_EFFLUENT, CORNELL_HAZARDOUS, GOLDBERG_2002, SPANA_HELP),
     cautions=(

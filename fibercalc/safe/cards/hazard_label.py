@@ -56,7 +56,7 @@ def say(r):
     signal, sure, asked = r.value("signal"), r.kept["sure"], r.kept["asked"]
     if not sure and not asked:
         missing = f" No entry was found for {', '.join(r.kept['missing'])}: the data sheet decides." if r.kept["missing"] else ""
-        return "By these limits no hazard statement is called for.", f"Not classified is not harmless.{missing}"
+        return "By these limits no hazard statement is called for.", f"What is not classified can still harm.{missing}"
     first = f"{signal}: {', '.join(sure)}." if sure else f"{signal}, until the data sheet says otherwise: {', '.join(asked)}."
     rest = f"The data sheet must say on {', '.join(asked)}; until it does, act as if they hold." if asked and sure else ""
     return first, rest or "In words below; take the wording from the data sheet."
@@ -91,10 +91,10 @@ CARD = Card(
     id="hazard-label", chapter="safe", place=30,
     question="What hazards go on the bottle?",
     inputs=(
-        Rows("contents", "In the bottle", "substance", least=1, most=6, measure="What is not listed is water or harmless by its own data sheet.",
+        Rows("contents", "In the bottle", "substance", least=1, most=6, measure="What is not listed is water, or not classified by its own data sheet.",
              fields=(Input("what", CHOICE, "Substance", default="acetic", options=SUBSTANCES),
                      Input("strength", PERCENT, "Strength", default="10", allowed=("0.01", "100"), usual=("0.5", "100"), rough="", strict=True, measure="% by weight.")),
-             default=({"what": "acetic", "strength": "50"},)),
+             default=({"what": "dye-unknown", "strength": "1"}, {"what": "acetic", "strength": "5"})),
         Input("ph", NUMBER, "pH, if measured", default="", allowed=("0", "14"), usual=("2", "12"), optional=True, strict=True, measure="2 and less, 11.5 and more count as burning the skin, unless data say otherwise."),
     ),
     results=(

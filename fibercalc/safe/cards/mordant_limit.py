@@ -29,7 +29,7 @@ def _limit(row):
     local = STRICTEST.get(row["metal_name"])
     bath = f"; example for a bath: {local:g} mg/L {row['metal_name']}, {'Lawton, Oklahoma' if local < 1 else 'St. Charles, Illinois'}, read {LOCAL_LIMITS_US.read}" if local else "; no limit for the bath was found"
     if row["key"] == "aluminum-sulfate":
-        return f"{row['mark']:g} % of the fiber: the mark of alum by its aluminum, {TRADE_PAGE_MORDANTS.read}{bath}"
+        return published(f"{row['mark']:g} % of the fiber, which holds as much aluminum as alum at its mark", "trade-page-mordants") + bath
     source = {"alum": "trade-page-mordants", "ferrous": "trade-pages-iron"}.get(row["key"], "web-guide-mordants")
     return published(f"{row['mark']:g} % of the fiber", source) + bath
 

@@ -17,6 +17,8 @@ STOPS = {PREGNANT: "Stop: pregnant or nursing, leave this work to someone else u
          CHILDREN: "Stop: no powder, acid or boiling bath while children or pets are in the room.",
          FOOD: "Stop: no dyeing where food is made; no pot, spoon or sink goes back to food."}
 KNOWN = "known"
+VAPOR_FIRST = "1 lid on; 2 citric acid in place of vinegar (no vapor to speak of); 3 fan blowing out of the window; 4 mask with the right cartridge, last"
+DUST_FIRST = "1 still box, lid on the jar; 2 wet paper, paste with water, liquid stocks made once; 3 no fan while powder is open; 4 fitted particle mask, last"
 AIR_TABLE, POT_TABLE, LIMITS = "air-choices", "vapor-choices", "exposure-limits"
 
 
@@ -31,13 +33,13 @@ def answer(w, stop, what, room, air, changes, mixing, pans, across, times):
     fresh = w.step("fresh", "room * renewed / mixing", room * changes / mixing, NUMBER, label="Fresh air that counts, m³ in an hour")
     clear = w.step("clear", "60 * ln(100) * mixing / renewed", clearing_time(0.01, changes, mixing), TIME, label="Until 1 % of a vapor is left, once the pot is off")
     w.band("clear", clearing_time(0.01, high_air, mixing), clearing_time(0.01, low_air, mixing))
-    found = {"clear": clear, "fresh": fresh}
+    found = {"controls": DUST_FIRST if what == POWDER else VAPOR_FIRST, "clear": clear, "fresh": fresh}
     if what == POWDER:
         return found | {"limit": published("no limit for dye dust is compared; the nuisance-dust limit is never used for a dye", "hse-dyes")}
     area = w.step("area", "pans * pi * (across / 200) ** 2", pans * 3.141592653589793 * (across / 200) ** 2, NUMBER, label="Open surface, m²")
     middle = _day(w, times, area, fresh, room)
     spread = [_day(None, times, area, room * changed / mixing, room, column) for changed, column in ((high_air, "low"), (low_air, "high"))]
-    for name in ("index", "short", "peak"):
+    for name in ("index", "peak") if middle["short"] is None else ("index", "short", "peak"):
         w.band(name, spread[0][name], spread[1][name])
     return found | middle | {"limit": limits_words([row.vapor for row in times])}
 
@@ -83,7 +85,7 @@ def _steps(w, place, row, moles, pressure, emitted, level):
 
 def say(r):
     if r.given["what"] == POWDER:
-        first, rest = "Keep the dust down: no limit stands for dye dust.", "A dye whose hazard statements you do not know counts as a sensitizer: once sensitized, very little sets it off again, for life. Still box, wet paper, paste with water, fitted mask."
+        first, rest = "Keep the dust down: no limit stands for dye dust.", "A dye whose hazard statements you do not know counts as a sensitizer: once sensitized, very little sets it off again, for life."
     else:
         over = r.high("index") > 100
         first = f"Over the day about {r.text('index')} of the stricter published limit: {'it may lie above' if over else 'likely below'}."
@@ -92,10 +94,9 @@ def say(r):
 
 
 def notes(r):
-    said = ["First the cheap controls: a lid, citric instead of vinegar (no vapor to speak of), the fan out of the window, liquid stocks made up once; a mask comes last."]
     if r.given["what"] == POWDER:
-        return [*said, "After a spill or cloud leave the room, air it, then wipe wet; never sweep.", f"At this airing the air is down to 1 % after {r.span('clear') or r.text('clear')}."]
-    said.append("Left out: the plume over the pot, drafts, steam that condenses and drips, other sources, and that part of the acid is held by fiber and salts (counted as free here, the careful side). Each spell starts in clean air and counts at the level of its end; spells that follow at once are one longer spell.")
+        return ["After a spill or cloud leave the room, air it, then wipe wet; never sweep.", f"At this airing the air is down to 1 % after {r.span('clear') or r.text('clear')}."]
+    said = ["Left out: the plume over the pot, drafts, steam that condenses and drips, other sources, and that part of the acid is held by fiber and salts (counted as free here, the careful side). Each spell starts in clean air and counts at the level of its end; spells that follow at once are one longer spell."]
     if r.has("short"):
         said.append(f"In the worst quarter of an hour: {r.text('short')} of the stricter short-term limit.")
     else:
@@ -150,6 +151,7 @@ CARD = Card(
                       {"vapor": "acetic", "pot": "simmer", "strength": "0.56 g/L", "time": "60 min"})),
     ),
     results=(
+        Result("controls", TEXT, "Do first"),
         Result("index", PERCENT, "Share of the 8-hour limit", finest=(1,), rounding="up", floor=0.0),
         Result("short", PERCENT, "Share of the 15-minute limit", finest=(1,), rounding="up", floor=0.0),
         Result("peak", NUMBER, "Highest level in the room, ppm", finest=(0.1,), rounding="up", floor=0.0),

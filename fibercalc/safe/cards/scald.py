@@ -31,11 +31,11 @@ def answer(w, temperature, who, contact):
 
 
 def say(r):
-    who, at = ("a child’s" if r.given["who"] == YOUNG else "an adult’s"), r.amount(r.given["temperature"], TEMPERATURE, r.readings["temperature"].amount.unit.sign)
+    who, at = ("the skin of a child" if r.given["who"] == YOUNG else "adult skin"), r.amount(r.given["temperature"], TEMPERATURE, r.readings["temperature"].amount.unit.sign)
     if not r.has("time"):
         return f"At {at} no published burn threshold was found: that is not permission.", f"The lowest found is {coolest():g} °C for hours. Long contact, and skin that cannot feel, burn at less."
     hot = "or less " if r.given["temperature"] >= hottest() else ""
-    first = f"Water at {at} burns {who} skin deeply in about {_time(r)} {hot}of contact."
+    first = f"Water at {at} burns {who} deeply in about {_time(r)} {hot}of contact."
     above = r.high("times_over") >= 1
     return first, f"Your {r.amount(r.given['contact'] / 60, TIME, 's')} {'lie above, or too near,' if above else 'lie below'} the published threshold. Seconds are never permission: pain and lighter burns come sooner."
 
