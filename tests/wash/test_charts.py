@@ -23,7 +23,7 @@ def test_relaxing_is_computed_from_the_constants():
 def test_what_was_not_found_is_a_dash_and_an_open_end_is_said():
     rows = {row[0]: row for row in table("shrink_ranges", "Shrinkage").rows}
     assert rows["Cotton, plain knit by machine"][2] == "–"
-    assert rows["Wool, floats, tucks, cables or links by machine"][1] == "over 15"
+    assert rows["Wool, floats, tucks, cables, by machine"][1] == "over 15"
 
 
 def test_staining_steps_are_marked_as_memory_and_change_steps_are_not():

@@ -4,7 +4,7 @@ from ...core.answer import Table
 from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.problem import Refused
 from ...core.table import read_table
-from ...core.units import NUMBER, PERCENT
+from ...core.units import COUNT, NUMBER, PERCENT
 from ...sources import COMMON_PRACTICE, ISO_3758
 from ..care import TREATMENTS, care_words, strictest
 
@@ -14,10 +14,8 @@ TRIED_DRYER, NO, YES = "tumble", "no", "yes"
 APART = {"unknown": "Wash separately.", "stains": "Wash separately.", "slight": "Wash with like colors.", "undyed": ""}
 
 
-def answer(w, fibers, dye, finish, proof, tumbled, stains):
-    total = w.step("total", "sum(fibers.percent)", sum(row.percent for row in fibers), PERCENT, label="All fibers")
-    if abs(total - 100) > 0.5:
-        raise Refused(f"Fibers: they come to {total:g} %; they must come to 100 %.", "fibers.1.percent")
+def answer(w, fibers, dye, finish, proof, times, tumbled, stains):
+    shares = _shares(w, fibers)
     parts = [(f"fiber_{n}", "fiber", row.fiber) for n, row in enumerate(fibers, 1)] + [("dye", "dye", dye), ("finish", "finish", finish), ("proof", "proof", proof)]
     levels, reasons = {}, {}
     for treatment in TREATMENTS:
@@ -33,7 +31,25 @@ def answer(w, fibers, dye, finish, proof, tumbled, stains):
         levels[treatment] = w.step(f"{treatment}_level", f"min({text})" if len(values) > 1 else text, strictest(values), NUMBER, label=f"{LABELS[treatment]}: the gentlest of these")
         reasons[treatment] = _reasons(found, parts, levels[treatment], treatment, tumbled)
     spoken = [words for words in (*care_words(_shown(levels)), APART[stains]) if words]
-    return {"label": " ".join(spoken), **{treatment: _word(treatment, levels[treatment]) for treatment in TREATMENTS}, "content": _content(fibers), "reasons": reasons, "levels": levels}
+    return {"label": " ".join(spoken), **{treatment: _word(treatment, levels[treatment]) for treatment in TREATMENTS}, "content": _content(fibers, shares), "reasons": reasons, "levels": levels}
+
+
+def _shares(w, fibers):
+    """Each fiber's share, %; one that was left blank is the rest."""
+    blank = [n for n, row in enumerate(fibers, 1) if row.percent is None]
+    given = [f"fibers[{n}].percent" for n, row in enumerate(fibers, 1) if row.percent is not None]
+    total = sum(row.percent for row in fibers if row.percent is not None)
+    if len(blank) > 1:
+        raise Refused("Fibers: leave the share of one of them blank at most; it is the rest.", f"fibers.{blank[1]}.percent")
+    if blank and total >= 100:
+        raise Refused(f"Fibers: the shares given come to {total:g} %; nothing is left for fiber {blank[0]}.", f"fibers.{blank[0]}.percent")
+    if not blank and abs(total - 100) > 0.5:
+        raise Refused(f"Fibers: they come to {total:g} %; they must come to 100 %, or leave one blank.", "fibers.1.percent")
+    if blank:
+        rest = w.step("rest", " - ".join(["100", *given]), 100 - total, PERCENT, label=f"Share of fiber {blank[0]}")
+        return [rest if row.percent is None else row.percent for row in fibers]
+    w.step("total", " + ".join(given), total, PERCENT, label="All fibers")
+    return [row.percent for row in fibers]
 
 
 def _shown(levels):
@@ -45,9 +61,9 @@ def _word(treatment, level):
     return read_table("wash", "care-words").row("key", f"{treatment} {level:g}")["words"].rstrip(".")
 
 
-def _content(fibers):
-    ordered = sorted(fibers, key=lambda row: -row.percent)
-    return ", ".join(f"{row.percent:g} % {_fiber(row.fiber)}" for row in ordered)
+def _content(fibers, shares):
+    ordered = sorted(zip(fibers, shares), key=lambda pair: -pair[1])
+    return ", ".join(f"{share:g} % {_fiber(row.fiber)}" for row, share in ordered)
 
 
 def _fiber(key):
@@ -70,6 +86,8 @@ def notes(r):
     said = []
     if r.given["proof"] in ("none", "hand"):
         said.append("No machine on the label, since no sample went through one. Wash a sample, measure it before and after, and ask again.")
+    if r.given["times"] == 1:
+        said.append("One wash shows relaxing and the first loose dye. Felting and slow bleeding show later: wash the sample five times before you print labels.")
     if r.given["stains"] == "unknown":
         said.append("It was not tested for staining: so the label says to wash it separately.")
     if any(row.fiber == "superwash" for row in r.given["fibers"]):
@@ -87,16 +105,19 @@ def _options(table):
     return tuple(Option(row["key"], row["label"]) for row in read_table("wash", TABLES[table]).rows)
 
 
+WASHED = tuple(row["key"] for row in read_table("wash", TABLES["proof"]).rows if row["key"] != "none")
+
 CARD = Card(
     id="care-label", chapter="wash", place=60,
     question="What goes on the care label?",
     inputs=(
-        Rows("fibers", "Fibers", "fiber", least=1, most=5, measure="By weight. A fiber you are not sure of: say so.",
-             fields=(Input("fiber", CHOICE, "Fiber", default="wool", options=_options("fiber")), Input("percent", PERCENT, "Share", default="100 %", allowed=("0.5 %", "100 %"))),
-             default=({"fiber": "superwash", "percent": "75 %"}, {"fiber": "nylon", "percent": "25 %"})),
+        Rows("fibers", "Fibers", "fiber", least=1, most=5, measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
+             fields=(Input("fiber", CHOICE, "Fiber", default="wool", options=_options("fiber")), Input("percent", PERCENT, "Share", default="", allowed=("0.5 %", "100 %"), optional=True)),
+             default=({"fiber": "superwash", "percent": "75 %"}, {"fiber": "nylon", "percent": ""})),
         Input("dye", CHOICE, "Dye", default="acid-milling", options=_options("dye")),
         Input("finish", CHOICE, "Finish or trim", default="none", options=_options("finish")),
         Input("proof", CHOICE, "A sample was washed, measured and held", default="mild30", options=_options("proof")),
+        Input("times", COUNT, "How many times", default="1", allowed=("1", "100"), usual=("1", "20"), when={"proof": WASHED}),
         Input("tumbled", CHOICE, "A sample was tumble dried and held", default=NO, options=(Option(NO, "No"), Option(YES, "Yes"))),
         Input("stains", CHOICE, "White cloth washed with it", default="slight", options=(
             Option("unknown", "Was not tried"), Option("stains", "Was stained, grade 3-4 and below"), Option("slight", "Hardly stained, grade 4 and above"), Option("undyed", "It is undyed"))),

@@ -3,7 +3,7 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, COLOR, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result
 from ...core.table import read_table
-from ...core.units import NUMBER
+from ...core.units import COUNT, NUMBER
 from ...sources import CIE_15, COMMON_PRACTICE, ISO_105_A02, ISO_105_A03, ISO_105_A04, ISO_105_A05
 from ..gray_scale import change_grade, color_difference, grade_words, staining_difference, staining_grade
 from ..pictures.gray_pairs import gray_pairs
@@ -13,10 +13,10 @@ COLORS, EYE = "colors", "eye"
 STEPS = read_table("wash", "gray-scale-steps").rows
 PAIR_ERROR = 2.0  # CIELAB, in the difference of two colors in one photo beside a gray card; an instrument errs less (common practice)
 EYE_ERROR = 1.0  # grade either way, by a described step without a gray scale in the hand (common practice)
-TESTS = {"washing": "a wash test", "dry rubbing": "a dry rub test", "wet rubbing": "a wet rub test", "wearing": "wearing it"}
+TESTS = {"washing": "a wash test", "dry rubbing": "a dry rub test", "wet rubbing": "a wet rub test"}
 
 
-def answer(w, test, judged, by, white, stained, before, after, stain_seen, change_seen):
+def answer(w, test, times, judged, by, white, stained, before, after, stain_seen, change_seen):
     found = {"difference": None, "colors": None}
     if by == EYE:
         seen = stain_seen if judged == STAINING else change_seen
@@ -76,7 +76,11 @@ def say(r):
     kind = "Staining" if r.given["judged"] == STAINING else "Change of color"
     row, span = _step(r.value("grade")), _span(r)
     near = f", from {span}" if span != grade_words(r.value("grade")) else ""
-    return f"{kind} about grade {grade_words(r.value('grade'))}{near}, in {TESTS[r.given['test']]}.", f"5 is best, 1 worst. For who buys it: {row['buyer'][0].lower()}{row['buyer'][1:]}."
+    return f"{kind} about grade {grade_words(r.value('grade'))}{near}, in {TESTS[r.given['test']]}{_often(r.given['times'])}.", f"5 is best, 1 worst. For who buys it: {row['buyer'][0].lower()}{row['buyer'][1:]}."
+
+
+def _often(times):
+    return "" if times == 1 else f" done {times} times"
 
 
 def notes(r):
@@ -87,6 +91,8 @@ def notes(r):
         said.append(f"The difference is taken as right to ± {PAIR_ERROR:g}: both colors in one photo beside a gray card. An instrument errs less, colors picked on a screen far more.")
         if r.given["judged"] == CHANGE:
             said.append("Approximate where the hue or its strength changed: the standard weighs those less, and its weights were not trusted to memory.")
+    if r.given["test"] == "washing" and r.given["times"] == 1:
+        said.append("One wash shows the loose dye of the first one; the standard’s longer test stands for five.")
     said.append("Say what was tested, how and how often; another fiber beside it, hotter water or more rubbing is another test. No grade covers all of them.")
     return said
 
@@ -118,6 +124,7 @@ CARD = Card(
     question="How well does the color hold?",
     inputs=(
         Input("test", CHOICE, "After", default="washing", options=tuple(Option(test, words[0].upper() + words[1:]) for test, words in TESTS.items())),
+        Input("times", COUNT, "Done how many times", default="1", allowed=("1", "100"), usual=("1", "20"), measure="Washes, or rounds of ten rubs, before you looked."),
         Input("judged", CHOICE, "You look at", default=STAINING, options=(Option(STAINING, "White cloth that was beside it"), Option(CHANGE, "The piece itself"))),
         Input("by", CHOICE, "You have", default=COLORS, options=(Option(COLORS, "Two colors, read the same way"), Option(EYE, "Your eyes"))),
         _color("white", "White, unwashed", "lab(93 -1 2)", STAINING, "Dry, in daylight, both at once."),

@@ -35,7 +35,7 @@ def answer(w, wide, tall, stitches, rows, after, measured, wide_after, tall_afte
             found[f"{way}_off"] = w.step(f"{way}_off", f"{way}_own - {way}_likely", own - change, PERCENT, label=f"Yours less the constants’, in {way}")
             w.band(f"{way}_off", *(own - end for end in band))
     if stitches is not None and rows is not None:
-        found["proportion"] = w.step("proportion", "rows / tall / (stitches / wide)", (rows / tall) / (stitches / wide), NUMBER, label="Rows over stitches, before")
+        found["proportion"] = w.step("proportion", "rows / tall / (stitches / wide)", (rows / tall) / (stitches / wide), NUMBER, label="Rows over stitches")
     return found
 
 
@@ -99,17 +99,17 @@ CARD = Card(
         _cm("tall_after", "Height after", "15 cm", "tape after", AFTERWARD),
     ),
     results=(
-        Result("width_likely", PERCENT, "Width, by the constants", finest=(0.5,)),
-        Result("height_likely", PERCENT, "Height, by the constants", finest=(0.5,)),
+        Result("width_likely", PERCENT, "Width, expected", finest=(0.5,)),
+        Result("height_likely", PERCENT, "Height, expected", finest=(0.5,)),
         Result("width_own", PERCENT, "Width, yours", finest=(0.5,)),
         Result("height_own", PERCENT, "Height, yours", finest=(0.5,)),
-        Result("width_off", PERCENT, "Yours less theirs, width", finest=(0.5,)),
-        Result("height_off", PERCENT, "Yours less theirs, height", finest=(0.5,)),
-        Result("width_after", LENGTH, "Width it would come to", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("height_after", LENGTH, "Height it would come to", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("stitches_after", PER_LENGTH, "Stitches it would have", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
-        Result("rows_after", PER_LENGTH, "Rows it would have", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
-        Result("proportion", NUMBER, "Rows over stitches, before", finest=(0.01,), floor=0.0),
+        Result("width_off", PERCENT, "Width, apart", finest=(0.5,)),
+        Result("height_off", PERCENT, "Height, apart", finest=(0.5,)),
+        Result("width_after", LENGTH, "Expected width", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
+        Result("height_after", LENGTH, "Expected height", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
+        Result("stitches_after", PER_LENGTH, "Expected stitches", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
+        Result("rows_after", PER_LENGTH, "Expected rows", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
+        Result("proportion", NUMBER, "Rows over stitches", finest=(0.01,), floor=0.0),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,),
     basis=Basis(MODEL, "Width goes as 1/Kw and height as 1/Kc of the state of rest; the yarn in a stitch stays. The constants are from memory; their ranges are those of their last digit."),

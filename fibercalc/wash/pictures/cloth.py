@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing
 
-LEFT, TOP, WIDE, HIGH, KEY = 6, 8, 206, 166, 224
+LEFT, TOP, WIDE, HIGH, KEY = 6, 6, 206, 112, 224
 LOOKS = ((SHEET, INK, "5 4"), (INDIGO_WASH, INDIGO, ""), ("none", INK, ""))  # the largest dashed, then filled, then a line alone
 
 
@@ -20,7 +20,7 @@ def cloth_sizes(title: str, sizes: Sequence[tuple[str, float, float]], written: 
     longest, widest = max(size[1] for size in sizes), max(size[2] for size in sizes)
     scale = min(WIDE / longest, HIGH / widest)
     bottom = TOP + HIGH
-    drawing = Drawing(bottom + 24)
+    drawing = Drawing(bottom + 22)
     order = sorted(range(len(sizes)), key=lambda at: -sizes[at][1] * sizes[at][2])
     for at in order:  # the larger first, or its paper would cover the smaller
         fill, _, _ = LOOKS[at]
@@ -29,10 +29,10 @@ def cloth_sizes(title: str, sizes: Sequence[tuple[str, float, float]], written: 
         fill, stroke, dash = LOOKS[at]
         left, top, right = LEFT, bottom - width * scale, LEFT + length * scale
         drawing.path([(left, top), (right, top), (right, bottom), (left, bottom)], stroke=stroke, width=1.6, closed=True, dash=dash)
-        y = TOP + 8 + 46 * at
+        y = TOP + 6 + 40 * at
         drawing.rect(KEY, y - 4, 16, 12, fill=fill, stroke="none")
         drawing.path([(KEY, y - 4), (KEY + 16, y - 4), (KEY + 16, y + 8), (KEY, y + 8)], stroke=stroke, width=1.6, closed=True, dash=dash)
         drawing.text(KEY + 22, y + 7, name, size=13, bold=True)
-        drawing.text(KEY, y + 25, written[at], size=13)
-    drawing.text(LEFT, bottom + 17, "length lies across; true proportions", size=12, fill=SOFT)
+        drawing.text(KEY, y + 23, written[at], size=13)
+    drawing.text(LEFT, bottom + 16, "length lies across; true proportions", size=12, fill=SOFT)
     return drawing.picture(title, "; ".join(f"{name}: {said}" for (name, _, _), said in zip(sizes, written)) + "; length first, then width.")
