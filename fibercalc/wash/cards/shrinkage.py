@@ -76,9 +76,9 @@ def say(r):
     first = f"In the first wash the length {_moved(r, 'length_change')} and the width {_moved(r, 'width_change')}; the area {_moved(r, 'area_change')}."
     parts = []
     if r.has("total_length"):
-        parts.append(f"After {1 + len(r.given['later'])} washes the length has {_moved(r, 'total_length')} and the width {_moved(r, 'total_width')}.")
+        parts.append(f"In {1 + len(r.given['later'])} washes: length {_moved(r, 'total_length')}, width {_moved(r, 'total_width')}.")
     if r.kept["next"]:
-        parts.append(f"The next piece like these will likely lose {r.span('length_lost')} and {r.span('width_lost')}.")
+        parts.append(f"A next piece likely loses {r.span('length_lost')} and {r.span('width_lost')}.")
     else:
         parts.append("One sample says nothing of how the next one differs: wash three.")
     return first, " ".join(parts)
@@ -162,7 +162,7 @@ CARD = Card(
         Input("again", CHOICE, "Washed again?", default="yes", options=(Option("yes", "Yes"), Option("no", "No"))),
         Rows("later", "Sample 1 after each later wash", "wash", least=1, most=8, when={"again": ("yes",)}, measure="Between the same marks.",
              fields=(_cm("length", "Length", "28.5 cm", LATER), _cm("width", "Width", "29.9 cm", LATER)),
-             default=({"length": "28.5 cm", "width": "29.9 cm"}, {"length": "28.4 cm", "width": "29.9 cm"})),
+             default=({"length": "28.5 cm", "width": "29.9 cm"},)),
     ),
     results=(
         Result("length_change", PERCENT, "Length, first wash", finest=(0.1,)),

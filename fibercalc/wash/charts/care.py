@@ -4,7 +4,7 @@ from ...core.answer import Table
 from ...core.marks import MARKS, meaning
 from ...core.table import read_table
 
-SHORT = {"wash": ("no", "hand", "30 very mild", "30 mild", "40 mild", "40", "60"), "bleach": ("no", "oxygen", "any"), "tumble": ("no", "low", "yes"), "dry": ("flat, shade", "flat", "line"),
+SHORT = {"wash": ("no", "hand", "30 very mild", "30 mild", "40 mild", "40", "60"), "bleach": ("no", "oxygen", "any"), "tumble": ("no tumbling", "tumble low", "tumble"), "dry": ("flat, shade", "flat", "line"),
          "iron": ("no", "110 °C", "150 °C", "200 °C"), "clean": ("no", "mild", "yes")}
 
 
@@ -23,7 +23,7 @@ def care_fibers() -> list[Table]:
 
     Source: common practice.
     """
-    return [_levels("care-fibers", ("wash", "bleach", "tumble", "dry", "iron", "clean"), ("Fiber", "Wash", "Bleach", "Tumble", "Dry", "Iron", "Dry clean", "Why"))]
+    return [_levels("care-fibers", ("wash", "bleach", "dry", "iron", "clean"), ("Fiber", "Wash", "Bleach", "Dry", "Iron", "Dry clean", "Why"))]
 
 
 def care_dyes() -> list[Table]:
@@ -32,10 +32,18 @@ def care_dyes() -> list[Table]:
     Source: common practice.
     """
     return [_levels("care-dyes", ("wash", "bleach", "dry"), ("Dye", "Wash", "Bleach", "Dry", "Why")),
-            _levels("care-finishes", ("wash", "tumble", "dry", "iron", "clean"), ("Finish or trim", "Wash", "Tumble", "Dry", "Iron", "Dry clean", "Why"))]
+            _levels("care-finishes", ("wash", "dry", "iron", "clean"), ("Finish or trim", "Wash", "Dry", "Iron", "Dry clean", "Why"))]
 
 
 def _levels(name: str, treatments: tuple[str, ...], columns: tuple[str, ...]) -> Table:
     table = read_table("wash", name)
-    rows = tuple((row["label"] + MARKS[row["status"]], *(SHORT[each][int(row[each])] if row[each] != "" else "–" for each in treatments), row["why"] or "–") for row in table.rows)
+    rows = tuple((row["label"] + MARKS[row["status"]], *(_short(row, each) for each in treatments), row["why"] or "–") for row in table.rows)
     return Table(table.title, columns, rows, table.note + " " + meaning("practice"), (table.source,))
+
+
+def _short(row: dict, treatment: str) -> str:
+    """A level in a word or two; a dryer stands with the way of drying."""
+    if row[treatment] == "":
+        return "–"
+    words = SHORT[treatment][int(row[treatment])]
+    return f"{words}, {_short(row, 'tumble')}" if treatment == "dry" and row.get("tumble", "") != "" else words

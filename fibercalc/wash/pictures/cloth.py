@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing
 
-LEFT, TOP, WIDE, HIGH, KEY = 6, 6, 206, 112, 224
+LEFT, TOP, WIDE, HIGH, KEY = 6, 6, 206, 106, 224
 LOOKS = ((SHEET, INK, "5 4"), (INDIGO_WASH, INDIGO, ""), ("none", INK, ""))  # the largest dashed, then filled, then a line alone
 
 
@@ -29,7 +29,7 @@ def cloth_sizes(title: str, sizes: Sequence[tuple[str, float, float]], written: 
         fill, stroke, dash = LOOKS[at]
         left, top, right = LEFT, bottom - width * scale, LEFT + length * scale
         drawing.path([(left, top), (right, top), (right, bottom), (left, bottom)], stroke=stroke, width=1.6, closed=True, dash=dash)
-        y = TOP + 6 + 40 * at
+        y = TOP + 4 + 39 * at
         drawing.rect(KEY, y - 4, 16, 12, fill=fill, stroke="none")
         drawing.path([(KEY, y - 4), (KEY + 16, y - 4), (KEY + 16, y + 8), (KEY, y + 8)], stroke=stroke, width=1.6, closed=True, dash=dash)
         drawing.text(KEY + 22, y + 7, name, size=13, bold=True)
