@@ -1,7 +1,7 @@
 """How much yarn plain knitting takes: the length of one stitch, and of the yarn in an area, from the gauge or from the yarn alone.
 
 Plain knitted cloth at rest keeps fixed proportions: courses c = Kc / l, wales w = Kw / l and stitches on an area c w = Ks / l²,
-with l the length of yarn in one stitch. The constants belong to a state of rest (tables/munden-constants.csv). From a measured
+with l the length of yarn in one stitch. The constants belong to a state of rest (wash/tables/munden-constants.csv). From a measured
 gauge the form with both counts is used, since hand-knit gauges seldom have the proportions of the constants.
 """
 

@@ -34,7 +34,7 @@ def test_keys_are_of_one_kind_and_not_repeated():
 
 def test_the_two_constants_of_a_state_multiply_to_the_third():
     """Ks is c w l²; the recalled values of the wet state miss by less than their last digit would."""
-    for row in read_table("knit", "munden-constants").rows:
+    for row in read_table("wash", "munden-constants").rows:
         assert row["Ks"] == pytest.approx(row["Kc"] * row["Kw"], rel=0.007), row["state"]
 
 
@@ -54,7 +54,7 @@ def test_structure_ranges_are_in_order_and_wide_where_no_one_has_measured():
 def test_the_float_of_stranded_colorwork_is_a_wale_wide():
     """1 + 1/Kw = 1.24, printed in the row's note, lies in its range."""
     row = read_table("knit", "structure-factors").row("key", "stranded")
-    constant = read_table("knit", "munden-constants").row("state", "wet")["Kw"]
+    constant = read_table("wash", "munden-constants").row("state", "wet")["Kw"]
     assert f"{1 + 1 / constant:.2f}" in row["note"]
     assert row["low"] < 1 + 1 / constant < row["high"]
 

@@ -13,7 +13,7 @@ from ..sock import (PLAIN_STRETCH, foot_rounds, foot_rounds_by_length, hem_round
 
 PLAIN, MOCK = "plain", "mock"
 LOOP_ERROR = 0.05  # 95 %: machine loops keep the constants' proportions better than hand loops (common practice)
-STATES = tuple(Option(row["state"], row["label"]) for row in read_table("knit", "munden-constants").rows)
+STATES = tuple(Option(row["state"], row["label"]) for row in read_table("wash", "munden-constants").rows)
 FEET = tuple(centimeters / 100 for centimeters in range(20, 31))
 
 
@@ -39,7 +39,7 @@ def answer(w, needles, stitches, rows, state, foot_length, shorter, foot_girth, 
                "(knitted - 2 * pocket_depth) * 100 * rows", label="Foot, rounds between heel and toe")
     count = sock_stitches(needles, hem_count + leg_count + foot_count, 2 * pocket)
     w.step("sock", "needles * (hem_rounds + leg_rounds + foot_rounds) + 2 * pocket_stitches", count, COUNT, label="Stitches of one sock")
-    constant = w.looked_up("loop_constant", "knit", "munden-constants", "state", state, "Ks", label="Loop constant Ks")
+    constant = w.looked_up("loop_constant", "wash", "munden-constants", "state", state, "Ks", label="Loop constant Ks")
     loop = w.step("loop", "sqrt(loop_constant / (stitches * rows)) / 100", stitch_length(stitches, rows, constant), LENGTH, label="Yarn in a stitch")
     worked, text, saved = count, "sock", 0.0
     if rib == MOCK:

@@ -11,7 +11,7 @@ from ..pooling import FLASHES, FLECKS, POOLS, SPIRALS, STRIPES, drift, fabric, j
 
 IN_ROUND, FLAT = "round", "flat"
 WIDEST, TALLEST = 120, 60  # stitches and rows drawn
-STATES = tuple(Option(row["state"], row["label"]) for row in read_table("knit", "munden-constants").rows)
+STATES = tuple(Option(row["state"], row["label"]) for row in read_table("wash", "munden-constants").rows)
 MEANING = {STRIPES: "a color fills a whole round", POOLS: "colors stand above themselves in broad pools", FLASHES: "colors stand above themselves in narrow columns",
            SPIRALS: "colors lean and wander", FLECKS: "short dashes lie scattered"}
 
@@ -19,7 +19,7 @@ MEANING = {STRIPES: "a color fills a whole round", POOLS: "colors stand above th
 def answer(w, colors, stitches, rows, state, worked, count, drawn, wobble, alternate):
     flat = worked == FLAT
     turn = w.step("turn", "sum(colors.length)", turn_length([row.length for row in colors]), LENGTH, label="One turn of the skein")
-    constant = w.looked_up("loop_constant", "knit", "munden-constants", "state", state, "Ks", label="Loop constant Ks")
+    constant = w.looked_up("loop_constant", "wash", "munden-constants", "state", state, "Ks", label="Loop constant Ks")
     loop = w.step("loop", "sqrt(loop_constant / (stitches * rows)) / 100", stitch_length(stitches, rows, constant), LENGTH, label="Yarn in a stitch")
     repeat = w.step("repeat", "turn / loop", stitches_of(turn, loop), NUMBER, label="Stitches of one turn")
     patch = w.step("patch", f"{_longest(colors)} / loop", stitches_of(max(row.length for row in colors), loop), NUMBER, label="Stitches of the longest color")

@@ -26,7 +26,7 @@ def answer(w, theirs_mass, theirs_length, need_by, theirs_skeins, need_length, s
     finer = w.step("finer", "100 * (theirs_tex / mine_tex - 1)", 100 * (ratio - 1), PERCENT, label="More meters in a gram than theirs, by")
     found = {"need": need, "skeins": skeins, "mass": mass, "theirs_tex": theirs, "mine_tex": mine, "finer": finer, "theirs_tight": None, "mine_tight": None}
     if stitches and rows:
-        constant = w.looked_up("loop_constant", "knit", "munden-constants", "state", "wet", "Ks", label="Loop constant Ks")
+        constant = w.looked_up("loop_constant", "wash", "munden-constants", "state", "wet", "Ks", label="Loop constant Ks")
         stitch = w.step("stitch", "1000 * sqrt(loop_constant / (stitches * rows)) / 100", 1000 * stitch_length(stitches, rows, constant), LENGTH, "mm", "Yarn in a stitch at the pattern’s gauge")
         found["theirs_tight"] = w.step("theirs_tight", "sqrt(theirs_tex) / stitch", tightness(theirs, stitch / 1000), NUMBER, label="Tightness with their yarn")
         found["mine_tight"] = w.step("mine_tight", "sqrt(mine_tex) / stitch", tightness(mine, stitch / 1000), NUMBER, label="Tightness with mine")

@@ -20,7 +20,7 @@ SQUARE_CM = 1e-4
 YARN, GAUGE, SWATCH, PATTERN = "yarn", "gauge", "swatch", "pattern"
 STRUCTURES = {row["key"]: row for row in read_table("knit", "structure-factors").rows}
 CROCHET = tuple(key for key in STRUCTURES if key.endswith("crochet"))
-STATES = tuple(Option(row["state"], row["label"]) for row in read_table("knit", "munden-constants").rows)
+STATES = tuple(Option(row["state"], row["label"]) for row in read_table("wash", "munden-constants").rows)
 MAKES = (Option("sweater", "A sweater"), Option("hat", "A hat"), Option("mittens", "A pair of mittens"), Option("socks", "A pair of socks"),
          Option("cowl", "A cowl or other tube"), Option("scarf", "A scarf or wrap"), Option("blanket", "A blanket"), Option("shawl", "A shawl"))
 
@@ -89,7 +89,7 @@ def _need(w, found, known, make, area, tex, structure, state, stitches, rows, sw
 
 def _by_loop(w, known, make, area, tex, structure, state, stitches, rows):
     """The loop model's answer, m, from the gauge or from the yarn alone."""
-    constant = w.looked_up("loop_constant", "knit", "munden-constants", "state", state or "wet", "Ks", label="Loop constant Ks")
+    constant = w.looked_up("loop_constant", "wash", "munden-constants", "state", state or "wet", "Ks", label="Loop constant Ks")
     if known == YARN:
         tightness = TIGHTNESS_OF.get(make, USUAL)
         stitch = stitch_length_from_tightness(tex, tightness)

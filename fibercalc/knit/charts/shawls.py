@@ -36,7 +36,7 @@ class Shape:
 
 def shapes() -> tuple[Shape, ...]:
     """The six shapes. A flat circle grows by 2 pi rows' height in stitches' width, which the loop constants give."""
-    constants = read_table("knit", "munden-constants").row("state", "wet")
+    constants = read_table("wash", "munden-constants").row("state", "wet")
     around = 2 * pi * constants["Kw"] / constants["Kc"]
     return (
         Shape("Triangle, top center", "from the middle of the long edge, increasing at both ends and beside the spine", 7, 2.0, "4 in 2 rows", "practice",

@@ -27,7 +27,7 @@ def loop_constants() -> list[Table]:
 
     Source: Munden 1959 (munden-1959, from memory); gate-textile-2015 for the fully relaxed pair.
     """
-    table = read_table("knit", "munden-constants")
+    table = read_table("wash", "munden-constants")
     rows = tuple((row["label"], *(marked(row[column], status_of(row, column), 1) for column in ("Kc", "Kw", "Ks"))) for row in table.rows)
     return [Table("Loop constants of plain knitting", ("State", "Kc, rows", "Kw, stitches", "Ks, both"), rows,
                   "Rows in a cm = Kc / loop length in cm; stitches in a cm = Kw / loop length; both counts multiplied = Ks / loop length squared. " + table.note + " "

@@ -1,0 +1,1 @@
+"""The cards of the wash chapter, one declaration in each file."""
