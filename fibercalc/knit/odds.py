@@ -3,7 +3,7 @@
 from ..core.problem import require
 from ..core.spread import Parts
 
-MOST = 100_000  # more skeins than this are never asked for
+MOST = 1_000_000  # more skeins than this are never asked for: the widest answer of a card is a tenth of it
 
 
 def smallest_enough(needed: float, parts: Parts, sure: float) -> int:
