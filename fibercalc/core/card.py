@@ -6,6 +6,7 @@ from functools import cached_property
 
 from ..sources import Source
 from .amount import read_amount, width_in_base
+from .carry import Carry
 from .paper import Paper
 from .units import COUNT, MONEY, NUMBER, PERCENT, TIME, Quantity, Unit
 
@@ -220,15 +221,6 @@ class Basis:
 
     kind: str
     text: str
-
-
-@declared
-class Carry:
-    """A way on to the next card with what is already known: inputs maps that card's inputs to results or inputs of this one."""
-
-    card: str
-    words: str
-    inputs: dict[str, str]
 
 
 @declared

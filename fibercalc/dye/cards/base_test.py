@@ -93,5 +93,5 @@ CARD = Card(
     basis=Basis(BENCH_RULE, "The depth that matches by eye on the new base, over the usual depth. The edges between go and no-go are our own."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A test skein is dyeing too.", "The same mask, gloves and fixed lid. Superwash and nylon grab first, silk and alpaca lag; plant fiber does not take acid dye. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "The recipe for a pot of it", {}),),
+    carry=(Carry("dye-recipe", "The recipe for a pot of it", {"dyes": lambda r: [{"name": row.name, "depth": f"{row.new:.4g}%"} for row in r.given["dyes"]]}),),
 )

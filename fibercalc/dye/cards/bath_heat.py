@@ -123,6 +123,11 @@ def picture(r):
                         shown(r.value("boils")), sign, cooling)
 
 
+def _ramp(r):
+    """Until the hold begins, at the pace wanted."""
+    return f"{r.value('whole') - (r.value('hold_time') if r.has('hold_time') else 0):.4g}min"
+
+
 DEGREES = ("°C", "°F")
 
 
@@ -175,5 +180,6 @@ CARD = Card(
     basis=Basis(MODEL, "Heat capacity times rise; losses in proportion to how much hotter than the room it is (Newton). Efficiencies and losses are from memory or common practice, and wide."),
     sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, COMMON_PRACTICE),
     cautions=(Caution("Hot bath, steam, heater.", "Stay with it. Open the lid away from you; do not carry a hot pot: let it cool, bail or drain it. Handles turned in, cables dry, no heater left on unwatched."),),
-    carry=(Carry("scald", "How hot is too hot to touch?", {"temperature": "top"}), Carry("pots", "How long does the whole run take?", {}), Carry("lift", "May I lift it?", {})),
+    carry=(Carry("scald", "How hot is too hot to touch?", {"temperature": "top"}), Carry("pots", "How long does the whole run take?", {"steps.3.minutes": _ramp, "steps.4.minutes": "hold"}),
+           Carry("drain-check", "May it go down the drain, cooled?", {"volume": "bath", "temperature": "touch"}), Carry("lift", "May I lift it?", {})),
 )

@@ -5,6 +5,7 @@ from dataclasses import replace
 from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.onward import spread_text
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
@@ -138,6 +139,47 @@ def doses(r):
     return Table("What to measure", ("What", fullest, f"Lot ({skeins})", f"Run ({lots} {'lot' if lots == 1 else 'lots'})"), rows)
 
 
+def _of_pot(name, sign):
+    """What of a result of the lot is in the fullest pot, as the next card reads it: no pot holds a lot of several."""
+
+    def share(r):
+        if not r.has(name):
+            return None
+        unit = r.card.result_by_name[name].of.unit(sign)
+        part = r.kept["loads"][0] / r.given["skeins"]
+        return spread_text(*(unit.from_base(end * part) for end in (r.value(name), r.low(name), r.high(name))), sign)
+
+    return share
+
+
+def _stock_of_run(r, number):
+    """All that the run takes of one stock: what has to be made up."""
+    volume = r.kept["doses"][number - 1][2] * r.given["lots"]
+    return f"{volume:.6g}mL" if volume else None
+
+
+def _keeps_as(r):
+    return r.given["dye_class"].partition("-")[0] if r.given["dye_class"].startswith(("reactive", "direct")) else "acid"
+
+
+def _acid_in_it(r):
+    return {CITRIC: "citric", LIQUID: "acetic"}.get(r.given["acid"])
+
+
+def _acid_by_weight(r):
+    """A label's grams in 100 mL as percent by weight: so thin an acid is no more than 2 % heavier than water."""
+    return f"{r.given['acid_strength'] / 1.01:.3g}~{r.given['acid_strength'] * 0.01:.2g}%" if r.given["acid"] == LIQUID else None
+
+
+def _heats_as(r):
+    fiber = r.given["fiber"]
+    return "nylon" if fiber.startswith("polyamide") else fiber if fiber in ("wool", "cotton") else None
+
+
+def _recipe_of_run(r):
+    return [{"name": "the lot" if r.given["lots"] == 1 else "the run", "skeins": f"{r.given['skeins'] * r.given['lots']}"}]
+
+
 def powder(r):
     """The same dye weighed as powder, for those who make no stock."""
     rows = tuple((row.name, f"{row.depth:g} %", f"{r.number(mass, 2)} g", f"{r.number(mass * r.given['lots'], 2)} g") for row, mass, _ in r.kept["doses"])
@@ -220,6 +262,9 @@ CARD = Card(
     sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid into water, never water into acid; lid away from you. "
                       "The maker’s safety data sheet comes first."),),
-    carry=(Carry("bath-acid", "How sour will that bath be?", {"liters": "bath", "grams": "acid_pure"}), Carry("bath-heat", "How long does it take to heat?", {"bath": "bath", "fiber_mass": "goods"}),
-           Carry("stock-solution", "Make up the stock", {}), Carry("pots", "How long does the whole run take?", {}), Carry("drain-check", "May it go down the drain?", {"volume": "bath"})),
+    carry=(Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "dyes.#.strength", "volume": _stock_of_run, "kind": lambda r, number: _keeps_as(r)}, each="dyes"),
+           Carry("bath-acid", "How sour will that bath be?", {"liters": _of_pot("bath", "L"), "grams": _of_pot("acid_pure", "g"), "chemical": _acid_in_it, "strength": _acid_by_weight}),
+           Carry("bath-heat", "How long does it take to heat?", {"bath": _of_pot("bath", "L"), "fiber_mass": _of_pot("goods", "g"), "fiber": _heats_as}),
+           Carry("pots", "How long does the whole run take?", {"recipes": _recipe_of_run, "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "pots.1.fill": "fill", "pots.2.fill": "fill"}),
+           Carry("drain-check", "May it go down the drain?", {"volume": _of_pot("bath", "L"), "holds": _acid_in_it})),
 )

@@ -127,5 +127,6 @@ CARD = Card(
     sources=(ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY),
     cautions=(Caution("Powder and hot water.", "Weigh it still, over damp paper, no fan, mask and gloves on; wet the powder to a paste before hot water. A stock bottle is never a drinks bottle, "
                       "and is labeled before it is filled. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "How much of it for this pot?", {}), Carry("hazard-label", "What hazards go on the bottle?", {})),
+    carry=(Carry("dye-recipe", "How much of it for this pot?", {"dyes.1.name": "name", "dyes.1.strength": "wanted"}),
+           Carry("hazard-label", "What hazards go on the bottle?", {"contents": lambda r: [{"what": "dye-unknown", "strength": f"{r.given['wanted']:.4g}%"}]})),
 )

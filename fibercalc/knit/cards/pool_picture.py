@@ -120,5 +120,5 @@ CARD = Card(
     basis=Basis(MODEL, "The yarn is walked stitch by stitch, with the loop length of plain knitting (Munden), modulo one turn of the skein. The words and their edges are our own; "
                        "the picture is one likely outcome."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, COMMON_PRACTICE, ARITHMETIC),
-    carry=(Carry("yarn-needed", "How many skeins do I need?", {}),),
+    carry=(Carry("yarn-needed", "How many skeins do I need?", {"stitches": "stitches", "rows": "rows", "state": "state"}),),
 )

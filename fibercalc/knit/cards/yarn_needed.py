@@ -266,5 +266,6 @@ CARD = Card(
                        "a garment strays 9 % from its swatch, hand gauges 10 % from the model (common practice, 95 %)."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Buy all of it from one lot.", "A second dye lot seldom matches. Wash the swatch before it is weighed: superwash yarn changes most."),),
-    carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {}),),
+    carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {"theirs_mass": "skein_mass", "theirs_length": "skein_length", "need_by": lambda r: "length", "need_length": "need",
+                                                                     "stitches": "stitches", "rows": "rows"}),),
 )
