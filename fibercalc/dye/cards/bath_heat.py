@@ -5,16 +5,17 @@ from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import ENERGY, LENGTH, MASS, MONEY, NUMBER, PERCENT, POWER, TEMPERATURE, TIME, VOLUME
-from ...sources import ANTOINE_WATER, COMMON_PRACTICE, HEAT_HANDBOOK, POCKET_REF_BOILING, STANDARD_ATMOSPHERE
-from ..heat import (cooled_to, cooling_rate, cooling_time, energy_cost, energy_to_heat, heat_capacity, heater_efficiencies, heating_time, loss_from_cooling, plate_energy, power_into_bath,
-                    specific_heats)
+from ...sources import ANTOINE_WATER, COMMON_PRACTICE, HEAT_HANDBOOK, MORTON_HEARLE_2008, POCKET_REF_BOILING, STANDARD_ATMOSPHERE
+from ..heat import (cooled_to, cooling_rate, cooling_time, energy_cost, energy_to_heat, heat_capacity, heater_efficiencies, heating_time, holding_energy, loss_from_cooling, plate_energy,
+                    power_into_bath, specific_heats)
 from ..pictures.heat import heat_picture
-from ..ramp import bath_program, clock_time, minutes_of_clock
+from ..ramp import bath_program, clock_time, minutes_of_clock, ramp_time
+from ..recipe import yarn_displacement
 from ..water import air_pressure, boiling_point, highest_setting, vapor_pressure
 
 HEATERS = {row["heater"]: row for row in heater_efficiencies().rows}
 HEATS = {row["what"]: row for row in specific_heats().rows}
-FIBERS, POTS = ("wool", "cotton", "nylon"), ("stainless", "aluminum", "enamel")
+FIBERS, POTS = {"wool": "wool", "cotton": "cotton", "nylon": "polyamide (nylon)"}, ("stainless", "aluminum", "enamel")
 LOSSES = {row["lid"]: row for row in read_table("dye", "pot-losses").rows}
 
 
@@ -51,12 +52,26 @@ def answer(w, bath, fiber_mass, fiber, pot_mass, pot, start, top, hold, rate, ro
         raise Refused(f"Plate: {error.reason}.", "power") from None
     w.step("minutes", "1000 * capacity / loss * ln((room + 1000 * net / loss - start) / (room + 1000 * net / loss - top)) / 60", minutes, TIME, label="Time to heat at full power, losses and all")
     bare = w.step("bare", "capacity * (top - start) / (60 * net)", heating_time(capacity, net, start, top), TIME, label="without losses")
-    _bands(w, capacity, net, start, top, loss, room, HEATERS[heater] if efficiency is None else None, LOSSES[lid] if cooled == "no" else None, energy, share)
     program = bath_program(start, [(top, rate, hold)], capacity, net, loss, room)
-    whole = program[-1][0]
+    ramp = w.step("ramp", "max((top - start) / rate, minutes)", ramp_time(start, top, rate, capacity, net, loss, room), TIME, label="Heating at the pace wanted, where the plate can keep it")
+    lost = w.step("lost", _lost_text(ramp, minutes), _lost_on_the_way(ramp, minutes, energy, net, loss, start, top, room), ENERGY, label="Lost to the room on the way up")
+    kept_up = w.step("kept_up", "loss / 1000 * max(top - room, 0) * hold / 60", holding_energy(loss, max(top, room), room, hold), ENERGY, label="Lost in the hold, and made up for")
+    used = w.step("used", "100 * (energy + lost + kept_up) / efficiency", plate_energy(max(energy + lost + kept_up, 0.0), share), ENERGY, label="Energy by the meter, losses and hold")
     cool = cooling_time(fall, top, touch, room) if touch > room + 0.5 and touch < top else None
-    return {"energy": energy, "metered": metered, "minutes": minutes, "bare": bare, "cost": energy_cost(metered, price) if price is not None else None, "boils": boils, "whole": whole, "hold_time": hold or None, "cool": cool,
-            "program": program, "fall": fall, "begin": _clock(begin)}
+    density = w.looked_up("density", "yarn", "morton-hearle-fiber-densities", "fiber", FIBERS[fiber], "at_65", label="Density of the fiber, g/cm³")
+    level = w.step("level", "bath + fiber_mass / density", bath + (yarn_displacement(fiber_mass, density) if fiber_mass else 0.0), VOLUME, label="Bath and yarn stand at")
+    _bands(w, (capacity, net, start, top, rate, hold, room, touch, share, energy), loss, HEATERS[heater] if efficiency is None else None, LOSSES[lid] if cooled == "no" else None, price)
+    return {"energy": energy, "metered": metered, "used": used, "minutes": minutes, "bare": bare, "cost": energy_cost(used, price) if price is not None else None, "boils": boils, "whole": program[-1][0],
+            "hold_time": hold or None, "cool": cool, "level": level, "program": program, "fall": fall, "begin": _clock(begin)}
+
+
+def _lost_on_the_way(ramp, minutes, energy, net, loss, start, top, room):
+    """At full power all that is not in the bath is lost; turned down, the bath warms evenly and loses by its middle."""
+    return net * ramp / 60 - energy if ramp <= minutes else loss / 1000 * ((start + top) / 2 - room) * ramp / 60
+
+
+def _lost_text(ramp, minutes):
+    return "net * ramp / 60 - energy" if ramp <= minutes else "loss / 1000 * ((start + top) / 2 - room) * ramp / 60"
 
 
 def _clock(text):
@@ -66,19 +81,29 @@ def _clock(text):
         raise Refused("You begin at: give a time of day such as 9:30.", "begin") from None
 
 
-def _bands(w, capacity, net, start, top, loss, room, heater, losses, energy, share):
-    """What a guessed efficiency and a guessed loss leave open."""
-    times, meters = [], []
+def _bands(w, known, loss, heater, losses, price):
+    """What a guessed efficiency and a guessed loss leave open: the plate at its worst in a pot that loses most, and the other way."""
+    capacity, net, start, top, rate, hold, room, touch, share, energy = known
+    found = {"minutes": [], "whole": [], "used": [], "metered": [], "cool": []}
     for end, other in (("low", "high"), ("high", "low")):
-        scale = heater[end] / share if heater else 1.0
+        scale, lost = heater[end] / share if heater else 1.0, losses[other] if losses else loss
         try:
-            times.append(heating_time(capacity, net * scale, start, top, losses[other] if losses else loss, room))
+            minutes = heating_time(capacity, net * scale, start, top, lost, room)
+            ramp = ramp_time(start, top, rate, capacity, net * scale, lost, room)
         except OutOfRange:
-            times.append(3 * heating_time(capacity, net, start, top))
-        meters.append(energy * 100 / (share * scale))
-    w.band("minutes", min(times), max(times))
-    if heater:
-        w.band("metered", min(meters), max(meters))
+            minutes = ramp = 3 * heating_time(capacity, net, start, top)
+        into = energy + _lost_on_the_way(ramp, minutes, energy, net * scale, lost, start, top, room) + holding_energy(lost, max(top, room), room, hold)
+        found["minutes"].append(minutes)
+        found["whole"].append(ramp + hold)
+        found["used"].append(100 * max(into, 0.0) / (share * scale))
+        if heater:
+            found["metered"].append(100 * energy / (share * scale))
+        if room + 0.5 < touch < top:
+            found["cool"].append(cooling_time(60 * lost / (1000 * capacity), top, touch, room))
+    found["cost"] = [energy_cost(each, price) for each in found["used"]] if price is not None else []
+    for name, ends in found.items():
+        if ends:
+            w.band(name, min(ends), max(ends))
 
 
 def say(r):
@@ -87,15 +112,16 @@ def say(r):
     heat = next((minutes for minutes, temperature in program if abs(temperature - r.given["top"]) < 1e-6), program[-1][0])
     first = f"It is at {r.amount(r.given['top'], TEMPERATURE, '°C', 3)} about {clock_time(begin, heat)}, and the hold ends at {clock_time(begin, r.value('whole'))}."
     slow = "" if heat <= r.value("minutes") * 1.02 else f" At {r.given['rate']:g} °C a minute the plate is turned down."
-    return first, f"Heating takes {r.text('minutes')} at full power ({r.span('minutes')}), {r.text('metered')} by the meter.{slow}"
+    return first, f"Heating takes {r.text('minutes')} at full power ({r.span('minutes')}); heating and hold take {r.text('used')} by the meter.{slow}"
 
 
 def notes(r):
     said = [f"Water boils at {r.text('boils')} at that height: set points must stay below it."]
     if r.has("cool"):
-        said.append(f"With the heat off it is down to {r.amount(r.given['touch'], TEMPERATURE, '°C', 3)} after about {r.text('cool')}; look at “How hot is too hot to touch?” before hands go in.")
+        said.append(f"With the heat off and the lid as it is, it is down to {r.amount(r.given['touch'], TEMPERATURE, '°C', 3)} after about {r.text('cool', 'h')} ({r.span('cool', 'h')}); look at “How hot is too hot to touch?” before hands go in.")
     if r.given["cooled"] == "no":
         said.append("What the pot loses is a guess by its lid. Two readings while it cools replace the guess.")
+    said.append(f"Bath and yarn stand at {r.text('level', 'L')}: that must lie under the pot’s fill line.")
     if r.given["rate"] > 1.5:
         said.append("Wool dyes evenest at about 1 °C a minute, slower from 60 to 85 °C (textbook, from memory).")
     return said
@@ -172,13 +198,15 @@ CARD = Card(
         Result("whole", TIME, "From start to the end of the hold", units=("min", "h"), finest=(1, 0.1), floor=0.0),
         Result("cool", TIME, "Cooling down, heat off", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True),
         Result("energy", ENERGY, "Energy into the bath", units=("kWh", "BTU"), finest=(0.01, 50), floor=0.0),
-        Result("metered", ENERGY, "Energy by the meter, without losses", units=("kWh",), finest=(0.01,), rounding="up", floor=0.0),
+        Result("metered", ENERGY, "by the meter, without losses", units=("kWh",), finest=(0.01,), rounding="up", floor=0.0),
+        Result("used", ENERGY, "by the meter, losses and hold", units=("kWh",), finest=(0.01,), rounding="up", floor=0.0),
         Result("cost", MONEY, "It costs", finest=(0.01,), rounding="up", floor=0.0),
+        Result("level", VOLUME, "Bath and yarn stand at", units=("L", "qt"), finest=(0.1, 0.1)),
         Result("boils", TEMPERATURE, "Water boils here at", units=("°C", "°F"), finest=(0.5, 1)),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(clock,),
     basis=Basis(MODEL, "Heat capacity times rise; losses in proportion to how much hotter than the room it is (Newton). Efficiencies and losses are from memory or common practice, and wide."),
-    sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, COMMON_PRACTICE),
+    sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, MORTON_HEARLE_2008, COMMON_PRACTICE),
     cautions=(Caution("Hot bath, steam, heater.", "Stay with it. Open the lid away from you; do not carry a hot pot: let it cool, bail or drain it. Handles turned in, cables dry, no heater left on unwatched."),),
     carry=(Carry("scald", "How hot is too hot to touch?", {"temperature": "top"}), Carry("pots", "How long does the whole run take?", {"steps.3.minutes": _ramp, "steps.4.minutes": "hold"}),
            Carry("drain-check", "May it go down the drain, cooled?", {"volume": "bath", "temperature": "touch"}), Carry("lift", "May I lift it?", {})),

@@ -16,8 +16,9 @@ KINDS = {row["kind"]: row for row in keeping_losses().rows}
 def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_jar, new_jar, scale_error, jug_error, kind, weeks, name, lot, made, hazards):
     found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong"))
     strength = wanted
+    plain, said = ("plain_powder", "Powder, at the usual strength of the jar") if jar == "yes" else ("powder", "Powder to weigh")
     if do == MAKE:
-        grams = w.step("plain_powder", "volume * wanted / 100", powder_for_stock(volume, wanted), MASS, label="Powder, at the usual strength of the jar")
+        grams = w.step(plain, "volume * wanted / 100", powder_for_stock(volume, wanted), MASS, label=said)
         found["final"] = volume
     elif do == USE_UP:
         grams = None
@@ -37,11 +38,12 @@ def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_ja
             raise Refused("Stock left: there is more of it than you want to have; give a larger volume.", "left")
         if left * strength_left > volume * wanted * (1 + 1e-9):
             raise Refused(f"Stock left: it already holds more dye than that; make it up to {100 * left * strength_left / 100 / wanted:.0f} mL or more.", "left")
-        grams = w.step("plain_powder", "(volume * wanted - left * strength_left) / 100", powder_to_extend(volume, wanted, left, strength_left), MASS, label="Powder, at the usual strength of the jar")
+        grams = w.step(plain, "(volume * wanted - left * strength_left) / 100", powder_to_extend(volume, wanted, left, strength_left), MASS, label=said)
         found["final"] = volume
     if grams is not None:
         found["powder"] = powder_of_jar(grams, old_jar, new_jar) if jar == "yes" and grams > 0 else grams
-        w.step("powder", "plain_powder * old_jar / new_jar" if jar == "yes" and grams > 0 else "plain_powder", found["powder"], MASS, label="Powder to weigh")
+        if jar == "yes":
+            w.step("powder", "plain_powder * old_jar / new_jar", found["powder"], MASS, label="Powder to weigh")
     if found["powder"]:
         found["error"] = w.step("error", "100 * sqrt((scale_error / powder) ** 2 + (jug_error / final) ** 2)" if do == USE_UP else "100 * sqrt((scale_error / powder) ** 2 + (jug_error / volume) ** 2)",
                                 stock_error(found["powder"], found["final"], scale_error, jug_error), PERCENT, label="How far its strength may be off, by scale and jug")

@@ -164,7 +164,7 @@ CARD = Card(
         Input("own_source", TEXT, "Where the local limits stand", optional=True, longest=60, measure="Name of the rule and the day you read it."),
     ),
     results=(
-        Result("first", MASS, "Stir in first", units=("g", "oz"), finest=(0.1, 0.01), rounding="down", floor=0.0),
+        Result("first", MASS, "Stir in first", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
         Result("dose", MASS, "In all about", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
         Result("held", MASS, "Acid or soda that this pH means", units=("g",), finest=(0.1,), floor=0.0),
         Result("metal_mass", MASS, "Metal in the bath", units=("g",), finest=(0.01,), rounding="up", floor=0.0),
