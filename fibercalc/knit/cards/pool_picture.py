@@ -109,7 +109,7 @@ CARD = Card(
         Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),
     ),
     results=(
-        Result("kind", "text", "Likely"),
+        Result("kind", "text", "Likely, from one skein"),
         Result("repeat", NUMBER, "Stitches of one turn", finest=(0.1,), floor=0.0),
         Result("shift", NUMBER, "Shift, stitches", finest=(0.1,)),
         Result("patch", NUMBER, "Stitches of the longest color", finest=(0.1,), floor=0.0),
