@@ -3,6 +3,7 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
 from ...core.day import write_date
+from ...core.paper import Paper
 from ...core.problem import Refused
 from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY
@@ -124,7 +125,7 @@ CARD = Card(
         Result("weakest", CONCENTRATION, "After those weeks, at the weakest", units=("g/100 mL",), finest=(0.001,)),
         Result("strongest", CONCENTRATION, "at the strongest", units=("g/100 mL",), finest=(0.001,)),
     ),
-    answer=answer, say=say, notes=notes, tables=(label,),
+    answer=answer, say=say, notes=notes, tables=(label,), papers=(Paper("Bottle label, A6", "A6", lambda r: (label(r),)),),
     basis=Basis(MODEL, "Strength is grams of dye in 100 mL of finished stock. How stocks weaken is from memory and wide."),
     sources=(ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY),
     cautions=(Caution("Powder and hot water.", "Weigh it still, over damp paper, no fan, mask and gloves on; wet the powder to a paste before hot water. A stock bottle is never a drinks bottle, "
