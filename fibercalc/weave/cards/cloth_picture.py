@@ -219,5 +219,5 @@ CARD = Card(
                        "in its own place. Colors on a screen are an estimate."),
     sources=(COMMON_PRACTICE, ARITHMETIC, ISO_5077, TRADE_MEMORY),
     cautions=(Caution("A picture is no sample.", "Floats gather the cloth as it is washed: waffle takes far more than plain weave. Weave, wash and measure a hand’s width before the run."),),
-    carry=(),
+    carry=(Carry("weft-left", "What does the rest of a ball weave?", {"beat": "beat", "hem": "hem"}), Carry("weave-pace", "How long will it take?", {"ends": "ends"})),
 )

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from ...core.answer import Picture
 from ...core.picture import INK, SOFT, Drawing, Grid, against, dash_of
@@ -27,11 +28,11 @@ class Cloth:
     loom: tuple[float, float]
     washed: tuple[float, float]
 
-    @property
+    @cached_property
     def ends(self) -> int:
         return sum(count for _, count in self.warp)
 
-    @property
+    @cached_property
     def picks(self) -> int:
         return sum(count for _, count in self.weft)
 
@@ -107,12 +108,7 @@ def dashes(column: str) -> list[int]:
 
 
 def _cut(runs: Sequence[tuple[int, int]], most: int) -> list[tuple[int, int]]:
-    kept = []
-    for color, count in runs:
-        count = min(count, most - sum(n for _, n in kept))
-        if count > 0:
-            kept.append((color, count))
-    return kept
+    return [(color, min(count, most - first)) for color, first, count in _placed(runs) if first < most]
 
 
 def _placed(runs: Sequence[tuple[int, int]]) -> list[tuple[int, int, int]]:
