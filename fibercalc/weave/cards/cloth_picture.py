@@ -126,7 +126,7 @@ def drawdown(r):
 
 def sheds(r):
     _, piece, repeat = _looked(r)
-    return Table(f"Sheds of {piece.name}, over and over", ("Shed", "Heddle", "Stick"), tuple(shed_rows(repeat)), settings_words(lifts_of(repeat)))
+    return Table(f"Sheds of {piece.name}, over and over", ("Shed", "Heddle", "Stick"), tuple(shed_rows(repeat)), settings_words(lifts_of(repeat).settings))
 
 
 def picks(r):

@@ -112,7 +112,7 @@ CARD = Card(
         Result("ending", TIME, "Hemming, washing, pressing", units=("h",), finest=(0.1,), floor=0.0),
         Result("one_more", TIME, "One more piece on the same warp", units=("h",), finest=(0.1,), floor=0.0),
         Result("sittings", COUNT, "Sittings", rounding="up", decided=count_sittings),
-        Result("weeks", NUMBER, "Weeks", finest=(0.5,), rounding="up", decided=count_weeks),
+        Result("weeks", NUMBER, "Weeks", finest=(1,), rounding="up", decided=count_weeks),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(table,),
     basis=Basis(BENCH_RULE, "Your own timed stretches, carried on to the whole run. A run strays 15 % from what a short stretch says (common practice, 95 %): knots, mistakes and tired hands are in no timed stretch."),

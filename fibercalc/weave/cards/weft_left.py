@@ -33,7 +33,7 @@ def answer(w, balls, tare, yarn, width, take_up, beat, shrink, pieces, piece_pic
     if all(found):
         w.step("picks", f"(length - {len(balls)} * pieces * stripes * tail) / pick", picks, NUMBER, label="Picks, once the ends of every stripe are taken off")
     on_loom = w.step("on_loom", "picks / beat" if all(found) else f"{picks!r} / beat", picks / beat, LENGTH, "cm", "Cloth on the loom")
-    after = w.step("after", "on_loom * (1 - shrink / 100)", size_after(on_loom, shrink), LENGTH, "cm", "Cloth once washed")
+    after = w.step("after", "on_loom * (1 - shrink / 100)", size_after(on_loom, shrink) if on_loom else 0.0, LENGTH, "cm", "Cloth once washed")
     return {"picks": picks, "on_loom": on_loom / 100, "after": after / 100, "pick": each, "found": found}
 
 

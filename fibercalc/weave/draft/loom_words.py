@@ -1,11 +1,10 @@
 """A weave and a weft order in the words of the loom: heddle up or down, stick forward or back, so many picks of a color."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 
-from .piece import Block, Section, lifts_of_section
 from .repeat import WARP
-from .sheds import HAND, SHED_WORDS, TAKEN, Lifts, lifts_of
+from .sheds import HAND, SHED_WORDS, TAKEN, lifts_of
 
 
 def stick_words(setting: str) -> str:
@@ -18,17 +17,17 @@ def stick_words(setting: str) -> str:
     return ", ".join(f"{'take up' if sign == TAKEN else 'leave'} {len(list(run))}" for sign, run in groupby(setting))
 
 
-def settings_words(lifts: Lifts) -> str:
+def settings_words(settings: Sequence[str]) -> str:
     """How the stick is set for a weave, in one or two sentences; "" where there is none to set.
 
-    lifts  as sheds.lifts_of gives them
+    settings  what the stick takes up, as sheds.lifts_of gives them
     Raises nothing.
     Source: common practice (the rigid heddle itself).
     """
-    if not lifts.settings:
+    if not settings:
         return ""
     where = "End 1, at the left, stands in a slot."
-    said = [stick_words(setting) for setting in lifts.settings]
+    said = [stick_words(setting) for setting in settings]
     if len(said) == 1:
         return f"Set the stick once, heddle down, on the ends in slots from the left: {said[0]}, over and over. {where}"
     return "Heddle down, on the ends in slots from the left, over and over; " + "; ".join(f"setting {number}: {text}" for number, text in enumerate(said, 1)) + f". {where}"
@@ -69,18 +68,19 @@ def way_words(repeat: tuple[str, ...]) -> str:
     return "one heddle and one stick make it" if lifts.settings else "one heddle makes it"
 
 
-def block_words(block: Block, names: Mapping[int, str]) -> str:
+def block_words(times: int, runs: Sequence[tuple[int, int]], names: Mapping[int, str]) -> str:
     """Stripes of weft as a weaver notes them: "14 × (20 Natural, 4 Slate)".
 
-    block  as piece.pick_list gives it
+    times  so many times over, 1 or more
+    runs   stripes (place in the order, picks), as piece.pick_list gives them
     names  the yarn of each place of the order; piece.HEM for the hem's
     Raises KeyError for a place without a yarn.
     Source: arithmetic.
     """
-    said = [f"{count} {names[place]}" for place, count in block.runs]
-    if block.times == 1:
+    said = [f"{count} {names[place]}" for place, count in runs]
+    if times == 1:
         return ", ".join(said)
-    return f"{block.times} × {said[0]}" if len(said) == 1 else f"{block.times} × ({', '.join(said)})"
+    return f"{times} × {said[0]}" if len(said) == 1 else f"{times} × ({', '.join(said)})"
 
 
 def sheds_in_turn(picks: int, size: int) -> str:
@@ -97,11 +97,11 @@ def sheds_in_turn(picks: int, size: int) -> str:
     return f"1 to {size}, {times} times" + (f", then {f'1 to {rest}' if rest > 1 else '1'}" if rest else "")
 
 
-def hem_begins(section: Section) -> str:
-    """Whether a hem begins with the heddle up or down.
+def begins_with(repeat: tuple[str, ...]) -> str:
+    """The shed of the first pick of a weave: whether a hem begins with the heddle up or down.
 
-    section  a hem, as piece.sections_of gives it
-    Raises nothing.
+    repeat  the weave (see repeat.checked)
+    Raises OutOfRange outside these.
     Source: common practice (hems in plain weave).
     """
-    return lifts_of_section(section)[0].shed
+    return lifts_of(repeat).picks[0].shed

@@ -55,7 +55,7 @@ def sections_of(repeat: tuple[str, ...], picks: int, hem: int = 0) -> tuple[Sect
     main = Section(checked(repeat), body)
     if not hem:
         return (main,)
-    wide = width_of(repeat, PLAIN_UP)
+    wide = width_of((repeat, PLAIN_UP))
     begins, ends = rows_of(repeat, wide, 1)[0], rows_of(repeat, wide, 1, body - 1)[0]
     opening = PLAIN_UP if rows_of(PLAIN_UP, wide, 1, int(hem) - 1)[0] != begins else PLAIN_DOWN
     closing = PLAIN_UP if rows_of(PLAIN_UP, wide, 1)[0] != ends else PLAIN_DOWN
@@ -74,15 +74,19 @@ def rows_of_piece(sections: Sequence[Section], ends: int) -> list[str]:
     return [row for section in sections for row in rows_of(section.repeat, ends, section.picks, section.first)]
 
 
-def lifts_of_section(section: Section) -> list[Lift]:
-    """What the heddle and the stick do, pick by pick.
+def lifts_in_turn(repeat: tuple[str, ...], picks: int, first: int = 0) -> list[Lift]:
+    """What the heddle and the stick do, pick by pick, in a section of one weave.
 
-    section  as sections_of gives it
-    Raises nothing.
+    repeat  the weave (see repeat.checked)
+    picks   0 to 4,000
+    first   pick of the repeat with which it begins, 0 or more
+    Raises OutOfRange outside these.
     Source: common practice (the rigid heddle itself).
     """
-    picks = lifts_of(section.repeat).picks
-    return [picks[(section.first + pick) % len(picks)] for pick in range(section.picks)]
+    lifts = lifts_of(repeat).picks
+    require("picks", picks, 0, MOST_PICKS)
+    require("first", first, 0)
+    return [lifts[(first + pick) % len(lifts)] for pick in range(int(picks))]
 
 
 @cache
@@ -97,7 +101,7 @@ def floats_of_piece(repeat: tuple[str, ...], picks: int, hem: int, ends: int) ->
     Source: arithmetic (counting runs in the draw-down).
     """
     rows = rows_of_piece(sections_of(repeat, picks, hem), ends)
-    period = min(width_of(repeat, PLAIN_UP), int(ends))
+    period = min(width_of((repeat, PLAIN_UP)), int(ends))
     left, right = (floats_of(rows, period, from_left) for from_left in (True, False))
     better = (left.missed, left.edge) <= (right.missed, right.edge)
     return (left if better else right), better

@@ -69,7 +69,7 @@ def columns_of(rows: Sequence[str]) -> list[str]:
     return ["".join(column) for column in zip(*rows)]
 
 
-def width_of(*repeats: tuple[str, ...]) -> int:
+def width_of(repeats: Sequence[tuple[str, ...]]) -> int:
     """Ends after which all of some repeats are back at their first.
 
     repeats  one or more weaves (see checked)

@@ -7,6 +7,7 @@ the ends in slots. Turned on edge with the heddle at rest, it lifts just these; 
 lifts these beside all ends in holes. More one heddle and one stick cannot do: the ends in holes always move together.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 
@@ -59,7 +60,7 @@ def raised(shed: str, stick: str, ends: int) -> str:
     return "".join(slot + hole for slot in slots)[:int(ends)]
 
 
-def repeat_of_sheds(sheds: tuple[Lift, ...], settings: tuple[str, ...]) -> tuple[str, ...]:
+def repeat_of_sheds(sheds: Sequence[Lift], settings: Sequence[str]) -> tuple[str, ...]:
     """The weave that some sheds make.
 
     sheds     a Lift for each pick, 1 to 64

@@ -7,7 +7,7 @@ from functools import cached_property
 from ...core.answer import Picture
 from ...core.picture import INK, SOFT, Drawing, Grid, against, dash_of
 from ..draft.piece import Section
-from ..draft.repeat import WARP, WEFT, columns_of, rows_of, width_of
+from ..draft.repeat import WARP, WEFT, columns_of, rows_of
 from .key import Palette, color_key
 
 MOST_DRAWN = 400  # ends and picks: finer than a screen shows
@@ -81,7 +81,7 @@ def _warp(grid: Grid, sections: Sequence[Section], warp: Sequence[tuple[int, int
         last = min(first + section.picks, picks)
         if last <= first:
             break
-        columns = columns_of(rows_of(section.repeat, width_of(section.repeat), len(section.repeat), section.first))
+        columns = columns_of(rows_of(section.repeat, len(section.repeat[0]), len(section.repeat), section.first))
         kinds: dict[tuple[int, str], list[int]] = {}
         for color, begin, count in _placed(warp):
             for end in range(begin, begin + count):

@@ -8,7 +8,7 @@ from .cloth import dashes
 
 ENDS, LEFT, TOP, ROW = 20, 10, 10, 18
 MOST_PICKS = 16
-SAID = {UP: "up", DOWN: "down", EDGE: "stick on edge", FLAT: "up, stick flat", HAND: "by hand"}
+SAID = {UP: "up", DOWN: "down", EDGE: "stick on edge", FLAT: "up + stick flat", HAND: "by hand"}
 
 
 def drawdown_picture(label: str, repeat: tuple[str, ...]) -> Picture:
@@ -41,7 +41,7 @@ def drawdown_picture(label: str, repeat: tuple[str, ...]) -> Picture:
     drawing.text(LEFT + 134, bottom + 39, "weft on top", size=13)
     drawing.rect(LEFT + 232, bottom + 28, 12, 12, stroke=MADDER, stroke_width=2.5)
     drawing.text(LEFT + 250, bottom + 39, "longest float", size=13)
-    drawing.text(LEFT, bottom + 62, f"First pick at the bottom. Repeat: {len(repeat[0])} ends × {len(repeat)} picks" + (f", {picks} shown." if picks < len(repeat) else "."), size=13, fill=SOFT)
+    drawing.text(LEFT, bottom + 62, f"Repeat: {len(repeat[0])} ends × {len(repeat)} picks, from the bottom up" + (f"; {picks} shown" if picks < len(repeat) else ""), size=13, fill=SOFT)
     return drawing.picture(f"{label}: the draw-down", f"{label}, {len(repeat[0])} ends by {len(repeat)} picks, from the first pick: " + ", ".join(said(repeat)) + ".")
 
 

@@ -5,7 +5,7 @@ given is what the card was given, by input name; repeats holds the weave of each
 
 from collections.abc import Sequence
 
-from ..draft.loom_words import block_words, hem_begins, sheds_in_turn
+from ..draft.loom_words import begins_with, block_words, sheds_in_turn
 from ..draft.order import merged, stripes, there_and_back, threads_by_stripe
 from ..draft.piece import HEM, length_on_loom, pick_list, sections_of, washed, weft_of, width_on_loom
 from .cloth import Cloth
@@ -72,11 +72,11 @@ def list_rows(given: dict, number: int, repeat: tuple[str, ...], boxes: bool = F
     written, done, woven = [], 0, 0
     for block in pick_list([row.picks for row in rows], picks, given["hem"]):
         if block.runs[0][0] == HEM:
-            sheds = f"plain weave, heddle {hem_begins(sections[-1 if done else 0])} first"
+            sheds = f"plain weave, heddle {begins_with(sections[-1 if done else 0].repeat)} first"
         else:
             sheds = f"goes on with {woven % size + 1}" if woven else sheds_in_turn(block.picks, size)
             woven += block.picks
-        line = (f"{done + 1} to {done + block.picks}", block_words(block, names), sheds)
+        line = (f"{done + 1} to {done + block.picks}", block_words(block.times, block.runs, names), sheds)
         written.append((*line, "☐" * min(block.times, MOST_BOXES)) if boxes else line)
         done += block.picks
     return written

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, Drawing
 
-LEFT, WIDEST, ROW = 128, 176, 24
+LEFT, WIDEST, ROW = 140, 166, 24
 
 
 def time_bars(parts: Sequence[tuple[str, float]], r) -> Picture:
