@@ -7,10 +7,10 @@ from hypothesis import strategies as st
 from fibercalc.core.problem import OutOfRange
 from fibercalc.weave.draft.floats import floats_of
 from fibercalc.weave.draft.loom_words import shed_rows, sheds_in_turn, way_words
-from fibercalc.weave.draft.order import merged, repeats, stripes, there_and_back, threads_by_stripe
+from fibercalc.weave.draft.order import merged, read_order, repeats, stripes, there_and_back, threads_by_stripe
 from fibercalc.weave.draft.piece import HEM, floats_of_piece, lifts_in_turn, pick_list, rows_of_piece, sections_of, weft_of
 from fibercalc.weave.draft.repeat import checked, columns_of, rows_of, width_of
-from fibercalc.weave.draft.sheds import DOWN, EDGE, FLAT, SHEDS, UP, Lift, lifts_of, raised, repeat_of_sheds
+from fibercalc.weave.draft.sheds import DOWN, EDGE, FLAT, SHEDS, UP, Lift, lifts_of, raised, read_sheds, repeat_of_sheds
 from fibercalc.weave.draft.structures import ALL, structure
 
 from .hand_drawn import COUNTED, DRAWN, repeat_of
@@ -189,3 +189,41 @@ def test_what_is_no_weave_is_refused(bad):
 def test_columns_are_the_rows_turned(repeat, ends, picks):
     rows = rows_of(repeat, ends, picks)
     assert columns_of(columns_of(rows)) == rows and width_of((repeat,)) == len(repeat[0])
+
+
+YARNS = ("Natural", "Slate", "Deep sea", "A la mode")
+
+
+@pytest.mark.parametrize("text, order", [
+    ("10 A, 4 B", [(0, 10), (1, 4)]), ("10a 4b;2C", [(0, 10), (1, 4), (2, 2)]), ("12 Natural, 4 deep sea, slate", [(0, 12), (2, 4), (1, 1)]), ("C", [(2, 1)]),
+    ("3 x A 2 × b", [(0, 3), (1, 2)]), (" 5 A la mode + 1 A", [(3, 5), (0, 1)]),
+])
+def test_an_order_is_read_as_weavers_write_it(text, order):
+    assert list(read_order(text, YARNS)) == order
+
+
+@pytest.mark.parametrize("text", ["", "10", "10 Q", "A 10", "10 A, 4", "0 A", "5000 A", "Naturals", "A" * 3, ", ".join(["A"] * 65)])
+def test_what_is_no_order_is_refused(text):
+    with pytest.raises(OutOfRange):
+        read_order(text, YARNS)
+
+
+@given(st.lists(st.tuples(st.integers(0, 3), st.integers(1, 4000)), min_size=1, max_size=20), st.booleans())
+def test_an_order_written_out_is_read_back(order, by_name):
+    text = ", ".join(f"{count} {YARNS[place] if by_name else 'ABCD'[place]}" for place, count in order)
+    assert list(read_order(text, YARNS)) == order
+
+
+@given(st.text(max_size=60), st.lists(st.text(max_size=10), max_size=5))
+def test_any_text_is_an_order_or_refused_in_one_line(text, names):
+    try:
+        assert read_order(text, tuple(names))
+    except OutOfRange as error:
+        assert "\n" not in error.reason
+
+
+def test_sheds_are_read_by_word_or_letter():
+    assert read_sheds("up, DOWN e f") == [Lift(UP), Lift(DOWN), Lift(EDGE, 1), Lift(FLAT, 1)]
+    for bad in ("", "sideways", "up " * 65):
+        with pytest.raises(OutOfRange):
+            read_sheds(bad)

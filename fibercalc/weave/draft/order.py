@@ -1,10 +1,51 @@
 """Orders of colors: how a short list of stripes fills a warp or a piece, thread by thread."""
 
+import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from ...core.problem import OutOfRange, require
 
 MOST = 4000  # threads
+BETWEEN = re.compile(r"[\s,;+]*")
+
+
+def letter(place: int) -> str:
+    """The letter that stands for a yarn: A for the first.
+
+    place  from 0 to 25
+    Raises OutOfRange outside these.
+    Source: common practice (color orders in letters).
+    """
+    require("place", place, 0, 25)
+    return chr(ord("A") + int(place))
+
+
+@lru_cache(maxsize=256)
+def read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...]:
+    """Stripes (yarn, threads) from an order as a weaver notes it: "10 A, 4 B" or "10 Natural 4 Slate"; a yarn alone is one thread.
+
+    text   the order
+    names  of the yarns, up to 26; a yarn is called by its name or its letter, in capitals or small
+    Raises OutOfRange for what is no yarn, for no stripe at all, for more than 64 stripes, and for a stripe outside 1 to 4,000 threads.
+    Source: common practice (color orders in letters).
+    """
+    known = {letter(place).lower(): place for place in range(len(names))} | {name.lower(): place for place, name in enumerate(names) if name}
+    choices = "|".join(re.escape(name) for name in sorted(known, key=len, reverse=True)) or "(?!)"
+    token = re.compile(rf"(?:(\d{{1,5}})\s*[x×]?\s*)?({choices})(?![^\W\d_])", re.IGNORECASE)
+    found, at = [], BETWEEN.match(text).end()
+    while at < len(text):
+        stripe = token.match(text, at)
+        yarn = known.get(stripe[2].lower()) if stripe else None  # a letter's case is not always undone by lower()
+        if yarn is None:
+            raise OutOfRange("text", 0, reason=f"“{' '.join(text[at:at + 16].split())}” is not understood; write threads and yarn, such as 10 A, 4 B")
+        found.append((yarn, int(stripe[1] or 1)))
+        at = BETWEEN.match(text, stripe.end()).end()
+    if not 1 <= len(found) <= 64:
+        raise OutOfRange("text", len(found), reason=f"{len(found)} stripes; give 1 to 64, such as 10 A, 4 B")
+    if any(not 1 <= count <= MOST for _, count in found):
+        raise OutOfRange("text", 0, reason=f"a stripe has 1 to {MOST:,} threads")
+    return tuple(found)
 
 
 def there_and_back(counts: Sequence[int]) -> list[int]:

@@ -178,7 +178,7 @@ def washed(size: float, shrink: float) -> float:
     return size_after(size, shrink)
 
 
-def float_length(threads: float, across: float) -> float:
+def float_span(threads: float, across: float) -> float:
     """How long a float lies free, in cm: over n threads it spans n + 1 spaces between the two threads that bind it.
 
     threads  passed over, 0 or more

@@ -40,6 +40,25 @@ class Lifts:
     by_hand: int
 
 
+def read_sheds(text: str) -> list[Lift]:
+    """Sheds as a weaver notes them, one word or letter each: "up, down", "e u e d f d"; on edge and flat use the stick.
+
+    text  words or first letters of up, down, edge, flat
+    Raises OutOfRange for any other word, for none, and for more than 64.
+    Source: common practice (the rigid heddle itself).
+    """
+    words = text.replace(",", " ").lower().split()
+    found = []
+    for word in words:
+        shed = next((each for each in SHEDS if word in (each, each[0])), "")
+        if not shed:
+            raise OutOfRange("text", 0, reason=f"“{word[:12]}” is no shed; write up, down, edge, flat, or their first letters")
+        found.append(Lift(shed, 1 if shed in (EDGE, FLAT) else 0))
+    if not 1 <= len(found) <= LARGEST:
+        raise OutOfRange("text", len(found), reason=f"{len(found)} sheds; give 1 to {LARGEST}")
+    return found
+
+
 def raised(shed: str, stick: str, ends: int) -> str:
     """The ends that lie on top in one shed, from the left: "1" for each that does.
 

@@ -1,13 +1,14 @@
 """A weave's draw-down: black where the warp lies on top, pick by pick from the bottom, with what the heddle and the stick do."""
 
 from ...core.answer import Picture
-from ...core.picture import INK, LINE, MADDER, SHEET, SOFT, Drawing, Grid
+from ...core.picture import INK, SOFT, Drawing, Grid
 from ..draft.repeat import WARP, WEFT, filled
 from ..draft.sheds import DOWN, EDGE, FLAT, HAND, UP, lifts_of
 from .cloth import dashes
 
 ENDS, LEFT, TOP, ROW = 20, 10, 10, 18
 MOST_PICKS = 16
+BLACK, WHITE, RULE, FRAME = "#1f2328", "#fffdf8", "#c9c3b4", "#8c2f22"  # black means warp in every scheme, so these do not change with it
 SAID = {UP: "up", DOWN: "down", EDGE: "stick on edge", FLAT: "up + stick flat", HAND: "by hand"}
 
 
@@ -35,11 +36,11 @@ def drawdown_picture(label: str, repeat: tuple[str, ...]) -> Picture:
         else:
             drawing.circle(x, bottom + 9, 2.6, width=1.2)
     drawing.text(LEFT + ENDS * cell + 8, bottom + 14, "| slot, ○ hole", size=13, fill=SOFT)
-    drawing.rect(LEFT, bottom + 28, 12, 12, fill=INK)
+    drawing.rect(LEFT, bottom + 28, 12, 12, fill=BLACK)
     drawing.text(LEFT + 18, bottom + 39, "warp on top", size=13)
-    drawing.rect(LEFT + 116, bottom + 28, 12, 12, fill=SHEET)
+    drawing.rect(LEFT + 116, bottom + 28, 12, 12, fill=WHITE)
     drawing.text(LEFT + 134, bottom + 39, "weft on top", size=13)
-    drawing.rect(LEFT + 232, bottom + 28, 12, 12, stroke=MADDER, stroke_width=2.5)
+    drawing.rect(LEFT + 232, bottom + 28, 12, 12, stroke=FRAME, stroke_width=2.5)
     drawing.text(LEFT + 250, bottom + 39, "longest float", size=13)
     drawing.text(LEFT, bottom + 62, f"Repeat: {len(repeat[0])} ends × {len(repeat)} picks, from the bottom up" + (f"; {picks} shown" if picks < len(repeat) else ""), size=13, fill=SOFT)
     return drawing.picture(f"{label}: the draw-down", f"{label}, {len(repeat[0])} ends by {len(repeat)} picks, from the first pick: " + ", ".join(said(repeat)) + ".")
@@ -53,19 +54,19 @@ def said(repeat: tuple[str, ...]) -> list[str]:
 
 def weave(drawing: Drawing, repeat: tuple[str, ...], left: float, bottom: float, ends: int, picks: int, across: float, up: float) -> None:
     """A draw-down of so many ends and picks on a drawing, with a frame around one longest float of the warp and of the weft."""
-    drawing.rect(left, bottom - up * picks, across * ends, up * picks, fill=SHEET, stroke="none")
+    drawing.rect(left, bottom - up * picks, across * ends, up * picks, fill=WHITE, stroke="none")
     grid = Grid(drawing, left, bottom, across, up)
     columns = ["".join(column) for column in zip(*repeat)]
     for column in dict.fromkeys(columns):
         if WARP in column:
-            grid.columns([end for end in range(ends) if columns[end % len(columns)] == column], 0, picks, dashes(column))
+            grid.columns([end for end in range(ends) if columns[end % len(columns)] == column], 0, picks, dashes(column), BLACK)
     drawing.strokes([[(left + across * end, bottom - up * picks), (left + across * end, bottom)] for end in range(ends + 1)]
-                    + [[(left, bottom - up * pick), (left + across * ends, bottom - up * pick)] for pick in range(picks + 1)], stroke=LINE, width=0.8)
+                    + [[(left, bottom - up * pick), (left + across * ends, bottom - up * pick)] for pick in range(picks + 1)], stroke=RULE, width=0.8)
     rows = [filled(row, ends) for row in repeat]
     warp = _longest([filled(columns[end % len(columns)], picks) for end in range(ends)], WARP)
     weft = _longest([rows[pick % len(rows)] for pick in range(picks)], WEFT)
     framed = [(warp[0], warp[1], 1, warp[2])] * (warp[2] > 1) + [(weft[1], weft[0], weft[2], 1)] * (weft[2] > 1)
-    grid.boxes(framed, "none", MADDER, 2.5)
+    grid.boxes(framed, "none", FRAME, 2.5)
     drawing.rect(left, bottom - up * picks, across * ends, up * picks)
 
 

@@ -8,7 +8,7 @@ from ...core.picture import Drawing, against, dash_of
 
 @dataclass(frozen=True)
 class Yarn:
-    """One yarn of a cloth: its name and its screen color."""
+    """One yarn of a cloth: its name with its letter and its screen color."""
 
     name: str
     hex: str
