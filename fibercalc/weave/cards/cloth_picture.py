@@ -135,13 +135,15 @@ def every_piece(r):
     for number, (piece, repeat) in enumerate(zip(r.given["pieces"], r.kept["repeats"]), 1):
         floats, _ = floats_of_piece(repeat, piece.picks, r.given["hem"], r.given["ends"])
         longest = max(float_span(floats.warp, r.given["beat"]), float_span(max(floats.weft, floats.edge), drawn_in))
-        rows.append((f"{number} {piece.name}", f"{floats.warp_face}, {floats.warp_back}", f"{floats.weft_face}, {floats.weft_back}", str(floats.edge) if floats.edge else "bound",
+        rows.append((f"{number} {piece.name}", f"{floats.warp_face}, {floats.warp_back}", f"{floats.weft_face}, {floats.weft_back}", str(floats.edge) if floats.edge else "–",
                      r.amount(longest / 100, LENGTH, "cm", 2) + (" ▲" if longest > flag else "")))
-    return Table("Longest floats, in threads", ("Piece", "Warp: face, back", "Weft: face, back", "Around an edge", "Longest, on the loom"), tuple(rows), "▲ longer than your limit.")
+    return Table("Longest floats, threads on face and back", ("Piece", "Warp", "Weft", "Edge", "Longest"), tuple(rows),
+                 "Edge: where the weft turns without catching the outermost end. Longest: on the loom; ▲ longer than your limit.")
 
 
 def colors(r):
-    return Table("Threads by color", ("Yarn", "Ends", *(f"Picks, {number}" for number in range(1, len(r.given["pieces"]) + 1))), tuple(color_rows(r.given)))
+    names = ", ".join(yarn.name for yarn in yarns_of(r.given))
+    return Table("Threads by color", ("Threads", "By color", "In all"), tuple(color_rows(r.given)), f"{names}.")
 
 
 def loom_list(r):

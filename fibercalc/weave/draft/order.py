@@ -21,8 +21,7 @@ def letter(place: int) -> str:
     return chr(ord("A") + int(place))
 
 
-@lru_cache(maxsize=256)
-def read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...]:
+def read_order(text: str, names: Sequence[str]) -> tuple[tuple[int, int], ...]:
     """Stripes (yarn, threads) from an order as a weaver notes it: "10 A, 4 B" or "10 Natural 4 Slate"; a yarn alone is one thread.
 
     text   the order
@@ -30,6 +29,11 @@ def read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...]
     Raises OutOfRange for what is no yarn, for no stripe at all, for more than 64 stripes, and for a stripe outside 1 to 4,000 threads.
     Source: common practice (color orders in letters).
     """
+    return _read_order(text, tuple(names))
+
+
+@lru_cache(maxsize=256)
+def _read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...]:
     known = {letter(place).lower(): place for place in range(len(names))} | {name.lower(): place for place, name in enumerate(names) if name}
     choices = "|".join(re.escape(name) for name in sorted(known, key=len, reverse=True)) or "(?!)"
     token = re.compile(rf"(?:(\d{{1,5}})\s*[x×]?\s*)?({choices})(?![^\W\d_])", re.IGNORECASE)

@@ -84,9 +84,11 @@ def list_rows(given: dict, number: int, repeat: tuple[str, ...], boxes: bool = F
 
 
 def color_rows(given: dict) -> list[tuple[str, ...]]:
-    """Each yarn with its ends and its picks in each piece; the last row is their sum."""
-    yarns = yarns_of(given)
-    counts = [threads_by_stripe(warp_runs(given), len(yarns))]
-    counts += [threads_by_stripe(weft_runs(given, number), len(yarns)) for number in range(1, len(given["pieces"]) + 1)]
-    rows = [(yarn.name, *(str(column[place]) if column[place] else "–" for column in counts)) for place, yarn in enumerate(yarns)]
-    return [*rows, ("In all", *(str(sum(column)) for column in counts))]
+    """Threads of each yarn by its letter and in all: of the warp, of each piece, of all pieces together."""
+    size = len(given["yarns"])
+    pieces = [threads_by_stripe(weft_runs(given, number), size) for number in range(1, len(given["pieces"]) + 1)]
+    counts = [("Warp, ends", threads_by_stripe(warp_runs(given), size))]
+    counts += [(f"{number} {piece.name}, picks", each) for number, (piece, each) in enumerate(zip(given["pieces"], pieces), 1)]
+    if len(pieces) > 1:
+        counts.append(("All picks", [sum(column) for column in zip(*pieces)]))
+    return [(name, ", ".join(f"{count} {letter(place)}" for place, count in enumerate(each) if count), str(sum(each))) for name, each in counts]
