@@ -189,7 +189,7 @@ CARD = Card(
         Input("state", CHOICE, "Show it", default=WASHED, options=(Option(WASHED, "washed"), Option(LOOM, "on the loom"))),
         Input("take", COUNT, "Own pick-up: the stick takes up", default="1", allowed=("1", "16"), measure="Ends in slots, heddle down, from the left."),
         Input("leave", COUNT, "and leaves", default="1", allowed=("1", "16")),
-        Input("sheds", TEXT, "Own pick-up: sheds of one repeat", default="edge, up, edge, up, edge, down", longest=60, measure="up, down, edge (stick on edge), flat (up, stick flat), or their first letters."),
+        Input("sheds", TEXT, "Own pick-up: sheds of one repeat", default="e u e u e d", longest=60, measure="Up, down, edge (stick on edge), flat (up, stick flat), or their first letters."),
     ),
     results=(
         Result("where", TEXT, "Longest float"),

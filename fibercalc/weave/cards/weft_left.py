@@ -183,6 +183,6 @@ CARD = Card(
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(balls_table, order),
     basis=Basis(MODEL, "Length by weight and count; a pick takes the width in the heddle over (1 − take-up). Dealing is our own: pairs of picks, every stripe of a color alike, from the low end of what its ball weaves."),
     sources=(ARITHMETIC, COMMON_PRACTICE, ISO_5077),
-    cautions=(Caution("Weigh before the last piece, too.", "A ball’s count differs from its band’s by a few percent. When half is woven, weigh again: what is used tells your own weft in a pick."),),
+    cautions=(Caution("Weigh before the last piece, too.", "A ball’s count may differ from its band’s. What the first half used tells your own weft in a pick."),),
     carry=(Carry("cloth-picture", "See it as cloth", {"beat": "beat", "hem": "hem"}), Carry("weave-pace", "How long will it take?", {"pieces": "pieces", "piece_picks": "piece_picks"})),
 )

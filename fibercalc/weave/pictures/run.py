@@ -78,9 +78,14 @@ def list_rows(given: dict, number: int, repeat: tuple[str, ...], boxes: bool = F
             sheds = f"goes on with {woven % size + 1}" if woven else sheds_in_turn(block.picks, size)
             woven += block.picks
         line = (f"{done + 1} to {done + block.picks}", block_words(block.times, block.runs, names), sheds)
-        written.append((*line, "☐" * min(block.times, MOST_BOXES)) if boxes else line)
+        written.append((*line, _boxes(min(block.times, MOST_BOXES))) if boxes else line)
         done += block.picks
     return written
+
+
+def _boxes(count: int) -> str:
+    """Boxes to tick, in fives: easy to count, and the line can break between them."""
+    return " ".join("☐" * min(5, count - first) for first in range(0, count, 5))
 
 
 def color_rows(given: dict) -> list[tuple[str, ...]]:

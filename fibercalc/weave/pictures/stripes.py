@@ -6,7 +6,7 @@ from ...core.answer import Picture
 from ...core.picture import INK, LINE, SHEET, SOFT, Drawing, against, dash_of
 from .key import Palette, color_key
 
-LEFT, TOP, TALL, MOST_WIDE, LABELS = 10, 10, 168, 150, 13
+LEFT, TOP, TALL, MOST_WIDE, LABELS = 8, 10, 146, 150, 13
 
 
 def piece_of_stripes(runs: Sequence[tuple[int, int]], yarns: Palette, hem: int, pieces: int, width: float, length: float) -> Picture:
