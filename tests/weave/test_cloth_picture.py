@@ -80,6 +80,12 @@ def test_eight_cloths_each_have_their_own_weft():
     assert table.rows[-1] == ("All picks", "64 B, 64 C, 64 D, 64 E, 64 F, 64 G, 64 H, 64 I, 96 J", "608") and "J Crochet" in table.note
 
 
+def test_the_whole_run_stands_on_one_paper():
+    worked, _, _ = given_of(eight_cloths())
+    table = CARD.papers[1].tables(worked.outcome)[0]
+    assert len(table.rows) == 8 and table.rows[1] == ("2 Cloth 2", "Waffle, 1 stick", "6 J hem; 64 C; 6 J hem", "☐") and "J Crochet" in table.note
+
+
 def test_waffle_of_the_eight_comes_out_smaller():
     """By hand: 80 / 8 x 0.9 = 9 in; 25 % washed out leaves 6.75 in. Length 64 / 8 + 12 / 16 = 8.75 in, then 6.5625."""
     worked, given, repeats = given_of(eight_cloths())

@@ -13,9 +13,10 @@ from ..draft.sheds import lifts_of, read_sheds, repeat_of_sheds
 from ..draft.structures import ALL, OWN, structure
 from ..pictures.cloth import pieces_picture, threads_picture
 from ..pictures.drawdown import drawdown_picture
-from ..pictures.run import MIRROR, cloths_of, color_rows, list_rows, yarns_of
+from ..pictures.run import MIRROR, cloths_of, color_rows, list_rows, run_rows, yarns_of
 
 REPEAT, LOOM, WASHED = "repeat", "loom", "washed"
+OWN_NAME = "Own weave"
 
 
 def answer(w, yarns, pieces, ends, warp, turn, sett, beat, draw_in, shrink_width, shrink_length, textured_width, textured_length, hem, hem_yarn, hem_beat, flag, look, state, take, leave, sheds):
@@ -116,7 +117,7 @@ def _looked(r):
 
 def drawdown(r):
     _, piece, repeat = _looked(r)
-    return drawdown_picture("Your own weave" if piece.structure == OWN else structure(piece.structure).label, repeat)
+    return drawdown_picture(OWN_NAME if piece.structure == OWN else structure(piece.structure).label, repeat)
 
 
 def sheds(r):
@@ -150,6 +151,13 @@ def loom_list(r):
     """The pick list on paper, with a box for each time a block is woven."""
     number, piece, repeat = _looked(r)
     return [sheds(r), Table(f"{piece.name}, {piece.picks} picks", ("Picks", "Weft", "Sheds", "Done"), tuple(list_rows(r.given, number, repeat, boxes=True)))]
+
+
+def run_list(r):
+    """Every piece of the run on one paper, each with its own weft; the yarns stand below."""
+    weaves = [OWN_NAME if piece.structure == OWN else structure(piece.structure).label for piece in r.given["pieces"]]
+    yarns = ", ".join(yarn.name for yarn in yarns_of(r.given))
+    return [Table(f"All pieces, {r.number(r.value('picks'))} picks", ("Piece", "Weave", "Picks, hem to hem", "Done"), tuple(run_rows(r.given, weaves)), f"{yarns}.")]
 
 
 CLOTH = tuple(Option(each.key, each.label) for each in ALL) + (Option(OWN, "My own pick-up, given below"),)
@@ -203,7 +211,7 @@ CARD = Card(
         Result("picks", COUNT, "Picks in all pieces"),
         Result("way", TEXT, "On a rigid heddle"),
     ),
-    answer=answer, say=say, notes=notes, pictures=(whole, thread_by_thread, drawdown), tables=(sheds, picks, every_piece, colors), papers=(Paper("Pick list, A5", "A5", loom_list),),
+    answer=answer, say=say, notes=notes, pictures=(whole, thread_by_thread, drawdown), tables=(sheds, picks, every_piece, colors), papers=(Paper("Pick list, A5", "A5", loom_list), Paper("All pieces, A5", "A5", run_list)),
     basis=Basis(MODEL, "The draw-down is the weave’s definition, and every float in it is counted, the weft as one thread that goes to and fro. Sizes are threads over threads per cm, less draw-in, less shrinkage, each divided out "
                        "in its own place. Colors on a screen are an estimate."),
     sources=(COMMON_PRACTICE, ARITHMETIC, ISO_5077, TRADE_MEMORY),

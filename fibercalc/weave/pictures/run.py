@@ -83,6 +83,17 @@ def list_rows(given: dict, number: int, repeat: tuple[str, ...], boxes: bool = F
     return written
 
 
+def run_rows(given: dict, weaves: Sequence[str]) -> list[tuple[str, ...]]:
+    """Every piece in a line, its yarns by letter: the piece, its weave, its weft from hem to hem, a box to tick."""
+    rows = []
+    for number, (piece, weave) in enumerate(zip(given["pieces"], weaves), 1):
+        yarns, counts = weft_order(given, number)
+        names = {place: letter(yarn) for place, yarn in enumerate(yarns)} | {HEM: f"{letter(hem_yarn(given, number))} hem"}
+        weft = "; ".join(block_words(block.times, block.runs, names) for block in pick_list(counts, piece.picks, given["hem"]))
+        rows.append((f"{number} {piece.name}", weave, weft, "☐"))
+    return rows
+
+
 def _boxes(count: int) -> str:
     """Boxes to tick, in fives: easy to count, and the line can break between them."""
     return " ".join("☐" * min(5, count - first) for first in range(0, count, 5))
