@@ -26,7 +26,7 @@ def answer(w, releases, usual_spread, price, cost, left_value, seconds, lost, su
         demand = demand_from_sales([row.sold for row in releases], [row.offered for row in releases], usual_spread / 100)
     except OutOfRange as error:
         raise Refused(f"Releases: {error.reason or 'these cannot be used'}.", "releases.1.sold") from None
-    ratio = w.step("ratio", "(price - cost) / (price - left_value)", critical_ratio(price, cost, left_value), NUMBER, label="Best chance of having enough")
+    ratio = w.step("critical", "(price - cost) / (price - left_value)", critical_ratio(price, cost, left_value), NUMBER, label="Best chance of having enough")
     _demand_steps(w, demand, releases)
     whole = w.step("whole", f"sqrt(deviation ** 2 + {demand.mean_error!r} ** 2)", demand.whole, NUMBER, label="Its spread, with that of the mean itself")
     exact = demand.count_for(ratio)
