@@ -17,6 +17,7 @@ from fibercalc.sell.back_plan import Pace, Times, back_plan, late_steps
 from fibercalc.sell.calendar import WEEKS, Calendar, days_earlier, first_of_working_days, last_working_day
 from fibercalc.sell.kits import chance_short, color_in_skeins, skeins_for_chance
 from fibercalc.sell.lots import loads_kept_whole, too_large
+from fibercalc.sell.notation import read_held, read_recipe
 from fibercalc.sell.release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of, packs_for
 from fibercalc.sell.sets import skeins_cut_first, skeins_dyed_whole
 from fibercalc.sell.spares import chance_at_most, made_for, places_for, spares_for
@@ -308,7 +309,7 @@ def test_what_if_is_the_same_as_changing_the_number():
     assert row[6] == f"+€{after('left') - before('left'):.2f}"
 
 
-@pytest.mark.parametrize("changes, input_, words", [({"products.1.color_1": "Nowhere"}, "products.1.color_1", "give one of: Wet Slate"), ({"colorways.1.base": "Nowhere"}, "colorways.1.base", "no base is called"),
+@pytest.mark.parametrize("changes, input_, words", [({"products.1.holds": "2 Nowhere"}, "products.1.holds", "give one of: Wet Slate"), ({"colorways.2.recipe": "navy"}, "colorways.2.recipe", "navy 0.62"), ({"colorways.2.recipe": "navy 62"}, "colorways.2.recipe", "deeper than any"), ({"colorways.1.base": "Nowhere"}, "colorways.1.base", "no base is called"),
                                                     ({"products.2.name": "Culvert Stole"}, "products.2.name", "a name of its own")])
 def test_a_name_that_is_not_there_is_one_plain_line(changes, input_, words):
     card = find_card("release-plan")
@@ -321,5 +322,37 @@ def test_a_name_that_is_not_there_is_one_plain_line(changes, input_, words):
 def test_a_kit_larger_than_a_load_is_said():
     card = find_card("release-plan")
     rows = {key: text for key, text in card.defaults().items() if key.startswith("products.")}
-    notes = work_card(card, rows | {"products.1.each_1": "5"}).notes()
+    notes = work_card(card, rows | {"products.1.holds": "5 wet slate, Peat Gold"}).notes()
     assert any("must cross two pots: Wet Slate" in note for note in notes)
+
+
+# Short lines.
+
+
+@pytest.mark.parametrize("text, found", [("navy 0.62, black 0.24", (("navy", 0.62), ("black", 0.24))), ("navy 0,62, black 0,24", (("navy", 0.62), ("black", 0.24))), ("dark navy: 0.5 % + brown 1", (("dark navy", 0.5), ("brown", 1.0))),
+                                         ("navy 0.2;navy 0.3", (("navy", 0.5),)), ("", ()), (" , ", ())])
+def test_a_recipe_is_read_as_it_is_written(text, found):
+    assert read_recipe(text) == tuple((name, pytest.approx(depth)) for name, depth in found)
+
+
+@pytest.mark.parametrize("text", ["navy", "0.62", "navy 0.62 black", "navy 25", "navy -1", "navy 1.2.3"])
+def test_a_recipe_that_could_be_misread_is_refused(text):
+    with pytest.raises(OutOfRange):
+        read_recipe(text)
+
+
+@pytest.mark.parametrize("text, found", [("2 Wet Slate, Peat Gold", (("Wet Slate", 2), ("Peat Gold", 1))), ("2 x Wet Slate; 3×  Peat", (("Wet Slate", 2), ("Peat", 3))), ("Fold, Fold", (("Fold", 2),)), ("7up", (("7up", 1),))])
+def test_what_a_product_holds_is_read_as_it_is_written(text, found):
+    assert read_held(text) == found
+
+
+names = st.text("abcdefgh ", min_size=1, max_size=10).map(lambda text: " ".join(text.split())).filter(bool)
+
+
+@steady
+@given(rows=st.dictionaries(names, st.tuples(st.integers(1, 60), st.integers(0, 1999)), min_size=1, max_size=5), comma=st.booleans())
+def test_what_is_written_comes_back(rows, comma):
+    """Any recipe and any holding, written out, is read as it was."""
+    number = (lambda value: f"{value / 100:.2f}".replace(".", ",")) if comma else (lambda value: f"{value / 100:.2f}")
+    assert read_recipe(", ".join(f"{name} {number(depth)}" for name, (_, depth) in rows.items())) == tuple((name, pytest.approx(depth / 100)) for name, (_, depth) in rows.items())
+    assert read_held(", ".join(f"{count} {name}" for name, (count, _) in rows.items())) == tuple((name, count) for name, (count, _) in rows.items())
