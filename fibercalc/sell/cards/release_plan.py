@@ -135,9 +135,9 @@ def _products(rows, colors, scale):
     _unique(rows, "Product", "products")
     for number, row in enumerate(rows, 1):
         try:
-            parts = tuple((_found(color, names, f"Product {number}, it holds", "colorway"), each) for color, each in read_held(row.holds))
+            parts = tuple((_found(color, names, f"Product {number}, what one holds", "colorway"), each) for color, each in read_held(row.holds))
         except OutOfRange as error:
-            raise Refused(f"Product {number}, it holds: {error.reason}.", f"products.{number}.holds") from None
+            raise Refused(f"Product {number}, what one holds: {error.reason}.", f"products.{number}.holds") from None
         except Refused as error:
             raise Refused(error.text, f"products.{number}.holds") from None
         wanted = -int(-(row.wanted * scale / 100 - 1e-9) // 1)
@@ -199,10 +199,10 @@ CARD = Card(
     id="release-plan", chapter="sell", place=10, tall_sheet=True, handles=("powder",),
     question="What does this release take?",
     inputs=(
-        Rows("products", "Products", "product", least=1, most=10, measure="Prices without tax. What else one costs: labels, box, pattern, fee.",
+        Rows("products", "Products", "product", least=1, most=10, measure="What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway. Prices without tax; other cost is labels, box, pattern.",
              fields=(Input("name", TEXT, "Name", default="another", longest=16),
                      Input("kind", CHOICE, "It is", default=SKEIN, options=(Option(SKEIN, "a skein"), Option(KIT, "a kit"), Option(SET_WHOLE, "a set, dyed whole and cut"), Option(SET_CUT, "a set, cut first"))),
-                     Input("holds", TEXT, "It holds: skeins, and small ones of each shade", default="Wet Slate", longest=64),
+                     Input("holds", TEXT, "What one holds", default="Wet Slate", longest=64),
                      Input("wanted", COUNT, "To sell", default="12", allowed=("0", "1000")), Input("spare", COUNT, "and spare", default="0", allowed=("0", "200")),
                      Input("price", MONEY, "Price", default="22.50", allowed=("0", "10000")), Input("other", MONEY, "Other cost of one", default="0.28", allowed=("0", "5000")),
                      Input("small", COUNT, "Small skeins from a full one", default="5", allowed=("1", "200"), when=SETS)),
@@ -250,10 +250,10 @@ CARD = Card(
         Result("small_labels", COUNT, "Small labels, and day stickers", rounding="up"),
         Result("boxes", COUNT, "Boxes, with a kit card each", rounding="up"),
         Result("takings", MONEY, "If all is sold, without tax", finest=(0.01,)),
-        Result("cost", MONEY, "Yarn, dye, energy and the rest, used", finest=(0.01,), rounding="up"),
-        Result("left", MONEY, "Left for labor, fees and overhead", finest=(0.01,), rounding="down"),
+        Result("cost", MONEY, "Yarn, dye, energy and the rest, used", finest=(1,), rounding="up"),
+        Result("left", MONEY, "Left for labor, fees and overhead", finest=(1,), rounding="down"),
         Result("work", TIME, "Work", units=("h",), finest=(0.1,), rounding="up"),
-        Result("left_after_work", MONEY, "Left after your hours", finest=(0.01,), rounding="down"),
+        Result("left_after_work", MONEY, "Left after your hours", finest=(1,), rounding="down"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(colors_table, order_table, loads_table, packing_table, money_table, what_if_table), papers=(Paper("Release plan, A4", "A4", plan_sheet),),
     basis=Basis(MODEL, "A bill of materials: products to skeins, skeins to base, packs and dye. Whole packs, whole loads, no two colors in a pot, and what goes into one kit in one color from one pot."),
