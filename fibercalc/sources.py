@@ -258,6 +258,16 @@ ISO_3758 = Source(
     "iso-3758", "ISO", "ISO 3758 Care labeling code using symbols: its tables and temperatures as printed on four makers' pages (the standard itself not read)",
     how="secondary", read="2026-11")
 
+# Sell: how many to make.
+CACHON_TERWIESCH = Source(
+    "cachon-terwiesch", "G. Cachon and C. Terwiesch", "Matching Supply with Demand, 3rd ed., chapter 12: the newsvendor model; solution of Q12.1 read in a copy",
+    "2011", "secondary", "2026-11", "https://tr.scribd.com/document/324382828/Chapter-12-Betting-on-Uncertain-Demand-Answers")
+COHEN_1991 = Source(
+    "cohen-1991", "A. C. Cohen", "Truncated and Censored Samples, 3.3: estimating equations of the censored normal (its summary read; the lamps of Gupta recalled)",
+    "1991", "secondary", "2026-11", "https://www.taylorfrancis.com/chapters/edit/10.1201/b16946-28/3-doubl-censored-samples")
+TOBIN_1958 = Source(
+    "tobin-1958", "J. Tobin", "Estimation of relationships for limited dependent variables, Econometrica 26, as told by Amemiya, Tobit models: a survey, 1984",
+    "1958", "secondary", "2026-11", "https://www.scribd.com/document/467873167/Tobit-models-A-survey-pdf")
 # Sell: money, net contents, fiber content.
 NIST_HB_133 = Source(
     "nist-hb-133", "NIST", "Handbook 133 Checking the Net Contents of Packaged Goods, sampling plans and Tables 2-1, 2-5 and 2-8, recalled, not read (its correction factors agree with Student's t)", how="memory")
