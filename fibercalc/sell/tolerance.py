@@ -48,7 +48,7 @@ def sample_size(lot: int) -> tuple[int, int]:
     Raises OutOfRange below 1.
     Source: nist-hb-133, Category A sampling plans (from memory).
     """
-    row = row_for("nist-hb133-sampling", lot)
+    row = _row_for("nist-hb133-sampling", lot)
     return (int(lot) if row["sample"] == "all" else int(row["sample"])), int(row["may_exceed"])
 
 
@@ -59,7 +59,7 @@ def allowed_short_weight(label: float) -> float:
     Raises OutOfRange outside these: heavier rows were not recalled.
     Source: nist-hb-133, Table 2-5 (from memory).
     """
-    return _from_row(row_for("nist-hb133-mav-weight", label), label)
+    return _from_row(_row_for("nist-hb133-mav-weight", label), label)
 
 
 def allowed_short_length(label: float) -> float:
@@ -69,7 +69,7 @@ def allowed_short_length(label: float) -> float:
     Raises OutOfRange outside this.
     Source: nist-hb-133-length, Table 2-8 (1 to 43 m; the other rows nist-hb-133, from memory).
     """
-    return _from_row(row_for("nist-hb133-mav-length", label), label)
+    return _from_row(_row_for("nist-hb133-mav-length", label), label)
 
 
 def tolerable_negative_error(label: float) -> float:
@@ -80,18 +80,12 @@ def tolerable_negative_error(label: float) -> float:
     Source: directive-76-211, Annex I, 2.4.
     """
     require("label", label, LIGHTEST, HEAVIEST)
-    exact = _from_row(row_for("directive-76-211-tolerable-negative-error", label), label)
+    exact = _from_row(_row_for("directive-76-211-tolerable-negative-error", label), label)
     return ceil(exact * STEP - 1e-9) / STEP
 
 
-def row_for(table: str, value: float) -> dict:
-    """The row of a table whose band holds a value: over its lower end, up to its upper one.
-
-    table  name of a table with the columns over and up_to
-    value  above 0
-    Raises OutOfRange outside all bands; ValueError or KeyError for another table.
-    Source: as the table says.
-    """
+def _row_for(table: str, value: float) -> dict:
+    """The row of a table whose band holds a value: over its lower end, up to its upper one."""
     for row in read_table("sell", table).rows:
         if row["over"] < value and (row["up_to"] == "" or value <= row["up_to"]):
             return row

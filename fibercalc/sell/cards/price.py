@@ -17,6 +17,7 @@ DISCOUNTS = (5, 10, 15, 20, 25, 30)
 MOVED = {"asked": "Price", "base": "Base yarn", "dye": "Dye", "energy": "Acid, energy", "minutes": "Minutes", "wage": "Wage", "loss": "Spoilt pots", "label": "Label",
          "overhead": "Overhead", "fee_percent": "Fee, percent", "fee_fixed": "Fee, fixed"}
 SHOWN = 8  # of them in the picture
+CENT = 0.01  # less than a cent left pays for nothing, in any number of skeins
 
 
 def answer(w, go_by, asked, wanted_margin, tax_place, tax, base, dye, energy, minutes, wage, loss, pot, label, overhead, fee_percent, fee_fixed, fee_on, order, trade, month_costs):
@@ -50,11 +51,11 @@ def answer(w, go_by, asked, wanted_margin, tax_place, tax, base, dye, energy, mi
     if trade is not None:
         found["trade_price"] = w.step("trade_price", "net * (1 - trade / 100)", net * (1 - trade / 100), MONEY, label="A shop pays you, before tax")
         found["trade_left"] = w.step("trade_left", "trade_price - made", found["trade_price"] - made, MONEY, label="Left of each skein at wholesale")
-    if month_costs is not None and left + overhead > 0:
+    if month_costs is not None and left + overhead >= CENT:
         need = break_even(month_costs, left + overhead)
         found["break_even"] = w.step("break_even", "ceil(month_costs / (left + overhead))", _up(need), COUNT, label="Skeins a month that pay the fixed costs")
     found["pot_loss"] = w.step("pot_loss", "pot * one", pot * one, MONEY, label="One spoilt pot costs")
-    if left > 0:
+    if left >= CENT:
         found["make_good"] = w.step("make_good", "ceil(pot_loss / left)", _up(break_even(pot * one, left)), COUNT, label="Skeins sold whose earnings that takes")
     return found
 

@@ -8,14 +8,13 @@ from ...core.picture import INDIGO, INK, LINE, MADDER, SOFT, Drawing, Scale, nic
 LEFT, RIGHT, TOP, STEP, RADIUS = 14, 346, 46, 11, 4.5
 
 
-def sample_dots(values: Sequence[float], label: float, mean: float, limits: Sequence[tuple[str, float]], unit: str, written: Callable[[float], str]) -> Picture:
+def sample_dots(values: Sequence[float], label: float, mean: float, limits: Sequence[tuple[str, float]], written: Callable[[float], str]) -> Picture:
     """Skeins as dots stacked where they fall; the label a full line, the mean a wedge, limits broken lines with their names.
 
     values   measured, in the unit shown
     label    of the label, same unit
     mean     of the values
     limits   (what, value) of each limit for one skein
-    unit     sign of the unit
     written  writes a value with its unit
     Raises nothing.
     """
