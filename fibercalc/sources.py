@@ -268,6 +268,7 @@ COHEN_1991 = Source(
 TOBIN_1958 = Source(
     "tobin-1958", "J. Tobin", "Estimation of relationships for limited dependent variables, Econometrica 26, as told by Amemiya, Tobit models: a survey, 1984",
     "1958", "secondary", "2026-11", "https://www.scribd.com/document/467873167/Tobit-models-A-survey-pdf")
+
 # Sell: money, net contents, fiber content.
 NIST_HB_133 = Source(
     "nist-hb-133", "NIST", "Handbook 133 Checking the Net Contents of Packaged Goods, sampling plans and Tables 2-1, 2-5 and 2-8, recalled, not read (its correction factors agree with Student's t)", how="memory")
@@ -298,9 +299,6 @@ EU_1007_MEMORY = Source("eu-1007-memory", "European Union", "Regulation 1007/201
 TEXTILE_LAW_OLDER = Source(
     "textile-law-older", "United Kingdom and France", "SI 1986/26, Schedule 1, and decree 73-357, article 9, under the directive before: 2 percent extraneous fiber, 5 percent when carded, 3 percent tolerance",
     "1973, 1986", read="2026-11", address="https://www.legislation.gov.uk/uksi/1986/26/schedules/made")
-NEWSVENDOR_DISCRETE = Source(
-    "newsvendor-discrete", "", "A teaching page on the newsvendor with whole-number demand: six weeks of sales, price 10, cost 4, salvage 1", read="2026-11",
-    address="https://neoprimate.github.io/IEOR/supply-chain/newsvendor/discrete/index.html")
 
 
 def all_sources() -> dict[str, Source]:
