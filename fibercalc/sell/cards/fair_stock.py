@@ -97,7 +97,7 @@ def pace(r):
         day, quarter = divmod(part - 1, PARTS_OF_DAY)
         share = part / parts
         hour = r.given["hours"] / 60 * (quarter + 1) / PARTS_OF_DAY
-        rows.append((f"Day {day + 1}, after {r.number(hour, 1)} h", str(_up(r.value("with_wage") * share - 1e-9)), str(int(r.value("bring") * share + 1e-9))))
+        rows.append((f"Day {day + 1}, {r.amount(hour, NUMBER, digits=3)} h", str(_up(r.value("with_wage") * share - 1e-9)), str(int(r.value("bring") * share + 1e-9))))
     step = max(1, -(-len(rows) // 8))
     return Table("By the hour", ("When", "Wage needs", "Even pace sells out"), tuple(rows[step - 1::step]), "Restock, or save the rest for the next day, when a color runs ahead of an even pace.")
 

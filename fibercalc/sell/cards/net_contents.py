@@ -20,8 +20,8 @@ from ..tolerance import (CHANCE_EU, CHANCE_US, HEAVIEST, LIGHTEST, THREAD_SHORT,
 SURE = 95.0  # %: how often a sample's mean keeps the rule when the packer aims as told
 NORMAL_40 = 1.96  # standard deviations that 1 in 40 lie under
 LAWS = {US: "the US handbook’s test", EU: "the average rule of the EU and the UK", THREAD: "a state thread law"}
-RULES = {(US, "mean"): "US, the mean at least", (US, "each"): "US, each skein", (EU, "mean"): "EU and UK, the mean at least", (EU, "each"): "EU and UK, each skein",
-         (EU, "far"): "EU and UK, every skein", (INSPECTOR, "mean"): "An inspector’s mean, such a sample", (THREAD, "mean"): "Thread law, the mean at least"}
+RULES = {(US, "mean"): "US, mean", (US, "each"): "US, each", (EU, "mean"): "EU and UK, mean", (EU, "each"): "EU and UK, each", (EU, "far"): "EU and UK, every one",
+         (INSPECTOR, "mean"): "Inspector, EU and UK", (THREAD, "mean"): "Thread law, mean"}
 
 
 def answer(w, by, label_mass, label_length, skeins, lengths, lot, sold, air, humidity, driest, fibers):
@@ -96,7 +96,7 @@ def _amount(r, value, digits=5):
 def _asked(r, rule):
     """A rule's limit in words."""
     if rule.allowed is None:
-        return _amount(r, rule.limit)
+        return f"at least {_amount(r, rule.limit)}"
     few = "none" if rule.allowed == 0 else "at most 1 in 40" if rule.law == EU else f"at most {rule.allowed:.0f}"
     return f"{few} under {_amount(r, rule.limit)}"
 
@@ -114,7 +114,7 @@ def say(r):
     failed = [rule for rule in mine if not rule.met]
     first = f"{mean}: the sample {'does not keep' if failed else 'keeps'} {LAWS[r.given['sold']]}."
     told = failed or mine
-    asked = "; ".join(f"{'the mean at least ' if rule.allowed is None else ''}{_asked(r, rule)} (found {_seen(r, rule)})" for rule in told)
+    asked = "; ".join(f"{'the mean ' if rule.allowed is None else ''}{_asked(r, rule)} (found {_seen(r, rule)})" for rule in told)
     return first, f"{'Not met' if failed else 'Met'}: {asked}."
 
 

@@ -139,8 +139,8 @@ def discounts(r):
         lower = price * (1 - percent / 100)
         left = _left(r.given, lower)
         earns = left + r.given["overhead"]
-        rows.append((f"{percent} %", money(lower), money(left), f"{r.number(now / earns, 2)} times" if now > 0 and earns > 0 else "never"))
-    return Table("A lower price", ("Off", "Price", "Left of each", "Must sell, to earn as much"), tuple(rows), "Your labor counted as a cost of each skein, overhead as coming anyway.")
+        rows.append((f"{percent} %", money(lower), money(left), f"× {r.number(now / earns, 2)}" if now > 0 and earns > 0 else "never"))
+    return Table("A lower price", ("Off", "Price", "Left", "Must sell"), tuple(rows), "Times as many, to earn as much. Your labor counted as a cost of each skein, overhead as coming anyway.")
 
 
 PRICED, NEEDED, TAXED = {"go_by": (ASKED,)}, {"go_by": (MARGIN,)}, {"tax_place": (INSIDE, OUTSIDE)}

@@ -4,9 +4,8 @@ from ...core.answer import Table
 from ...core.marks import MARKS, meaning
 from ...core.table import read_table
 
-PLACES = ("us", "eu", "uk")
+PLACES = ("us", "eu_uk")
 SOURCES = ("cfr-16-303", "cfr-16-303-3", "wool-act", "us-label-memory", "eu-1007-2011", "eu-1007-memory", "textile-law-older", "directive-76-211", "uk-packaged-goods", "nist-hb-130")
-SPLIT = 6
 
 
 def label_rules() -> list[Table]:
@@ -15,9 +14,8 @@ def label_rules() -> list[Table]:
     Source: cfr-16-303, wool-act, eu-1007-2011 and others, each cell marked for how it is known.
     """
     table = read_table("sell", "label-rules")
-    rows = [(row["what"], *(row[place] + MARKS[row[f"{place}_status"]] for place in PLACES)) for row in table.rows]
-    return [Table(title, ("What", "US", "EU", "UK"), tuple(part), table.note + " " + meaning("read", "secondary", "memory"), SOURCES)
-            for title, part in (("On the label: what is in it", rows[:SPLIT - 1]), ("On the label: the rest", rows[SPLIT - 1:]))]
+    rows = tuple((row["what"], *(row[place] + MARKS[row[f"{place}_status"]] for place in PLACES)) for row in table.rows)
+    return [Table(table.title, ("What", "US", "EU and UK"), rows, table.note + " " + meaning("read", "secondary", "memory"), SOURCES)]
 
 
 def fiber_names() -> list[Table]:

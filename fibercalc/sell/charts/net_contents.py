@@ -18,8 +18,8 @@ def put_ups() -> list[Table]:
     rows = []
     for grams in PUT_UPS:
         us, error = allowed_short_weight(grams), tolerable_negative_error(grams)
-        rows.append((f"{grams} g", f"{write_plain(us)} g{MARKS['memory']}", f"{write_plain(grams - us)} g{MARKS['memory']}", f"{write_plain(error)} g", f"{write_plain(grams - error)} g", f"{write_plain(grams - 2 * error)} g"))
-    return [Table("One skein may be short of its label by", ("Label", "US, by", "US, no skein under", "EU and UK, by", "1 in 40 under at most", "none under"), tuple(rows),
+        rows.append((f"{grams} g", f"{write_plain(grams - us)} g{MARKS['memory']}", f"{write_plain(grams - error)} g", f"{write_plain(grams - 2 * error)} g"))
+    return [Table("How light one skein may be", ("Label", "US, none under", "EU and UK, 1 in 40 under", "EU and UK, none under"), tuple(rows),
                   "The mean is another rule: in the EU and the UK not under the label; in the US not under it by more than chance does. Checked on 26 November 2026. " + meaning("read", "memory"),
                   ("nist-hb-133", "directive-76-211", "uk-packaged-goods"))]
 

@@ -5,7 +5,7 @@ from collections.abc import Callable, Sequence
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SOFT, Drawing, Scale, nice_ticks
 
-LEFT, RIGHT, TOP, HIGH = 58, 346, 12, 122
+LEFT, RIGHT, TOP, HIGH = 70, 346, 12, 122
 
 
 def fair_line(costs: float, wage: float, each: float, bring: int, past: Sequence[tuple[float, bool]], written: Callable[[float], str]) -> Picture:
@@ -23,10 +23,10 @@ def fair_line(costs: float, wage: float, each: float, bring: int, past: Sequence
     most = max(paid, bring, *(sold for sold, _ in past)) * 1.08
     across, down = Scale(0, most, LEFT, RIGHT), Scale(-costs - wage, max(most * each - costs - wage, 1.0), TOP + HIGH, TOP)
     bottom = TOP + HIGH
-    drawing = Drawing(bottom + 66)
+    drawing = Drawing(bottom + 84)
     for tick in nice_ticks(down.low, down.high, 5):
         drawing.line(LEFT, down(tick), RIGHT, down(tick), stroke=INK if abs(tick) < 1e-9 else LINE)
-        drawing.text(LEFT - 6, down(tick) + 5, written(tick), anchor="end", size=12, fill=SOFT)
+        drawing.text(LEFT - 6, down(tick) + 5, written(tick), anchor="end", size=13, fill=SOFT)
     for tick in nice_ticks(0, most, 6):
         drawing.text(across(tick), bottom + 17, f"{tick:g}", anchor="middle", size=13, fill=SOFT)
     drawing.path([(across(0), down(-costs - wage)), (across(most), down(most * each - costs - wage))], stroke=INDIGO, width=2.5)
@@ -42,8 +42,16 @@ def fair_line(costs: float, wage: float, each: float, bring: int, past: Sequence
             drawing.path([(x - 4, bottom + 22), (x + 5, bottom + 27), (x - 4, bottom + 32)], fill=INK, closed=True)
         else:
             drawing.circle(x, bottom + 27, 4, fill=INK)
-    drawing.text(LEFT - 6, bottom + 32, "sold", anchor="end", size=12, fill=SOFT)
-    drawing.text(8, bottom + 52, "full: wage paid   broken: without   dotted: bring", size=12, fill=SOFT)
-    drawing.text(8, bottom + 65, "● past fair   ▶ sold out: at least that", size=12, fill=SOFT)
+    drawing.text(LEFT - 6, bottom + 32, "sold", anchor="end", size=13, fill=SOFT)
+    drawing.line(8, bottom + 52, 32, bottom + 52, stroke=INDIGO, width=2.5)
+    drawing.text(38, bottom + 57, "with your wage", size=13)
+    drawing.line(150, bottom + 52, 174, bottom + 52, stroke=INDIGO, width=1.5, dash="5 4")
+    drawing.text(180, bottom + 57, "without", size=13)
+    drawing.line(254, bottom + 52, 278, bottom + 52, stroke=MADDER, width=1.6, dash="3 3")
+    drawing.text(284, bottom + 57, "bring", size=13)
+    drawing.circle(20, bottom + 73, 4, fill=INK)
+    drawing.text(38, bottom + 78, "a past fair", size=13)
+    drawing.path([(158, bottom + 68), (167, bottom + 73), (158, bottom + 78)], fill=INK, closed=True)
+    drawing.text(180, bottom + 78, "sold out: at least that", size=13)
     said = "; ".join(f"{'at least ' if out else ''}{sold:g}" for sold, out in past)
     return drawing.picture("What is over, by skeins sold", f"Costs are paid at {free:.0f} skeins, a wage as well at {paid:.0f}; bring {bring}. Past fairs sold {said}.")
