@@ -268,6 +268,7 @@ COHEN_1991 = Source(
 TOBIN_1958 = Source(
     "tobin-1958", "J. Tobin", "Estimation of relationships for limited dependent variables, Econometrica 26, as told by Amemiya, Tobit models: a survey, 1984",
     "1958", "secondary", "2026-11", "https://www.scribd.com/document/467873167/Tobit-models-A-survey-pdf")
+INVENTORY_TEXTBOOK = Source("inventory-textbook", "", "Textbooks of inventory: reorder point with demand and lead time both uncertain (recalled, not read)", how="memory")
 
 # Sell: money, net contents, fiber content.
 NIST_HB_133 = Source(

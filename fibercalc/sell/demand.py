@@ -127,6 +127,22 @@ def mean_above(edge: float, mean: float, deviation: float) -> float:
     return mean + deviation * _hazard((edge - mean) / deviation)
 
 
+def square_above(edge: float, mean: float, deviation: float) -> float:
+    """The mean squared distance from the mean, of a normal demand that is at least edge.
+
+    edge       any number
+    mean       of all demand
+    deviation  its standard deviation, above 0
+    Raises OutOfRange outside these.
+    Source: cohen-1991 (the estimating equations of the censored normal).
+    """
+    require("edge", edge)
+    require("mean", mean)
+    require("deviation", deviation, above=0.0)
+    z = (edge - mean) / deviation
+    return deviation**2 * (1 + z * _hazard(z))
+
+
 @dataclass(frozen=True)
 class Demand:
     """What is known of demand: its mean and standard deviation, how well the mean is known, and from what.
@@ -212,11 +228,8 @@ def censored_normal(seen: Sequence[float], cut: Sequence[float]) -> tuple[float,
     square = sum((value - middle) ** 2 for value in seen) / count
     mean, deviation = middle, sqrt(square)
     for _ in range(20 * STEPS):  # each turn fills the cut values in with what they are on average: the likelihood only grows
-        hazards = [(edge, _hazard((edge - mean) / deviation)) for edge in cut]
-        filled = [mean + deviation * hazard for _, hazard in hazards]
-        squares = [deviation**2 * (1 + (edge - mean) / deviation * hazard) for edge, hazard in hazards]  # about the mean so far
-        new_mean = (count * middle + sum(filled)) / (count + len(cut))
-        about_old = count * (square + (middle - mean) ** 2) + sum(squares)
+        new_mean = (count * middle + sum(mean_above(edge, mean, deviation) for edge in cut)) / (count + len(cut))
+        about_old = count * (square + (middle - mean) ** 2) + sum(square_above(edge, mean, deviation) for edge in cut)
         new_deviation = sqrt(max(about_old / (count + len(cut)) - (new_mean - mean) ** 2, 0.0))
         moved = abs(new_mean - mean) + abs(new_deviation - deviation)
         mean, deviation = new_mean, new_deviation
