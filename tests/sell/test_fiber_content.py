@@ -10,12 +10,13 @@ from fibercalc.core.work import work_card
 from fibercalc.sell.fiber_label import tolerance, unnamed, whole_percents
 
 
-def fibers(*rows) -> dict[str, str]:
-    return {f"fibers.{number}.{name}": value for number, row in enumerate(rows, 1) for name, value in zip(("fiber", "amount", "function"), row)}
+def fibers(*rows, kept="fibers") -> dict[str, str]:
+    names = ("fiber", "share" if kept == "fibers" else "mass", "function")
+    return {f"{kept}.{number}.{name}": value for number, row in enumerate(rows, 1) for name, value in zip(names, row)}
 
 
 def line(*rows, **more) -> str:
-    return work_card(find_card("fiber-content"), fibers(*rows) | more).outcome.value("content")
+    return work_card(find_card("fiber-content"), fibers(*rows, kept="blend" if more.get("by") == "weight" else "fibers") | more).outcome.value("content")
 
 
 @given(st.lists(st.floats(0.01, 1000.0), min_size=1, max_size=8))
@@ -89,7 +90,7 @@ def test_which_may_be_other_by_each_law():
 
 def test_the_same_fiber_twice_is_one_fiber():
     """50 g of 75/25 and 50 g of wool: 87.5 and 12.5, printed 88 and 12."""
-    assert line(("wool", "37.5"), ("nylon", "12.5"), ("wool", "50"), by="weight") == "88% wool, 12% nylon"
+    assert line(("wool", "37.5 g"), ("nylon", "12.5 g"), ("wool", "50 g"), by="weight") == "88% wool, 12% nylon"
 
 
 def test_unknown_is_an_allowed_answer():
@@ -97,6 +98,10 @@ def test_unknown_is_an_allowed_answer():
     assert line(("wool", "60"), ("unknown", "40")) == "60% wool, 40% undetermined fiber content"
     assert line(("wool", "60"), ("unknown", "40"), sold="eu") == "Unspecified textile composition"
     assert line(("wool", "90"), ("unknown", "10"), sold="eu") == "90 % wool, 10 % other fibers"
+
+
+def test_weight_that_is_no_fiber_is_said():
+    assert line(("silk", "100"), loading="10 %") == "100% silk, up to 10% weight that is no fiber"
 
 
 def test_three_points_are_not_promised_for_wool_in_the_us():

@@ -4,7 +4,7 @@ from ...core.answer import Table
 from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.problem import Refused
 from ...core.table import read_table
-from ...core.units import COUNT, NUMBER, PERCENT
+from ...core.units import COUNT, MASS, NUMBER, PERCENT
 from ...sources import CFR_16_303, CFR_16_303_3, COMMON_PRACTICE, EU_1007_2011, EU_1007_MEMORY, TEXTILE_LAW_OLDER, US_LABEL_MEMORY, WOOL_ACT
 from ..fiber_label import EU, OFF_BY, OTHERS_TOGETHER, POINTS, US, tolerance, unnamed, whole_percents
 from ..pictures.fiber_bars import fiber_bars
@@ -15,20 +15,21 @@ NAMES = {row["key"]: row for row in read_table("sell", "fiber-names").rows}
 WOOLS = frozenset(key for key, row in NAMES.items() if row["wool"])
 
 
-def answer(w, sold, by, fibers, maker, spun):
-    amounts = _amounts(w, by, fibers)
+def answer(w, sold, by, fibers, blend, loading, maker, spun):
+    rows, column = (blend, "blend") if by == GRAMS else (fibers, "fibers")
+    amounts = _weights(w, blend) if by == GRAMS else _percents(w, fibers)
     shares = {}
-    for row, amount in zip(fibers, amounts):
+    for row, amount in zip(rows, amounts):
         shares[row.fiber] = shares.get(row.fiber, 0.0) + amount
     total = sum(shares.values())
     if len(shares) > 1 and min(shares.values()) / total < 1e-4:
-        raise Refused("Fibers: one of them is less than 1 in 10,000; leave it out.", "fibers.1.amount")
+        raise Refused("Fibers: one of them is less than 1 in 10,000; leave it out.", f"{column}.1.fiber")
     shares = {fiber: 100 * amount / total for fiber, amount in shares.items()}
     most = max(shares, key=shares.get)
-    picked = [(_name(number, fibers), amount) for number, (row, amount) in enumerate(zip(fibers, amounts), 1) if row.fiber == most]
-    text = " + ".join(name for name, _ in picked)
+    picked = [_name(number, row, column) for number, row in enumerate(rows, 1) if row.fiber == most]
+    text = " + ".join(picked)
     w.step("largest", f"100 * ({text}) / total" if len(picked) > 1 else f"100 * {text} / total", shares[most], PERCENT, label=f"Largest: {NAMES[most]['label'].lower()}")
-    functional = frozenset(row.fiber for row in fibers if row.function == YES)
+    functional = frozenset(row.fiber for row in rows if row.function == YES)
     kept = functional | {UNKNOWN} | (WOOLS if sold == US else frozenset())
     small = unnamed(shares, sold, kept)
     joined = small if sold == US else frozenset()
@@ -39,7 +40,7 @@ def answer(w, sold, by, fibers, maker, spun):
         low, high = tolerance(stated, len(shares))
         w.step("test_low", f"max({stated} - {POINTS:g}, 0)", low, PERCENT, label="A test may find, of the largest")
         w.step("test_high", f"min({stated} + {POINTS:g}, 100)", high, PERCENT, label="and up to")
-    found = {"largest": shares[most], "named": len([key for key, _ in lines if key not in (OTHER, UNKNOWN)]), "content": _written(sold, lines, len(joined)), "maker_line": _maker(sold, maker), "origin": _origin(sold, spun)}
+    found = {"largest": shares[most], "named": len([key for key, _ in lines if key not in (OTHER, UNKNOWN)]), "content": _written(sold, lines, len(joined)) + (f", up to {loading:g}% weight that is no fiber" if loading else ""), "maker_line": _maker(sold, maker), "origin": _origin(sold, spun)}
     if allowed:
         found |= {"test_low": low, "test_high": high}
     if small and sold == US:
@@ -47,31 +48,33 @@ def answer(w, sold, by, fibers, maker, spun):
     return found | {"shares": shares, "lines": lines, "small": small, "most": most, "allowed": allowed}
 
 
-def _name(number, fibers):
+def _name(number, row, column):
     """How a formula calls the amount of one row: the one left blank is the rest."""
-    return "rest" if fibers[number - 1].amount is None else f"fibers[{number}].amount"
+    if column == "blend":
+        return f"blend[{number}].mass"
+    return "rest" if row.share is None else f"fibers[{number}].share"
 
 
-def _amounts(w, by, fibers):
-    """The amount of each row; by percent they must make 100, or one is left blank and is the rest."""
-    blank = [number for number, row in enumerate(fibers, 1) if row.amount is None]
-    given = [f"fibers[{number}].amount" for number, row in enumerate(fibers, 1) if row.amount is not None]
-    total = sum(row.amount for row in fibers if row.amount is not None)
-    if by == GRAMS:
-        if blank:
-            raise Refused(f"Fibers: fiber {blank[0]} has no weight; give grams for each.", f"fibers.{blank[0]}.amount")
-        w.step("total", " + ".join(given), total, NUMBER, label="All fibers, g")
-        return [row.amount for row in fibers]
+def _weights(w, blend):
+    w.step("total", "sum(blend.mass)", sum(row.mass for row in blend), NUMBER, label="All fibers, g")
+    return [row.mass for row in blend]
+
+
+def _percents(w, fibers):
+    """The share of each row: they must make 100, or one is left blank and is the rest."""
+    blank = [number for number, row in enumerate(fibers, 1) if row.share is None]
+    given = [f"fibers[{number}].share" for number, row in enumerate(fibers, 1) if row.share is not None]
+    total = sum(row.share for row in fibers if row.share is not None)
     if len(blank) > 1:
-        raise Refused("Fibers: leave the share of one of them blank at most; it is the rest.", f"fibers.{blank[1]}.amount")
+        raise Refused("Fibers: leave the share of one of them blank at most; it is the rest.", f"fibers.{blank[1]}.share")
     if blank and total >= 100:
-        raise Refused(f"Fibers: the shares given come to {total:g} %; nothing is left for fiber {blank[0]}.", f"fibers.{blank[0]}.amount")
+        raise Refused(f"Fibers: the shares given come to {total:g} %; nothing is left for fiber {blank[0]}.", f"fibers.{blank[0]}.share")
     if not blank and abs(total - 100) > OFF_BY:
-        raise Refused(f"Fibers: they come to {total:g} %; a label must come to 100 %. Leave one blank for the rest, or add the fiber you do not know.", "fibers.1.amount")
+        raise Refused(f"Fibers: they come to {total:g} %; a label must come to 100 %. Leave one blank for the rest, or add the fiber you do not know.", "fibers.1.share")
     if blank:
         w.step("rest", " - ".join(["100", *given]), 100 - total, PERCENT, label=f"Share of fiber {blank[0]}")
     w.step("total", " + ".join([*given, *(["rest"] if blank else [])]), 100 if blank else total, NUMBER, label="All fibers, %")
-    return [100 - total if row.amount is None else row.amount for row in fibers]
+    return [100 - total if row.share is None else row.share for row in fibers]
 
 
 def _lines(shares, small):
@@ -164,17 +167,21 @@ def picture(r):
     return fiber_bars(rows)
 
 
+FIBER = Input("fiber", CHOICE, "Fiber", default="silk", options=tuple(Option(key, row["label"]) for key, row in NAMES.items()))
+FUNCTION = Input("function", CHOICE, "Under 5 %, but it does something", default=NO, options=(Option(NO, "No"), Option(YES, "Yes: strength, stretch")))
+
 CARD = Card(
     id="fiber-content", chapter="sell", place=90,
     question="What do I write for its fiber content?",
     inputs=(
         Input("sold", CHOICE, "It is sold in", default=US, options=(Option(US, "The US"), Option(EU, "The EU or the UK"))),
         Input("by", CHOICE, "You know", default=PERCENTS, options=(Option(PERCENTS, "Percent, from the mill"), Option(GRAMS, "Grams of each, blended by you"))),
-        Rows("fibers", "Fibers", "fiber", least=1, most=8, measure="Percent must make 100; one left blank is the rest. The same fiber may stand twice: it is added up.",
-             fields=(Input("fiber", CHOICE, "Fiber", default="silk", options=tuple(Option(key, row["label"]) for key, row in NAMES.items())),
-                     Input("amount", NUMBER, "Percent or grams", default="", allowed=("0.01", "100000"), optional=True),
-                     Input("function", CHOICE, "Under 5 %, but it does something", default=NO, options=(Option(NO, "No"), Option(YES, "Yes: strength, stretch")))),
-             default=({"fiber": "wool", "amount": "75", "function": NO}, {"fiber": "nylon", "amount": "25", "function": NO})),
+        Rows("fibers", "Fibers", "fiber", least=1, most=8, when={"by": (PERCENTS,)}, measure="Together 100 %; one left blank is the rest. The same fiber may stand twice: it is added up.",
+             fields=(FIBER, Input("share", PERCENT, "Share", default="", allowed=("0.1 %", "100 %"), optional=True), FUNCTION), default=({"fiber": "wool", "share": "75 %"}, {"fiber": "nylon", "share": ""})),
+        Rows("blend", "Fibers, weighed", "fiber", least=1, most=8, when={"by": (GRAMS,)}, measure="Of a yarn that is a blend itself, give each of its fibers: 50 g of 75/25 are 37.5 and 12.5 g.",
+             fields=(FIBER, Input("mass", MASS, "Weight", default="20 g", allowed=("0.01 g", "100 kg"), units=("g", "oz", "kg")), FUNCTION),
+             default=({"fiber": "wool", "mass": "37.5 g"}, {"fiber": "nylon", "mass": "12.5 g"}, {"fiber": "wool", "mass": "50 g"})),
+        Input("loading", PERCENT, "Weight that is no fiber", default="0 %", allowed=("0 %", "50 %"), usual=("0 %", "20 %"), when={"sold": (US,)}, measure="Weighting or filling, at most; 0 for nearly all yarn. The Wool Act wants it on the label."),
         Input("maker", TEXT, "Who answers for it", default="Brackwend Dyehouse", longest=50, optional=True),
         Input("spun", TEXT, "Spun in (country)", default="", longest=30, optional=True, measure="From the mill’s papers. Blank leaves a place to write it."),
     ),

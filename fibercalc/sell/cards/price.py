@@ -39,9 +39,11 @@ def answer(w, go_by, asked, wanted_margin, tax_place, tax, base, dye, energy, mi
         net = w.step("net", f"asked / {text}" if tax_place == INSIDE else "asked", net_of_tax(asked, rate) if tax_place == INSIDE else asked, MONEY, label="Price before tax")
     paid = w.step("paid", f"net * {text}" if taxed else "net", paid_with_tax(net, rate), MONEY, label="The buyer pays")
     taken = w.step("taken", f"{'paid' if fee_on == ON_PAID else 'net'} * fee_percent / 100 + fee_fixed / order", fee(paid if fee_on == ON_PAID else net, fee_percent, fee_fixed / order), MONEY, label="Fee")
+    brings = w.step("brings", "net - taken", net - taken, MONEY, label="A sale brings, after tax and fee")
+    one_more = w.step("one_more", "good + label", good + label, MONEY, label="One more costs")
     cost = w.step("cost", "made + taken", made + taken, MONEY, label="It costs, fee and all")
     left = w.step("left", "net - cost", net - cost, MONEY, label="Left of each skein")
-    found = {"price": paid if tax_place == INSIDE else net, "paid": paid, "net": net, "cost": cost, "left": left, "made": made, "good": good, "labor": labor, "taken": taken, "one": one}
+    found = {"price": paid if tax_place == INSIDE else net, "paid": paid, "net": net, "cost": cost, "left": left, "brings": brings, "one_more": one_more, "labor": labor, "taken": taken, "one": one}
     found["margin"] = w.step("margin", "100 * left / net", margin(net, cost), PERCENT, label="Margin")
     found["markup"] = w.step("markup", "100 * left / cost", markup(net, cost), PERCENT, label="Markup")
     found["contribution"] = w.step("contribution", "net - taken - label - (base + dye + energy) / (1 - loss / 100)", net - taken - label - cost_with_loss(base + dye + energy, loss), MONEY, label="Contribution before labor and overhead")
@@ -151,7 +153,7 @@ def _cost(name, label, default, usual, said=""):
 
 
 CARD = Card(
-    id="price", chapter="sell", place=60, tall_sheet=True,
+    id="price", chapter="sell", place=65, tall_sheet=True,
     question="What must this skein sell at so that I am paid?",
     inputs=(
         Input("go_by", CHOICE, "You start from", default=ASKED, options=(Option(ASKED, "A price you have in mind"), Option(MARGIN, "A margin you need"))),
@@ -182,6 +184,8 @@ CARD = Card(
         Result("net", MONEY, "Before tax", finest=(0.01,)),
         Result("cost", MONEY, "It costs", finest=(0.01,)),
         Result("left", MONEY, "Left of each", finest=(0.01,)),
+        Result("brings", MONEY, "A sale brings, after tax and fee", finest=(0.01,), rounding="down"),
+        Result("one_more", MONEY, "One more costs, overhead apart", finest=(0.01,), rounding="up"),
         Result("margin", PERCENT, "Margin, of the price before tax", finest=(0.1,)),
         Result("markup", PERCENT, "Markup, on the cost", finest=(0.1,)),
         Result("contribution", MONEY, "Contribution before labor and overhead", finest=(0.01,)),
@@ -196,5 +200,5 @@ CARD = Card(
     basis=Basis(MODEL, "Cost of goods, own labor, losses carried by the good skeins, overhead, and a fee that is grossed up rather than added on. No tax rate, fee or wage is known here: all are yours."),
     sources=(ARITHMETIC, COMMON_PRACTICE),
     cautions=(Caution("No accountant.", "Whether a tax is due, on what and how it is rounded is for your tax office. A margin is not a wage: yours is in the cost only if you put it there."),),
-    carry=(Carry("fair-stock", "What must sell to pay for a fair?", {"contribution": "contribution", "price": "paid"}),),
+    carry=(Carry("fair-stock", "What must sell to pay for a fair?", {"contribution": "contribution", "price": "paid"}), Carry("count-to-dye", "How many should I dye?", {"price": "brings", "cost": "one_more"})),
 )
