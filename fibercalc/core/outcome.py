@@ -155,8 +155,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     step = rounding_step(value, half, result.step(unit))
     decimals = decimals_of_step(step)
     sign = settings.money if result.of is MONEY else ""
-    if sign and decimals == 1:
-        decimals = 2  # money is written in whole units or in cents, never in tenths
+    if result.of is MONEY and decimals == 1:
+        decimals = 2  # money is written with both places of its cents, or none
 
     def written(number: float) -> str:
         text = write_number(number, decimals, settings.style)
