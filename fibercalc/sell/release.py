@@ -5,6 +5,7 @@ A bill of materials: every skein in a product is dyed, and every skein dyed is o
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from math import ceil
 
 from ..core.problem import require
@@ -190,16 +191,17 @@ def _color_need(colorway: Colorway, products: Sequence[Product], base: Base, roo
         mass += 0.0 if product.kind == SET_CUT else taken * base.mass
     if singles_of_shade:
         blocks.append((1, singles_of_shade))
-    loads = _loads(blocks, room.load) * colorway.shades
+    loads = _loads(tuple(blocks), room.load) * colorway.shades
     for pieces, small in pieces_of_shade:
-        loads = loads + even_loads(pieces, room.load * small) * colorway.shades
-    return ColorNeed(colorway, sum(by_product.values()), mass, tuple(loads), by_product, too_large(blocks, room.load) * colorway.shades)
+        loads += tuple(even_loads(pieces, room.load * small)) * colorway.shades
+    return ColorNeed(colorway, sum(by_product.values()), mass, loads, by_product, too_large(blocks, room.load) * colorway.shades)
 
 
-def _loads(blocks: Sequence[tuple[int, int]], largest: int) -> list[int]:
+@lru_cache(maxsize=256)  # carrying roughness and trying other quantities ask for the same loads again
+def _loads(blocks: tuple[tuple[int, int], ...], largest: int) -> tuple[int, ...]:
     """Loads of one shade; alike where nothing belongs together."""
     if not blocks:
-        return []
+        return ()
     if all(size == 1 for size, _ in blocks):
-        return even_loads(sum(many for _, many in blocks), largest)
-    return loads_kept_whole(blocks, largest)
+        return tuple(even_loads(sum(many for _, many in blocks), largest))
+    return tuple(loads_kept_whole(blocks, largest))

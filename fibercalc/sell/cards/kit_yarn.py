@@ -3,7 +3,7 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
-from ...dye.pots import days_at_rounds, loads_needed
+from ...dye.pots import MOST_SKEINS, days_at_rounds, loads_needed
 from ...knit.needs import BUFFERS, KNITTER_ERROR
 from ...knit.odds import smallest_enough
 from ...sources import ARITHMETIC, COMMON_PRACTICE
@@ -49,11 +49,12 @@ def in_all(r):
 
 
 def loads(r):
-    return loads_needed([r.value("packed") * given for _, _, _, given, _ in _colors(r)], r.given["load"])
+    skeins = [r.value("packed") * given for _, _, _, given, _ in _colors(r)]
+    return loads_needed(skeins, r.given["load"]) if sum(skeins) <= MOST_SKEINS else None  # no room is planned for more
 
 
 def dye_days(r):
-    return days_at_rounds(loads(r), 1, r.given["a_day"])
+    return days_at_rounds(r.value("loads"), 1, r.given["a_day"]) if r.has("loads") else None
 
 
 def say(r):
@@ -63,7 +64,8 @@ def say(r):
     spare = spare_share(row.needed, given, r.given["skein_length"])
     left = f"{spare:.0f} % over the pattern’s figure" if spare >= 0 else f"{-spare:.0f} % under the pattern’s figure"
     knitters = "under 1 in 100 knitters runs" if short < 0.01 else f"{r.in_100(short)} knitters run"
-    return f"Pack {listed} in each kit: {r.value('in_all')} skeins in all.", f"The tightest color is {row.name}, {left}: {knitters} short. They make {r.value('loads')} loads in {r.value('dye_days')} dye {'day' if r.value('dye_days') == 1 else 'days'}."
+    room = f" They make {r.value('loads')} loads in {r.value('dye_days')} dye {'day' if r.value('dye_days') == 1 else 'days'}." if r.has("loads") else ""
+    return f"Pack {listed} in each kit: {r.value('in_all')} skeins in all.", f"The tightest color is {row.name}, {left}: {knitters} short.{room}"
 
 
 def notes(r):

@@ -2,15 +2,14 @@
 
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.paper import Paper
-from ...core.problem import Refused
+from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MASS, MONEY, PERCENT, TIME
-from ...dye.recipe import dye_mass
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TEXTILE_PAGES_RECIPE
 from ..pictures.flow import flow_picture
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
 from ..plans.release import colors_table, loads_table, money_table, order_table, packing_table, plan_sheet, what_if_table
 
-COLORS_IN_KIT, DYES = 4, 4
+COLORS_IN_KIT, DYES, MOST_SAID = 4, 4, 4
 
 
 def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_share, acid_on_hand, energy, minutes, wage, scale, days_free):
@@ -18,7 +17,10 @@ def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_
     made_bases = _bases(bases)
     made_colors = _colorways(colorways, made_bases)
     made_products = _products(products, made_colors, scale)
-    bill = bill_of(made_products, made_colors, made_bases, room)
+    try:
+        bill = bill_of(made_products, made_colors, made_bases, room)
+    except OutOfRange:
+        raise Refused("Products: this comes to more than 100 kg or 5,000 skeins of one colorway; plan it in parts.", "products.1.wanted") from None
     if not bill.skeins:
         raise Refused("Products: nothing is to be made; give at least one product a number and a colorway.", "products.1.wanted")
     shades = {color.name: color.shades for color in made_colors}
@@ -38,7 +40,7 @@ def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_
     mass = w.step("yarn", " + ".join(f"{need.mass / _mass(need, made_bases)!r} * bases[{_place(need, made_bases)}].mass" for need in bill.colors), bill.mass, MASS, label="Yarn dyed")
     dye = sum(bill.dyes.values())
     w.step("dye", " + ".join(f"{need.mass / _mass(need, made_bases)!r} * bases[{_place(need, made_bases)}].mass * {sum(depth for _, depth in need.colorway.recipe)!r} / 100" for need in bill.colors), dye, MASS, label="Dye in all")
-    acid = w.step("acid", "yarn * acid_share / 100", dye_mass(mass, acid_share), MASS, label="Acid, pure")
+    acid = w.step("acid", "yarn * acid_share / 100", mass * acid_share / 100, MASS, label="Acid, pure")
     price_of = {row.dye.lower(): row.price / 100 for row in jars}
     costs = {"base": sum(need.skeins * _base(need, made_bases).pack_price / _base(need, made_bases).pack for need in bill.colors), "dye": sum(grams * price_of.get(name.lower(), 0.0) for name, grams in bill.dyes.items()),
              "energy": energy * bill.skeins, "other": bill.other}
@@ -161,7 +163,8 @@ def say(r):
     packs = r.value("packs")
     first = f"Dye {r.value('skeins')} skeins in {r.value('loads')} loads, {days} and {r.value('drying_days')} to dry; order {packs} {'pack' if packs == 1 else 'packs'} of base."
     short = shortages(r)
-    return first, f"Short: {', '.join(short) if short else 'nothing'}; if all is sold it brings {r.text('takings')}, and {r.text('left')} is left for labor, fees and overhead."
+    more = f" and {len(short) - MOST_SAID} more" if len(short) > MOST_SAID else ""
+    return first, f"Short: {', '.join(short[:MOST_SAID]) + more if short else 'nothing'}; if all is sold it brings {r.text('takings')}, and {r.text('left')} is left for labor, fees and overhead."
 
 
 def notes(r):
