@@ -77,7 +77,8 @@ def test_the_float_is_the_change_of_each_sale():
     assert [row[1:3] for row in table.rows] == [("1", "6"), ("1", "6"), ("1", "6")] and "20" in table.rows[0][0]
 
 
-def test_price_card_and_packing_list_can_be_printed():
+def test_the_packing_list_holds_every_color_and_the_float():
     worked = fair()
-    cards = [paper.tables(worked.outcome) for paper in find_card("fair-stock").papers]
-    assert cards[0][0].rows[0] == ("Wet Slate", "€27.00") and len(cards[1]) == 3
+    yarn, money, _ = find_card("fair-stock").papers[0].tables(worked.outcome)
+    assert [row[0] for row in yarn.rows] == ["Wet Slate", "Rusted Gate", "undyed"] and sum(int(row[1]) for row in yarn.rows) == worked.outcome.value("bring")
+    assert money.rows[0][1] == "€138.00"

@@ -4,10 +4,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from fibercalc.core.card import TEXT, Input
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.sell.fiber_label import tolerance, unnamed, whole_percents
+from fibercalc.site.parts import _carried
 
 
 def fibers(*rows, kept="fibers") -> dict[str, str]:
@@ -109,3 +111,9 @@ def test_three_points_are_not_promised_for_wool_in_the_us():
     cotton = work_card(find_card("fiber-content"), fibers(("cotton", "60"), ("linen", "40"))).outcome
     assert not wool.has("test_low") and (cotton.value("test_low"), cotton.value("test_high")) == (57, 63)
     assert work_card(find_card("fiber-content"), {"sold": "eu"}).outcome.value("test_low") == 72
+
+
+def test_the_line_goes_on_to_the_label_whole_or_not_at_all():
+    worked = work_card(find_card("fiber-content"), {})
+    assert _carried(worked, "content", Input("fiber", TEXT, "Fiber content", longest=64)) == "75% wool, 25% nylon"
+    assert _carried(worked, "content", Input("fiber", TEXT, "Fiber content", longest=12)) == ""

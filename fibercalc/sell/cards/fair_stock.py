@@ -1,4 +1,4 @@
-"""A fair: how many must sell, with a wage and without; how many to bring when past fairs sold out; crates, float, price cards."""
+"""A fair: how many must sell, with a wage and without; how many to bring when past fairs sold out; crates and float."""
 
 from ...core.answer import Table
 from ...core.card import MODEL, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows
@@ -122,13 +122,6 @@ def picture(r):
     return fair_line(r.value("fixed"), r.value("pay"), r.given["contribution"], int(r.value("bring")), past, lambda amount: with_money(r.number(amount, 0), r.settings.money))
 
 
-def price_card(r):
-    """To stand on the table: one line for each color at the price a buyer pays."""
-    price = _money(r, r.given["price"])
-    per = _money(r, r.given["price"] / (r.given["skein_mass"] * 10))
-    return (Table("Prices", ("Color", "A skein"), (*((row.name or "–", price) for row in r.given["colors"]), ("100 g come to", per))),)
-
-
 def packing_list(r):
     """To tick off while loading, and to count by on the way home."""
     bring = _by_color(r, r.value("bring"))
@@ -183,9 +176,9 @@ CARD = Card(
         Result("float", MONEY, "Change to bring", finest=(0.01,), rounding="up"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(packing, pace, odds, floats),
-    papers=(Paper("Price card, A6", "A6", price_card), Paper("Fair packing list, A5", "A5", packing_list)),
+    papers=(Paper("Fair packing list, A5", "A5", packing_list),),
     basis=Basis(MODEL, "Break-even is arithmetic. What to bring: the newsvendor’s number, from past sales in which a sold-out fair counts as “at least” (normal demand, censored). Few fairs say little, and it says so."),
     sources=(ARITHMETIC, CACHON_TERWIESCH, COHEN_1991, TOBIN_1958, COMMON_PRACTICE),
     cautions=(Caution("Crates are heavy by evening.", "Fill them to what you lift without strain, twist with your feet, share the load; tie down what is in the car, and fix shelves so that they cannot tip."),),
-    carry=(Carry("price", "What must this skein sell at?", {}), Carry("lift", "May I lift that crate?", {"mass": "crate_mass"}), Carry("count-to-dye", "How many do I dye?", {})),
+    carry=(Carry("price", "What must this skein sell at?", {}), Carry("lift", "May I lift that crate?", {"mass": "crate_mass"}), Carry("label", "Price cards for the table", {"price": "price"}), Carry("count-to-dye", "How many do I dye?", {})),
 )

@@ -199,5 +199,5 @@ CARD = Card(
     basis=Basis(STANDARD, "US: 16 CFR 303 and the Wool Act, sections read. EU and UK: Regulation 1007/2011, scope read, order and tolerance as quoted, small shares from memory. Names from memory."),
     sources=(CFR_16_303, CFR_16_303_3, WOOL_ACT, US_LABEL_MEMORY, EU_1007_2011, EU_1007_MEMORY, TEXTILE_LAW_OLDER, COMMON_PRACTICE),
     cautions=(Caution("Not legal advice.", "Checked on 26 November 2026 for the US, the EU and the UK, some of it from memory. The law of the place of sale decides, and a label is a promise: never print a guess."),),
-    carry=(Carry("care-label", "What goes on the care label?", {}), Carry("net-contents", "Is there as much in it as it says?", {})),
+    carry=(Carry("label", "Put it on the label", {"fiber": "content", "maker": "maker"}), Carry("care-label", "What goes on the care label?", {}), Carry("net-contents", "Is there as much in it as it says?", {})),
 )

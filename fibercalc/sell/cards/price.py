@@ -200,5 +200,5 @@ CARD = Card(
     basis=Basis(MODEL, "Cost of goods, own labor, losses carried by the good skeins, overhead, and a fee that is grossed up rather than added on. No tax rate, fee or wage is known here: all are yours."),
     sources=(ARITHMETIC, COMMON_PRACTICE),
     cautions=(Caution("No accountant.", "Whether a tax is due, on what and how it is rounded is for your tax office. A margin is not a wage: yours is in the cost only if you put it there."),),
-    carry=(Carry("fair-stock", "What must sell to pay for a fair?", {"contribution": "contribution", "price": "paid"}), Carry("count-to-dye", "How many should I dye?", {"price": "brings", "cost": "one_more"})),
+    carry=(Carry("fair-stock", "What must sell to pay for a fair?", {"contribution": "contribution", "price": "paid"}), Carry("count-to-dye", "How many should I dye?", {"price": "brings", "cost": "one_more"}), Carry("label", "A price card", {"price": "paid"})),
 )
