@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-SIZES = ("A6", "A5")
+SIZES = ("A6", "A5", "A4")
 
 
 @dataclass(frozen=True, eq=False)
@@ -11,7 +11,7 @@ class Paper:
     """One paper.
 
     title    what it is called on its button and its head
-    size     A6 or A5, upright
+    size     A6, A5 or A4, upright
     tables   from the outcome, the tables that stand on it; a cell of "" is a line to write on, "☐" a box to tick
     """
 

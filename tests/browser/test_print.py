@@ -192,7 +192,7 @@ def test_a_long_table_repeats_its_head_and_breaks_between_rows(browser, server, 
 
 
 PAPERED = [(card, number) for card in all_cards() for number in range(len(card.papers))]
-MILLIMETERS = {"A6": (105, 148), "A5": (148, 210)}
+MILLIMETERS = {"A6": (105, 148), "A5": (148, 210), "A4": (210, 297)}
 
 
 @pytest.mark.parametrize("card, number", PAPERED, ids=[f"{card.id}-{card.papers[number].size}" for card, number in PAPERED])
