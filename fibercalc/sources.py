@@ -258,6 +258,17 @@ ISO_3758 = Source(
     "iso-3758", "ISO", "ISO 3758 Care labeling code using symbols: its tables and temperatures as printed on four makers' pages (the standard itself not read)",
     how="secondary", read="2026-11")
 
+# Sell: what a label must say.
+NIST_HB_130 = Source(
+    "nist-hb-130", "NIST", "Handbook 130, Uniform Packaging and Labeling Regulation: yarn by weight, thread by length, as paraphrased by web pages", how="secondary", read="2026-11")
+RI_6_10 = Source(
+    "ri-6-10", "State of Rhode Island", "General Laws, chapter 6-10, thread: 6-10-1, 6-10-2, 6-10-4", read="2026-11", address="http://laws9.com/statutes/rhode-island/title-6/chapter-6-10/6-10-2")
+CFR_16_303 = Source(
+    "cfr-16-303", "US Federal Trade Commission", "16 CFR 303.14, .16, .23, .26 and .43, rules under the Textile Fiber Products Identification Act", read="2026-11",
+    address="https://www.ecfr.gov/current/title-16/part-303")
+WOOL_ACT = Source(
+    "wool-act", "United States", "Wool Products Labeling Act, 15 USC 68 and 68b, with 16 CFR 300.3 and 300.16", read="2026-11", address="https://www.ecfr.gov/current/title-16/part-300")
+
 
 def all_sources() -> dict[str, Source]:
     """Every source by its id."""
