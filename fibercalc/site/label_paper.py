@@ -80,10 +80,11 @@ def _page(sheets: Sheets, leaf: list, codes: dict, foot: str) -> Markup:
 
 
 def _address(code: Code, short: str) -> list[Line]:
-    """The address in letters under its code; left off where it does not fit."""
+    """The address in letters under its code, broken before its question mark; left off where it does not fit."""
     x, y, width, height = code.address
+    page, mark, asks = short.partition("?")
     try:
-        return fitted(Area(x, y, width, height, (Block("Address", short, 6.5, lines=3),), "middle"))[0]
+        return fitted(Area(x, y, width, height, (Block("Address", page, 6.5, lines=2), Block("Address", mark + asks, 6.5, gap=0, lines=2)), "middle"))[0]
     except TooLong:
         return []
 

@@ -18,9 +18,9 @@ from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PER
 from ...sources import (ARITHMETIC, CFR_16_303, CLP_ANNEXES, COMMON_PRACTICE, EU_1007_2011, GHS_MEMORY, NIST_HB_130, RI_6_10, WOOL_ACT)
 from ...yarn.putup import printed_grams, printed_meters, printed_ounces, printed_yards
 from ..label_text import ASKED, hazards, length_words, mass_words, missing, shares_of
-from ..labels import BAND, BOTTLE, DRAWN, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, Skein, bottle_label, day_sticker
-from ..papers import lot_card
-from ..pictures.label import label_picture
+from ..pictures.label_on_screen import label_picture
+from ..pictures.labels import BAND, BOTTLE, DRAWN, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, Skein, bottle_label, day_sticker
+from ..pictures.papers import lot_card
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
 FARTHEST_ALONE = 0.0015  # m: what a label printed alone can be moved before its words come to its edge
@@ -29,9 +29,9 @@ NAMES = {"Name": "name", "Color": "color", "Maker": "maker", "Fiber content": "f
          "Hazard statements": "contents.1.what", "Put-up": "length"}
 
 
-def answer(w, kind, page, copies, right, down, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, stock, strength, made, contents):
+def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, stock, strength, made, jar, contents, right, down):
     given = {"kind": kind, "name": name, "color": color, "maker": maker, "fiber": fiber, "weight_class": weight_class, "lot": lot, "care_1": care_1, "care_2": care_2, "origin": origin, "price": price,
-             "of_set": of_set, "first": first, "last": last, "stock": stock, "strength": strength, "made": made, "contents": contents}
+             "of_set": of_set, "first": first, "last": last, "stock": stock, "strength": strength, "made": made, "jar": jar, "contents": contents}
     _, width, height = SIZES[kind]
     if fiber:
         try:
@@ -42,8 +42,9 @@ def answer(w, kind, page, copies, right, down, name, color, maker, fiber, mass, 
         raise Refused(f"Last number: {last:g} is before the first, {first:g}.", "last")
     if page == ALONE and max(abs(right), abs(down)) > FARTHEST_ALONE:
         raise Refused(f"Moved right, moved down: a label printed alone can be moved {1000 * FARTHEST_ALONE:g} mm at most; more would cut its words off.", "right")
-    numbers = w.step("numbers", "last - first + 1", last - first + 1, COUNT, label="Stickers of a set") if kind == STICKER else 1
-    count = w.step("count", "numbers * copies" if kind == STICKER else "1 * copies", numbers * copies, COUNT, label="Labels to print")
+    count, wanted = copies, "copies"
+    if kind == STICKER:
+        wanted, count = "count", w.step("count", "(last - first + 1) * copies", (last - first + 1) * copies, COUNT, label="Stickers to print")
     if count > MOST:
         raise Refused(f"Labels: that makes {count:g}; {MOST} at a time can be printed.", "copies")
     per, sheets = 1, count
@@ -51,7 +52,7 @@ def answer(w, kind, page, copies, right, down, name, color, maker, fiber, mass, 
         gap = ROUND_GAP if kind == STICKER else 0.0
         across, rows = fits_on(page, width, height, gap)
         per = w.step("per_sheet", f"{across} * {rows}", across * rows, COUNT, label=f"On a sheet: {across} across, {rows} down")
-        sheets = w.searched("sheets", ceil(count / per), (f"sheets * {per} >= count",), f"count / {per}", label="Sheets")
+        sheets = w.searched("sheets", ceil(count / per), (f"sheets * {per} >= {wanted}",), f"{wanted} / {per}", label="Sheets")
     found = {"per_sheet": per, "sheets": sheets}
     if kind in SKEINS:
         w.searched("yards", printed_yards(length), ("yards * 0.9144 <= length",), "length / 0.9144", NUMBER, label="Whole yards in it")
@@ -74,7 +75,7 @@ def _laid(given, mass, length, settings):
     if kind == BOTTLE:
         found = _hazards(given["contents"])
         strength = f"{write_plain(given['strength'], settings.style)} % stock: {write_plain(given['strength'], settings.style)} g in 100{NO_BREAK}mL"
-        return [laid_out(bottle_label(given["stock"], strength, f"Made {write_date(given['made'])}", given["lot"] or "", found.signal, found.lines))]
+        return [laid_out(bottle_label(given["stock"], strength, f"Made {write_date(given['made'])}", given["jar"] or "", found.signal, found.lines))]
     return [laid_out(DRAWN[kind](_skein(given, mass, length, settings)))]
 
 
@@ -112,7 +113,7 @@ def say(r):
         what = f"{r.given['of_set']}, {r.given['first']:g} to {r.given['last']:g}"
     elif kind == BOTTLE:
         found = _hazards(r.given["contents"])
-        what = f"{r.given['stock'].capitalize()}, {write_plain(r.given['strength'], r.settings.style)} %" + ("" if found.signal == "none" else f": {found.signal.upper()}")
+        what = f"{r.given['stock'].capitalize()}, {write_plain(r.given['strength'], r.settings.style)} %" + ("" if found.signal == "none" else f": {found.signal}")
     else:
         what = f"{r.given['name']}: {_promise(r)}"
     count = int(r.given["copies"] * (r.given["last"] - r.given["first"] + 1 if kind == STICKER else 1))
@@ -185,8 +186,6 @@ CARD = Card(
         Input("kind", CHOICE, "Label", default=BAND, options=tuple(Option(kind, f"{name}, {width:g} × {height:g} mm") for kind, (name, width, height) in SIZES.items())),
         Input("page", CHOICE, "Paper", default=A4, options=(Option(A4, "Sheets of A4"), Option(LETTER, "Sheets of US Letter"), Option(ALONE, "One to a page, for a label printer"))),
         Input("copies", COUNT, "Copies", default="4", allowed=("1", "600"), usual=("1", "100"), measure="Of each number, for stickers."),
-        Input("right", LENGTH, "Move right", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Where your printer starts too far left. Negative moves left."),
-        Input("down", LENGTH, "Move down", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Negative moves up."),
         Input("name", TEXT, "Name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
         Input("color", TEXT, "Color", default="Wet Slate", longest=40, optional=True, when=ON_SKEIN),
         Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(BAND, TAG), measure="Name, or registered number."),
@@ -194,7 +193,7 @@ CARD = Card(
         Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "2000 g"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", when=ON_SKEIN, measure="Conditioned. With ± its low end is printed."),
         Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "10000 m"), usual=("10 m", "1000 m"), units=("m", "yd"), bench="bases.length", when=ON_SKEIN, measure="With ± its low end is printed."),
         Input("weight_class", CHOICE, "Weight class for the code", default="1", options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")), when=_for(*WITH_CODE), bench="bases.weight_class"),
-        Input("lot", TEXT, "Lot", default="WS-14", longest=24, optional=True, when=_for(BAND, TAG, SMALL, SHELF, BOTTLE), bench="bases.lot"),
+        Input("lot", TEXT, "Lot", default="WS-14", longest=24, optional=True, when=_for(BAND, TAG, SMALL, SHELF), bench="bases.lot"),
         Input("care_1", TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(BAND, TAG), measure="From “What goes on the care label?”."),
         Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(BAND, TAG)),
         Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(BAND, TAG), measure="Country. Blank leaves it off; some laws ask for it."),
@@ -205,10 +204,13 @@ CARD = Card(
         Input("stock", TEXT, "Dye or other stock", default="navy", longest=40, when=_for(BOTTLE)),
         Input("strength", CONCENTRATION, "Strength of the stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "40 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when=_for(BOTTLE), strict=True),
         Input("made", DATE, "Made on", default="2027-01-11", when=_for(BOTTLE)),
+        Input("jar", TEXT, "Lot of the jar", longest=24, optional=True, when=_for(BOTTLE)),
         Rows("contents", "In the bottle", "substance", least=1, most=6, when=_for(BOTTLE), measure="What is not listed is water, or not classified by its own data sheet.",
              fields=(Input("what", CHOICE, "Substance", default="acetic", options=tuple(Option(row["key"], row["label"]) for row in read_table("safe", "label-limits").rows)),
                      Input("share", PERCENT, "Strength", default="1", allowed=("0.01", "100"), usual=("0.5", "100"), strict=True, measure="% by weight.")),
              default=({"what": "dye-unknown", "share": "1"},)),
+        Input("right", LENGTH, "Move right", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Where your printer starts too far left. Negative moves left."),
+        Input("down", LENGTH, "Move down", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Negative moves up."),
     ),
     results=(
         Result("printed_length", LENGTH, "Length promised", units=("yd", "m"), finest=(1, 1), rounding="down"),

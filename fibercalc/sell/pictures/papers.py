@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from datetime import date
 
-from ..core.answer import Table
-from ..core.day import write_date
+from ...core.answer import Table
+from ...core.day import write_date
 
 BOX = "☐"
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from ..core.label import Area, Block, Code, Label
+from ...core.label import Area, Block, Code, Label
 
 BAND, TAG, SMALL, STICKER, BOTTLE, PRICE, SHELF = "band", "tag", "small", "sticker", "bottle", "price", "shelf"
 # Kind: what it is called, width and height in mm.
@@ -44,7 +44,7 @@ def band(skein: Skein) -> Label:
         Area(3, 5, 34, GLUE - 8, (Block("Glue", "glue under the other end", 7, **least),), "middle", True),
         Area(3, GLUE + 4, 34, FOLD - GLUE - 8, front, "middle", True),
         Area(3, FOLD + 4, 34, 48, back), Area(3, 167, 34, 4, (Block("Ask", "How many do I need? Scan.", 7.5, lines=1, **least),), "middle")),
-        (Code(4, 170.5, 32, skein.link, (3, 202, 34, 6.5)),), folds=((0, GLUE, 40, GLUE), (0, FOLD, 40, FOLD)))
+        (Code(4, 170.5, 32, skein.link, (3, 202, 34, 6.5)),), folds=((0, GLUE, 40, GLUE),))
 
 
 def swing_tag(skein: Skein) -> Label:
@@ -58,7 +58,7 @@ def swing_tag(skein: Skein) -> Label:
 
 def small_label(skein: Skein) -> Label:
     """A label for a small skein: name, color, grams, yards, lot; no code."""
-    words = (Block("Name", skein.name, 10.5, True, lines=3), Block("Color", skein.color, 8.5, gap=1, lines=3), Block("Weight", _both(skein.mass[:1]), 11, True, 2.5, 1), Block("Length", _both(skein.length[:1]), 11, True, 0.6, 1),
+    words = (Block("Name", skein.name, 12, True, lines=3), Block("Color", skein.color, 8.5, gap=1, lines=3), Block("Weight", _both(skein.mass[:1]), 11, True, 2.5, 1), Block("Length", _both(skein.length[:1]), 11, True, 0.6, 1),
              Block("Lot", _lot(skein), 8, gap=2, lines=2))
     return Label(SIZES[SMALL][0], 25.0, 50.0, (Area(2, 2.5, 21, 45, words, "middle", True),))
 
@@ -71,7 +71,7 @@ def day_sticker(number: int, of_set: str) -> Label:
 
 def bottle_label(what: str, strength: str, made: str, lot: str, signal: str, statements: tuple[str, ...]) -> Label:
     """A stock bottle's label: name, strength, date, lot, and what its contents can do."""
-    head = (Block("Name", what, 15, True, lines=2), Block("Strength", strength, 10, True, 0.8, 2), Block("Date", made, 8.5, gap=0.8, lines=1), Block("Lot", lot and f"Jar or stock lot {lot}", 8.5, gap=0.3, lines=2))
+    head = (Block("Name", what, 15, True, lines=2), Block("Strength", strength, 10, True, 0.8, 2), Block("Date", made, 8.5, gap=0.8, lines=1), Block("Lot", lot and f"Jar lot {lot}", 8.5, gap=0.3, lines=2))
     below = (Block("Signal word", "" if signal == "none" else signal, 13, True, lines=1), *(Block("Hazard statements", line, 7.5, gap=0.7, lines=4) for line in statements),
              Block("Data sheet", "The maker’s safety data sheet comes first. Never in a drinks bottle.", 7, gap=1.2, lines=3))
     return Label(SIZES[BOTTLE][0], 50.0, 70.0, (Area(3, 3, 44, 24.5, head), Area(3, 30.5, 44, 37, below)), rules=((3, 29, 47, 29),))

@@ -4,7 +4,7 @@ from ...core.answer import Picture
 from ...core.label.draw import drawn
 from ...core.label.label import Laid
 from ...core.markup import tag
-from ..labels import BAND, FOLD, SIZES
+from .labels import BAND, FOLD, SIZES
 
 WIDTH, EDGE = 360.0, 2.0  # drawing units
 LARGE, MIDDLE = 5.67, 4.4  # units to a millimeter: 6.1 pt stand 12 units high at the first, 7 pt 11 at the second
