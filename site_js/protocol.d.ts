@@ -131,6 +131,7 @@ export interface Replies {
   counter: { bases: CounterBase[]; notes: string[] };
   "counter-code": { svg: string; link: string };
   "base-link": LinkMade;
+  stand: { html: string; refused: string };
   work: Answer;
   open: Answer;
   convert: { text: string; exact: string };

@@ -208,6 +208,15 @@ def _base_link(request: dict) -> dict:
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
 
+def _stand(request: dict) -> dict:
+    from . import stand
+
+    settings = _settings(request)
+    given = _given(request, LINK, settings)
+    state = _state(given, settings)
+    return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
+
+
 def _counter(request: dict) -> dict:
     from . import link_maker
 
@@ -222,4 +231,4 @@ def _counter_code(request: dict) -> dict:
 
 ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
            "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
-           "yardage": _yardage, "base-link": _base_link, "counter": _counter, "counter-code": _counter_code}
+           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code}

@@ -32,9 +32,7 @@ def made(given: Given, here: str, settings: Settings) -> dict:
 
     here  the address of the book that the page is in. Raises ModuleNotFoundError until the code's library is there.
     """
-    home, wrong = home_of(given.readings["home"].text or here)
-    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
-    wrong = wrong or out_of_range(base)
+    base, home, wrong = base_and_home(given, here, settings)
     if wrong:
         return {"refused": wrong}
     link = write_link(home, base)
@@ -44,6 +42,13 @@ def made(given: Given, here: str, settings: Settings) -> dict:
         "refused": "", "link": link, "short": short, "about": _about(link, home, code), "svg": code_svg(code, MODULE_MM), "png": code_png(code),
         "snippet": snippet(link, base), "listener": tag("script", Markup(LISTENER % origin(home))), "booth": booth_card(code, base, short),
     }
+
+
+def base_and_home(given: Given, here: str, settings: Settings) -> tuple[BaseLink, str, str]:
+    """The base as typed, the address of its book, and one line when either cannot be used."""
+    home, wrong = home_of(given.readings["home"].text or here)
+    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+    return base, home, wrong or out_of_range(base)
 
 
 def home_of(text: str) -> tuple[str, str]:
@@ -107,7 +112,7 @@ def snippet(link: str, base: BaseLink) -> Markup:
 
 def booth_card(code, base: BaseLink, short: str) -> Markup:
     """A card to stand on the table: the question, the base, the code in exact millimeters, the address to type."""
-    what = [f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({_yards(base)} yd) in a skein", f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
+    what = [f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({yards_of(base)} yd) in a skein", f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
     return inner(
         tag("div", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None,
                        *(tag("p", line) for line in what if line), tag("p", "Scan, choose what you make and your size."), class_="words"),
@@ -115,7 +120,7 @@ def booth_card(code, base: BaseLink, short: str) -> Markup:
         tag("p", tag("span", class_="hundred"), "Print at 100 %: this bar must measure 100 mm.", class_="measure"))
 
 
-def _yards(base: BaseLink) -> str:
+def yards_of(base: BaseLink) -> str:
     """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd stay 251."""
     return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
@@ -131,7 +136,7 @@ def counter_bases(record) -> dict:
             notes.append(f"{base.name}: {wrong}")
             continue
         costs = ["" if price is None else price_text(price * count, settings) for count in range(MOST + 1)]
-        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({_yards(base)} yd)",
+        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)",
                       "lot": base.lot, "grams": base.grams, "meters": base.meters, "costs": costs})
     return {"bases": bases, "notes": notes}
 
