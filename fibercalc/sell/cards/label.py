@@ -171,7 +171,7 @@ def picture(r):
 def lot_paper(r):
     skein = r.has("printed_mass")
     put_up = ", ".join((*length_words(r.low("printed_length")), *mass_words(r.low("printed_mass"), r.settings.style))) if skein else ""
-    return lot_card(r.given["lot"] or "", r.given["name"] or "", r.given["color"] or "", put_up, r.given["fiber"] or "")
+    return lot_card(r.given["lot"] or "", r.given["name"] or "", r.given["color"] or "", put_up)
 
 
 def _for(*kinds):

@@ -9,12 +9,11 @@ from ...core.day import write_date
 BOX = "☐"
 
 
-def lot_card(lot: str, base: str, color: str, put_up: str, fiber: str) -> tuple[Table, ...]:
+def lot_card(lot: str, base: str, color: str, put_up: str) -> tuple[Table, ...]:
     """A card that stays with a dye lot from the pot to the shelf; what is not known yet is a line to write on."""
-    head = Table("This lot", ("What", "Here"), (("Lot", lot), ("Base", base), ("Color", color), ("Put-up", put_up), ("Fiber", fiber), ("Dyed on, by", ""), ("Skeins; seconds", "")))
-    back = Table("Where it came from", ("What", "Here"), (("Mill lot", ""), ("Dye jars, stocks", ""), ("Batch sheet", "")))
-    on = Table("Where it went", ("What", "Skeins", "Done"), (("Kits", "", BOX), ("Sets", "", BOX), ("Club", "", BOX), ("Shop", "", BOX), ("Kept back", "", BOX)))
-    return head, back, on
+    head = Table("This lot", ("What", "Here"), (("Lot", lot), ("Base", base), ("Color", color), ("Put-up", put_up), ("Mill lot", ""), ("Dye jars, batch sheet", ""), ("Dyed on, by", ""), ("Skeins; seconds", "")))
+    on = Table("Where it went", ("What", "Skeins", "Done"), (("Kits, sets", "", BOX), ("Club", "", BOX), ("Shop", "", BOX), ("Kept back", "", BOX)))
+    return head, on
 
 
 def kit_card(parts: Sequence[tuple[str, date]], skeins: Sequence[tuple[str, str]]) -> tuple[Table, ...]:
