@@ -18,7 +18,7 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
 from fibercalc.sell.label_text import hazards, length_words, mass_words, missing, shares_of
-from fibercalc.sell.pictures.labels import BAND, BOTTLE, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, day_sticker
+from fibercalc.sell.pictures.labels import BAND, BOTTLE, CARE, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, day_sticker
 
 CARD = find_card("label")
 KINDS = tuple(SIZES)
@@ -43,8 +43,8 @@ def refused(texts) -> str:
 
 
 def test_the_sizes_are_those_of_the_release():
-    assert {kind: SIZES[kind][1:] for kind in (BAND, TAG, SMALL, STICKER, BOTTLE, SHELF)} == {
-        BAND: (40, 210), TAG: (50, 90), SMALL: (25, 50), STICKER: (38, 38), BOTTLE: (50, 70), SHELF: (62, 20)}
+    assert {kind: SIZES[kind][1:] for kind in (BAND, TAG, SMALL, STICKER, BOTTLE, SHELF, CARE)} == {
+        BAND: (40, 210), TAG: (50, 90), SMALL: (25, 50), STICKER: (38, 38), BOTTLE: (50, 70), SHELF: (62, 20), CARE: (85, 55)}
 
 
 @settings(max_examples=300, deadline=None)
@@ -67,8 +67,8 @@ def test_a_rough_length_prints_its_low_end(length, rough):
     assert yards * YARD <= length - 0.95 * length * rough + 0.01
 
 
-def test_band_and_tag_say_all_of_it_and_the_small_label_its_four_things():
-    for kind in (BAND, TAG):
+def test_band_tag_and_care_card_say_all_of_it_and_the_small_label_its_four_things():
+    for kind in WITH_CODE:
         said = " ".join(words({"kind": kind}))
         for part in ("Tarrow", "Sock", "Wet Slate", "75 % superwash wool,", "25 % nylon", "459\u00a0yd · 420\u00a0m", "100\u00a0g · 3.5\u00a0oz", "Lot WS-14", "Do not bleach."):
             assert part in said, (kind, part)

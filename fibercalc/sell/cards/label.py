@@ -19,14 +19,14 @@ from ...sources import (ARITHMETIC, CFR_16_303, CLP_ANNEXES, COMMON_PRACTICE, EU
 from ...yarn.putup import printed_grams, printed_meters, printed_ounces, printed_yards
 from ..label_text import ASKED, hazards, length_words, mass_words, missing, shares_of
 from ..pictures.label_on_screen import label_picture
-from ..pictures.labels import BAND, BOTTLE, DRAWN, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, Skein, bottle_label, day_sticker
+from ..pictures.labels import BAND, BOTTLE, DRAWN, PRICE, SHELF, SIZES, SMALL, STICKER, WITH_CODE, Skein, bottle_label, day_sticker
 from ..pictures.papers import lot_card
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
 FARTHEST_ALONE = 0.0015  # m: what a label printed alone can be moved before its words come to its edge
-SKEINS = (BAND, TAG, SMALL, PRICE, SHELF)
+SKEINS = (*WITH_CODE, SMALL, PRICE, SHELF)
 NAMES = {"Name": "name", "Color": "color", "Maker": "maker", "Fiber content": "fiber", "Care": "care_1", "Lot": "lot", "Set": "of_set", "Made in": "origin", "Price": "price", "Strength": "strength",
-         "Hazard statements": "contents.1.what", "Put-up": "length"}
+         "Hazard statements": "contents.1.what", "Put-up": "length", "Length": "length", "Weight": "mass"}
 
 
 def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, stock, strength, made, jar, contents, right, down):
@@ -134,11 +134,9 @@ def notes(r):
     shrunk = list(dict.fromkeys(each for one in laid for each in one.shrunk))
     if shrunk:
         said.append(f"To fit, these are in smaller letters than usual: {', '.join(shrunk).lower()}. The smallest are {min(smallest(each) for each in laid):.1f} pt.")
-    if kind in (BAND, TAG):
-        lacks = missing(_said(r))
-        if lacks:
-            said.append(f"The label lacks: {', '.join(item for key, item, _ in ASKED if key in lacks)}.".replace("The label lacks: F", "The label lacks: f"))
     if kind in WITH_CODE:
+        if lacks := missing(_said(r)):
+            said.append(f"The label lacks: {', '.join(item[0].lower() + item[1:] for key, item, _ in ASKED if key in lacks)}.")
         said.append("The code is drawn when you print: it leads to the yardage helper of the book you print from, with this base filled in.")
     if kind == BOTTLE and _hazards(r.given["contents"]).asks:
         said.append("Statements marked “until its data sheet says otherwise” are those of the pure substance, or of a dye whose data sheet was not asked.")
@@ -155,7 +153,7 @@ def _said(r):
 
 def asked_for(r):
     """What laws and buyers ask of a yarn's label, and whether this one says it."""
-    if r.given["kind"] not in (BAND, TAG):
+    if r.given["kind"] not in WITH_CODE:
         return None
     lacks = missing(_said(r))
     return Table("What the label says", ("Item", "Here", "Asked for by"), tuple((item, "missing" if key in lacks else "yes", by) for key, item, by in ASKED),
@@ -188,15 +186,15 @@ CARD = Card(
         Input("copies", COUNT, "Copies", default="4", allowed=("1", "600"), usual=("1", "100"), measure="Of each number, for stickers."),
         Input("name", TEXT, "Name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
         Input("color", TEXT, "Color", default="Wet Slate", longest=40, optional=True, when=ON_SKEIN),
-        Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(BAND, TAG), measure="Name, or registered number."),
-        Input("fiber", TEXT, "Fiber content", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(BAND, TAG, PRICE), measure="In the legal order: see “How do I word the fiber content?”. Not known is an answer: say so."),
+        Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE), measure="Name, or registered number."),
+        Input("fiber", TEXT, "Fiber content", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “How do I word the fiber content?”. Not known is an answer: say so."),
         Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "2000 g"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", when=ON_SKEIN, measure="Conditioned. With ± its low end is printed."),
         Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "10000 m"), usual=("10 m", "1000 m"), units=("m", "yd"), bench="bases.length", when=ON_SKEIN, measure="With ± its low end is printed."),
         Input("weight_class", CHOICE, "Weight class for the code", default="1", options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")), when=_for(*WITH_CODE), bench="bases.weight_class"),
-        Input("lot", TEXT, "Lot", default="WS-14", longest=24, optional=True, when=_for(BAND, TAG, SMALL, SHELF), bench="bases.lot"),
-        Input("care_1", TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(BAND, TAG), measure="From “What goes on the care label?”."),
-        Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(BAND, TAG)),
-        Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(BAND, TAG), measure="Country. Blank leaves it off; some laws ask for it."),
+        Input("lot", TEXT, "Lot", default="WS-14", longest=24, optional=True, when=_for(*WITH_CODE, SMALL, SHELF), bench="bases.lot"),
+        Input("care_1", TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(*WITH_CODE), measure="From “What goes on the care label?”."),
+        Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(*WITH_CODE)),
+        Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(*WITH_CODE), measure="Country. Blank leaves it off; some laws ask for it."),
         Input("price", MONEY, "Price", default="27", allowed=("0.01", "99999"), usual=("1", "200"), when=_for(PRICE)),
         Input("of_set", TEXT, "Set", default="Twelve Lamps", longest=30, when=_for(STICKER)),
         Input("first", COUNT, "First number", default="1", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),

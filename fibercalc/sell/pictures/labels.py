@@ -4,13 +4,13 @@ from dataclasses import dataclass
 
 from ...core.label import Area, Block, Code, Label
 
-BAND, TAG, SMALL, STICKER, BOTTLE, PRICE, SHELF = "band", "tag", "small", "sticker", "bottle", "price", "shelf"
+BAND, TAG, SMALL, STICKER, BOTTLE, PRICE, SHELF, CARE = "band", "tag", "small", "sticker", "bottle", "price", "shelf", "care"
 # Kind: what it is called, width and height in mm.
 SIZES = {
     BAND: ("Skein band", 40.0, 210.0), TAG: ("Swing tag", 50.0, 90.0), SMALL: ("Small label", 25.0, 50.0), STICKER: ("Day sticker", 38.0, 38.0),
-    BOTTLE: ("Bottle label", 50.0, 70.0), PRICE: ("Price card", 105.0, 74.0), SHELF: ("Shelf edge", 62.0, 20.0),
+    BOTTLE: ("Bottle label", 50.0, 70.0), PRICE: ("Price card", 105.0, 74.0), SHELF: ("Shelf edge", 62.0, 20.0), CARE: ("Care card", 85.0, 55.0),
 }
-WITH_CODE = (BAND, TAG)
+WITH_CODE = (BAND, TAG, CARE)  # these say all that is asked of a yarn's label
 BAND_LEAST = 7.0  # pt: a band has room; from there on its picture on a phone can be read too
 GLUE = 18.0  # mm of a band that lie under its other end
 FOLD = 114.0  # mm down a band, where its back begins
@@ -49,7 +49,7 @@ def band(skein: Skein) -> Label:
 
 def swing_tag(skein: Skein) -> Label:
     """A tag on a thread: all that a band says, on one side."""
-    words = (Block("Maker", skein.maker, 7, lines=1), Block("Name", skein.name, 14, True, 0.6, 2), Block("Color", skein.color, 9.5, gap=0.4, lines=2), Block("Fiber content", skein.fiber, 7.5, gap=1, lines=3),
+    words = (Block("Maker", skein.maker, 7, lines=2), Block("Name", skein.name, 14, True, 0.6, 2), Block("Color", skein.color, 9.5, gap=0.4, lines=2), Block("Fiber content", skein.fiber, 7.5, gap=1, lines=3),
              Block("Length", _both(skein.length), 9.5, True, 1, 1), Block("Weight", _both(skein.mass), 9.5, True, 0.3, 1), Block("Care", " ".join(skein.care), 6.75, gap=1, lines=5))
     side = (Block("Lot", _lot(skein), 7.5, True, 0, 3), Block("Made in", skein.origin, 6.5, gap=1, lines=3), Block("Ask", "How many do I need? Scan.", 6.5, gap=1, lines=4))
     return Label(SIZES[TAG][0], 50.0, 90.0, (Area(4, 9.5, 42, 46, words), Area(31.5, 58, 15.5, 24, side)),
@@ -90,7 +90,16 @@ def shelf_edge(skein: Skein) -> Label:
     return Label(SIZES[SHELF][0], 62.0, 20.0, (Area(2.5, 1.5, 57, 17, words, "start", True),))
 
 
-DRAWN = {BAND: band, TAG: swing_tag, SMALL: small_label, PRICE: price_card, SHELF: shelf_edge}
+def care_card(skein: Skein) -> Label:
+    """A card that goes into the parcel: what was bought, its care, and the code that says how far it goes."""
+    words = (Block("Maker", skein.maker, 7.5, lines=2), Block("Name", skein.name, 14, True, 0.6, 2), Block("Color", skein.color, 10, gap=0.4, lines=2), Block("Fiber content", skein.fiber, 8, gap=1, lines=2),
+             Block("Length", _both(skein.length), 8.5, True, 1, 1), Block("Weight", _both(skein.mass), 8.5, True, 0.3, 1))
+    below = (Block("Care", " ".join(skein.care), 8, gap=0, lines=3), Block("Lot", " · ".join(part for part in (_lot(skein), skein.origin) if part), 8, True, 0.8, 2))
+    return Label(SIZES[CARE][0], 85.0, 55.0, (Area(4, 3.5, 45, 34, words), Area(4, 39.5, 77, 12.5, below), Area(51, 2.5, 32, 3.6, (Block("Ask", "How many do I need? Scan.", 7, lines=1),), "middle")),
+                 (Code(53, 5.4, 28, skein.link, (51, 32.8, 32, 5.4)),))
+
+
+DRAWN = {BAND: band, TAG: swing_tag, SMALL: small_label, PRICE: price_card, SHELF: shelf_edge, CARE: care_card}
 
 
 def _both(words: tuple[str, ...]) -> str:
