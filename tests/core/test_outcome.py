@@ -59,3 +59,9 @@ def test_rounding_keeps_its_direction(value, half):
 @pytest.mark.parametrize(("half", "finest", "step"), [(110, 1, 10), (8, 1, 1), (8, 0.1, 1), (3, 1, 1), (0.5, 1, 1), (39, None, 1), (41, None, 10)])
 def test_the_step_follows_the_spread(half, finest, step):
     assert rounding_step(1000, half, finest) == pytest.approx(step)
+
+
+def test_a_minus_stands_before_the_money_sign():
+    result = Result("left", MONEY, "Left", finest=(0.01,))
+    assert write_found(Found(result, -3.98), MONEY.base, Settings(money="€"))[0] == "−€3.98"
+    assert write_found(Found(result, -3.98), MONEY.base, Settings(money="kr"))[0] == "−3.98\u00a0kr"
