@@ -99,7 +99,7 @@ def test_a_card_prints_as_it_was_filled_in(live, paper):
     assert squeezed(page.url.split("?")[0]) in flow, "its address"
 
 
-@both_papers
+@cards_papers
 def test_the_half_page_fits_its_half_page(live, paper):
     """A card that stands beside the work may take the height that Letter and A4 share instead."""
     page, card_id, entered = live

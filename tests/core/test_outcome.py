@@ -42,6 +42,14 @@ def test_money_carries_the_user_s_sign():
     assert write_found(Found(result, 15.987, 15.987, 15.987), MONEY.base, Settings(money="SEK"))[0] == "15.99\u00a0SEK"
 
 
+def test_money_has_both_places_of_its_cents_or_none():
+    """€1,732.2 is no price; a spread of tens takes the cents away."""
+    result = Result("left", MONEY, "Left", finest=(0.01,))
+    assert write_found(Found(result, 1732.2, 1731.7, 1732.7), MONEY.base, Settings())[0] == "€1,732.20"
+    assert write_found(Found(result, 1732.2, 1700.0, 1764.4), MONEY.base, Settings())[0] == "€1,732"
+
+
+
 def test_an_inverse_unit_turns_the_range_around():
     result = Result("grist", LINEAR_DENSITY, "Grist", units=("yd/lb",), finest=(1,))
     _, span = write_found(Found(result, 250.0, 200.0, 300.0), LINEAR_DENSITY.unit("yd/lb"), Settings())

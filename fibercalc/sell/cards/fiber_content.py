@@ -3,6 +3,7 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.problem import Refused
+from ...core.shares import whole_shares
 from ...core.table import read_table
 from ...core.units import COUNT, MASS, NUMBER, PERCENT
 from ...sources import CFR_16_303, CFR_16_303_3, COMMON_PRACTICE, EU_1007_2011, EU_1007_MEMORY, TEXTILE_LAW_OLDER, US_LABEL_MEMORY, WOOL_ACT
@@ -17,7 +18,11 @@ WOOLS = frozenset(key for key, row in NAMES.items() if row["wool"])
 
 def answer(w, sold, by, fibers, blend, loading, maker, spun):
     rows, column = (blend, "blend") if by == GRAMS else (fibers, "fibers")
-    amounts = _weights(w, blend) if by == GRAMS else _percents(w, fibers)
+    if by == GRAMS:
+        amounts = [row.mass for row in blend]
+        w.step("total", "sum(blend.mass)", sum(amounts), MASS, label="All fibers")
+    else:
+        amounts = whole_shares(w, fibers, "fibers", "share", "fiber", OFF_BY)
     shares = {}
     for row, amount in zip(rows, amounts):
         shares[row.fiber] = shares.get(row.fiber, 0.0) + amount
@@ -28,7 +33,7 @@ def answer(w, sold, by, fibers, blend, loading, maker, spun):
     most = max(shares, key=shares.get)
     picked = [_name(number, row, column) for number, row in enumerate(rows, 1) if row.fiber == most]
     text = " + ".join(picked)
-    w.step("largest", f"100 * ({text}) / total" if len(picked) > 1 else f"100 * {text} / total", shares[most], PERCENT, label=f"Largest: {NAMES[most]['label'].lower()}")
+    w.step("largest", f"100 * ({text}) / {'total' if by == GRAMS else f'{total:.12g}'}", shares[most], PERCENT, label=f"Largest: {NAMES[most]['label'].lower()}")
     functional = frozenset(row.fiber for row in rows if row.function == YES)
     kept = functional | {UNKNOWN} | (WOOLS if sold == US else frozenset())
     small = unnamed(shares, sold, kept)
@@ -53,28 +58,6 @@ def _name(number, row, column):
     if column == "blend":
         return f"blend[{number}].mass"
     return "rest" if row.share is None else f"fibers[{number}].share"
-
-
-def _weights(w, blend):
-    w.step("total", "sum(blend.mass)", sum(row.mass for row in blend), NUMBER, label="All fibers, g")
-    return [row.mass for row in blend]
-
-
-def _percents(w, fibers):
-    """The share of each row: they must make 100, or one is left blank and is the rest."""
-    blank = [number for number, row in enumerate(fibers, 1) if row.share is None]
-    given = [f"fibers[{number}].share" for number, row in enumerate(fibers, 1) if row.share is not None]
-    total = sum(row.share for row in fibers if row.share is not None)
-    if len(blank) > 1:
-        raise Refused("Fibers: leave the share of one of them blank at most; it is the rest.", f"fibers.{blank[1]}.share")
-    if blank and total >= 100:
-        raise Refused(f"Fibers: the shares given come to {total:g} %; nothing is left for fiber {blank[0]}.", f"fibers.{blank[0]}.share")
-    if not blank and abs(total - 100) > OFF_BY:
-        raise Refused(f"Fibers: they come to {total:g} %; a label must come to 100 %. Leave one blank for the rest, or add the fiber you do not know.", "fibers.1.share")
-    if blank:
-        w.step("rest", " - ".join(["100", *given]), 100 - total, PERCENT, label=f"Share of fiber {blank[0]}")
-    w.step("total", " + ".join([*given, *(["rest"] if blank else [])]), 100 if blank else total, NUMBER, label="All fibers, %")
-    return [100 - total if row.share is None else row.share for row in fibers]
 
 
 def _lines(shares, small):
