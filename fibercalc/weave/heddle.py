@@ -1,5 +1,7 @@
 """Heddles and reeds: what their numbers mean in inches and centimeters, and which sett a denting order gives."""
 
+from collections.abc import Sequence
+
 from ..core.problem import require
 from ..core.table import SourcedTable, read_table
 from ..core.units import METERS_PER_INCH
@@ -40,7 +42,7 @@ def dents_per_10_cm(per_inch: float) -> float:
     return per_inch * INCHES_IN_10_CM
 
 
-def ends_in_a_dent(order: tuple[int, ...]) -> float:
+def ends_in_a_dent(order: Sequence[int]) -> float:
     """Mean number of ends in a dent of a denting order.
 
     order  ends in each dent, one dent after another, at least one dent; 0 leaves a dent empty, not all of them
