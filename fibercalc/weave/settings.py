@@ -48,7 +48,9 @@ class Threading:
 def threadings(kind: str, made: str, own: tuple[float, ...] = ()) -> list[Threading]:
     """Every way to thread the heddles or reeds at hand.
 
-    kind  RIGID or REED;  made  METRIC, INCH or OWN;  own  dents in an inch of one's own, each above 0
+    kind  RIGID or REED
+    made  METRIC, INCH or OWN
+    own   dents in an inch of one's own, each above 0
     Raises OutOfRange for a heddle of one's own without dents; an unknown kind or make gives no way.
     Source: common practice (one end to a dent or a denting order; two rigid heddles double the sett); trade-pages-reeds for the numbers.
     """

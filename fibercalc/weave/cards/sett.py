@@ -174,7 +174,7 @@ def closest_table(r):
 def picture(r):
     sign = r.units("sett")[0].sign
     diameter, row = 1 / r.value("diameters"), WEAVES[r.given["weave"]]
-    rows = [("touching: " + r.text("diameters", sign), diameter, 0), (f"closest for {row['label'].lower()}: {r.text('closest', sign)}", 1 / r.value("closest"), 0), (f"as set: {r.text('sett', sign)}", 1 / r.value("sett"), 1 if row["key"] == "plain" else 0)]
+    rows = [("touching: " + r.text("diameters", sign), diameter, 0), (f"closest in this weave: {r.text('closest', sign)}", 1 / r.value("closest"), 0), (f"as set: {r.text('sett', sign)}", 1 / r.value("sett"), 1 if row["key"] == "plain" else 0)]
     return ends_across("Ends cut across, to one scale", diameter, rows, "Rows of ends cut across: " + "; ".join(words for words, _, _ in rows) + ".")
 
 

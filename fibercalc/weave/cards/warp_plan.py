@@ -10,7 +10,10 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE, ISO_5077, MAGAZINE_TOWELS, T
 from ...wash.shrink import size_after, size_before
 from ..chain import finished_width, pick_length, warp_for_woven, width_in_heddle
 from ..ends import ends_for_width, ends_that_fit
-from ..pictures import warp_sheets as sheets
+from ..pictures.warp_run import along, changes, lost, warp_picture
+from ..pictures.warp_sheets import loom_sheet, notes, sizes_picture
+from ..pictures.warp_yarn import balls, order, yarn_sheet, yarns
+from ..pictures.written import long, name_of, short
 
 WIDTH, ENDS = "width", "ends"
 ONE, REPEATED, ONCE = "one", "repeated", "once"
@@ -26,7 +29,7 @@ def answer(w, pieces, go_by, width, ends_given, width_shrink, length_shrink, dra
     finished = w.step("finished_width", "heddle_width * (1 - draw_in / 100) * (1 - width_shrink / 100)", finished_width(heddle, width_shrink, draw_in), LENGTH, "cm", "Width after washing")
     woven = _lengths(w, pieces, length_shrink, hem)
     folded = " - 2 * hem" if hem else ""
-    piece = w.step("finished_length", f"woven_1 * (1 - length_shrink / 100){folded}", size_after(woven[0], length_shrink) - 2 * (hem or 0.0), LENGTH, "cm", f"{_name(pieces[0])}, finished")
+    piece = w.step("finished_length", f"woven_1 * (1 - length_shrink / 100){folded}", size_after(woven[0], length_shrink) - 2 * (hem or 0.0), LENGTH, "cm", f"{name_of(pieces[0])}, finished")
     count, numbers = sum(row.many for row in pieces), range(1, len(pieces) + 1)
     on_loom = w.step("on_loom", " + ".join(f"pieces[{at}].many * woven_{at}" for at in numbers) + f" + divider * {count + 1} + sample",
                      sum(row.many * each for row, each in zip(pieces, woven)) + divider * (count + 1) + sample, LENGTH, "cm", "Woven on the loom, with dividers and sample")
@@ -62,10 +65,6 @@ def _ends(w, go_by, width, ends_given, width_shrink, draw_in, sett, multiple, ed
     return {"ends": ends, "wanted": wanted, "most": most, "needed": needed if needed is not None else wanted / sett, "too_wide": wanted > most}
 
 
-def _name(row):
-    return row.name or "Piece"
-
-
 def _lengths(w, pieces, length_shrink, hem):
     """How long each piece is woven: settled once, or the plan itself would change with the roughness of the shrinkage."""
     hems = f"pieces[%d].length{' + 2 * hem' if hem else ''}"
@@ -73,7 +72,7 @@ def _lengths(w, pieces, length_shrink, hem):
     for at, row in enumerate(pieces, 1):
         washed = hems % at
         length = size_before(row.length + 2 * (hem or 0.0), length_shrink)
-        w.step(f"woven_{at}", f"({washed}) / (1 - length_shrink / 100)" if hem else f"{washed} / (1 - length_shrink / 100)", length, LENGTH, "cm", f"{_name(row)}, woven on the loom")
+        w.step(f"woven_{at}", f"({washed}) / (1 - length_shrink / 100)" if hem else f"{washed} / (1 - length_shrink / 100)", length, LENGTH, "cm", f"{name_of(row)}, woven on the loom")
         woven.append(w.decide(f"woven_{at}", length))
     return woven
 
@@ -86,7 +85,7 @@ def _weft(w, pieces, woven, length_shrink, picks, hem, hem_yarn, hem_picks, hem_
         w.step("hem_woven", "2 * hem / (1 - length_shrink / 100)", decided, LENGTH, "cm", "Both hems of a piece, woven on the loom")
     each = []
     for at, (row, length) in enumerate(zip(pieces, woven), 1):
-        each.append(w.step(f"picks_{at}", f"floor({f'(woven_{at} - hem_woven)' if fine else f'woven_{at}'} * picks + 0.5)", int((length - decided) * picks + 0.5), COUNT, label=f"{_name(row)}, picks"))
+        each.append(w.step(f"picks_{at}", f"floor({f'(woven_{at} - hem_woven)' if fine else f'woven_{at}'} * picks + 0.5)", int((length - decided) * picks + 0.5), COUNT, label=f"{name_of(row)}, picks"))
     in_sample = w.step("sample_picks", "floor(sample * picks + 0.5)", int(sample * picks + 0.5), COUNT, label="Picks in the sample") if sample else 0
     count = sum(row.many for row in pieces)
     total = w.step("weft_picks", " + ".join(f"pieces[{at}].many * picks_{at}" for at in range(1, len(pieces) + 1)) + (" + sample_picks" if sample else ""),
@@ -110,23 +109,26 @@ def _yarn(w, part, name, length, ball, ball_mass, ball_length):
 def say(r):
     fit, ends = r.kept["fit"], r.number(r.value("ends"))
     buy = f"{r.number(r.value('buy'))} {'ball' if r.value('buy') == 1 else 'balls'}"
+    colors = len({color for color, _ in balls(r)})
+    buy += f" in {colors} colors" if colors > 1 else ""
     wide = f"{r.said('heddle_width')} wide in the heddle"
     if fit["too_wide"]:
         asked = r.given["width"] if r.given["width"] is not None else size_after(fit["needed"] * (1 - r.given["draw_in"] / 100), r.given["width_shrink"])
         less = asked - 100 * r.value("finished_width")
-        first = (f"{sheets.long(r, asked)} is too wide: it needs {sheets.long(r, fit['needed'])} in the heddle, and the loom has {sheets.long(r, r.given['loom_width'])}. "
-                 f"Make it {sheets.short(r, less)} narrower, {sheets.long(r, 100 * r.value('finished_width'))}, with {ends} ends.")
+        first = (f"{long(r, asked)} is too wide: it needs {long(r, fit['needed'])} in the heddle, and the loom has {long(r, r.given['loom_width'])}. "
+                 f"Make it {short(r, less)} narrower, {long(r, 100 * r.value('finished_width'))}, with {ends} ends.")
         plan = f"So planned, wind them {r.said('warp_sure')} long; buy {buy}."
     else:
         first, plan = f"Wind {ends} ends {r.said('warp_sure')} long, {wide}; buy {buy}.", ""
     if r.has("spare") and r.value("spare") < 0:
-        lost = sheets.lost(r)
-        first = f"The warp of {r.amount(r.given['limit'], LENGTH, r.units('warp_length')[0].sign)} is too short by {sheets.long(r, -100 * r.value('spare'))}: {lost}. " + (first if fit["too_wide"] else f"It takes {r.said('warp_length')}.")
+        gone = lost(r)
+        first = f"The warp of {r.amount(r.given['limit'], LENGTH, r.units('warp_length')[0].sign)} is too short by {long(r, -100 * r.value('spare'))}: {gone}. " + (first if fit["too_wide"] else f"It takes {r.said('warp_length')}.")
         plan = "" if not fit["too_wide"] else f"So planned, buy {buy}."
-    name = _name(r.given["pieces"][0])
-    each = "it is" if len(r.given["pieces"]) == 1 else "that one is"
+    name = name_of(r.given["pieces"][0])
+    many = r.given["pieces"][0].many > 1
+    each = "it is" if len(r.given["pieces"]) == 1 else "that one is" if not many else "those are"
     hems = {HEM: "washed and hemmed", FRINGE: "washed", NEITHER: "washed"}[r.given["finish"]]
-    second = (f"Weave {name} {sheets.long(r, r.kept['woven'][0])} on the loom ({r.number(r.kept['each_picks'][0])} picks); {hems} {each} about {r.said('finished_length')} by {r.said('finished_width')}.")
+    second = (f"Weave {'each ' if many else ''}{name} {long(r, r.kept['woven'][0])} on the loom ({r.number(r.kept['each_picks'][0])} picks); {hems} {each} about {r.said('finished_length')} by {r.said('finished_width')}.")
     return first, f"{plan} {second}".strip()
 
 
@@ -137,7 +139,7 @@ def warp_to_wind(r):
 
 def to_buy(r):
     """Balls of warp and weft yarn, color by color, each enough at the far end of its range."""
-    return sum(sheets.balls(r).values())
+    return sum(balls(r).values())
 
 
 def hems_to_buy(r):
@@ -226,10 +228,10 @@ CARD = Card(
         Result("spare", LENGTH, "Left of the warp there is", units=("cm", "in"), finest=(1, 0.5), rounding="down"),
         Result("last_lost", PERCENT, "Chance that the last piece is cut short", chance=Chance("spare", below=0.0)),
     ),
-    answer=answer, say=say, notes=sheets.notes, pictures=(sheets.sizes_picture, sheets.warp_picture), tables=(sheets.changes, sheets.along, sheets.yarns, sheets.order),
+    answer=answer, say=say, notes=notes, pictures=(sizes_picture, warp_picture), tables=(changes, along, yarns, order),
     basis=Basis(MODEL, "Each loss is divided out in its own place: shrinkage of the cloth, draw-in of the width in the heddle, take-up of the yarn. Ranges are those of one plan: lengths to weave and ends are settled first."),
     sources=(TRADE_PAGES_WARP, TRADE_PAGE_SHRINKAGE, MAGAZINE_TOWELS, ISO_5077, TRADE_MEMORY, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A warp is cut once.", "Weave and wash a sample first; its shrinkage decides every length here. Buy all of a color from one lot."),),
     carry=(Carry("cloth-picture", "See the cloth", {}), Carry("weft-left", "What does a leftover ball weave?", {}), Carry("make-size", "Size before and after washing", {"length_percent": "length_shrink", "width_percent": "width_shrink"})),
-    papers=(Paper("Loom sheet", "A5", sheets.loom_sheet), Paper("Yarn list and color order", "A6", sheets.yarn_sheet)),
+    papers=(Paper("Loom sheet", "A5", loom_sheet), Paper("Yarn list and color order", "A6", yarn_sheet)),
 )

@@ -22,7 +22,7 @@ def ends_across(title: str, diameter: float, rows: Sequence[tuple[str, float, in
     radius = diameter * scale / 2
     for number, (words, spacing, floats) in enumerate(rows):
         middle = number * PITCH + 46
-        drawing.text(LEFT, middle - 26, words)
+        drawing.text(LEFT, middle - 26, words, size=13)
         step = max(spacing * scale, 2 * radius * 0.999)
         places = [LEFT + radius + place * step for place in range(int((RIGHT - LEFT - 2 * radius) / step + 1e-6) + 1)]
         for x in places:
