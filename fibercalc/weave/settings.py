@@ -38,6 +38,11 @@ class Threading:
         """Ends in a centimeter."""
         return self.per.to_base(self.number) * self.each
 
+    def label(self) -> str:
+        """As short as a table needs it: "two 40/10", "12-dent, 1-2"."""
+        order = f", {'-'.join(str(ends) for ends in self.order)}" if self.order != (1,) else ""
+        return f"{'two ' if self.heddles == 2 else ''}{self.name}{order}"
+
     def words(self, kind: str) -> str:
         """How it is threaded, in words."""
         if kind == RIGID:

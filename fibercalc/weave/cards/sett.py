@@ -1,5 +1,6 @@
 """The sett: how closely to set a yarn for a weave and a use, on which heddle, and how the cloth will be."""
 
+from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.problem import Refused
@@ -51,7 +52,7 @@ def answer(w, by, count, kind, wraps, known_count, weave, use, picks, on, made, 
     weft = picks or sett
     beaten = "picks" if picks else "sett"
     balance = w.step("balance", f"{beaten} / sett", weft / sett, NUMBER, label="Picks for each end")
-    found = {"sett": way.sett, "closest": PER_INCH.to_base(closest), "working": PER_INCH.to_base(working), "diameters": PER_INCH.to_base(diameters), "closeness": closeness, "balance": balance,
+    found = {"count": cotton, "sett": way.sett, "closest": PER_INCH.to_base(closest), "working": PER_INCH.to_base(working), "diameters": PER_INCH.to_base(diameters), "closeness": closeness, "balance": balance,
              "threading": f"{way.name}, {way.words(on)}", "ways": ways, "cotton": cotton if by == PEIRCE or str(kind).startswith("cotton") else None}
     if cotton:
         found |= _cover(w, cotton, sett, weft, beaten, weave)
@@ -88,13 +89,20 @@ def _cover(w, cotton, sett, weft, beaten, weave):
 def say(r):
     way, wanted = r.kept["ways"][0], r.value("working")
     off = way.sett / wanted
-    first = f"Set it at about {r.said('working')}: {r.value('threading')}, gives {r.said('sett')}."
-    if not 1 / FAR <= off <= FAR:
-        first = f"Set it at about {r.said('working')}. Nothing at hand comes near: {r.value('threading')}, gives {r.said('sett')}."
+    what = f"{_a(way.name)} {'heddle' if r.given['on'] == RIGID else 'reed'}, {way.words(r.given['on'])},"
+    gives = f"gives {' ('.join(r.bare('sett', unit.sign) for unit in r.units('sett'))}" + (")" if len(r.units("sett")) > 1 else "")
+    if way.heddles == 2:
+        what, gives = f"Two {way.name} heddles, one end in each hole and slot,", gives.replace("gives", "give")
+    far = "" if 1 / FAR <= off <= FAR else "Nothing at hand comes near: "
+    first = f"Set it at about {r.bare('working')} ends {r.said('working').partition(NO_BREAK)[2]}. {far}{what[0].lower() + what[1:] if far else what} {gives}."
     use = USES[r.given["use"]]
     inside = "as is usual for" if use["low"] <= round(r.value("closeness")) <= use["high"] else "closer than is usual for" if r.value("closeness") > use["high"] else "more open than is usual for"
-    second = f"That is {r.number(r.value('closeness'))} % of the closest that this weave allows, {r.said('closest')}: {inside} {use['label'][0].lower()}{use['label'][1:]}."
+    second = f"That is {r.number(r.value('closeness'))} % of the closest that this weave allows, {r.said('closest')}, {inside} {use['label'][0].lower()}{use['label'][1:]}."
     return first, f"{second} {_balance(r)}"
+
+
+def _a(name):
+    return f"{'An' if name.startswith('8') else 'A'} {name}"
 
 
 def _balance(r):
@@ -113,7 +121,9 @@ def notes(r):
     if r.has("most_picks"):
         share = 100 * r.given["picks"] / PER_INCH.from_base(r.value("most_picks")) if r.given["picks"] else None
         beat = f" Your picks are {r.number(share)} % of that." if share else ""
-        said.append(f"At this sett a plain weave jams at about {r.said('most_picks')}, by Peirce’s geometry.{beat}"
+        touch = r.value("most_picks") >= 0.999 * PER_INCH.to_base(PEIRCE_CONSTANT * r.kept["count"] ** 0.5)
+        said.append(f"The ends stand so far apart that picks can be packed until they touch, at about {r.said('most_picks')}.{beat}" if touch else
+                    f"At this sett a plain weave jams at about {r.said('most_picks')}, by Peirce’s geometry.{beat}"
                     + (" More than nine tenths is hard to beat on a small loom." if share and share > 90 else ""))
     floats = row["longest_float"]
     if isinstance(floats, float) and floats > 1:
@@ -138,7 +148,7 @@ def ways_table(r):
     rows = []
     for way in r.kept["ways"][:6]:
         share = 100 * way.sett / r.value("closest")
-        rows.append((f"{way.name}, {way.words(r.given['on'])}", r.amount(way.sett, PER_LENGTH, "per cm", 3).partition("\u00a0")[0], r.amount(way.sett, PER_LENGTH, "per in", 3).partition("\u00a0")[0],
+        rows.append((way.label(), r.amount(way.sett, PER_LENGTH, "per cm", 3).partition("\u00a0")[0], r.amount(way.sett, PER_LENGTH, "per in", 3).partition("\u00a0")[0],
                      f"{r.number(share)} %", _use_of(share)))
     return Table("At hand, nearest first", ("Threading", "Ends per cm", "Per in", "Of the closest", "Which is usual for"), tuple(rows), "Shares for a use: from memory, unverified.")
 

@@ -13,7 +13,7 @@ from ..ends import ends_for_width, ends_that_fit
 from ..pictures.warp_run import along, changes, lost, warp_picture
 from ..pictures.warp_sheets import loom_sheet, notes, sizes_picture
 from ..pictures.warp_yarn import balls, order, yarn_sheet, yarns
-from ..pictures.written import long, name_of, short
+from ..pictures.written import bare, in_inches, long, name_of, short
 
 WIDTH, ENDS = "width", "ends"
 ONE, REPEATED, ONCE = "one", "repeated", "once"
@@ -115,14 +115,14 @@ def say(r):
     if fit["too_wide"]:
         asked = r.given["width"] if r.given["width"] is not None else size_after(fit["needed"] * (1 - r.given["draw_in"] / 100), r.given["width_shrink"])
         less = asked - 100 * r.value("finished_width")
-        first = (f"{long(r, asked)} is too wide: it needs {long(r, fit['needed'])} in the heddle, and the loom has {long(r, r.given['loom_width'])}. "
+        first = (f"{bare(r, asked)} is too wide: it needs {bare(r, fit['needed'])} in the heddle, and the loom has {bare(r, r.given['loom_width'])}. "
                  f"Make it {short(r, less)} narrower, {long(r, 100 * r.value('finished_width'))}, with {ends} ends.")
         plan = f"So planned, wind them {r.said('warp_sure')} long; buy {buy}."
     else:
         first, plan = f"Wind {ends} ends {r.said('warp_sure')} long, {wide}; buy {buy}.", ""
     if r.has("spare") and r.value("spare") < 0:
         gone = lost(r)
-        first = f"The warp of {r.amount(r.given['limit'], LENGTH, r.units('warp_length')[0].sign)} is too short by {long(r, -100 * r.value('spare'))}: {gone}. " + (first if fit["too_wide"] else f"It takes {r.said('warp_length')}.")
+        first = f"The warp of {r.amount(r.given['limit'], LENGTH, 'yd' if in_inches(r) else 'm', 3)} is too short by {bare(r, -100 * r.value('spare'))}: {gone}. " + (first if fit["too_wide"] else f"It takes {r.said('warp_length')}.")
         plan = "" if not fit["too_wide"] else f"So planned, buy {buy}."
     name = name_of(r.given["pieces"][0])
     many = r.given["pieces"][0].many > 1

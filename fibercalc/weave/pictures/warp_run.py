@@ -93,7 +93,7 @@ def along(r):
             done += row.many
             rows.append((name_of(row) if row.many == 1 else f"{name_of(row)}, {row.many} times", *to_weave(r, at), meters(r, used_at[done - 1] / 100)))
     rows.append(("Whole warp", "–", r.number(r.value("weft_picks")), "–", meters(r, r.value("warp_length"))))
-    return Table("Along the warp", ("Piece", "Weave", "Picks", "Weft", "Warp used by its end"), tuple(rows), "If the warp turns out short, the piece whose end lies beyond it is lost first.")
+    return Table("Along the warp", ("Piece", "Weave", "Picks", "Weft", "Warp used"), tuple(rows), "Warp used is up to the end of that piece: if the warp turns out short, the first piece whose end lies beyond it is lost.")
 
 
 def weft_of(r, at: int) -> str:
@@ -117,6 +117,5 @@ def warp_picture(r):
     for number, each in enumerate(warp_each(r), 1):
         parts += [gap, ("piece", each / 100, str(number))]
     parts += [gap, ("waste", given["waste"] / 100, "")]
-    unit = "yd" if r.settings.system == "us" else "m"
-    said = f"{len(order)} {'piece' if len(order) == 1 else 'pieces'} along a warp of {r.text('warp_length', unit)}, then {short(r, given['waste'])} of loom waste" + (f"; there are {meters(r, given['limit'])}" if given["limit"] is not None else "") + "."
+    said = f"{len(order)} {'piece' if len(order) == 1 else 'pieces'} along a warp of {meters(r, r.value('warp_length'))}, then {short(r, given['waste'])} of loom waste" + (f"; there are {meters(r, given['limit'])}" if given["limit"] is not None else "") + "."
     return warp_from_end_to_end("The warp, end to end", parts, given["limit"], lambda m: meters(r, m), said)

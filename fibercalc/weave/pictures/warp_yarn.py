@@ -3,7 +3,7 @@
 from math import ceil
 
 from ...core.answer import Table
-from ...core.units import LENGTH
+from ...core.units import METERS_PER_YARD
 from ..ends import ends_by_color
 
 
@@ -75,11 +75,15 @@ def yarns(r):
     buy, rows = balls(r), []
     for color, use, warp, weft, count, high in _by_color(r):
         grams = warp * r.value("warp_weight") / r.value("warp_yarn") + (weft * r.value("weft_weight") / r.value("weft_yarn") if weft else 0.0)
-        rows.append((color, use, r.amount(warp + weft, LENGTH, "m", 4), r.amount(warp + weft, LENGTH, "yd", 4), f"{r.number(grams)} g", _balls_words(r, count, high), str(buy[color, use])))
+        rows.append((color, use, str(buy[color, use]), _balls_words(r, count, high), _up(r, warp + weft, "m"), _up(r, (warp + weft) / METERS_PER_YARD, "yd"), _up(r, grams, "g")))
     if r.has("hem_thread"):
-        rows.append(("Finer yarn", "hems", r.text("hem_thread", "m"), r.text("hem_thread", "yd"), r.text("hem_weight", "g"), _balls_words(r, r.value("hem_balls"), r.high("hem_balls")),
-                     str(int(r.value("hem_buy")))))
-    return Table("Yarn by color", ("Color", "For", "Meters", "Yards", "Weight", "Balls", "Buy"), tuple(rows))
+        rows.append(("Finer yarn", "hems", str(int(r.value("hem_buy"))), _balls_words(r, r.value("hem_balls"), r.high("hem_balls")), r.text("hem_thread", "m"), r.text("hem_thread", "yd"), r.text("hem_weight", "g")))
+    return Table("Yarn by color", ("Color", "For", "Buy", "In balls", "Meters", "Yards", "Weight"), tuple(rows))
+
+
+def _up(r, amount: float, sign: str) -> str:
+    """What must be bought, in whole units upward."""
+    return f"{r.number(ceil(amount - 1e-9))} {sign}"
 
 
 def _balls_words(r, count: float, high: float) -> str:
@@ -103,5 +107,5 @@ def order(r):
 def yarn_sheet(r):
     """What to lay out before the warp is wound."""
     table = yarns(r)
-    short = Table("Yarn by color", ("Color", "For", "Meters", "Weight", "Balls", "Here"), tuple((row[0], row[1], row[2], row[4], row[6], "☐") for row in table.rows))
+    short = Table("Yarn by color", ("Color", "For", "Meters", "Weight", "Balls", "Here"), tuple((row[0], row[1], row[4], row[6], row[2], "☐") for row in table.rows))
     return (short, order(r)) if order(r) else (short,)
