@@ -233,5 +233,5 @@ CARD = Card(
     sources=(TRADE_PAGES_WARP, TRADE_PAGE_SHRINKAGE, MAGAZINE_TOWELS, ISO_5077, TRADE_MEMORY, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A warp is cut once.", "Weave and wash a sample first; its shrinkage decides every length here. Buy all of a color from one lot."),),
     carry=(Carry("cloth-picture", "See the cloth", {}), Carry("weft-left", "What does a leftover ball weave?", {}), Carry("make-size", "Size before and after washing", {"length_percent": "length_shrink", "width_percent": "width_shrink"})),
-    papers=(Paper("Loom sheet", "A5", loom_sheet), Paper("Yarn list and color order", "A6", yarn_sheet)),
+    papers=(Paper("Loom sheet", "A5", loom_sheet), Paper("Yarn list and color order", "A5", yarn_sheet)),
 )

@@ -33,12 +33,13 @@ def chain_of_sizes(title: str, groups: Sequence[tuple[str, Sequence[tuple[str, f
     return drawing.picture(title, "; ".join(said) + ".")
 
 
-def warp_from_end_to_end(title: str, parts: Sequence[tuple[str, float, str]], limit: float | None, write, said: str) -> Picture:
+def warp_from_end_to_end(title: str, parts: Sequence[tuple[str, float, str]], limit: float | None, unit: tuple[str, float], write, said: str) -> Picture:
     """The warp as one strip: sample, dividers, pieces with their numbers, and the loom waste hatched at its end.
 
     title  of the picture
     parts  (kind, warp in meters, number to write) in the order of weaving; kinds are sample, divider, piece, fringe and waste
     limit  warp that there is, m, or None
+    unit   sign and meters of the unit of the ticks
     write  a length in meters as it is to be read
     said   words for those who cannot see it
     """
@@ -61,12 +62,13 @@ def warp_from_end_to_end(title: str, parts: Sequence[tuple[str, float, str]], li
     for left, right, number in ends if room else (ends[0], ends[-1]):
         drawing.text((left + right) / 2, STRIP + HIGH / 2 + 5, number, anchor="middle", bold=True, halo=not room)
     drawing.line(LEFT, STRIP + HIGH + 6, scale(whole), STRIP + HIGH + 6, stroke=SOFT)
-    ticks = nice_ticks(0.0, whole, 6)
-    for tick in ticks:
-        drawing.line(scale(tick), STRIP + HIGH + 3, scale(tick), STRIP + HIGH + 9, stroke=SOFT)
-        drawing.text(scale(tick), STRIP + HIGH + 24, f"{tick:g}", anchor="middle", size=13, fill=SOFT)
+    sign, meters = unit
+    for tick in nice_ticks(0.0, whole / meters, 6):
+        x = scale(tick * meters)
+        drawing.line(x, STRIP + HIGH + 3, x, STRIP + HIGH + 9, stroke=SOFT)
+        drawing.text(x, STRIP + HIGH + 24, f"{tick:g}" + (f" {sign}" if tick else ""), anchor="middle", size=13, fill=SOFT)
     drawing.text(LEFT, STRIP + HIGH + 46, f"{write(whole)} in all", size=13, bold=True)
-    drawing.text(RIGHT, STRIP + HIGH + 46, "meters; hatched: loom waste, both ends", anchor="end", size=13, fill=SOFT)
+    drawing.text(RIGHT, STRIP + HIGH + 46, "hatched: loom waste, both ends", anchor="end", size=13, fill=SOFT)
     if limit is None:
         drawing.text(LEFT, 18, "woven from this end", size=13, fill=SOFT)
     else:

@@ -6,11 +6,12 @@ All take the card's outcome, r. Lengths are in centimeters here, as the plan has
 from math import ceil
 
 from ...core.answer import Table
+from ...core.units import METERS_PER_YARD
 from ...wash.shrink import size_after
 from ..chain import warp_for_woven, width_off_loom, woven_from_warp
 from ..run import reached, whole_pieces
 from .sizes import warp_from_end_to_end
-from .written import meters, name_of, short
+from .written import in_inches, meters, name_of, short
 
 ALONE = 14  # so many pieces are listed one by one
 
@@ -118,4 +119,4 @@ def warp_picture(r):
         parts += [gap, ("piece", each / 100, str(number))]
     parts += [gap, ("waste", given["waste"] / 100, "")]
     said = f"{len(order)} {'piece' if len(order) == 1 else 'pieces'} along a warp of {meters(r, r.value('warp_length'))}, then {short(r, given['waste'])} of loom waste" + (f"; there are {meters(r, given['limit'])}" if given["limit"] is not None else "") + "."
-    return warp_from_end_to_end("The warp, end to end", parts, given["limit"], lambda m: meters(r, m), said)
+    return warp_from_end_to_end("The warp, end to end", parts, given["limit"], ("yd", METERS_PER_YARD) if in_inches(r) else ("m", 1.0), lambda m: meters(r, m), said)

@@ -9,6 +9,8 @@ from .warp_run import ALONE, pieces_in_order, to_weave, weft_of
 from .warp_yarn import stripes_of
 from .written import long, name_of, short
 
+ROOM = 8  # so many pieces leave room on the sheet for what is written down
+
 
 def notes(r) -> list[str]:
     """What to know beside the numbers."""
@@ -57,9 +59,11 @@ def loom_sheet(r):
         rows += [(name, *to_weave(r, at), "☐") for name, at in listed]
     else:
         rows += [(f"{name_of(row)}, {row.many} times", *to_weave(r, at), "☐") for at, row in enumerate(given["pieces"])]
-    return (Table("On the loom", ("What", "How much"), tuple(head)), Table("To weave", ("Piece", "Length on the loom", "Picks", "Weft", "Done"), tuple(rows)),
-            Table(f"The chain of sizes: {name_of(given['pieces'][0])}", ("Size", "Length", "Width"), tuple(_chain_rows(r))),
-            Table("As it came out", ("What", "Written down"), tuple((words, "") for words in ("Width on the loom", "Picks counted in 5 cm", "Washed: length, width"))))
+    made = (Table("On the loom", ("What", "How much"), tuple(head)), Table("To weave", ("Piece", "Length on the loom", "Picks", "Weft", "Done"), tuple(rows)),
+            Table(f"The chain of sizes: {name_of(given['pieces'][0])}", ("Size", "Length", "Width"), tuple(_chain_rows(r))))
+    if len(rows) > ROOM:
+        return made
+    return *made, Table("As it came out", ("What", "Written down"), tuple((words, "") for words in ("Width on the loom", "Picks counted in 5 cm", "Washed: length, width")))
 
 
 def _chain_rows(r):

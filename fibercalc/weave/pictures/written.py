@@ -1,5 +1,7 @@
 """Lengths of a planned warp as they are written: in the user's units, centimeters in. r is the card's outcome."""
 
+from ...core.units import METERS_PER_YARD
+
 
 def in_inches(r) -> bool:
     """Whether this person's lengths are inches: by the setting, else by the unit typed for the first piece."""
@@ -27,7 +29,7 @@ def short(r, cm: float) -> str:
 
 def meters(r, m: float) -> str:
     """A length of warp, given in meters: "4.90 m"."""
-    return f"{r.number(m / 0.9144, 2)} yd" if in_inches(r) else f"{r.number(m, 2)} m"
+    return f"{r.number(m / METERS_PER_YARD, 2)} yd" if in_inches(r) else f"{r.number(m, 2)} m"
 
 
 def _tenths(r, number: float) -> str:
