@@ -11,6 +11,7 @@ from fibercalc.core.problem import BadInputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
+from fibercalc.site.sheet import paper
 from fibercalc.weave.run import reached, whole_pieces
 
 PLAN = find_card("warp-plan")
@@ -188,3 +189,10 @@ def test_the_card_s_whole_chain_inverts(length, width, shrink, draw_in, take_up)
                                                                                  "draw_in": f"{draw_in:.6f} %", "take_up": f"{take_up:.6f} %", "loom_width": "400 cm"}).outcome
     assert 100 * found.value("finished_length") == pytest.approx(length, rel=1e-5)
     assert width - 1e-4 <= 100 * found.value("finished_width") <= width + 0.51  # two ends at 4 a centimeter
+
+
+def test_a_long_link_does_not_fill_the_paper():
+    """Eight rows make an address that nobody types: the paper then bears the page's own."""
+    page = "https://example.org/weave/warp-plan/"
+    long, short = (str(paper(work_card(PLAN, EIGHT), 0, page + query)) for query in ("?v=1&" + "a1a=Cloth&" * 40, "?v=1&c=7in"))
+    assert page in long and "a1a" not in long and "c=7in" in short
