@@ -2,7 +2,7 @@
 
 from ...core.answer import Table
 from ...core.units import PER_LENGTH
-from ...wash.shrink import size_after
+from ...wash.shrink import size_after, size_before
 from ..chain import warp_for_woven, width_off_loom
 from .sizes import chain_of_sizes
 from .warp_run import ALONE, pieces_in_order, to_weave, weft_of
@@ -52,18 +52,26 @@ def loom_sheet(r):
     given = r.given
     head = [("Ends", r.number(r.value("ends")) + (f", {given['edge_ends']} of them doubled at the edges" if given["edge_ends"] else "")), ("Heddle", f"{r.amount(given['sett'], PER_LENGTH, 'per cm', 4)} ({r.amount(given['sett'], PER_LENGTH, 'per in', 4)})"),
             ("Width in the heddle", r.both("heddle_width")), ("Warp to wind", r.both("warp_sure")), ("Picks", f"{r.amount(given['picks'], PER_LENGTH, 'per cm', 4)} ({r.amount(given['picks'], PER_LENGTH, 'per in', 4)})"),
-            ("Divider", long(r, given["divider"])), ("Colors of the warp", _order_words(r))]
+            ("Divider", long(r, given["divider"])), *_hem_line(r), ("Colors of the warp", _order_words(r))]
     rows = [("Sample", short(r, given["sample"]), r.number(r.kept["sample_picks"]), weft_of(r, 0), "☐")] if given["sample"] else []
     listed = pieces_in_order(r)
     if len(listed) <= ALONE:
         rows += [(name, *to_weave(r, at), "☐") for name, at in listed]
     else:
         rows += [(f"{name_of(row)}, {row.many} times", *to_weave(r, at), "☐") for at, row in enumerate(given["pieces"])]
-    made = (Table("On the loom", ("What", "How much"), tuple(head)), Table("To weave", ("Piece", "Length on the loom", "Picks", "Weft", "Done"), tuple(rows)),
+    made = (Table("On the loom", ("What", "How much"), tuple(head)), Table("To weave", ("Piece", "Length on the loom", "Picks: hem, cloth, hem" if "in_hem" in r.kept else "Picks", "Weft", "Done"), tuple(rows)),
             Table(f"The chain of sizes: {name_of(given['pieces'][0])}", ("Size", "Length", "Width"), tuple(_chain_rows(r))))
     if len(rows) > ROOM:
         return made
     return *made, Table("As it came out", ("What", "Written down"), tuple((words, "") for words in ("Width on the loom", "Picks counted in 5 cm", "Washed: length, width")))
+
+
+def _hem_line(r) -> list[tuple[str, str]]:
+    """How deep a hem is on the loom, where there is one: the mark to fold by."""
+    if not r.given["hem"]:
+        return []
+    finer = f", {r.kept['in_hem']} picks of the finer yarn" if "in_hem" in r.kept else ""
+    return [("Hem, at each end", long(r, size_before(r.given["hem"], r.given["length_shrink"])) + finer)]
 
 
 def _chain_rows(r):
