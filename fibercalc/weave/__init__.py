@@ -1,1 +1,1 @@
-"""Weave: setts, warp plans, cloth in pictures, weft left over, and the time it all takes."""
+"""Weaving on a small loom: setts, a whole run of pieces planned on one warp, the cloth seen before it is threaded."""

@@ -1,77 +1,21 @@
-"""Chart of the weaves: each draw-down with its longest floats framed, how it is woven, and how far its threads float."""
+"""Chart of weaves: crossings, floats, how closely each is set beside plain weave, and where it stands on a rigid heddle."""
 
-from ...core.answer import Picture, Table
+from ...core.answer import Table
 from ...core.marks import MARKS, meaning
-from ...core.picture import Drawing
-from ..draft.floats import floats_of
-from ..draft.loom_words import stick_words
-from ..draft.repeat import rows_of
-from ..draft.sheds import lifts_of
-from ..draft.structures import ALL, Structure
-from ..pictures.drawdown import said, weave
-
-CELLS, CELL = 12, 8.0
-ACROSS, TALL, IN_A_ROW = 118, 134, 3
-MANY = 10  # repeats each way: enough that a float over the edge of a repeat is counted whole
+from ...core.number import write_number
+from ...core.table import status_of
+from ..setting import average_float, interlacings, maximum_sett, sett_in_another_weave
 
 
-def structures() -> list:
-    """Every weave of the book as a picture, then its sheds and floats.
+def structures() -> list[Table]:
+    """Weaves by their repeat, and how to weave them on a rigid heddle.
 
-    Source: definition of each weave and common practice; the waffle on four shafts is from memory.
+    Source: arithmetic for what is counted in a repeat; the trade (trade-memory, common-practice) for the textured ones and the rigid heddle.
     """
-    one = [each for each in ALL if not lifts_of(each.repeat).by_hand]
-    more = [each for each in ALL if lifts_of(each.repeat).by_hand]
-    return [
-        _panels("What one rigid heddle and its stick weave", one), _panels("What asks for more heddles, for shafts, or for picking up by hand", more),
-        Table("Sheds of the weaves of one heddle, pick by pick", ("Weave", "Ends × picks", "Sheds, over and over", "The stick, slots from the left"),
-              tuple((each.label + MARKS[each.status], _size(each), ", ".join(said(each.repeat)), _stick(each)) for each in one),
-              "“On edge”: heddle at rest, the stick turned on edge behind it. “Up + stick flat”: heddle up, the stick flat behind it. Else the stick lies back. End 1, at the left, stands in a slot. " + meaning("practice"),
-              ("common-practice",)),
-        Table("Longest floats, in threads passed over", ("Weave", "Warp: face, back", "Weft: face, back", "Warp on the face", "What is seen"),
-              tuple((each.label + MARKS[each.status], *_floats(each), f"{100 * _face(each):.0f} %", each.said) for each in ALL),
-              "Counted here in the draw-down, inside the cloth. " + meaning("memory", "practice"), ("common-practice", "trade-memory", "arithmetic")),
-    ]
-
-
-def structure_picture(key: str) -> Picture:
-    """One weave alone, as on the chart.
-
-    key  of draft.structures.ALL
-    Raises KeyError when there is none.
-    """
-    found = next((each for each in ALL if each.key == key), None)
-    if found is None:
-        raise KeyError(key)
-    return _panels(found.label, [found])
-
-
-def _size(each: Structure) -> str:
-    return f"{len(each.repeat[0])} × {len(each.repeat)}"
-
-
-def _stick(each: Structure) -> str:
-    settings = lifts_of(each.repeat).settings
-    return "; ".join((f"{number}: " if len(settings) > 1 else "") + stick_words(setting) for number, setting in enumerate(settings, 1)) or "–"
-
-
-def _floats(each: Structure) -> tuple[str, str]:
-    floats = floats_of(rows_of(each.repeat, MANY * len(each.repeat[0]), MANY * len(each.repeat)))
-    return f"{floats.warp_face}, {floats.warp_back}", f"{floats.weft_face}, {floats.weft_back}"
-
-
-def _face(each: Structure) -> float:
-    face = "".join(each.repeat)
-    return face.count("1") / len(face)
-
-
-def _panels(title: str, shown: list[Structure]) -> Picture:
-    drawing = Drawing(TALL * -(-len(shown) // IN_A_ROW))
-    words = []
-    for place, each in enumerate(shown):
-        left, top = 6 + ACROSS * (place % IN_A_ROW), TALL * (place // IN_A_ROW)
-        drawing.text(left, top + 16, each.label, size=13)
-        weave(drawing, each.repeat, left, top + 24 + CELLS * CELL, CELLS, CELLS, CELL, CELL)
-        warp, weft = _floats(each)
-        words.append(f"{each.label}, {len(each.repeat[0])} ends by {len(each.repeat)} picks, longest floats face and back: warp {warp}, weft {weft}")
-    return drawing.picture(title, "Black is warp on top, first pick at the bottom. " + "; ".join(words) + ".")
+    table = interlacings()
+    counted = tuple((row["label"] + MARKS[status_of(row, "ends")], f"{row['ends']:g} / {row['crossings']:g}", f"{row['longest_float']:g}" if isinstance(row["longest_float"], float) else "count it",
+                     write_number(average_float(row["ends"], row["crossings"]), 2), f"{maximum_sett(1.0, row['ends'], row['crossings']):.3f}", f"{sett_in_another_weave(1.0, 2, 2, row['ends'], row['crossings']):.2f}") for row in table.rows)
+    woven = tuple((row["label"], row["heddle"] + MARKS["practice"], row["note"]) for row in table.rows)
+    return [Table("Weaves by their repeat", ("Weave", "Ends / crossings", "Longest float", "Mean float", "Closest sett, of the diameters", "Times plain weave"), counted,
+                  table.note + " " + meaning("memory", "computed", "practice"), ("arithmetic", "trade-pages-sett", "trade-pages-waffle", "trade-memory", "common-practice")),
+            Table("On a rigid heddle", ("Weave", "How", "What it is like"), woven, meaning("practice"), ("common-practice",))]
