@@ -13,6 +13,7 @@ from ..draft.sheds import lifts_of, read_sheds, repeat_of_sheds
 from ..draft.structures import ALL, OWN, structure
 from ..pictures.cloth import pieces_picture, threads_picture
 from ..pictures.drawdown import drawdown_picture
+from ..pictures.onward import cloth_changes, cloth_count, cloth_picks, cloth_stick_share
 from ..pictures.run import MIRROR, cloths_of, color_rows, list_rows, run_rows, yarns_of
 
 REPEAT, LOOM, WASHED = "repeat", "loom", "washed"
@@ -216,5 +217,6 @@ CARD = Card(
                        "in its own place. Colors on a screen are an estimate."),
     sources=(COMMON_PRACTICE, ARITHMETIC, ISO_5077, TRADE_MEMORY),
     cautions=(Caution("A picture is no sample.", "Floats gather the cloth as it is washed: waffle takes far more than plain weave. Weave, wash and measure a hand’s width before the run."),),
-    carry=(Carry("weft-left", "What does the rest of a ball weave?", {"beat": "beat", "hem": "hem"}), Carry("weave-pace", "How long will it take?", {"ends": "ends"})),
+    carry=(Carry("weft-left", "What does the rest of a ball weave?", {"beat": "beat", "hem": "hem", "shrink": "shrink_length", "pieces": cloth_count, "piece_picks": cloth_picks}),
+           Carry("weave-pace", "How long will it take?", {"ends": "ends", "pieces": cloth_count, "piece_picks": cloth_picks, "stick_share": cloth_stick_share, "changes": cloth_changes})),
 )
