@@ -113,9 +113,9 @@ def test_counts_in_the_picture_are_those_of_the_scenario():
 def test_a_float_as_long_as_the_limit_is_within_it():
     """By hand: warp floats over 3 picks at 4 per cm span exactly 1 cm."""
     texts = {f"pieces.{number}.{name}": text for number in (1,) for name, text in (("name", "One"), ("structure", "weft-floats"), ("picks", "100"), ("weft", "A"))}
-    say = work_card(CARD, texts | {"beat": "4 per cm", "sett": "6 per cm"}).sentences()[0].replace("\u00a0", " ")
+    say = work_card(CARD, texts | {"beat": "4 per cm", "sett": "6 per cm"}).sentences()[1].replace("\u00a0", " ")
     assert "within your 1 cm" in say and "3 picks of warp in One, on the back" in say
-    assert "longer than" in work_card(CARD, texts | {"beat": "3.9 per cm", "sett": "6 per cm"}).sentences()[0]
+    assert "longer than" in work_card(CARD, texts | {"beat": "3.9 per cm", "sett": "6 per cm"}).sentences()[1]
 
 
 def test_a_weave_of_ones_own_is_woven_and_counted():

@@ -73,13 +73,11 @@ def _worst(floats, name, drawn_in, beat):
 
 
 def say(r):
+    piece, way = r.given["pieces"][r.given["look"] - 1], r.value("way")
+    first = f"{piece.name} is about {r.text('width_washed', 'cm')} wide and {r.text('length_washed', 'cm')} long once washed; {way[0].lower()}{way[1:]}."
     flag = r.amount(r.given["flag"] / 100, LENGTH, "cm")
     over = r.value("float_loom") > r.given["flag"] / 100
-    first = (f"Longest float: {r.value('where')}: about {r.text('float_loom')} on the loom, {r.text('float_washed')} once washed; "
-             f"{'longer than' if over else 'within'} your {flag}.")
-    piece = r.given["pieces"][r.given["look"] - 1]
-    width, length = r.text("width_washed", "cm"), r.text("length_washed", "cm")
-    return first, f"{piece.name} is about {width} wide and {length} long once washed; {r.value('way')[0].lower()}{r.value('way')[1:]}."
+    return first, f"Longest float: {r.value('where')}, about {r.text('float_loom')} on the loom, {'longer than' if over else 'within'} your {flag}."
 
 
 def notes(r):
