@@ -74,8 +74,8 @@ def _worst(floats, name, drawn_in, beat):
 
 def say(r):
     piece, way = r.given["pieces"][r.given["look"] - 1], r.value("way")
-    first = f"{piece.name} is about {r.text('width_washed', 'cm')} wide and {r.text('length_washed', 'cm')} long once washed; {way[0].lower()}{way[1:]}."
-    flag = r.amount(r.given["flag"] / 100, LENGTH, "cm")
+    first = f"{piece.name} is about {r.text('width_washed')} wide and {r.text('length_washed')} long once washed; {way[0].lower()}{way[1:]}."
+    flag = r.amount(r.given["flag"] / 100, LENGTH, _unit(r), 3)
     over = r.value("float_loom") > r.given["flag"] / 100
     return first, f"Longest float: {r.value('where')}, about {r.text('float_loom')} on the loom, {'longer than' if over else 'within'} your {flag}."
 
@@ -98,14 +98,19 @@ def notes(r):
     return said
 
 
+def _unit(r):
+    """Centimeters, or inches for those who work in them."""
+    return r.units("float_loom")[0].sign
+
+
 def whole(r):
-    return pieces_picture(cloths_of(r.given, r.kept["repeats"], r.kept["shrinks"]), yarns_of(r.given), r.given["look"] - 1)
+    return pieces_picture(cloths_of(r.given, r.kept["repeats"], r.kept["shrinks"]), yarns_of(r.given), r.given["look"] - 1, _unit(r))
 
 
 def thread_by_thread(r):
     cloth = cloths_of(r.given, r.kept["repeats"], r.kept["shrinks"])[r.given["look"] - 1]
     size, state = (cloth.washed, "washed") if r.given["state"] == WASHED else (cloth.loom, "on the loom")
-    return threads_picture(cloth, yarns_of(r.given), size, f"{state}: {r.number(size[0], 1)} × {r.number(size[1], 1)} cm")
+    return threads_picture(cloth, yarns_of(r.given), size, f"{state}: {' × '.join(r.number(LENGTH.unit(_unit(r)).from_base(side / 100), 1) for side in size)} {_unit(r)}")
 
 
 def _looked(r):
@@ -136,7 +141,7 @@ def every_piece(r):
         floats, _ = floats_of_piece(repeat, piece.picks, r.given["hem"], r.given["ends"])
         longest = max(float_span(floats.warp, r.given["beat"]), float_span(max(floats.weft, floats.edge), drawn_in))
         rows.append((f"{number} {piece.name}", f"{floats.warp_face}, {floats.warp_back}", f"{floats.weft_face}, {floats.weft_back}", str(floats.edge) if floats.edge else "–",
-                     r.amount(longest / 100, LENGTH, "cm", 2) + (" ▲" if longest > flag else "")))
+                     r.amount(longest / 100, LENGTH, _unit(r), 2) + (" ▲" if longest > flag else "")))
     return Table("Longest floats, threads on face and back", ("Piece", "Warp", "Weft", "Edge", "Longest"), tuple(rows),
                  "Edge: where the weft turns without catching the outermost end. Longest: on the loom; ▲ longer than your limit.")
 
