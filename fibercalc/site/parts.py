@@ -4,6 +4,7 @@
 import re
 
 from ..core.answer import Picture, Table
+from ..core.card import TEXT
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
 from ..core.registry import find_card
@@ -141,13 +142,15 @@ def carry(worked: Worked) -> Markup:
 
 
 def _carried(worked: Worked, name: str, into) -> str:
-    """A result or input of this card as canonical text for an input of the next; a 95 % range becomes the uniform it would come from."""
+    """A result or input of this card as canonical text for an input of the next; a 95 % range becomes the uniform it would come from. Words that do not fit are not cut: they stay behind."""
     outcome = worked.outcome
     if name in outcome.found and isinstance(outcome.value(name), (int, float)):
         unit = into.choices[0]
         value, low, high = (unit.from_base(v) for v in (outcome.value(name), outcome.low(name), outcome.high(name)))
         half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width
         return f"{value:.6g}{f'~{half:.3g}' if half else ''}{unit.sign.replace(' ', '')}"
+    if name in outcome.found and into.kind == TEXT:
+        return outcome.text(name) if len(outcome.text(name)) <= into.longest else ""
     reading = worked.given.readings.get(name)
     return reading.text if reading is not None and reading.asked else ""
 
