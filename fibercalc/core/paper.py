@@ -1,4 +1,4 @@
-"""Exact papers that a card prints beside its page: a recipe card to pin up, a batch sheet to fill in."""
+"""What a card prints beside its page, in exact sizes: papers to pin up or fill in, and labels."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -22,3 +22,15 @@ class Paper:
     def __post_init__(self):
         if self.size not in SIZES:
             raise ValueError(f"paper {self.title}: {self.size} is not {' or '.join(SIZES)}")
+
+
+@dataclass(frozen=True, eq=False)
+class Labels:
+    """Exact labels, alone or many on a sheet.
+
+    title   what they are called on their button
+    sheets  from the outcome, the labels laid out and how they are put on paper (core.label.Sheets)
+    """
+
+    title: str
+    sheets: Callable

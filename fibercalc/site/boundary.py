@@ -5,6 +5,8 @@ import json
 from .. import __version__
 from ..core.card import Card, Input, Rows
 from ..core.link import query_of, read_query
+from ..core.onward import LONGEST_TRAIL
+from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.entry import read_one
 from ..core.reading import Given, read_inputs
@@ -61,14 +63,21 @@ def _given(request: dict, card: Card, settings: Settings) -> Given:
     return read_inputs(card, texts, settings, units, exact)
 
 
-def _state(given: Given, settings: Settings) -> dict:
+def _trail(request: dict) -> tuple[tuple[str, str], ...]:
+    """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
+    trail = request.get("trail")
+    steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
+    return tuple((str(step.get("card", ""))[:40], str(step.get("query", ""))) for step in steps if isinstance(step, dict))
+
+
+def _state(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()) -> dict:
     """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
     problems = list(given.problems)
     made, query, say = {}, None, ""
     if not problems:
         try:
             worked = work_given(given, settings)
-            made, say = parts.slots(worked), " ".join(worked.sentences())
+            made, say = parts.slots(worked, trail), " ".join(worked.sentences())
             query = query_of(given)
         except BadInputs as error:
             problems = error.problems
@@ -90,7 +99,7 @@ def _shown(given: Given) -> list[str]:
 
 def _work(request: dict) -> dict:
     settings = _settings(request)
-    return _state(_given(request, _card(request["card"]), settings), settings)
+    return _state(_given(request, _card(request["card"]), settings), settings, _trail(request))
 
 
 def _open(request: dict) -> dict:
@@ -98,7 +107,7 @@ def _open(request: dict) -> dict:
     texts, counts, notes = read_query(card, str(request.get("query", "")))
     given = read_inputs(card, texts, settings, exact=texts)
     exact = {name: reading.text for name, reading in given.readings.items() if name in texts and reading.amount is not None}
-    return _state(given, settings) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
+    return _state(given, settings, _trail(request)) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
 
 
 def _convert(request: dict) -> dict:
@@ -134,7 +143,14 @@ def _sheet(request: dict) -> dict:
     given = _given(request, _card(request["card"]), settings)
     try:
         worked, address = work_given(given, settings), str(request.get("address", ""))
-        return {"html": sheet(worked, address) if request.get("paper") is None else paper(worked, int(request["paper"]), address)}
+        if request.get("paper") is None:
+            return {"html": sheet(worked, address), "kind": "alone"}
+        number = int(request["paper"])
+        if isinstance(worked.card.papers[number], Labels):
+            from .label_paper import labels_paper  # only a card with labels draws any
+
+            return labels_paper(worked, number, str(request.get("here", "")))
+        return {"html": paper(worked, number, address), "kind": "paper"}
     except BadInputs as error:
         return {"html": "", "refused": " ".join(problem.text for problem in error.problems)}
 
@@ -200,6 +216,15 @@ def _base_link(request: dict) -> dict:
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
 
+def _stand(request: dict) -> dict:
+    from . import stand
+
+    settings = _settings(request)
+    given = _given(request, LINK, settings)
+    state = _state(given, settings)
+    return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
+
+
 def _counter(request: dict) -> dict:
     from . import link_maker
 
@@ -214,4 +239,4 @@ def _counter_code(request: dict) -> dict:
 
 ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
            "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
-           "yardage": _yardage, "base-link": _base_link, "counter": _counter, "counter-code": _counter_code}
+           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code}

@@ -4,6 +4,7 @@ import re
 
 import pytest
 
+from fibercalc.core.paper import Paper
 from fibercalc.core.registry import all_cards, find_card
 from fibercalc.site.parts import cited
 
@@ -62,7 +63,7 @@ def live(request, desk, server):
         desk.evaluate("""(address) => document.querySelector("article").append(Object.assign(document.createElement("a"), { href: address, id: "onward", textContent: "on" }))""", address)
         desk.locator("#onward").click()
         desk.wait_for_url(address)
-        until_live(desk)
+        until_live(desk, card=request.param)
     yield desk, request.param, enter_two(desk)
 
 
@@ -191,7 +192,7 @@ def test_a_long_table_repeats_its_head_and_breaks_between_rows(browser, server, 
     assert all("Head" in leaves[number] for number in used)
 
 
-PAPERED = [(card, number) for card in all_cards() for number in range(len(card.papers))]
+PAPERED = [(card, number) for card in all_cards() for number, paper in enumerate(card.papers) if isinstance(paper, Paper)]  # labels: test_labels.py
 MILLIMETERS = {"A6": (105, 148), "A5": (148, 210), "A4": (210, 297)}
 
 

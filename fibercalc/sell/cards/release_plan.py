@@ -7,9 +7,10 @@ from ...core.units import COUNT, MASS, MONEY, PERCENT, TIME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TEXTILE_PAGES_RECIPE
 from ..pictures.flow import flow_picture
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
+from ..notation import read_held, read_recipe
 from ..plans.release import colors_table, loads_table, money_table, order_table, packing_table, plan_sheet, what_if_table
 
-COLORS_IN_KIT, DYES, MOST_SAID = 4, 4, 4
+MOST_SAID = 4  # shortages in the answer's sentence
 
 
 def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_share, acid_on_hand, energy, minutes, wage, scale, days_free):
@@ -37,9 +38,10 @@ def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_
         short_base += max(bill.bases[base.name] - base.on_hand, 0)
     loads = w.searched("loads", bill.loads, ("loads * load >= skeins",), "skeins / load", label="Loads: no two colors in a pot, no kit parted")
     days = w.step("dye_days", "max(ceil(loads / a_day), ceil(skeins * drying / 1440 / rail))", bill.dye_days, COUNT, label="Dye days, by pots or by the rail")
-    mass = w.step("yarn", " + ".join(f"{need.mass / _mass(need, made_bases)!r} * bases[{_place(need, made_bases)}].mass" for need in bill.colors), bill.mass, MASS, label="Yarn dyed")
+    dyed = {at: _dyed_formula(at, need, made_bases) for at, need in _numbered(bill, made_colors)}
+    mass = w.step("yarn", " + ".join(dyed.values()), bill.mass, MASS, label="Yarn dyed")
     dye = sum(bill.dyes.values())
-    w.step("dye", " + ".join(f"{need.mass / _mass(need, made_bases)!r} * bases[{_place(need, made_bases)}].mass * {sum(depth for _, depth in need.colorway.recipe)!r} / 100" for need in bill.colors), dye, MASS, label="Dye in all")
+    w.step("dye", " + ".join(f"{dyed[at]} * {round(sum(depth for _, depth in need.colorway.recipe), 9)!r} / 100" for at, need in _numbered(bill, made_colors)), dye, MASS, label="Dye in all")
     acid = w.step("acid", "yarn * acid_share / 100", mass * acid_share / 100, MASS, label="Acid, pure")
     price_of = {row.dye.lower(): row.price / 100 for row in jars}
     costs = {"base": sum(need.skeins * _base(need, made_bases).pack_price / _base(need, made_bases).pack for need in bill.colors), "dye": sum(grams * price_of.get(name.lower(), 0.0) for name, grams in bill.dyes.items()),
@@ -68,12 +70,11 @@ def _base(need, bases):
     return next(base for base in bases if base.name == need.colorway.base)
 
 
-def _mass(need, bases):
-    return _base(need, bases).mass
-
-
-def _place(need, bases):
-    return bases.index(_base(need, bases)) + 1
+def _dyed_formula(number, need, bases):
+    """The yarn of one colorway as arithmetic: its skeins, or where small ones are dyed, as many as they come to."""
+    base = _base(need, bases)
+    skeins = f"skeins_{number}" if abs(need.mass - need.skeins * base.mass) < 1e-9 * need.mass else repr(need.mass / base.mass)
+    return f"{skeins} * bases[{bases.index(base) + 1}].mass"
 
 
 def _skeins_formula(need, products, rows):
@@ -121,12 +122,11 @@ def _colorways(rows, bases):
             base = _found(row.base, [base.name for base in bases], f"Colorway {number}, base", "base") if row.base else bases[0].name
         except Refused as error:
             raise Refused(error.text, f"colorways.{number}.base") from None
-        recipe: dict[str, float] = {}
-        for at in range(1, DYES + 1):
-            dye, depth = getattr(row, f"dye_{at}"), getattr(row, f"depth_{at}")
-            if dye and depth:
-                recipe[dye] = recipe.get(dye, 0.0) + depth
-        made.append(Colorway(row.name, base, tuple(recipe.items()), row.shades))
+        try:
+            recipe = read_recipe(row.recipe or "")
+        except OutOfRange as error:
+            raise Refused(f"Colorway {number}, recipe: {error.reason}.", f"colorways.{number}.recipe") from None
+        made.append(Colorway(row.name, base, recipe, row.shades))
     return made
 
 
@@ -134,16 +134,14 @@ def _products(rows, colors, scale):
     made, names = [], [color.name for color in colors]
     _unique(rows, "Product", "products")
     for number, row in enumerate(rows, 1):
-        parts = []
-        for at in range(1, COLORS_IN_KIT + 1):
-            color = getattr(row, f"color_{at}")
-            if color:
-                try:
-                    parts.append((_found(color, names, f"Product {number}, colorway {at}", "colorway"), getattr(row, f"each_{at}") or 1))
-                except Refused as error:
-                    raise Refused(error.text, f"products.{number}.color_{at}") from None
+        try:
+            parts = tuple((_found(color, names, f"Product {number}, what one holds", "colorway"), each) for color, each in read_held(row.holds))
+        except OutOfRange as error:
+            raise Refused(f"Product {number}, what one holds: {error.reason}.", f"products.{number}.holds") from None
+        except Refused as error:
+            raise Refused(error.text, f"products.{number}.holds") from None
         wanted = -int(-(row.wanted * scale / 100 - 1e-9) // 1)
-        made.append(Product(row.name, row.kind, wanted, row.spare, tuple(parts), row.small or 1, row.price, row.other))
+        made.append(Product(row.name, row.kind, wanted, row.spare, parts, row.small or 1, row.price, row.other))
     return made
 
 
@@ -194,36 +192,28 @@ def picture(r):
     return flow_picture([base.name for base in r.kept["bases"] if bill.bases[base.name]], [need.colorway.name for need in bill.colors], [product.name for product in bill.products if any(product.name == flow[2] for flow in flows)], flows)
 
 
-SETS, OF_KIT = {"kind": (SET_WHOLE, SET_CUT)}, {"kind": (KIT,)}
-
-
-def _part(number):
-    return (Input(f"color_{number}", TEXT, "Colorway" if number == 1 else f"Colorway {number}", default="Wet Slate" if number == 1 else "", longest=16, optional=number > 1, when={} if number == 1 else OF_KIT),
-            Input(f"each_{number}", COUNT, "skeins of it in one", default="1", allowed=("1", "60"), when=OF_KIT))
+SETS = {"kind": (SET_WHOLE, SET_CUT)}
 
 
 CARD = Card(
     id="release-plan", chapter="sell", place=10, tall_sheet=True, handles=("powder",),
     question="What does this release take?",
     inputs=(
-        Rows("products", "Products", "product", least=1, most=8, measure="Prices without tax. What else one costs: labels, box, pattern, fee.",
+        Rows("products", "Products", "product", least=1, most=10, measure="What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway. Prices without tax; other cost is labels, box, pattern.",
              fields=(Input("name", TEXT, "Name", default="another", longest=16),
                      Input("kind", CHOICE, "It is", default=SKEIN, options=(Option(SKEIN, "a skein"), Option(KIT, "a kit"), Option(SET_WHOLE, "a set, dyed whole and cut"), Option(SET_CUT, "a set, cut first"))),
+                     Input("holds", TEXT, "What one holds", default="Wet Slate", longest=64),
                      Input("wanted", COUNT, "To sell", default="12", allowed=("0", "1000")), Input("spare", COUNT, "and spare", default="0", allowed=("0", "200")),
                      Input("price", MONEY, "Price", default="22.50", allowed=("0", "10000")), Input("other", MONEY, "Other cost of one", default="0.28", allowed=("0", "5000")),
-                     Input("small", COUNT, "Small skeins from a full one", default="5", allowed=("1", "200"), when=SETS), *_part(1), *_part(2), *_part(3), *_part(4)),
-             default=({"name": "Culvert Stole", "kind": KIT, "wanted": "16", "spare": "2", "price": "96", "other": "3.10", "color_1": "Wet Slate", "each_1": "2", "color_2": "Peat Gold", "color_3": "Sheepfold"},
-                      {"name": "Twelve Lamps", "kind": SET_WHOLE, "wanted": "24", "spare": "2", "price": "64", "other": "4.40", "color_1": "Lamps"},
-                      {"name": "Rusted Gate", "kind": SKEIN, "wanted": "24", "color_1": "Rusted Gate"})),
-        Rows("colorways", "Colorways", "colorway", least=1, most=12, measure="Depths in percent of the dry yarn. A numbered set is one colorway with its number of shades and their mean depth.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("base", TEXT, "Base (blank: the first)", longest=16, optional=True), Input("shades", COUNT, "Shades", default="1", allowed=("1", "60")),
-                     *(each for number in range(1, DYES + 1) for each in (Input(f"dye_{number}", TEXT, f"Dye {number}", default="navy" if number == 1 else "", longest=14, optional=True),
-                                                                         Input(f"depth_{number}", PERCENT, "Depth", default="0.5 %" if number == 1 else "", allowed=("0 %", "12 %"), optional=True, strict=True)))),
-             default=({"name": "Wet Slate", "dye_1": "navy", "depth_1": "0.62 %", "dye_2": "black", "depth_2": "0.24 %", "dye_3": "brown", "depth_3": "0.04 %"},
-                      {"name": "Peat Gold", "dye_1": "yellow", "depth_1": "0.55 %", "dye_2": "brown", "depth_2": "0.15 %"},
-                      {"name": "Sheepfold", "dye_1": "brown", "depth_1": "0.10 %", "dye_2": "black", "depth_2": "0.02 %"},
-                      {"name": "Lamps", "shades": "12", "dye_1": "navy", "depth_1": "0.618 %"},
-                      {"name": "Rusted Gate", "dye_1": "navy", "depth_1": "0.62 %", "dye_2": "black", "depth_2": "0.24 %", "dye_3": "brown", "depth_3": "0.04 %", "dye_4": "speckle", "depth_4": "0.18 %"})),
+                     Input("small", COUNT, "Small skeins from a full one", default="5", allowed=("1", "200"), when=SETS)),
+             default=({"name": "Culvert Stole", "kind": KIT, "holds": "2 Wet Slate, Peat Gold, Sheepfold", "wanted": "16", "spare": "2", "price": "96", "other": "3.10"},
+                      {"name": "Twelve Lamps", "kind": SET_WHOLE, "holds": "Lamps", "wanted": "24", "spare": "2", "price": "64", "other": "4.40"},
+                      {"name": "Rusted Gate", "holds": "Rusted Gate", "wanted": "24"})),
+        Rows("colorways", "Colorways", "colorway", least=1, most=16, measure="Depths in percent of the dry yarn, dye by dye: navy 0.62, black 0.24. A numbered set is one colorway with its number of shades and their mean depth.",
+             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("recipe", TEXT, "Recipe", default="navy 0.5", longest=64, optional=True), Input("shades", COUNT, "Shades", default="1", allowed=("1", "60")),
+                     Input("base", TEXT, "Base, if not the first", longest=16, optional=True)),
+             default=({"name": "Wet Slate", "recipe": "navy 0.62, black 0.24, brown 0.04"}, {"name": "Peat Gold", "recipe": "yellow 0.55, brown 0.15"}, {"name": "Sheepfold", "recipe": "brown 0.10, black 0.02"},
+                      {"name": "Lamps", "recipe": "navy 0.618", "shades": "12"}, {"name": "Rusted Gate", "recipe": "navy 0.62, black 0.24, brown 0.04, speckle 0.18"})),
         Rows("bases", "Bases", "base", least=1, most=4,
              fields=(Input("name", TEXT, "Name", default="another base", longest=16), Input("mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), rough="1 g", units=("g", "oz"), strict=True),
                      Input("on_hand", COUNT, "Skeins on hand", default="0", allowed=("0", "5000")), Input("pack", COUNT, "Skeins in a pack", default="10", allowed=("1", "500")),
@@ -260,10 +250,10 @@ CARD = Card(
         Result("small_labels", COUNT, "Small labels, and day stickers", rounding="up"),
         Result("boxes", COUNT, "Boxes, with a kit card each", rounding="up"),
         Result("takings", MONEY, "If all is sold, without tax", finest=(0.01,)),
-        Result("cost", MONEY, "Yarn, dye, energy and the rest, used", finest=(0.01,), rounding="up"),
-        Result("left", MONEY, "Left for labor, fees and overhead", finest=(0.01,), rounding="down"),
+        Result("cost", MONEY, "Yarn, dye, energy and the rest, used", finest=(1,), rounding="up"),
+        Result("left", MONEY, "Left for labor, fees and overhead", finest=(1,), rounding="down"),
         Result("work", TIME, "Work", units=("h",), finest=(0.1,), rounding="up"),
-        Result("left_after_work", MONEY, "Left after your hours", finest=(0.01,), rounding="down"),
+        Result("left_after_work", MONEY, "Left after your hours", finest=(1,), rounding="down"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(colors_table, order_table, loads_table, packing_table, money_table, what_if_table), papers=(Paper("Release plan, A4", "A4", plan_sheet),),
     basis=Basis(MODEL, "A bill of materials: products to skeins, skeins to base, packs and dye. Whole packs, whole loads, no two colors in a pot, and what goes into one kit in one color from one pot."),
