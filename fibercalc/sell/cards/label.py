@@ -163,7 +163,8 @@ def asked_for(r):
 def picture(r):
     laid = _finished(r)
     words = ". ".join(dict.fromkeys(line.words for line in laid[0].lines))
-    return label_picture(r.given["kind"], laid, f"{SIZES[r.given['kind']][0]} at its true proportions. It reads: {words}.")
+    code = ", with the place of its code" if laid[0].label.codes else ""
+    return label_picture(r.given["kind"], laid, f"{SIZES[r.given['kind']][0]} at its true proportions{code}. It reads: {words}.")
 
 
 def lot_paper(r):
@@ -178,7 +179,7 @@ def _for(*kinds):
 
 ON_SKEIN = _for(*SKEINS)
 CARD = Card(
-    id="label", chapter="sell", place=80, handles=("powder", "acid", "alkali"),
+    id="label", chapter="sell", place=100, handles=("powder", "acid", "alkali"),
     question="What goes on the label, and does it fit?",
     inputs=(
         Input("kind", CHOICE, "Label", default=BAND, options=tuple(Option(kind, f"{name}, {width:g} × {height:g} mm") for kind, (name, width, height) in SIZES.items())),
@@ -187,7 +188,7 @@ CARD = Card(
         Input("name", TEXT, "Name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
         Input("color", TEXT, "Color", default="Wet Slate", longest=40, optional=True, when=ON_SKEIN),
         Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE), measure="Name, or registered number."),
-        Input("fiber", TEXT, "Fiber content", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “How do I word the fiber content?”. Not known is an answer: say so."),
+        Input("fiber", TEXT, "Fiber content", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “What do I write for its fiber content?”. Not known is an answer: say so."),
         Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "2000 g"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", when=ON_SKEIN, measure="Conditioned. With ± its low end is printed."),
         Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "10000 m"), usual=("10 m", "1000 m"), units=("m", "yd"), bench="bases.length", when=ON_SKEIN, measure="With ± its low end is printed."),
         Input("weight_class", CHOICE, "Weight class for the code", default="1", options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")), when=_for(*WITH_CODE), bench="bases.weight_class"),
@@ -222,5 +223,5 @@ CARD = Card(
     basis=Basis(BENCH_RULE, "Each unit is rounded down by itself, so that none promises more than there is. Letters are laid out by the widths of the book’s own face; nothing is under 6 pt."),
     sources=(COMMON_PRACTICE, ARITHMETIC, CFR_16_303, WOOL_ACT, EU_1007_2011, NIST_HB_130, RI_6_10, CLP_ANNEXES, GHS_MEMORY),
     cautions=(Caution("A label is a promise, and on a bottle a warning.", "The law of the place of sale decides what it must say; the maker’s safety data sheet decides a bottle’s hazards."),),
-    carry=(Carry("care-label", "What goes on the care label?", {}), Carry("hazard-label", "What hazards go on the bottle?", {}), Carry("skein-length", "How much is in this skein?", {})),
+    carry=(Carry("fiber-content", "What do I write for its fiber content?", {"maker": "maker"}), Carry("care-label", "What goes on the care label?", {}), Carry("hazard-label", "What hazards go on the bottle?", {}), Carry("skein-length", "How much is in this skein?", {})),
 )
