@@ -136,7 +136,7 @@ def test_a_long_code_leaves_out_the_lot_and_then_the_name_and_says_so(desk, serv
 
 def test_an_offset_moves_everything_by_exactly_that(desk, server):
     still, _ = print_labels(desk, server, "a=bottle&c=9")
-    moved, _ = print_labels(desk, server, "a=bottle&c=9&x=2.5mm&y=-1.5mm")
+    moved, _ = print_labels(desk, server, "a=bottle&c=9&ab=2.5mm&ac=-1.5mm")
     before, after = still.leaves[0], moved.leaves[0]
     assert before.flow == after.flow and len(before.drawn) == len(after.drawn)
     for one, other in (*zip(before.chars, after.chars, strict=True), *zip(before.drawn, after.drawn, strict=True)):
