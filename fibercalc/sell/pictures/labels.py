@@ -80,7 +80,7 @@ def bottle_label(what: str, strength: str, made: str, lot: str, signal: str, sta
 
 def kit_card(name: str, maker: str, color: str, lot: str, parts: tuple[str, ...]) -> Label:
     """A card that lies in a kit: what it is, and on which day each part comes, one line for each."""
-    head = (Block("Maker", maker, 10, lines=2), Block("Kit", name, 26, True, 2, 3), Block("Color", color, 15, gap=1, lines=2), Block("Lot", lot and f"Lot {lot}: all of one lot", 11, gap=2, lines=2))
+    head = (Block("Maker", maker, 10, lines=2), Block("Kit", name, 26, True, 2, 3), Block("Color", color, 15, gap=1, lines=2), Block("Lot", lot and f"Lot {lot}", 11, gap=2, lines=2))
     below = (Block("Dates", "The parts come on", 12, True, lines=1), *(Block("Dates", part, 13, gap=1.6, lines=1) for part in parts))
     return Label(SIZES[KIT][0], 105.0, 148.0, (Area(8, 8, 89, 50, head), Area(8, 64, 89, 76, below)), rules=((8, 61, 97, 61),))
 
