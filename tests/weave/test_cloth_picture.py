@@ -10,7 +10,7 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.weave.draft.piece import rows_of_piece
 from fibercalc.weave.draft.structures import ALL
-from fibercalc.weave.pictures.cloth import dashes, threads_picture
+from fibercalc.weave.pictures.cloth import dashes, shaded, threads_picture
 from fibercalc.weave.pictures.run import cloths_of, warp_runs, weft_runs, yarns_of
 
 CARD = find_card("cloth-picture")
@@ -35,17 +35,14 @@ def eight_cloths():
 
 
 def drawn_cells(svg, yarns):
-    """The picture read back: for each pick (from the first) and end, the color seen. Shading is left out."""
+    """The picture read back: for each pick (from the first) and end, the color of the yarn seen (the warp's is drawn shaded)."""
     found = {}
     for data, fill, rest in PATH.findall(svg):
         if fill != "none":
             for x, y, wide, high in (map(int, box) for box in re.findall(r"M(\d+) (\d+)h(\d+)v(\d+)h-\d+z", data)):
                 found |= {(pick, end): fill for pick in range(y, y + high) for end in range(x, x + wide)}
             continue
-        if "stroke-opacity" in rest:
-            continue
-        color = re.search(r'stroke="([^"]*)"', rest)[1]
-        assert color in {yarn.hex for yarn in yarns}
+        color = {shaded(yarn.hex): yarn.hex for yarn in yarns}[re.search(r'stroke="([^"]*)"', rest)[1]]
         runs = re.search(r'stroke-dasharray="([^"]*)"', rest)
         runs = [int(run) for run in runs[1].split()] if runs else [1, 0]
         shown = [place % 2 == 0 for place, run in enumerate(runs) for _ in range(run)]
@@ -163,6 +160,11 @@ def test_more_threads_than_a_screen_shows_are_cut_and_said():
     worked, _, _ = given_of({"ends": "1200", "pieces.1.picks": "3000"})
     picture = worked.pictures()[1]
     assert "400 ends by 400 picks" in picture.alt and "400 ends × 400 picks of 1200 × 3000" in picture.svg
+
+
+def test_warp_on_top_is_a_shade_darker():
+    """By hand: 0.84 of 255, 128 and 0, rounded."""
+    assert shaded("#ff8000") == "#d66c00"
 
 
 def test_dashes_have_an_even_count_or_they_would_change_about():
