@@ -124,7 +124,7 @@ def picture(r):
 
 
 CARD = Card(
-    id="kit-yarn", chapter="sell", place=40,
+    id="kit-yarn", chapter="sell", place=40, tall_sheet=True,
     question="How many skeins of each color go in a kit?",
     inputs=(
         Input("kits", COUNT, "Kits to sell", default="16", allowed=("1", "1000"), usual=("4", "100")),

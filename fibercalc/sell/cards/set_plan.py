@@ -171,7 +171,7 @@ def plan_sheet(r):
     names = ", ".join(row.name for row in r.given["dyes"])
     head = Table(r.given["name"] or "The set", ("What", "Plan"), (("Sets", f"{r.given['sets']} and {r.given['spare']} spare"), ("Small skein", f"{r.value('turns')} turns, {r.text('small_length', 'm')}, {r.value('per')} from a skein"), ("Dyes, in this order", names),
                                                                ("Mill lot, date, who", "")))
-    return head, side_by_side(r), Table("Shade by shade", ("Day", "Depth", "Cut first", "Dyed whole", "Lot", "Dyed", "Dry", "Wound", "Stickers"), done)
+    return head, side_by_side(r), Table("Shade by shade", ("Day", "Depth", "Cut first", "Dyed whole", "Lot numbers", "Dyed", "Dry", "Wound", "Stickers"), done)
 
 
 def strip(r):
