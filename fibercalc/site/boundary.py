@@ -5,6 +5,7 @@ import json
 from .. import __version__
 from ..core.card import Card, Input, Rows
 from ..core.link import query_of, read_query
+from ..core.onward import LONGEST_TRAIL
 from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.entry import read_one
@@ -62,14 +63,21 @@ def _given(request: dict, card: Card, settings: Settings) -> Given:
     return read_inputs(card, texts, settings, units, exact)
 
 
-def _state(given: Given, settings: Settings) -> dict:
+def _trail(request: dict) -> tuple[tuple[str, str], ...]:
+    """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
+    trail = request.get("trail")
+    steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
+    return tuple((str(step.get("card", ""))[:40], str(step.get("query", ""))) for step in steps if isinstance(step, dict))
+
+
+def _state(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()) -> dict:
     """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
     problems = list(given.problems)
     made, query, say = {}, None, ""
     if not problems:
         try:
             worked = work_given(given, settings)
-            made, say = parts.slots(worked), " ".join(worked.sentences())
+            made, say = parts.slots(worked, trail), " ".join(worked.sentences())
             query = query_of(given)
         except BadInputs as error:
             problems = error.problems
@@ -91,7 +99,7 @@ def _shown(given: Given) -> list[str]:
 
 def _work(request: dict) -> dict:
     settings = _settings(request)
-    return _state(_given(request, _card(request["card"]), settings), settings)
+    return _state(_given(request, _card(request["card"]), settings), settings, _trail(request))
 
 
 def _open(request: dict) -> dict:
@@ -99,7 +107,7 @@ def _open(request: dict) -> dict:
     texts, counts, notes = read_query(card, str(request.get("query", "")))
     given = read_inputs(card, texts, settings, exact=texts)
     exact = {name: reading.text for name, reading in given.readings.items() if name in texts and reading.amount is not None}
-    return _state(given, settings) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
+    return _state(given, settings, _trail(request)) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
 
 
 def _convert(request: dict) -> dict:

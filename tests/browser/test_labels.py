@@ -136,7 +136,7 @@ def test_a_long_code_leaves_out_the_lot_and_then_the_name_and_says_so(desk, serv
 
 def test_an_offset_moves_everything_by_exactly_that(desk, server):
     still, _ = print_labels(desk, server, "a=bottle&c=9")
-    moved, _ = print_labels(desk, server, "a=bottle&c=9&x=2.5mm&y=-1.5mm")
+    moved, _ = print_labels(desk, server, "a=bottle&c=9&ab=2.5mm&ac=-1.5mm")
     before, after = still.leaves[0], moved.leaves[0]
     assert before.flow == after.flow and len(before.drawn) == len(after.drawn)
     for one, other in (*zip(before.chars, after.chars, strict=True), *zip(before.drawn, after.drawn, strict=True)):
@@ -187,10 +187,17 @@ def test_no_letter_is_wider_than_its_measure(desk):
         assert over == [], weight
 
 
-def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server, tmp_path):
+BASES = {"as in the example": {}, "with most to say": {"name": "Brackwend Upland Lambswool Worsted Bulky", "length": "41", "lot": "BRACKWEND-2027-LOT-00114", "price": "1234.5"}}
+
+
+@pytest.mark.parametrize("typed", BASES.values(), ids=BASES)
+def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server, tmp_path, typed):
     with looked_at(browser, server, "helper-link/", sparing=False) as looked:
         page = looked.page
         expect(page.locator("[data-slot='code'] svg")).to_be_visible(timeout=40_000)
+        for name, text in typed.items():
+            page.locator(f"bench-link [name='{name}']").fill(text)
+        page.wait_for_timeout(800 if typed else 0)
         link = page.locator("bench-link [data-slot='link']").inner_text()
         page.evaluate("() => { window.asked = false; window.print = () => { window.asked = true; }; }")
         page.get_by_role("button", name="Print the stand, A4").click()
@@ -203,6 +210,5 @@ def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server,
     assert min(char["size"] for char in leaf.chars) >= 8
     assert all(11 * MM <= char["x0"] and char["x1"] <= leaf.width - 11 * MM and char["bottom"] <= leaf.height - 11 * MM for char in leaf.chars)
     assert decoded(sheet.pdf, tmp_path, 100) == [link]
-    # The release's pullover, woman M in Dunmel: the same 5 skeins that the helper itself says for 9 in 10.
-    for words in ("Dunmel DK", "Sweater, woman", "Cable sweater, child", "Socks", "Triangle shawl", "90 in 100 knitters"):
+    for words in (typed.get("name", "Dunmel DK"), "Sweater, woman", "Cable sweater, child", "Socks", "Triangle shawl", "90 in 100 knitters"):
         assert squeezed(words) in sheet.flow, words

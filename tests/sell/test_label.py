@@ -18,7 +18,7 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
 from fibercalc.sell.label_text import hazards, length_words, mass_words, missing, shares_of
-from fibercalc.sell.pictures.labels import BAND, BOTTLE, CARE, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, day_sticker
+from fibercalc.sell.pictures.labels import BAND, BOTTLE, CARE, KIT, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, day_sticker
 
 CARD = find_card("label")
 KINDS = tuple(SIZES)
@@ -43,8 +43,8 @@ def refused(texts) -> str:
 
 
 def test_the_sizes_are_those_of_the_release():
-    assert {kind: SIZES[kind][1:] for kind in (BAND, TAG, SMALL, STICKER, BOTTLE, SHELF, CARE)} == {
-        BAND: (40, 210), TAG: (50, 90), SMALL: (25, 50), STICKER: (38, 38), BOTTLE: (50, 70), SHELF: (62, 20), CARE: (85, 55)}
+    assert {kind: SIZES[kind][1:] for kind in (BAND, TAG, SMALL, STICKER, BOTTLE, SHELF, CARE, KIT)} == {
+        BAND: (40, 210), TAG: (50, 90), SMALL: (25, 50), STICKER: (38, 38), BOTTLE: (50, 70), SHELF: (62, 20), CARE: (85, 55), KIT: (105, 148)}
 
 
 @settings(max_examples=300, deadline=None)
@@ -83,6 +83,13 @@ def test_a_sticker_says_its_number_and_its_set_only():
     assert [[line.words for line in laid.lines] for laid, _ in sheets.labels] == [[str(number), "Twelve Lamps"] for number in range(1, 13)]
 
 
+def test_a_kit_card_has_its_parts_on_their_weekdays():
+    # 5 March 2027 is a Friday; the Culvert Stole's five parts come a week apart.
+    said = words({"kind": KIT})
+    assert said[-5:] == ["Part 1: Fri 5 Mar 2027", "Part 2: Fri 12 Mar 2027", "Part 3: Fri 19 Mar 2027", "Part 4: Fri 26 Mar 2027", "Part 5: Fri 2 Apr 2027"] and "Culvert Stole" in said
+    assert words({"kind": KIT, "parts": "12", "every": "92"})[-1].startswith("Part 12: ")
+
+
 def test_the_dunmel_label_keeps_its_yard():
     assert "251\u00a0yd · 230\u00a0m" in words({"kind": TAG, "name": "Dunmel DK", "length": "230 m"})
 
@@ -117,7 +124,7 @@ def test_the_example_s_words_stay_inside(kind):
 def test_any_words_stay_inside_or_are_refused_in_one_line(kind, data):
     letters = st.text(st.characters(blacklist_categories=("Cc", "Cf", "Cs", "Co", "Cn")), min_size=1, max_size=64) | st.text("WM m", min_size=1, max_size=64)
     texts = {"kind": kind}
-    for name in ("name", "color", "maker", "lot", "care_1", "care_2", "origin", "of_set", "stock", "jar"):
+    for name in ("name", "color", "maker", "lot", "care_1", "care_2", "origin", "of_set", "stock", "jar", "kit"):
         texts[name] = data.draw(letters)[:CARD.item(name).longest]
     try:
         sheets = finished(texts)

@@ -1,5 +1,6 @@
 """Labels, laid out to the millimeter: what they promise is rounded down, and what does not fit is said."""
 
+from datetime import timedelta
 from math import ceil
 
 from ...core.amount import NO_BREAK
@@ -19,19 +20,19 @@ from ...sources import (ARITHMETIC, CFR_16_303, CLP_ANNEXES, COMMON_PRACTICE, EU
 from ...yarn.putup import printed_grams, printed_meters, printed_ounces, printed_yards
 from ..label_text import ASKED, hazards, length_words, mass_words, missing, shares_of
 from ..pictures.label_on_screen import label_picture
-from ..pictures.labels import BAND, BOTTLE, DRAWN, PRICE, SHELF, SIZES, SMALL, STICKER, WITH_CODE, Skein, bottle_label, day_sticker
+from ..pictures.labels import BAND, BOTTLE, DRAWN, KIT, PRICE, SHELF, SIZES, SMALL, STICKER, WITH_CODE, Skein, bottle_label, day_sticker, kit_card
 from ..pictures.papers import lot_card
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
 FARTHEST_ALONE = 0.0015  # m: what a label printed alone can be moved before its words come to its edge
 SKEINS = (*WITH_CODE, SMALL, PRICE, SHELF)
 NAMES = {"Name": "name", "Color": "color", "Maker": "maker", "Fiber content": "fiber", "Care": "care_1", "Lot": "lot", "Set": "of_set", "Made in": "origin", "Price": "price", "Strength": "strength",
-         "Hazard statements": "contents.1.what", "Put-up": "length", "Length": "length", "Weight": "mass"}
+         "Hazard statements": "contents.1.what", "Put-up": "length", "Length": "length", "Weight": "mass", "Kit": "kit", "Dates": "parts"}
 
 
-def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, stock, strength, made, jar, contents, right, down):
+def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, kit, parts, start, every, stock, strength, made, jar, contents, right, down):
     given = {"kind": kind, "name": name, "color": color, "maker": maker, "fiber": fiber, "weight_class": weight_class, "lot": lot, "care_1": care_1, "care_2": care_2, "origin": origin, "price": price,
-             "of_set": of_set, "first": first, "last": last, "stock": stock, "strength": strength, "made": made, "jar": jar, "contents": contents}
+             "of_set": of_set, "first": first, "last": last, "kit": kit, "parts": parts, "start": start, "every": every, "stock": stock, "strength": strength, "made": made, "jar": jar, "contents": contents}
     _, width, height = SIZES[kind]
     if fiber:
         try:
@@ -76,6 +77,9 @@ def _laid(given, mass, length, settings):
         found = _hazards(given["contents"])
         strength = f"{write_plain(given['strength'], settings.style)} % stock: {write_plain(given['strength'], settings.style)} g in 100{NO_BREAK}mL"
         return [laid_out(bottle_label(given["stock"], strength, f"Made {write_date(given['made'])}", given["jar"] or "", found.signal, found.lines))]
+    if kind == KIT:
+        days = tuple(f"Part {part + 1:g}: {write_date(given['start'] + timedelta(days=part * int(given['every'])))}" for part in range(int(given["parts"])))
+        return [laid_out(kit_card(given["kit"], given["maker"] or "", given["color"] or "", given["lot"] or "", days))]
     return [laid_out(DRAWN[kind](_skein(given, mass, length, settings)))]
 
 
@@ -111,6 +115,8 @@ def say(r):
     title, width, height = SIZES[kind]
     if kind == STICKER:
         what = f"{r.given['of_set']}, {r.given['first']:g} to {r.given['last']:g}"
+    elif kind == KIT:
+        what = f"{r.given['kit']}: {r.given['parts']:g} {'part' if r.given['parts'] == 1 else 'parts'} from {write_date(r.given['start'])}"
     elif kind == BOTTLE:
         found = _hazards(r.given["contents"])
         what = f"{r.given['stock'].capitalize()}, {write_plain(r.given['strength'], r.settings.style)} %" + ("" if found.signal == "none" else f": {found.signal}")
@@ -163,7 +169,8 @@ def asked_for(r):
 def picture(r):
     laid = _finished(r)
     words = ". ".join(dict.fromkeys(line.words for line in laid[0].lines))
-    return label_picture(r.given["kind"], laid, f"{SIZES[r.given['kind']][0]} at its true proportions. It reads: {words}.")
+    code = ", with the place of its code" if laid[0].label.codes else ""
+    return label_picture(r.given["kind"], laid, f"{SIZES[r.given['kind']][0]} at its true proportions{code}. It reads: {words}.")
 
 
 def lot_paper(r):
@@ -178,20 +185,20 @@ def _for(*kinds):
 
 ON_SKEIN = _for(*SKEINS)
 CARD = Card(
-    id="label", chapter="sell", place=80, handles=("powder", "acid", "alkali"),
+    id="label", chapter="sell", place=100, handles=("powder", "acid", "alkali"),
     question="What goes on the label, and does it fit?",
     inputs=(
         Input("kind", CHOICE, "Label", default=BAND, options=tuple(Option(kind, f"{name}, {width:g} × {height:g} mm") for kind, (name, width, height) in SIZES.items())),
         Input("page", CHOICE, "Paper", default=A4, options=(Option(A4, "Sheets of A4"), Option(LETTER, "Sheets of US Letter"), Option(ALONE, "One to a page, for a label printer"))),
         Input("copies", COUNT, "Copies", default="4", allowed=("1", "600"), usual=("1", "100"), measure="Of each number, for stickers."),
         Input("name", TEXT, "Name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
-        Input("color", TEXT, "Color", default="Wet Slate", longest=40, optional=True, when=ON_SKEIN),
-        Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE), measure="Name, or registered number."),
-        Input("fiber", TEXT, "Fiber content", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “How do I word the fiber content?”. Not known is an answer: say so."),
+        Input("color", TEXT, "Color", default="Wet Slate", longest=40, optional=True, when=_for(*SKEINS, KIT)),
+        Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE, KIT), measure="Name, or registered number."),
+        Input("fiber", TEXT, "Fiber content", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “What do I write for its fiber content?”. Not known is an answer: say so."),
         Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "2000 g"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", when=ON_SKEIN, measure="Conditioned. With ± its low end is printed."),
         Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "10000 m"), usual=("10 m", "1000 m"), units=("m", "yd"), bench="bases.length", when=ON_SKEIN, measure="With ± its low end is printed."),
         Input("weight_class", CHOICE, "Weight class for the code", default="1", options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")), when=_for(*WITH_CODE), bench="bases.weight_class"),
-        Input("lot", TEXT, "Lot", default="WS-14", longest=24, optional=True, when=_for(*WITH_CODE, SMALL, SHELF), bench="bases.lot"),
+        Input("lot", TEXT, "Lot", default="WS-14", longest=24, optional=True, when=_for(*WITH_CODE, SMALL, SHELF, KIT), bench="bases.lot"),
         Input("care_1", TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(*WITH_CODE), measure="From “What goes on the care label?”."),
         Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(*WITH_CODE)),
         Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(*WITH_CODE), measure="Country. Blank leaves it off; some laws ask for it."),
@@ -199,6 +206,10 @@ CARD = Card(
         Input("of_set", TEXT, "Set", default="Twelve Lamps", longest=30, when=_for(STICKER)),
         Input("first", COUNT, "First number", default="1", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
         Input("last", COUNT, "Last number", default="12", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
+        Input("kit", TEXT, "Kit", default="Culvert Stole", longest=40, when=_for(KIT)),
+        Input("parts", COUNT, "Parts", default="5", allowed=("1", "12"), usual=("1", "8"), when=_for(KIT)),
+        Input("start", DATE, "Part one comes on", default="2027-03-05", allowed=("2000-01-01", "2199-12-31"), when=_for(KIT)),
+        Input("every", COUNT, "Days from part to part", default="7", allowed=("1", "92"), usual=("7", "31"), when=_for(KIT)),
         Input("stock", TEXT, "Dye or other stock", default="navy", longest=40, when=_for(BOTTLE)),
         Input("strength", CONCENTRATION, "Strength of the stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "40 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when=_for(BOTTLE), strict=True),
         Input("made", DATE, "Made on", default="2027-01-11", when=_for(BOTTLE)),
@@ -222,5 +233,5 @@ CARD = Card(
     basis=Basis(BENCH_RULE, "Each unit is rounded down by itself, so that none promises more than there is. Letters are laid out by the widths of the book’s own face; nothing is under 6 pt."),
     sources=(COMMON_PRACTICE, ARITHMETIC, CFR_16_303, WOOL_ACT, EU_1007_2011, NIST_HB_130, RI_6_10, CLP_ANNEXES, GHS_MEMORY),
     cautions=(Caution("A label is a promise, and on a bottle a warning.", "The law of the place of sale decides what it must say; the maker’s safety data sheet decides a bottle’s hazards."),),
-    carry=(Carry("care-label", "What goes on the care label?", {}), Carry("hazard-label", "What hazards go on the bottle?", {}), Carry("skein-length", "How much is in this skein?", {})),
+    carry=(Carry("fiber-content", "What do I write for its fiber content?", {"maker": "maker"}), Carry("care-label", "What goes on the care label?", {}), Carry("hazard-label", "What hazards go on the bottle?", {}), Carry("skein-length", "How much is in this skein?", {})),
 )
