@@ -11,6 +11,7 @@ import { keepHeadroom } from "./headroom.js";
 import { sparesData, whenIdle } from "./idle.js";
 import { offline } from "./offline.js";
 import { Offers } from "./offers.js";
+import { siteRoot } from "./places.js";
 import { put } from "./put.js";
 import { python } from "./python.js";
 import { goOn, trailTo } from "./trail.js";
@@ -209,9 +210,9 @@ export class BenchCard extends HTMLElement {
     };
   }
 
-  /** This card alone on half a page, as HTML. */
+  /** This card alone on half a page, or one of its own papers, as HTML. */
   sheet(paper = /** @type {number | null} */ (null)) {
-    return python.ask({ do: "sheet", paper, card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link });
+    return python.ask({ do: "sheet", paper, card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link, here: siteRoot().href });
   }
 
   #benchChanged() {

@@ -6,7 +6,7 @@ of two that know the same thing the later one is believed.
 
 from functools import lru_cache
 
-from .card import Card, Carry, Input, Rows
+from .card import TEXT, Card, Carry, Input, Rows
 from .entry import read_one
 from .link import CANONICAL, read_query
 from .problem import BadInputs, Problem
@@ -80,6 +80,9 @@ def _found(worked, source, each: bool, number: int, item, name: str):
             return f"{round(outcome.value(source))}"
         unit = into.choices[0]
         return spread_text(*(unit.from_base(end) for end in (outcome.value(source), outcome.low(source), outcome.high(source))), unit.sign)
+    if source in outcome.found and (into := _input(item, name)).kind == TEXT:
+        words = outcome.text(source)
+        return words if len(words) <= into.longest else None  # words that do not fit are not cut: they stay behind
     reading = worked.given.readings.get(source)
     return reading.text if reading is not None and reading.asked else None
 

@@ -157,6 +157,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     step = rounding_step(value, half, result.step(unit))
     decimals = decimals_of_step(step)
     sign = settings.money if result.of is MONEY else ""
+    if result.of is MONEY and decimals == 1:
+        decimals = 2  # money is written with both places of its cents, or none
 
     def written(number: float) -> str:
         text = write_number(number, decimals, settings.style)
@@ -173,8 +175,11 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
 
 
 def with_money(text: str, sign: str) -> str:
-    """A number as written with the user's money sign: before it when it is a sign, after it when it is letters."""
-    return f"{sign}{text}" if len(sign) == 1 else f"{text}{NO_BREAK}{sign}"
+    """A number as written with the user's money sign: before it when it is a sign, after it when it is letters; a minus stays first."""
+    if len(sign) > 1:
+        return f"{text}{NO_BREAK}{sign}"
+    minus, digits = ("−", text[1:]) if text.startswith("−") else ("", text)
+    return f"{minus}{sign}{digits}"
 
 
 def _chance_words(percent: float) -> str:

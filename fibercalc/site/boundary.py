@@ -6,6 +6,7 @@ from .. import __version__
 from ..core.card import Card, Input, Rows
 from ..core.link import query_of, read_query
 from ..core.onward import LONGEST_TRAIL
+from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.entry import read_one
 from ..core.reading import Given, read_inputs
@@ -142,7 +143,14 @@ def _sheet(request: dict) -> dict:
     given = _given(request, _card(request["card"]), settings)
     try:
         worked, address = work_given(given, settings), str(request.get("address", ""))
-        return {"html": sheet(worked, address) if request.get("paper") is None else paper(worked, int(request["paper"]), address)}
+        if request.get("paper") is None:
+            return {"html": sheet(worked, address), "kind": "alone"}
+        number = int(request["paper"])
+        if isinstance(worked.card.papers[number], Labels):
+            from .label_paper import labels_paper  # only a card with labels draws any
+
+            return labels_paper(worked, number, str(request.get("here", "")))
+        return {"html": paper(worked, number, address), "kind": "paper"}
     except BadInputs as error:
         return {"html": "", "refused": " ".join(problem.text for problem in error.problems)}
 
@@ -208,6 +216,15 @@ def _base_link(request: dict) -> dict:
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
 
+def _stand(request: dict) -> dict:
+    from . import stand
+
+    settings = _settings(request)
+    given = _given(request, LINK, settings)
+    state = _state(given, settings)
+    return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
+
+
 def _counter(request: dict) -> dict:
     from . import link_maker
 
@@ -222,4 +239,4 @@ def _counter_code(request: dict) -> dict:
 
 ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
            "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
-           "yardage": _yardage, "base-link": _base_link, "counter": _counter, "counter-code": _counter_code}
+           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code}
