@@ -61,7 +61,7 @@ async function printSheet(card, paper) {
     tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
     return;
   }
-  if (outcome.ok.said) tell(card, outcome.ok.said);
+  tell(card, outcome.ok.said ?? "");
   printAlone(outcome.ok.html, outcome.ok.kind);
 }
 
@@ -88,6 +88,7 @@ function startOver(card) {
  */
 function tell(card, text) {
   let place = one(card, ".do + .said", HTMLElement);
+  if (!place && !text) return;
   if (!place) {
     place = document.createElement("p");
     place.className = "said";

@@ -12,7 +12,7 @@ from fibercalc.core.card import CHOICE
 from fibercalc.core.label import LEAST, PAGES, Area, Block, TooLong, fits_on, grid, laid_out
 from fibercalc.core.label.face import MM_PER_POINT, text_width
 from fibercalc.core.label.label import FALL, RISE, fitted, wrapped
-from fibercalc.core.label.sheet import EDGE, FOOT, Sheets, leaves
+from fibercalc.core.label.sheet import EDGE, FOOT, Precut, Sheets, has_foot, leaves
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
@@ -219,6 +219,30 @@ def test_an_offset_moves_everything_by_exactly_that(right, down, copies, page):
     for leaf, other in zip(still, moved, strict=True):
         for (_, x, y), (_, moved_x, moved_y) in zip(leaf, other, strict=True):
             assert moved_x - x == pytest.approx(right) and moved_y - y == pytest.approx(down)
+
+
+STICKERS = {"kind": STICKER, "sheet": "precut", "across": "4", "rows": "6", "left": "14 mm", "top": "16.5 mm", "step_across": "48 mm", "step_down": "45 mm"}
+
+
+def test_a_bought_sheet_is_filled_by_its_measures_and_used_places_are_left_out():
+    sheets = finished(STICKERS | {"copies": "2", "used": "5"})  # 24 stickers, 19 places left: two sheets
+    first, second = leaves(sheets)
+    assert len(first) == 19 and len(second) == 5 and not has_foot(sheets)
+    # The sixth place of four to a row: second row, second column.
+    assert first[0][1:] == pytest.approx((14 + 48, 16.5 + 45)) and second[0][1:] == pytest.approx((14, 16.5))
+    assert fibercalc.work("label", STICKERS | {"copies": "2", "used": "5"})["results"]["sheets"]["value"] == 2
+
+
+def test_the_bar_stays_where_a_bought_sheet_leaves_it_room():
+    laid = laid_out(day_sticker(1, "x"))
+    # A4 less edge and foot is 275 mm: the last row of 38 mm may begin at 237 mm.
+    assert has_foot(Sheets("a4", ((laid, 1),), precut=Precut(1, 1, 10, 237, 0, 0))) and not has_foot(Sheets("a4", ((laid, 1),), precut=Precut(1, 1, 10, 237.5, 0, 0)))
+
+
+def test_a_bought_sheet_that_cannot_be_is_refused():
+    assert refused(STICKERS | {"step_across": "37 mm"}) == "From one label to the next, across: 37 mm, but the label is 38 mm; they would overlap. Measure from edge to the same edge."
+    assert refused(STICKERS | {"page": "letter"}) == "The sheet: its labels end at 279.5 mm, and the paper is 279.4 mm high; check the measures."
+    assert refused(STICKERS | {"used": "24"}) == "Places already used: the sheet has 24."
 
 
 @given(text=st.text(max_size=80), width=st.floats(5, 60), size=st.floats(6, 40), bold=st.booleans())

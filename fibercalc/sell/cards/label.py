@@ -7,7 +7,7 @@ from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import BENCH_RULE, CHOICE, DATE, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.day import write_date
-from ...core.label import Sheets, TooLong, fits_on, laid_out, smallest
+from ...core.label import PAGES, Precut, Sheets, TooLong, fits_on, has_foot, laid_out, smallest
 from ...core.label.sheet import MOST, ROUND_GAP
 from ...core.number import write_number, write_plain
 from ...core.outcome import with_money
@@ -24,13 +24,15 @@ from ..pictures.labels import BAND, BOTTLE, DRAWN, KIT, PRICE, SHELF, SIZES, SMA
 from ..pictures.papers import lot_card
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
+PLAIN, PRECUT = "plain", "precut"
+NEAR = 0.05  # mm: what measures typed to a tenth may be off by
 FARTHEST_ALONE = 0.0015  # m: what a label printed alone can be moved before its words come to its edge
 SKEINS = (*WITH_CODE, SMALL, PRICE, SHELF)
 NAMES = {"Name": "name", "Color": "color", "Maker": "maker", "Fiber content": "fiber", "Care": "care_1", "Lot": "lot", "Set": "of_set", "Made in": "origin", "Price": "price", "Strength": "strength",
          "Hazard statements": "contents.1.what", "Put-up": "length", "Length": "length", "Weight": "mass", "Kit": "kit", "Dates": "parts"}
 
 
-def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, kit, parts, start, every, stock, strength, made, jar, contents, right, down):
+def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weight_class, lot, care_1, care_2, origin, price, of_set, first, last, kit, parts, start, every, stock, strength, made, jar, contents, right, down, sheet, across, rows, left, top, step_across, step_down, used):
     given = {"kind": kind, "name": name, "color": color, "maker": maker, "fiber": fiber, "weight_class": weight_class, "lot": lot, "care_1": care_1, "care_2": care_2, "origin": origin, "price": price,
              "of_set": of_set, "first": first, "last": last, "kit": kit, "parts": parts, "start": start, "every": every, "stock": stock, "strength": strength, "made": made, "jar": jar, "contents": contents}
     _, width, height = SIZES[kind]
@@ -50,10 +52,15 @@ def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weigh
         raise Refused(f"Labels: that makes {count:g}; {MOST} at a time can be printed.", "copies")
     per, sheets = 1, count
     if page != ALONE:
-        gap = ROUND_GAP if kind == STICKER else 0.0
-        across, rows = fits_on(page, width, height, gap)
-        per = w.step("per_sheet", f"{across} * {rows}", across * rows, COUNT, label=f"On a sheet: {across} across, {rows} down")
-        sheets = w.searched("sheets", ceil(count / per), (f"sheets * {per} >= {wanted}",), f"{wanted} / {per}", label="Sheets")
+        spent = 0
+        if sheet == PRECUT:
+            _fits(PAGES[page], width, height, across, rows, 1000 * left, 1000 * top, 1000 * step_across, 1000 * step_down, used)
+            per, spent = w.step("per_sheet", "across * rows", across * rows, COUNT, label="On a sheet"), used
+        else:
+            across, rows = fits_on(page, width, height, ROUND_GAP if kind == STICKER else 0.0)
+            per = w.step("per_sheet", f"{across} * {rows}", across * rows, COUNT, label=f"On a sheet: {across} across, {rows} down")
+        more = " + used" if spent else ""
+        sheets = w.searched("sheets", ceil((count + spent) / per), (f"sheets * {per:g} >= {wanted}{more}",), f"({wanted}{more}) / {per:g}", label="Sheets")
     found = {"per_sheet": per, "sheets": sheets}
     if kind in SKEINS:
         w.searched("yards", printed_yards(length), ("yards * 0.9144 <= length",), "length / 0.9144", NUMBER, label="Whole yards in it")
@@ -66,6 +73,18 @@ def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weigh
     except TooLong as wrong:
         raise Refused(f"{wrong.what}: it does not fit on {width:g} × {height:g} mm even in the smallest letters; shorten it, or choose a larger label.", "stock" if kind == BOTTLE and wrong.what == "Name" else NAMES.get(wrong.what, "kind")) from None
     return found | {"smallest": min(smallest(each) for each in laid)}
+
+
+def _fits(page, width, height, across, rows, left, top, step_across, step_down, used):
+    """Refuses a bought sheet whose labels overlap, or do not lie on the paper; all in mm."""
+    if across > 1 and step_across < width - NEAR or rows > 1 and step_down < height - NEAR:
+        name, step, side = ("step_across", step_across, width) if across > 1 and step_across < width - NEAR else ("step_down", step_down, height)
+        raise Refused(f"From one label to the next, {'across' if name == 'step_across' else 'down'}: {step:g} mm, but the label is {side:g} mm; they would overlap. Measure from edge to the same edge.", name)
+    for name, words, end, paper in (("left", "wide", left + (across - 1) * step_across + width, page[0]), ("top", "high", top + (rows - 1) * step_down + height, page[1])):
+        if end > paper + NEAR:
+            raise Refused(f"The sheet: its labels end at {end:g} mm, and the paper is {paper:g} mm {words}; check the measures.", name)
+    if used >= across * rows:
+        raise Refused(f"Places already used: the sheet has {across * rows:g}.", "used")
 
 
 def _laid(given, mass, length, settings):
@@ -107,7 +126,10 @@ def _finished(r):
 
 
 def sheets(r):
-    return Sheets(r.given["page"], tuple((laid, int(r.given["copies"])) for laid in _finished(r)), 1000 * r.given["right"], 1000 * r.given["down"])
+    given, precut = r.given, None
+    if given["sheet"] == PRECUT:
+        precut = Precut(int(given["across"]), int(given["rows"]), *(1000 * given[name] for name in ("left", "top", "step_across", "step_down")), int(given["used"]))
+    return Sheets(given["page"], tuple((laid, int(given["copies"])) for laid in _finished(r)), 1000 * given["right"], 1000 * given["down"], precut)
 
 
 def say(r):
@@ -148,7 +170,10 @@ def notes(r):
         said.append("Statements marked “until its data sheet says otherwise” are those of the pure substance, or of a dye whose data sheet was not asked.")
     if kind == BOTTLE and not _hazards(r.given["contents"]).lines:
         said.append("By the limits looked up no statement is called for. What is not classified can still harm.")
-    said.append("Print at 100 %, without “fit to page”." + (" Give the label printer this very paper size." if r.given["page"] == ALONE else " The bar at the foot of the sheet must measure 100 mm."))
+    how = "Give the label printer this very paper size." if r.given["page"] == ALONE else "The bar at the foot of the sheet must measure 100 mm."
+    if r.given["sheet"] == PRECUT and not has_foot(sheets(r)):
+        how = "Print one on plain paper first and hold it against the sheet: there is no room for the bar of 100 mm."
+    said.append(f"Print at 100 %, without “fit to page”. {how}")
     return said
 
 
@@ -183,7 +208,12 @@ def _for(*kinds):
     return {"kind": kinds}
 
 
-ON_SKEIN = _for(*SKEINS)
+def _measure(name, label, default):
+    return Input(name, LENGTH, label, default=default, allowed=("0 mm", "297 mm"), units=("mm", "in"), when=BOUGHT, measure="Edge to the same edge." if name.startswith("step") else "")
+
+
+ON_SKEIN, ON_SHEETS = _for(*SKEINS), {"page": (A4, LETTER)}
+BOUGHT = ON_SHEETS | {"sheet": (PRECUT,)}
 CARD = Card(
     id="label", chapter="sell", place=100, handles=("powder", "acid", "alkali"),
     question="What goes on the label, and does it fit?",
@@ -220,6 +250,11 @@ CARD = Card(
              default=({"what": "dye-unknown", "share": "1"},)),
         Input("right", LENGTH, "Move right", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Where your printer starts too far left. Negative moves left."),
         Input("down", LENGTH, "Move down", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Negative moves up."),
+        Input("sheet", CHOICE, "The sheet is", default=PLAIN, options=(Option(PLAIN, "Plain, I cut it"), Option(PRECUT, "Bought with cut labels")), when=ON_SHEETS),
+        Input("across", COUNT, "Labels across", default="4", allowed=("1", "20"), when=BOUGHT), Input("rows", COUNT, "Labels down", default="1", allowed=("1", "40"), when=BOUGHT),
+        _measure("left", "Paper’s left edge to the first label", "13 mm"), _measure("top", "Paper’s top edge to the first label", "20 mm"),
+        _measure("step_across", "From one label to the next, across", "48 mm"), _measure("step_down", "From one label to the next, down", "48 mm"),
+        Input("used", COUNT, "Places already used", default="0", allowed=("0", "799"), when=BOUGHT),
     ),
     results=(
         Result("printed_length", LENGTH, "Length promised", units=("yd", "m"), finest=(1, 1), rounding="down"),
