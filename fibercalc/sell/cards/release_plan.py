@@ -8,6 +8,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE, TEXTILE_PAGES_RECIPE
 from ..pictures.flow import flow_picture
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
 from ..notation import read_held, read_recipe
+from ..plans import ways
 from ..plans.release import colors_table, loads_table, money_table, order_table, packing_table, plan_sheet, what_if_table
 
 MOST_SAID = 4  # shortages in the answer's sentence
@@ -259,6 +260,11 @@ CARD = Card(
     basis=Basis(MODEL, "A bill of materials: products to skeins, skeins to base, packs and dye. Whole packs, whole loads, no two colors in a pot, and what goes into one kit in one color from one pot."),
     sources=(TEXTILE_PAGES_RECIPE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid and heat.", "Weigh powder still, mask and gloves on; acid into water. A plan this long tires: stop a round early. The maker’s safety data sheet comes first."),),
-    carry=(Carry("base-order", "What to order, with all open plans", {}), Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days", "drying": "drying"}), Carry("pots", "The run, hour by hour", {}),
-           Carry("set-plan", "A numbered set, shade by shade", {}), Carry("price", "Does a skein pay?", {}), Carry("label", "Labels for it", {})),
+    carry=(Carry("base-order", "What to order", {"bases": ways.release_bases, "dyes": ways.release_dyes}), Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days", "drying": "drying"}),
+           Carry("pots", "The run, hour by hour", {"recipes": ways.release_recipes, "skein_mass": "bases.1.mass", "rail": "rail", "drying": "drying"}),
+           Carry("dye-recipe", "Recipe for {}", {"skeins": ways.color_load, "skein_mass": ways.color_mass, "dyes": ways.color_dyes, "lots": ways.color_lots}, each=ways.dyed_colors),
+           Carry("set-plan", "Shades of {}", {"name": ways.set_field("name"), "sets": ways.set_field("wanted"), "spare": ways.set_field("spare"), "days": ways.set_shades, "wanted_by": lambda r, number: "count",
+                                              "wanted_count": ways.set_field("small"), "load": "load", "a_day": "a_day"}, each=ways.set_names),
+           Carry("parcels", "Share out {} by lot", {"kits": ways.kit_count, "spare": ways.kit_spare, "kit": ways.kit_parts, "lots": ways.kit_lots, "club": ways.nobody}, each=ways.kit_names),
+           Carry("label", "Kit card for {}", {"kind": lambda r, number: "kit", "kit": ways.kit_label, "copies": ways.kit_count}, each=ways.kit_names), Carry("price", "Does a skein pay?", {"minutes": "minutes"})),
 )
