@@ -44,11 +44,18 @@ def answer(w, undyed, dyes, way, count, fiber, dose_by, scale_step, strength, sy
         ladder = geometric_ladder(mixer, firsts, lasts, count)
         if len(dyes) == 1:
             ratio = w.step("ratio", "(dyes[1].last / dyes[1].first) ** (1 / (count - 1))", geometric_ratio(firsts[0], lasts[0], count), NUMBER, label="Ratio of a geometric ladder")
-    total = sum(sum(recipe) for recipe in even.recipes)
     w.searched("uneven", even.unevenness, ("uneven <= 3",), "0", PERCENT, label="Even steps: the step farthest from the mean, off by")
-    whole = w.step("whole", f"{sum(even.differences)!r}", sum(even.differences), NUMBER, label="All steps added, CIEDE2000")
+
+    def all_steps_added():
+        return sum(even.differences)
+
+    def all_depths_added():
+        return sum(sum(recipe) for recipe in even.recipes)
+
+    whole = w.solved("whole", "all_steps_added() - whole", all_steps_added(), NUMBER, label="All steps of the table added, CIEDE2000", using=(all_steps_added,))
     mean = w.step("mean", "whole / (count - 1)", whole / (count - 1), NUMBER, label="A step, CIEDE2000")
-    dye_total = w.step("dye_total", f"fiber * {total!r} / 100", fiber * total / 100, MASS, label="Dye in all shades, even steps")
+    total = w.solved("total", "all_depths_added() - total", all_depths_added(), PERCENT, label="All depths of the skeins added", using=(all_depths_added,))
+    dye_total = w.step("dye_total", "fiber * total / 100", fiber * total / 100, MASS, label="Dye in all shades, even steps")
     w.error("mean", half_width_of_difference(even.colors[0], even.colors[-1], half_width(seen), half_width(seen)) / (count - 1))
     return {"mean": mean, "uneven": even.unevenness, "weighed": real.unevenness, "equal": percent.unevenness, "geometric": ladder.unevenness if ladder else None, "ratio": ratio, "dye_total": dye_total,
             "geometric_total": fiber * sum(sum(recipe) for recipe in ladder.recipes) / 100 if ladder else None, "even": even, "real": real, "percent": percent, "ladder": ladder}
