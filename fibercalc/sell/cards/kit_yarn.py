@@ -10,6 +10,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ...yarn.reel import whole_turns_for_length
 from ...yarn.split import full_skeins_for, small_skeins, usable_amount
 from ..kits import chance_short, color_in_skeins, skeins_for_chance, spare_share
+from ..plans import ways
 from ..pictures.kits import kit_picture
 
 
@@ -156,6 +157,7 @@ CARD = Card(
     basis=Basis(MODEL, "Each color’s need has a range: the pattern’s rounding and its buffer, the skein’s length, the knitter’s tension (9 %, common practice, 95 %). No flat padding: odds."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Ask what the pattern’s figure is.", "A buffer added twice prices the kit out; one that is not there leaves a knitter short in the last part, when the lot is gone."),),
-    carry=(Carry("yarn-needed", "From a swatch instead", {"skein_mass": "skein_mass", "skein_length": "skein_length"}), Carry("pots", "How long does the whole run take?", {"skein_mass": "skein_mass"}),
+    carry=(Carry("yarn-needed", "From a swatch instead", {"skein_mass": "skein_mass", "skein_length": "skein_length"}), Carry("pots", "How long does the whole run take?", {"recipes": ways.kit_recipes, "skein_mass": "skein_mass"}),
+           Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days"}), Carry("parcels", "Share them out by lot", {"kits": "kits", "spare": "spare", "kit": ways.kit_colors, "lots": ways.kit_color_lots, "club": ways.nobody, "skein_mass": "skein_mass"}),
            Carry("keep-pace", "Can knitters keep pace with the parts?", {})),
 )

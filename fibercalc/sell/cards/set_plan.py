@@ -17,6 +17,7 @@ from ...yarn.putup import printed_grams, printed_yards
 from ...yarn.reel import mass_of_turns, whole_turns_for_length
 from ...yarn.split import left_over, margin_of_last, most_turns_for_count, small_skeins, usable_amount
 from ..pictures.sets import set_picture
+from ..plans import ways
 from ..sets import dye_in_set, loads_of_set, skeins_cut_first, skeins_dyed_whole
 
 BY_TURNS, BY_MASS, BY_COUNT = "turns", "mass", "count"
@@ -241,6 +242,7 @@ CARD = Card(
     sources=(TEXTILE_PAGES_RECIPE, KM_APPLICATION_NOTE, SHARMA_2005, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Many small doses of powder.", "Weigh them in one go, still air, mask and gloves on, or dose from stock. One short shade kills every set: wind and weigh the first of each before the rest. "
                       "The maker’s safety data sheet comes first."),),
-    carry=(Carry("shade-steps", "See the steps, even and weighed", {"count": "days", "fiber": "shade_cut"}), Carry("skein-split", "Split one skein", {"skein_mass": "skein_mass", "skein_length": "skein_length", "reel": "reel"}),
-           Carry("pots", "How long does the whole run take?", {})),
+    carry=(Carry("shade-steps", "See the steps, even and weighed", {"undyed": "undyed", "dyes": ways.set_dyes, "count": "days", "fiber": "shade_cut", "scale_step": "scale_step"}), Carry("skein-split", "Split one skein", {"skein_mass": "skein_mass", "skein_length": "skein_length", "loss_share": "loss_share", "reel": "reel", "total": "all_small"}),
+           Carry("pots", "How long does the whole run take?", {"recipes": ways.set_recipes, "skein_mass": "skein_mass"}), Carry("release-plan", "Plan a release with it", {"products": ways.set_product, "colorways": ways.set_colorway, "load": "load", "a_day": "a_day"}),
+           Carry("back-plan", "By when must I do what?", {"dye_days": "days_whole"}), Carry("label", "Day stickers", {"kind": lambda r: "sticker", "of_set": "name", "last": "days", "copies": lambda r: str(min(r.given["sets"] + r.given["spare"], 600))})),
 )
