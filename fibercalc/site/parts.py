@@ -4,6 +4,7 @@
 import re
 
 from ..core.answer import Picture, Table
+from ..core.carried import carried
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
 from ..core.registry import find_card
@@ -132,24 +133,12 @@ def carry(worked: Worked) -> Markup:
             continue
         texts = {}
         for name, source in onward.inputs.items():
-            text = _carried(worked, source, other.item(name))
+            text = carried(worked, source, other.item(name))
             if text:
                 texts[name] = text
         query = query_of_texts(other, texts)
         links.append(tag("a", onward.words, href=f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}", data_carry=other.id))
     return tag("p", *links, class_="carry") if links else inner()
-
-
-def _carried(worked: Worked, name: str, into) -> str:
-    """A result or input of this card as canonical text for an input of the next; a 95 % range becomes the uniform it would come from."""
-    outcome = worked.outcome
-    if name in outcome.found and isinstance(outcome.value(name), (int, float)):
-        unit = into.choices[0]
-        value, low, high = (unit.from_base(v) for v in (outcome.value(name), outcome.low(name), outcome.high(name)))
-        half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width
-        return f"{value:.6g}{f'~{half:.3g}' if half else ''}{unit.sign.replace(' ', '')}"
-    reading = worked.given.readings.get(name)
-    return reading.text if reading is not None and reading.asked else ""
 
 
 SLOTS = {"answer": answer, "timers": timers, "pictures": pictures, "numbers": numbers, "tables": tables, "notes": notes, "cautions": cautions, "working": working,
