@@ -13,6 +13,7 @@ import { offline } from "./offline.js";
 import { Offers } from "./offers.js";
 import { put } from "./put.js";
 import { python } from "./python.js";
+import { workbook } from "./records.js";
 import { keptWords, stateWords } from "./words.js";
 
 /** @typedef {import("./protocol.js").Answer} Answer */
@@ -60,13 +61,14 @@ export class BenchCard extends HTMLElement {
     const { signal } = this.#life;
     this.#form = new LiveForm(form, { card: this.card, signal, settings: () => bench.settings, changed: (name) => this.#changed(name) });
     if (document.querySelector("bench-card") === this) this.#address = new Address(signal, (query) => this.#moved(query));
-    this.#offers = new Offers(this, signal, { values: (values) => this.#take(values), query: (query) => this.#restore(query) });
+    this.#offers = new Offers(this, signal, { values: (offer) => this.#take(offer), query: (query) => this.#restore(query) });
     actOn(this, signal);
     keepHeadroom(this, signal);
     this.addEventListener("click", (event) => this.#retry(event), { signal });
     python.addEventListener("stage", () => this.#staged(), { signal });
     offline.addEventListener("change", () => this.#tell(), { signal });
     bench.addEventListener("change", () => this.#benchChanged(), { signal });
+    workbook.addEventListener("change", () => void this.#offers?.load(false), { signal });
     void this.#wake(form, signal);
   }
 
@@ -178,10 +180,15 @@ export class BenchCard extends HTMLElement {
     void this.#open(query);
   }
 
-  /** Values offered and taken. @param {import("./protocol.js").Texts} values */
-  #take(values) {
-    this.#form?.fill({ values });
+  /** Values offered and taken. @param {import("./protocol.js").Offer} offer */
+  #take({ values, rows }) {
+    this.#form?.fill({ values, rows });
     for (const name of Object.keys(values)) this.#changed(name);
+  }
+
+  /** What the form says now, as a question about this card needs it. */
+  get asked() {
+    return { card: this.card, ...this.#form?.state(), settings: bench.settings };
   }
 
   /** @param {string} query */
@@ -204,7 +211,7 @@ export class BenchCard extends HTMLElement {
 
   /** This card alone on half a page, as HTML. */
   sheet(paper = /** @type {number | null} */ (null)) {
-    return python.ask({ do: "sheet", paper, card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link });
+    return python.ask({ do: "sheet", paper, ...this.asked, address: this.link });
   }
 
   #benchChanged() {

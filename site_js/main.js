@@ -11,6 +11,7 @@ import { offline } from "./offline.js";
 import { siteRoot } from "./places.js";
 import { watchPresses } from "./press.js";
 import { python } from "./python.js";
+import { BenchWorkbook } from "./workbook.js";
 
 siteRoot();
 watchPresses();
@@ -18,6 +19,7 @@ customElements.define("bench-card", BenchCard);
 customElements.define("bench-mine", BenchMine);
 customElements.define("bench-link", BenchLink);
 customElements.define("bench-timers", BenchTimers);
+customElements.define("bench-workbook", BenchWorkbook);
 watchTimers();
 
 addEventListener("pagehide", () => python.rest());

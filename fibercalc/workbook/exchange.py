@@ -1,6 +1,7 @@
 """The whole workbook as one JSON file: written with sorted keys, read as hostile input, compared with what is here before anything changes."""
 
 import json
+from datetime import datetime
 
 from . import bench
 from .from_bench import bench_and_records
@@ -10,6 +11,7 @@ from .records import LONGEST_TEXT, MOST_PAST, SCHEMA, Unusable, checked, title_o
 FORMAT = "bench-book"
 LARGEST = 5_000_000  # bytes
 DEEPEST = 8
+MOST_SAVES, MOST_DAYS, CLOCK = 10, 14, "%Y-%m-%dT%H:%M:%SZ"
 FORBIDDEN = ("__proto__", "constructor", "prototype")
 
 
@@ -139,3 +141,27 @@ def clash_line(theirs: dict, own: list[dict]) -> str:
     kind = KINDS[ours["kind"]].one
     renamed = f" (called “{other}” in the file)" if other != name else ""
     return f"{kind.capitalize()} “{name}”{renamed}: changed here {ours['changed'][:10]}, in the file {theirs['changed'][:10]}."
+
+
+def reminder(about, now: str) -> str:
+    """Why it is time for an export: after MOST_SAVES saves, or MOST_DAYS days with any; "" when it is not.
+
+    about  {"saves": since the last export, "exported": its moment or None, "first": moment of the first of these saves};  now  a moment
+    """
+    saves = about.get("saves") if isinstance(about, dict) else None
+    if not isinstance(saves, int) or isinstance(saves, bool) or saves < 1:
+        return ""
+    exported = about.get("exported")
+    since = _days(exported, now)
+    waited = since if since is not None else _days(about.get("first"), now) or 0
+    if saves < MOST_SAVES and waited < MOST_DAYS:
+        return ""
+    last = "It was never exported." if since is None else f"The last export is {since} day{'s' * (since != 1)} old."
+    return f"{last} {saves} change{'s' * (saves != 1)} since {'stand' if saves != 1 else 'stands'} in this browser alone: save a copy as a file."
+
+
+def _days(moment, now: str) -> int | None:
+    try:
+        return (datetime.strptime(now, CLOCK) - datetime.strptime(moment, CLOCK)).days
+    except (TypeError, ValueError):
+        return None

@@ -100,12 +100,12 @@ def _applies(save: Save, given: Given) -> bool:
     return all(given.readings[name].value in values for name, values in save.when.items())
 
 
-def saved(worked: Worked, place: str, name: str, fresh_id: str, today: str, records: list[dict]) -> dict:
-    """The record to keep for a card's values at one of its places. Raises Unusable with one plain line."""
+def saved(worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict]) -> dict:
+    """The record to keep for a card's values at one of its places; fresh is what a new one's id ends in. Raises Unusable with one plain line."""
     card, name = worked.card, name.strip()
     if place == KEPT:
         values = {"name": name, "card": card.id, "query": query_of(worked.given), "answer": " ".join(worked.sentences())[:1000], "day": today}
-        return _kept(KINDS[KEPT], new_record(KINDS[KEPT], fresh_id, {"values": {key: text for key, text in values.items() if text}, "rows": {}}))
+        return _kept(KINDS[KEPT], new_record(KINDS[KEPT], f"{KEPT}-{fresh}", {"values": {key: text for key, text in values.items() if text}, "rows": {}}))
     number, _, record_id = place.partition(":")
     if not number.isdigit() or int(number) >= len(card.saves):
         raise Unusable("This card keeps no such record.")
@@ -125,7 +125,7 @@ def saved(worked: Worked, place: str, name: str, fresh_id: str, today: str, reco
                 values[f"{field}{KNOWN_END}"] = MEASURED
     values[kind.title] = name or values.get(kind.title, "")
     contents = {"values": values, "rows": rows}
-    return _kept(kind, (old | contents) if old else new_record(kind, fresh_id, contents))
+    return _kept(kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents))
 
 
 def _source(worked: Worked, source: str, item: Input) -> str:

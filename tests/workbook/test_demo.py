@@ -4,13 +4,14 @@ import tomllib
 
 import fibercalc
 from fibercalc.core.checks import shared_folder
+from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import file_text, read_file
 from fibercalc.workbook.kinds import KINDS
 from fibercalc.workbook.records import references, row_values
 from fibercalc.workbook.trace import trace
 
 FOLDER = shared_folder() / "demo"
-TEXT = (FOLDER / "workbook.json").read_text("utf-8")
+TEXT = demo_text()
 RECORDS = {each["id"]: each for each in read_file(TEXT)[0]}
 BASES, COLORWAYS, RELEASE, MAKING = (tomllib.loads((FOLDER / f"{name}.toml").read_text("utf-8")) for name in ("bases", "colorways", "release", "making"))
 

@@ -6,12 +6,12 @@ import pytest
 
 from fibercalc.core.card import CHOICE, TEXT, Input, Rows
 from fibercalc.core.carried import carried
-from fibercalc.core.checks import shared_folder
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
 from fibercalc.workbook.base_link import LINK
+from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import read_file
 from fibercalc.workbook.flow import KEPT, offers, places, saved
 from fibercalc.workbook.kinds import KINDS
@@ -21,7 +21,7 @@ from tests.cards import CARDS, card_id
 from .making import record
 
 POINT = Settings()
-DEMO = read_file((shared_folder() / "demo" / "workbook.json").read_text("utf-8"))[0]
+DEMO = read_file(demo_text())[0]
 every_card = pytest.mark.parametrize("card", [*CARDS, LINK], ids=card_id)
 
 

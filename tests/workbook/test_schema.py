@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from jsonschema import Draft202012Validator
 from jsonschema.exceptions import ValidationError
 
-from fibercalc.core.checks import shared_folder
+from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import file_text
 from fibercalc.workbook.schema import file_schema
 
@@ -28,7 +28,7 @@ def test_every_file_that_the_book_writes_fits_it(records):
 
 
 def test_the_demo_fits_it():
-    VALIDATOR.validate(json.loads((shared_folder() / "demo" / "workbook.json").read_text("utf-8")))
+    VALIDATOR.validate(json.loads(demo_text()))
 
 
 GOOD = json.loads(file_text([record(mass="100~2g", fibers=[{"fiber": "wool", "share": "75%"}])], [], None, "2027-01-13"))
