@@ -72,7 +72,8 @@ export class RecordForm {
     put(this.#place, made.html);
     const form = one(this.#place, "form.given", HTMLFormElement);
     if (!form) return;
-    this.#place.append(this.#buttons(), said());
+    this.#place.append(line("hold", ["save", "Save", "first"], ["back", "Back to the list"]), said());
+    if (this.#before) this.#place.append(line("", ["copy", "Make a copy"], ["remove", "Remove"]));
     this.#live = new LiveForm(form, { card: `record-${made.kind}`, signal: life.signal, settings: () => bench.settings, changed: () => void this.#changed() });
     this.#live.fill(made);
     const checked = await this.#check();
@@ -89,18 +90,6 @@ export class RecordForm {
     if (!this.#unsaved && now) void this.open({ record: now.id });
     else if (!this.#unsaved) this.#close();
     else this.#say(now ? "This record was changed in another tab. Save writes yours over it; Back leaves the other." : "This record was removed in another tab. Save keeps yours as a new one.");
-  }
-
-  #buttons() {
-    const line = document.createElement("p");
-    line.className = "do";
-    const words = [["save", "Save", "first"], ["back", "Back to the list", ""], ...(this.#before ? [["copy", "Make a copy", ""], ["remove", "Remove", ""]] : [])];
-    for (const [what, text, look] of words) {
-      const made = button(text ?? "", look ?? "");
-      made.dataset.record = what;
-      line.append(made);
-    }
-    return line;
   }
 
   async #changed() {
@@ -191,5 +180,17 @@ function said() {
   made.className = "said";
   made.setAttribute("role", "status");
   made.hidden = true;
+  return made;
+}
+
+/**
+ * @param {string} look
+ * @param {[what: string, words: string, look?: string][]} buttons
+ */
+function line(look, ...buttons) {
+  const made = document.createElement("p");
+  made.className = `do ${look}`.trim();
+  made.append(...buttons.map(([, words, kind = ""]) => button(words, kind)));
+  buttons.forEach(([what], at) => made.children[at]?.setAttribute("data-record", what));
   return made;
 }

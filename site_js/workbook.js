@@ -96,7 +96,7 @@ export class BenchWorkbook extends HTMLElement {
     if (list) put(list, view.html);
     this.#focusNext();
     const empty = one(this, ".empty", HTMLElement);
-    if (empty) empty.hidden = view.count > 0;
+    if (empty) empty.hidden = view.count > 0 || !one(this, '[data-part="record"]', HTMLElement)?.hidden;
     say(one(this, ".reminder", HTMLElement), view.reminder);
     this.#reveal("from-bench", view.bench > 0);
     this.#reveal("drop-demo", view.demo.length > 0);
@@ -190,6 +190,8 @@ export class BenchWorkbook extends HTMLElement {
     const line = this.#next && one(this, `[data-open="${CSS.escape(this.#next)}"]`, HTMLElement);
     if (!line) return;
     this.#next = null;
+    const group = line.closest("details");
+    if (group) group.open = true;
     line.focus();
   }
 

@@ -80,11 +80,12 @@ def workbook(name: str) -> Markup:
     return tag(
         "bench-workbook",
         tag("p", class_="reminder", role="status", hidden=True),
-        tag("section", tag("p", "Nothing is written down yet. A record is one thing that you would otherwise type again and again: a base, a recipe, a lot. Write one down, keep one from a card, or load the demo "
-                           "workbook of an invented studio and look around.", class_="empty"), tag("div", data_slot="list"), data_part="list"),
-        tag("section", data_part="record", hidden=True), tag("section", data_part="import", hidden=True),
+        tag("p", "Nothing is written down yet. A record is one thing that you would otherwise type again and again: a base, a recipe, a lot. Write one down, keep one from a card, or load the demo "
+                 "workbook of an invented studio and look around.", class_="empty"),
         tag("p", *(tag("button", words, type="button", data_do=do, class_=look, hidden=do in ("from-bench", "undo", "drop-demo")) for do, words, look in first), class_="do", data_part="actions"),
         tag("p", class_="said", role="status", hidden=True),
+        tag("section", tag("div", data_slot="list"), data_part="list"),
+        tag("section", data_part="record", hidden=True), tag("section", data_part="import", hidden=True),
         tag("section", tag("h2", "Trace a lot"), asked, tag("div", data_slot="trace", role="status"), data_part="trace"),
         tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.", class_="state", role="status"), data_search_exclude=True)
 

@@ -36,14 +36,14 @@ def field(card_id: str, each: Input, name: str, given: Given, settings: Settings
     reading = given.readings.get(name)
     label = label or each.label
     control = f"{card_id}.{name}"
+    said = tag("p", reading.echo if reading else "", class_="read", id=f"{control}-read")
     about = f"{hints or f'{control}-hint'} {control}-read {control}-why"
     return tag(
         "div",
         tag("label", label, optional(each), for_=control),
         None if hints else tag("p", hint(each, settings), class_="hint", id=f"{control}-hint"),
         tag("div", *_entry(each, name, control, about, label, reading, settings), class_="entry"),
-        _said_of(beside, name, given, label) if beside else None,
-        tag("p", reading.echo if reading else "", class_="read", id=f"{control}-read"),
+        tag("div", said, _said_of(beside, name, given, label), class_="under") if beside else said,
         tag("p", class_="why", id=f"{control}-why", hidden=True),
         class_="field", data_name=name, data_kind=each.kind, hidden=not shown,
     )

@@ -1,13 +1,17 @@
 """Records as HTML: the list of all of them, the form of one, and a lot traced both ways."""
 
+from datetime import date
+
 from .. import __version__
 from ..core.card import CHOICE, DATE, Option, Rows
 from ..core.day import write_date
 from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
+from ..core.outcome import with_money
 from ..core.reading import Given, read_inputs
 from ..core.registry import find_card
 from ..core.settings import Settings
+from ..core.units import COUNT, MONEY
 from ..workbook.bench import written
 from ..workbook.kind import KNOWN, KNOWN_END, Kind
 from ..workbook.kinds import KINDS
@@ -17,6 +21,7 @@ from .form import form
 
 KNOWN_WORDS = {option.value: option.label for option in KNOWN}
 LONGEST_SHOWN = 110
+MOST_OPEN = 12  # with more records than this, the list begins with its kinds alone
 EMPTY = "(not in this workbook)"
 
 
@@ -30,18 +35,23 @@ def listing(records: list[dict], unread: int, settings: Settings) -> Markup:
     for kind in KINDS.values():
         held = sorted(by_kind.get(kind.id, ()), key=lambda each: title_of(each).casefold())
         if held:
-            lines = [tag("li", tag("button", title_of(each), type="button", data_open=each["id"]), tag("span", line(each, kind, titles, settings)), _again(each)) for each in held]
+            lines = [_line(each, kind, titles, settings) for each in held]
             buttons = [tag("button", f"New {kind.one}", type="button", data_new=kind.id)] if kind.id != "kept" else []
             buttons.append(tag("button", "As a table (CSV)", type="button", data_table=kind.id, aria_label=f"{kind.many} as a table (CSV)"))
-            parts.append(tag("section", tag("h2", f"{kind.many} ", tag("span", f"({len(held)})")), tag("ul", *lines, class_="records"), tag("p", *buttons, class_="do")))
+            parts.append(tag("details", tag("summary", f"{kind.many} ", tag("span", f"({len(held)})")), tag("ul", *lines, class_="records"), tag("p", *buttons, class_="do"),
+                             open=len(records) <= MOST_OPEN, data_kind=kind.id))
     missing = [kind for kind in KINDS.values() if kind.id not in by_kind and kind.id != "kept"]
     if missing:
         lines = [tag("li", tag("button", f"New {kind.one}", type="button", data_new=kind.id), tag("span", kind.about)) for kind in missing]
-        parts.append(tag("section", tag("h2", "Begin" if not records else "Not begun yet"), tag("ul", *lines, class_="records")))
+        parts.append(tag("details", tag("summary", "Begin" if not records else "Not begun yet"), tag("ul", *lines, class_="records"), open=not records, data_kind="none"))
     if unread:
         text = "1 record cannot be read by this version of the book." if unread == 1 else f"{unread} records cannot be read by this version of the book."
         parts.insert(0, tag("p", f"{text} They are kept as they are, and travel in the file.", class_="unread"))
     return inner(*parts)
+
+
+def _line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings) -> Markup:
+    return tag("li", tag("button", title_of(document), type="button", data_open=document["id"]), tag("span", line(document, kind, titles, settings), _again(document)))
 
 
 def line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings) -> str:
@@ -54,6 +64,7 @@ def line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings)
             parts += [f"{count} {item.one}{'s' * (count != 1)}"] if count else []
         elif text := shown(readings[name], titles if name in kind.refers else {}, settings):
             known = readings.get(f"{name}{KNOWN_END}")
+            text = f"{item.label[0].lower()}{item.label[1:]} {text}" if item.of is COUNT else text
             parts.append(f"{text} {KNOWN_WORDS[known.text]}" if known is not None and known.text in KNOWN_WORDS else text)
     text = " · ".join(parts)
     return text if len(text) <= LONGEST_SHOWN else text[: LONGEST_SHOWN - 1] + "…"
@@ -66,6 +77,8 @@ def shown(reading, titles: dict[str, str], settings: Settings) -> str:
     if reading.amount is not None:
         spread = f" ± {write_plain(reading.amount.typed_rough, settings.style)}" if reading.amount.typed_rough else ""
         number, _, sign = written(reading.amount, settings).partition(" ")
+        if reading.input.of is MONEY:
+            return with_money(number + spread, settings.money)
         return f"{number}{spread} {sign}".strip()
     if reading.input.of == DATE:
         return write_date(reading.value)
@@ -119,13 +132,22 @@ def trace_sheet(found: list[Traced], asked: str, records: list[dict], settings: 
 def _one_traced(found: Traced, titles: dict[str, str], settings: Settings) -> Markup:
     readings = given_of(KINDS["dye-lot"], found.lot).readings
     back = [("Dyed on", shown(readings["dyed"], {}, settings)), ("Colorway", _name(found.colorway)), ("Base", _name(found.base)), ("Mill lot", _mill(found.mill_lot, titles, settings))]
-    doses = [(" ".join(part for part in (_name(bottle) or _name(jar) or "?", f"(jar lot {jar['values']['lot']})" if jar and jar["values"].get("lot") else "(jar lot not written down)") if part),
-              amount) for bottle, jar, amount in found.doses]
-    forward = [(f"Order {title_of(order)}", " ".join(part for part in (f"{count} of it" if count else "", f"sent {order['values']['sent']}" if order["values"].get("sent") else "") if part))
-               for order, count in found.orders]
+    doses = [(_bottle(bottle, jar), next((text for name in ("volume", "powder") if (text := shown(readings[f"doses.{row}.{name}"], {}, settings))), ""))
+             for row, (bottle, jar, _) in enumerate(found.doses, 1)]
+    forward = [(f"Order {title_of(order)}", _sent(order, count)) for order, count in found.orders]
     made = [(title_of(each), line(each, KINDS["skein"], titles, settings)) for each in found.skeins]
     return tag("section", tag("h3", f"Lot {title_of(found.lot)}"), _table("Back: where it came from", back + doses), _table("Made of it", made),
                _table(f"Forward: {len(found.orders)} order{'s' * (len(found.orders) != 1)} took it", forward, "No order here names this lot."), class_="traced")
+
+
+def _bottle(bottle: dict | None, jar: dict | None) -> str:
+    lot = f"jar lot {jar['values']['lot']}" if jar and jar["values"].get("lot") else "jar lot not written down"
+    return f"{_name(bottle) or _name(jar) or 'A dye'} ({lot})"
+
+
+def _sent(order: dict, count: str) -> str:
+    day = order["values"].get("sent")
+    return ", ".join(part for part in (f"{count} of it" if count else "", f"sent {write_date(date.fromisoformat(day))}" if day else "") if part)
 
 
 def _mill(document: dict | None, titles: dict[str, str], settings: Settings) -> str:
