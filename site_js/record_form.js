@@ -72,8 +72,9 @@ export class RecordForm {
     put(this.#place, made.html);
     const form = one(this.#place, "form.given", HTMLFormElement);
     if (!form) return;
-    this.#place.append(line("hold", ["save", "Save", "first"], ["back", "Back to the list"]), said());
-    if (this.#before) this.#place.append(line("", ["copy", "Make a copy"], ["remove", "Remove"]));
+    // in reach however long the form is, and once more where it ends
+    form.before(line("hold", ["save", "Save", "first"], ["back", "Back to the list"]), said());
+    this.#place.append(this.#before ? line("", ["save", "Save", "first"], ["copy", "Make a copy"], ["remove", "Remove"]) : line("", ["save", "Save", "first"]));
     this.#live = new LiveForm(form, { card: `record-${made.kind}`, signal: life.signal, settings: () => bench.settings, changed: () => void this.#changed() });
     this.#live.fill(made);
     const checked = await this.#check();

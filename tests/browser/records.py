@@ -97,7 +97,7 @@ def fill(page: Page, **values) -> None:
 
 def save(page: Page) -> None:
     """Saved and told so; the list stands again."""
-    page.locator("[data-record='save']").click()
+    page.locator("[data-record='save']").first.click()
     expect(page.locator(SAID)).to_have_text("Saved.")
     expect(page.locator("[data-part='record']")).to_be_hidden()
     unfold(page)
@@ -123,12 +123,12 @@ def give_file(page: Page, text: str, name: str = "workbook.json") -> None:
     waiting.value.set_files({"name": name, "mimeType": "application/json", "buffer": text.encode()})
 
 
-def many(count: int) -> str:
+def many(count: int, note: str = "") -> str:
     """A file with so many bases."""
     from fibercalc.workbook.exchange import file_text
     from tests.workbook.making import record
 
-    return file_text([record(slug=f"many-{number}", name=f"Base {number}") for number in range(count)], [], None, "2027-01-13")
+    return file_text([record(slug=f"many-{number}", name=f"Base {number}", **({"note": note} if note else {})) for number in range(count)], [], None, "2027-01-13")
 
 
 def names(records: list[dict]) -> list[str]:
