@@ -39,7 +39,7 @@ async function copyLink(card) {
 
 /** @param {BenchCard} card */
 async function printCard(card) {
-  await printSheet(card, null, "alone");
+  await printSheet(card, null);
 }
 
 /**
@@ -47,15 +47,14 @@ async function printCard(card) {
  * @param {Element} pressed
  */
 async function printPaper(card, pressed) {
-  await printSheet(card, Number(pressed.getAttribute("data-paper")), "paper");
+  await printSheet(card, Number(pressed.getAttribute("data-paper")));
 }
 
 /**
  * @param {BenchCard} card
  * @param {number | null} paper  which of the card's own papers; null for the half-page sheet
- * @param {"alone" | "paper"} kind
  */
-async function printSheet(card, paper, kind) {
+async function printSheet(card, paper) {
   const outcome = await card.sheet(paper);
   if (outcome === null || "problem" in outcome) {
     tell(card, `That sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."} “Print the page” works without it.`);
@@ -65,7 +64,8 @@ async function printSheet(card, paper, kind) {
     tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
     return;
   }
-  printAlone(outcome.ok.html, kind);
+  if (outcome.ok.said) tell(card, outcome.ok.said);
+  printAlone(outcome.ok.html, outcome.ok.kind);
 }
 
 /** @param {BenchCard} card */

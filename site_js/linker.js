@@ -119,6 +119,21 @@ export class BenchLink extends HTMLElement {
       case "print-booth":
         printAlone(made.booth, "booth");
         break;
+      case "print-stand":
+        await this.#printStand();
+        break;
+    }
+  }
+
+  /** The stand works out every project and size, so it is asked for only when it is wanted. */
+  async #printStand() {
+    this.#said("Working out every project and size.");
+    const outcome = await python.ask({ do: "stand", ...this.#form?.state(), settings: bench.settings, here: siteRoot().href });
+    if (!outcome || "problem" in outcome) this.#said(outcome?.problem.text ?? "The calculator is busy: press again.");
+    else if (!outcome.ok.html) this.#said(outcome.ok.refused);
+    else {
+      this.#said("");
+      printAlone(outcome.ok.html, "booth");
     }
   }
 

@@ -4,7 +4,7 @@ import { put } from "./put.js";
 
 /**
  * @param {string} html  made by fibercalc.site
- * @param {"alone" | "booth" | "paper"} kind
+ * @param {"alone" | "booth" | "paper" | "labels"} kind
  */
 export function printAlone(html, kind) {
   document.querySelector(`.sheet-${kind}`)?.remove();

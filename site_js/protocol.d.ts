@@ -198,10 +198,12 @@ export interface Replies {
   counter: { bases: CounterBase[]; notes: string[] };
   "counter-code": { svg: string; link: string };
   "base-link": LinkMade;
+  stand: { html: string; refused: string };
   work: Answer;
   open: Answer;
   convert: { text: string; exact: string };
-  sheet: { html: string; refused?: string };
+  /** kind is how it is printed; said is for the page, not for the paper */
+  sheet: { html: string; kind: "alone" | "paper" | "labels"; refused?: string; said?: string };
   "bench-read": BenchRead;
   "bench-check": BenchChecked;
   "bench-offers": { offers: Offer[] };

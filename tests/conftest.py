@@ -1,5 +1,6 @@
 """What all tests share: the built site, and servers for it."""
 
+import fcntl
 import os
 import subprocess
 import sys
@@ -29,8 +30,17 @@ def site() -> Path:
 
 @pytest.fixture(scope="session")
 def workshop(tmp_path_factory) -> Path:
-    """A built copy of the project with the guide's example card and the fixture card in it."""
-    return make_workshop(tmp_path_factory.mktemp("workshop"))
+    """A built copy of the project with the guide's example card and the fixture card in it: one for all processes that share the tests."""
+    shared = tmp_path_factory.getbasetemp()
+    shared = shared.parent if "PYTEST_XDIST_WORKER" in os.environ else shared
+    folder, built = shared / "workshop", shared / "workshop.built"
+    with (shared / "workshop.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        if not built.exists():
+            folder.mkdir()
+            make_workshop(folder)
+            built.touch()
+    return folder
 
 
 @pytest.fixture(scope="session")

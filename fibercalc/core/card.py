@@ -6,6 +6,7 @@ from functools import cached_property
 
 from ..sources import Source
 from .amount import read_amount, width_in_base
+from .carry import Carry
 from .declared import declared
 from .paper import Paper
 from .result import Chance, Result  # part of what a card's file declares
@@ -37,7 +38,7 @@ class Input:
     label       what it is, in words;  measure  how to measure it
     default     the example's text, as a person would type it
     allowed     lowest and highest text;  usual  the usual range
-    rough       half-width of its usual roughness: "1 g", "2 %" or "" (exact); for a color, CIELAB units on each axis
+    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or "" (exact); for a color, CIELAB units on each axis
     units       unit signs offered, the first is the default;  unit  the unit the answer function gets (base when "")
     optional    may be left blank (the answer function then gets None)
     when        {other input: values}: asked only then (the answer function gets None otherwise)
@@ -115,8 +116,8 @@ class Input:
         """The declared half-width, in base units, around a value given in unit."""
         if not self.rough:
             return 0.0
-        if self.rough.endswith("%") and self.of is not PERCENT:
-            return abs(value) * float(self.rough[:-1]) / 100
+        if self.rough.endswith("% of it") or (self.rough.endswith("%") and self.of is not PERCENT):
+            return abs(value) * float(self.rough.partition("%")[0]) / 100
         amount = read_amount(self.rough, self.of, self.choices[0], "canonical")
         return width_in_base(amount.unit, value, amount.unit.from_base(amount.value))
 
@@ -164,15 +165,6 @@ class Basis:
 
     kind: str
     text: str
-
-
-@declared
-class Carry:
-    """A way on to the next card with what is already known: inputs maps that card's inputs to results or inputs of this one."""
-
-    card: str
-    words: str
-    inputs: dict[str, str]
 
 
 @declared

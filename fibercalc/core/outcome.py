@@ -12,6 +12,7 @@ from .settings import Settings
 from .spread import Parts
 from .units import MONEY, Quantity, Unit
 
+LOPSIDED = 3.0  # so many times its near side is what the far side of a range counts for, at most, when a step is chosen
 TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 
 
@@ -151,10 +152,13 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     if found.low is not None and found.high > found.low:
         ends = sorted(unit.from_base(end) for end in (found.low, found.high) if not (unit.inverse and end <= 0))
         ends = ends if len(ends) == 2 else [value]
-    half = max(abs(value - ends[0]), abs(ends[-1] - value))
+    near, far = sorted((abs(value - ends[0]), abs(ends[-1] - value)))
+    half = min(far, LOPSIDED * near) if near > 0 else far  # a long tail on one side must not round the other one away
     step = rounding_step(value, half, result.step(unit))
     decimals = decimals_of_step(step)
     sign = settings.money if result.of is MONEY else ""
+    if result.of is MONEY and decimals == 1:
+        decimals = 2  # money is written with both places of its cents, or none
 
     def written(number: float) -> str:
         text = write_number(number, decimals, settings.style)
@@ -171,8 +175,11 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
 
 
 def with_money(text: str, sign: str) -> str:
-    """A number as written with the user's money sign: before it when it is a sign, after it when it is letters."""
-    return f"{sign}{text}" if len(sign) == 1 else f"{text}{NO_BREAK}{sign}"
+    """A number as written with the user's money sign: before it when it is a sign, after it when it is letters; a minus stays first."""
+    if len(sign) > 1:
+        return f"{text}{NO_BREAK}{sign}"
+    minus, digits = ("−", text[1:]) if text.startswith("−") else ("", text)
+    return f"{minus}{sign}{digits}"
 
 
 def _chance_words(percent: float) -> str:

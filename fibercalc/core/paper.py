@@ -1,9 +1,9 @@
-"""Exact papers that a card prints beside its page: a recipe card to pin up, a batch sheet to fill in."""
+"""What a card prints beside its page, in exact sizes: papers to pin up or fill in, and labels."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
 
-SIZES = ("A6", "A5")
+SIZES = ("A6", "A5", "A4")
 
 
 @dataclass(frozen=True, eq=False)
@@ -11,7 +11,7 @@ class Paper:
     """One paper.
 
     title    what it is called on its button and its head
-    size     A6 or A5, upright
+    size     A6, A5 or A4, upright
     tables   from the outcome, the tables that stand on it; a cell of "" is a line to write on, "☐" a box to tick
     """
 
@@ -22,3 +22,15 @@ class Paper:
     def __post_init__(self):
         if self.size not in SIZES:
             raise ValueError(f"paper {self.title}: {self.size} is not {' or '.join(SIZES)}")
+
+
+@dataclass(frozen=True, eq=False)
+class Labels:
+    """Exact labels, alone or many on a sheet.
+
+    title   what they are called on their button
+    sheets  from the outcome, the labels laid out and how they are put on paper (core.label.Sheets)
+    """
+
+    title: str
+    sheets: Callable

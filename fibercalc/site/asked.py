@@ -2,6 +2,7 @@
 
 from ..core.card import Card, Rows
 from ..core.link import query_of
+from ..core.onward import LONGEST_TRAIL
 from ..core.problem import BadInputs
 from ..core.reading import Given, read_inputs
 from ..core.registry import find_card
@@ -38,14 +39,21 @@ def given_of(request: dict, card: Card, settings: Settings) -> Given:
     return read_inputs(card, texts, settings, units, exact)
 
 
-def state_of(given: Given, settings: Settings) -> dict:
+def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
+    """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
+    trail = request.get("trail")
+    steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
+    return tuple((str(step.get("card", ""))[:40], str(step.get("query", ""))) for step in steps if isinstance(step, dict))
+
+
+def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()) -> dict:
     """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
     problems = list(given.problems)
     made, query, say = {}, None, ""
     if not problems:
         try:
             worked = work_given(given, settings)
-            made, say = parts.slots(worked), " ".join(worked.sentences())
+            made, say = parts.slots(worked, trail), " ".join(worked.sentences())
             query = query_of(given)
         except BadInputs as error:
             problems = error.problems

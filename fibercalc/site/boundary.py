@@ -6,12 +6,13 @@ from .. import __version__
 from ..core.card import Card, Input, Rows
 from ..core.entry import read_one
 from ..core.link import read_query
+from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.reading import read_inputs
 from ..core.work import work_given
 from ..workbook import bench
 from ..workbook.base_link import LINK
-from .asked import card_of, given_of, settings_of, state_of
+from .asked import card_of, given_of, settings_of, state_of, trail_of
 from .form import shown_text, values_of
 from .sheet import paper, sheet
 
@@ -41,7 +42,7 @@ def _fault(error: Exception) -> dict:
 
 def _work(request: dict) -> dict:
     settings = settings_of(request)
-    return state_of(given_of(request, card_of(request["card"]), settings), settings)
+    return state_of(given_of(request, card_of(request["card"]), settings), settings, trail_of(request))
 
 
 def _open(request: dict) -> dict:
@@ -49,7 +50,7 @@ def _open(request: dict) -> dict:
     texts, counts, notes = read_query(card, str(request.get("query", "")))
     given = read_inputs(card, texts, settings, exact=texts)
     exact = {name: reading.text for name, reading in given.readings.items() if name in texts and reading.amount is not None}
-    return state_of(given, settings) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
+    return state_of(given, settings, trail_of(request)) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
 
 
 def _convert(request: dict) -> dict:
@@ -85,7 +86,14 @@ def _sheet(request: dict) -> dict:
     given = given_of(request, card_of(request["card"]), settings)
     try:
         worked, address = work_given(given, settings), str(request.get("address", ""))
-        return {"html": sheet(worked, address) if request.get("paper") is None else paper(worked, int(request["paper"]), address)}
+        if request.get("paper") is None:
+            return {"html": sheet(worked, address), "kind": "alone"}
+        number = int(request["paper"])
+        if isinstance(worked.card.papers[number], Labels):
+            from .label_paper import labels_paper  # only a card with labels draws any
+
+            return labels_paper(worked, number, str(request.get("here", "")))
+        return {"html": paper(worked, number, address), "kind": "paper"}
     except BadInputs as error:
         return {"html": "", "refused": " ".join(problem.text for problem in error.problems)}
 
@@ -157,6 +165,15 @@ def _base_link(request: dict) -> dict:
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
 
+def _stand(request: dict) -> dict:
+    from . import stand
+
+    settings = settings_of(request)
+    given = given_of(request, LINK, settings)
+    state = state_of(given, settings)
+    return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
+
+
 def _counter(request: dict) -> dict:
     from . import link_maker
 
@@ -177,5 +194,5 @@ def _workbook(request: dict) -> dict:
 
 ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
            "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
-           "yardage": _yardage, "base-link": _base_link, "counter": _counter, "counter-code": _counter_code,
+           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code,
            **dict.fromkeys((f"workbook-{what}" for what in ("view", "form", "check", "file", "demo", "bench", "export", "table", "trace", "places", "keep")), _workbook)}

@@ -94,7 +94,7 @@ def helper_link(name: str) -> Markup:
     """```helper-link: the form that makes a base's link, and room for what comes of it."""
     settings = Settings()
     buttons = (("copy-link", "Copy the link", "first"), ("copy-snippet", "Copy the lines for a shop page", None), ("copy-listener", "Copy the script", None),
-               ("save-svg", "Code as SVG", None), ("save-png", "Code as PNG", None), ("print-booth", "Print the booth card", None))
+               ("save-svg", "Code as SVG", None), ("save-png", "Code as PNG", None), ("print-booth", "Print the booth card", None), ("print-stand", "Print the stand, A4", None))
     made = tag("section", tag("h2", "The link"), tag("output", "The link is made here as soon as the calculator has started.", class_="answer", role="status", aria_live="polite", data_slot="link"),
                tag("p", class_="kept", hidden=True), tag("p", data_slot="about"), tag("div", data_slot="code", class_="code"),
                tag("p", *(tag("button", words, type="button", data_do=do, class_=look) for do, words, look in buttons), class_="do"), tag("p", class_="said", role="status", hidden=True),

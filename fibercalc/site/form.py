@@ -1,6 +1,6 @@
 """The form of a card, from its declaration. Labels, hints, units and error slots are all there before any script runs."""
 
-from ..core.card import CHOICE, COLOR, Card, Input, Rows
+from ..core.card import CHOICE, COLOR, TEXT, Card, Input, Rows
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
 from ..core.entry import range_text
@@ -9,6 +9,7 @@ from ..core.settings import Settings
 from ..core.units import MONEY
 
 KEYBOARDS = {"count": "numeric", "percent": "decimal", "money": "decimal", "number": "decimal"}
+LINE = 60  # characters: a longer text has a line of the paper to itself
 
 
 def form(card: Card, given: Given, settings: Settings, heading: str = "What you know") -> Markup:
@@ -45,7 +46,7 @@ def field(card_id: str, each: Input, name: str, given: Given, settings: Settings
         tag("div", *_entry(each, name, control, about, label, reading, settings), class_="entry"),
         tag("div", said, _said_of(beside, name, given, label), class_="under") if beside else said,
         tag("p", class_="why", id=f"{control}-why", hidden=True),
-        class_="field", data_name=name, data_kind=each.kind, hidden=not shown,
+        class_="field long" if each.kind == TEXT and each.longest > LINE else "field", data_name=name, data_kind=each.kind, hidden=not shown,
     )
 
 

@@ -1,7 +1,5 @@
 """The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page, the booth card, the counter's bases."""
 
-from io import BytesIO
-from base64 import b64encode
 from urllib.parse import urlsplit
 
 from ..core.markup import Markup, inner, tag
@@ -13,10 +11,10 @@ from ..core.units import METERS_PER_YARD
 from ..workbook import bench
 from ..workbook.base_link import BaseLink, RULES, clean, price_text, write_link
 from .helper import MOST
+from .qr import QUIET, code_of, code_png, code_svg
 
 SHORT = 80  # characters that still make a code for a small label
 MODULE_MM, CARD_MODULE_MM = 0.5, 1.1  # one module on a label, and on a booth card that is read from arm's length
-PNG_PIXELS = 12  # for one module
 FRAME_HEIGHT = 640  # px, before the page around it hears the real one
 LOCAL = ("localhost", "127.0.0.1", "[::1]", "")
 # Believes a height only from the frame's own site and window, and only a sensible one.
@@ -34,18 +32,23 @@ def made(given: Given, here: str, settings: Settings) -> dict:
 
     here  the address of the book that the page is in. Raises ModuleNotFoundError until the code's library is there.
     """
-    home, wrong = home_of(given.readings["home"].text or here)
-    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
-    wrong = wrong or out_of_range(base)
+    base, home, wrong = base_and_home(given, here, settings)
     if wrong:
         return {"refused": wrong}
     link = write_link(home, base)
     short = link.partition("#")[0]
-    code = _code(link)
+    code = code_of(link)
     return {
-        "refused": "", "link": link, "short": short, "about": _about(link, home, code), "svg": _svg(code, MODULE_MM), "png": _png(code),
+        "refused": "", "link": link, "short": short, "about": _about(link, home, code), "svg": code_svg(code, MODULE_MM), "png": code_png(code),
         "snippet": snippet(link, base), "listener": tag("script", Markup(LISTENER % origin(home))), "booth": booth_card(code, base, short),
     }
+
+
+def base_and_home(given: Given, here: str, settings: Settings) -> tuple[BaseLink, str, str]:
+    """The base as typed, the address of its book, and one line when either cannot be used."""
+    home, wrong = home_of(given.readings["home"].text or here)
+    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+    return base, home, wrong or out_of_range(base)
 
 
 def home_of(text: str) -> tuple[str, str]:
@@ -64,6 +67,11 @@ def origin(home: str) -> str:
     """The scheme and host of an address, as a browser names where a message comes from."""
     address = urlsplit(home)
     return f"{address.scheme}://{address.netloc.lower()}"
+
+
+def host_of(home: str) -> str:
+    """The machine that an address leads to; one of LOCAL is this very one."""
+    return urlsplit(home).hostname or ""
 
 
 def base_of(readings: dict, settings: Settings) -> BaseLink:
@@ -86,29 +94,12 @@ def out_of_range(base: BaseLink) -> str:
     return ""
 
 
-def _code(link: str):
-    import segno  # pure Python, fetched only here
-
-    return segno.make(link, error="m", micro=False)
-
-
-def _svg(code, module: float) -> Markup:
-    """The code in exact millimeters, with the quiet zone that readers need. Drawn by the library from squares alone: no text is in it."""
-    return Markup(code.svg_inline(unit="mm", scale=module, border=4, light="#fff", dark="#000"))
-
-
-def _png(code) -> str:
-    picture = BytesIO()
-    code.save(picture, kind="png", scale=PNG_PIXELS, border=4)
-    return b64encode(picture.getvalue()).decode()
-
-
 def _about(link: str, home: str, code) -> str:
-    width = code.symbol_size(border=4)[0] * MODULE_MM
+    width = code.symbol_size(border=QUIET)[0] * MODULE_MM
     lines = [f"{len(link)} characters; the code is {write_plain(width)} mm wide at {MODULE_MM} mm a square, with its white edge."]
     if len(link) > SHORT:
         lines.append("That is long for a small label: leave out the price or the lot, or shorten the name.")
-    if urlsplit(home).hostname in LOCAL:
+    if host_of(home) in LOCAL:
         lines.append("It leads to this machine only: open the book where it stands on the web, or give that address in the last field.")
     return " ".join(lines)
 
@@ -121,15 +112,15 @@ def snippet(link: str, base: BaseLink) -> Markup:
 
 def booth_card(code, base: BaseLink, short: str) -> Markup:
     """A card to stand on the table: the question, the base, the code in exact millimeters, the address to type."""
-    what = [f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({_yards(base)} yd) in a skein", f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
+    what = [f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({yards_of(base)} yd) in a skein", f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
     return inner(
         tag("div", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None,
                        *(tag("p", line) for line in what if line), tag("p", "Scan, choose what you make and your size."), class_="words"),
-            tag("div", _svg(code, CARD_MODULE_MM), class_="code"), tag("p", short.partition("://")[2], class_="short"), class_="booth-card"),
+            tag("div", code_svg(code, CARD_MODULE_MM), class_="code"), tag("p", short.partition("://")[2], class_="short"), class_="booth-card"),
         tag("p", tag("span", class_="hundred"), "Print at 100 %: this bar must measure 100 mm.", class_="measure"))
 
 
-def _yards(base: BaseLink) -> str:
+def yards_of(base: BaseLink) -> str:
     """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd stay 251."""
     return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
@@ -145,7 +136,7 @@ def counter_bases(record) -> dict:
             notes.append(f"{base.name}: {wrong}")
             continue
         costs = ["" if price is None else price_text(price * count, settings) for count in range(MOST + 1)]
-        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({_yards(base)} yd)",
+        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)",
                       "lot": base.lot, "grams": base.grams, "meters": base.meters, "costs": costs})
     return {"bases": bases, "notes": notes}
 
@@ -158,7 +149,7 @@ def counter_code(record, number: int, here: str) -> dict:
         return {"svg": "", "link": ""}
     base = _bench_base(bench.given_of(record).readings, number, bench.settings_of(record))
     link = write_link(home, BaseLink(**vars(base) | {"price": ""}))
-    return {"svg": _svg(_code(link), MODULE_MM), "link": link}
+    return {"svg": code_svg(code_of(link), MODULE_MM), "link": link}
 
 
 def _bench_base(readings: dict, number: int, settings: Settings) -> BaseLink:

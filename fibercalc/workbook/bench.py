@@ -5,7 +5,7 @@ guessed. It is offered to a card ("use my reel") and never filled in silently.
 """
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows
-from ..core.carried import texts_for
+from ..core.offered import texts_for
 from ..core.link import canonical_default
 from ..core.number import write_plain
 from ..core.reading import Given, read_inputs

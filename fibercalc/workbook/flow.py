@@ -1,9 +1,10 @@
 """Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
 
 from ..core.card import CHOICE, TEXT, Card, Input, Rows, Save
-from ..core.carried import carried, texts_for
 from ..core.entry import Reading
 from ..core.link import query_of
+from ..core.offered import texts_for
+from ..core.onward import known_as
 from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.work import Worked
@@ -130,7 +131,7 @@ def saved(worked: Worked, place: str, name: str, fresh: str, today: str, records
 
 def _source(worked: Worked, source: str, item: Input) -> str:
     """An input's or a result's text; what stands between quotes is itself."""
-    return source.strip("'") if source.startswith("'") else carried(worked, source, item)
+    return source.strip("'") if source.startswith("'") else (known_as(worked, source, item) or "")
 
 
 def _taken_rows(values: dict, rows: dict, item: Rows, worked: Worked, source: str) -> tuple[dict, dict]:

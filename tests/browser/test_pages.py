@@ -24,9 +24,14 @@ def view_id(view) -> str:
     return f"{page_id(address)}-{options['viewport']['width']}-{options['color_scheme']}"
 
 
-@pytest.fixture(scope="module", params=[(address, options) for address in all_pages() for options in (DESK, PHONE)], ids=view_id)
+# Each page once a day, by turns on the desk in light and on the phone in the dark; the wide run looks at the other.
+SEEN = [pytest.param((address, options), id=view_id((address, options)), marks=() if number % 2 == turn else pytest.mark.sweep)
+        for number, address in enumerate(all_pages()) for turn, options in enumerate((DESK, PHONE))]
+
+
+@pytest.fixture(scope="module", params=SEEN)
 def seen(request, browser, server):
-    """Each page on the desk in light and on the phone in the dark, opened once for all tests that look."""
+    """A page opened once for all tests that look."""
     address, options = request.param
     with looked_at(browser, server, address, **options) as looked:
         yield looked

@@ -4,6 +4,7 @@ import re
 
 import pytest
 
+from fibercalc.core.paper import Paper
 from fibercalc.core.registry import all_cards, find_card
 from fibercalc.site.parts import cited
 
@@ -62,7 +63,7 @@ def live(request, desk, server):
         desk.evaluate("""(address) => document.querySelector("article").append(Object.assign(document.createElement("a"), { href: address, id: "onward", textContent: "on" }))""", address)
         desk.locator("#onward").click()
         desk.wait_for_url(address)
-        until_live(desk)
+        until_live(desk, card=request.param)
     yield desk, request.param, enter_two(desk)
 
 
@@ -98,7 +99,7 @@ def test_a_card_prints_as_it_was_filled_in(live, paper):
     assert squeezed(page.url.split("?")[0]) in flow, "its address"
 
 
-@both_papers
+@cards_papers
 def test_the_half_page_fits_its_half_page(live, paper):
     """A card that stands beside the work may take the height that Letter and A4 share instead."""
     page, card_id, entered = live
@@ -191,8 +192,8 @@ def test_a_long_table_repeats_its_head_and_breaks_between_rows(browser, server, 
     assert all("Head" in leaves[number] for number in used)
 
 
-PAPERED = [(card, number) for card in all_cards() for number in range(len(card.papers))]
-MILLIMETERS = {"A6": (105, 148), "A5": (148, 210)}
+PAPERED = [(card, number) for card in all_cards() for number, paper in enumerate(card.papers) if isinstance(paper, Paper)]  # labels: test_labels.py
+MILLIMETERS = {"A6": (105, 148), "A5": (148, 210), "A4": (210, 297)}
 
 
 @pytest.mark.parametrize("card, number", PAPERED, ids=[f"{card.id}-{card.papers[number].size}" for card, number in PAPERED])

@@ -42,6 +42,14 @@ def test_money_carries_the_user_s_sign():
     assert write_found(Found(result, 15.987, 15.987, 15.987), MONEY.base, Settings(money="SEK"))[0] == "15.99\u00a0SEK"
 
 
+def test_money_has_both_places_of_its_cents_or_none():
+    """€1,732.2 is no price; a spread of tens takes the cents away."""
+    result = Result("left", MONEY, "Left", finest=(0.01,))
+    assert write_found(Found(result, 1732.2, 1731.7, 1732.7), MONEY.base, Settings())[0] == "€1,732.20"
+    assert write_found(Found(result, 1732.2, 1700.0, 1764.4), MONEY.base, Settings())[0] == "€1,732"
+
+
+
 def test_an_inverse_unit_turns_the_range_around():
     result = Result("grist", LINEAR_DENSITY, "Grist", units=("yd/lb",), finest=(1,))
     _, span = write_found(Found(result, 250.0, 200.0, 300.0), LINEAR_DENSITY.unit("yd/lb"), Settings())
@@ -59,3 +67,9 @@ def test_rounding_keeps_its_direction(value, half):
 @pytest.mark.parametrize(("half", "finest", "step"), [(110, 1, 10), (8, 1, 1), (8, 0.1, 1), (3, 1, 1), (0.5, 1, 1), (39, None, 1), (41, None, 10)])
 def test_the_step_follows_the_spread(half, finest, step):
     assert rounding_step(1000, half, finest) == pytest.approx(step)
+
+
+def test_a_minus_stands_before_the_money_sign():
+    result = Result("left", MONEY, "Left", finest=(0.01,))
+    assert write_found(Found(result, -3.98), MONEY.base, Settings(money="€"))[0] == "−€3.98"
+    assert write_found(Found(result, -3.98), MONEY.base, Settings(money="kr"))[0] == "−3.98\u00a0kr"

@@ -5,9 +5,9 @@ import json
 import pytest
 
 from fibercalc.core.card import CHOICE, TEXT, Input, Rows
-from fibercalc.core.carried import carried
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
+from fibercalc.core.onward import known_as
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
 from fibercalc.workbook.base_link import LINK
@@ -138,7 +138,7 @@ def test_a_spread_flows_into_the_card():
 def test_a_result_is_kept_with_its_spread_and_as_measured():
     worked = work_card(find_card("skein-length"), {}, POINT)
     document = saved(worked, "0:", "Tarrow, this delivery", "base-abcdefgh", "2027-01-13", [])
-    assert document["values"]["length"] == carried(worked, "length", KINDS["base"].names["length"]) and "~" in document["values"]["length"]
+    assert document["values"]["length"] == known_as(worked, "length", KINDS["base"].names["length"]) and "~" in document["values"]["length"]
     assert document["values"]["length_known"] == "measured"
 
 

@@ -108,5 +108,5 @@ CARD = Card(
     basis=Basis(MODEL, "A steady pace by what vapor the air lacks, then a falling one down to the room’s regain. The pace is common practice and wide until you weigh once on the way."),
     sources=(ANTOINE_WATER, REGAIN_CURVES, TRADE_MEMORY, COMMON_PRACTICE),
     cautions=(Caution("No rushing with a heater.", "Yarn on or over a heater is a fire risk, and hot damp air feeds mildew: move the air instead. Never leave a heater or a fan heater on unwatched."),),
-    carry=(Carry("true-weight", "It says 100 g, mine says 103", {}), Carry("skein-length", "Measure it for the label", {})),
+    carry=(Carry("pots", "How long does the whole run take, drying and all?", {"drying": "time"}), Carry("true-weight", "It says 100 g, mine says 103", {}), Carry("skein-length", "Measure it for the label", {})),
 )

@@ -10,6 +10,7 @@ from ..color.difference import between
 from ..color.kubelka_munk import ERROR_OF_A_MIXTURE, ERROR_OF_ONE_DYE, palette
 from ..color.match import gentlest_nudge
 from ..color.seeing import half_width_between, likely_seen
+from ..pots import skeins_for
 from ..pictures.lots import lots_picture
 
 SEEN = {row["how"]: row for row in read_table("dye", "color-seeing").rows}
@@ -65,6 +66,15 @@ def changes(r):
     return Table("The nudged recipe", ("Dye", "Was", "Becomes", f"On {fiber:g} g"), rows)
 
 
+def _nudged(r):
+    return [{"name": row.name, "depth": f"{depth:.4g}%"} for row, depth in zip(r.given["dyes"], r.kept["nudge"].recipe)]
+
+
+def _a_skein(r):
+    """The yarn in equal skeins of about 100 g, as the recipe asks for it."""
+    return f"{r.given['fiber'] / skeins_for(r.given['fiber']):.6g}g"
+
+
 def picture(r):
     change = r.kept["nudge"]
     return lots_picture(("Old lot", "New lot", "After the nudge"), (r.given["old"], r.given["new"], change.color), (_short(r.value("before")), _short(between(r.given["new"], change.color))))
@@ -101,5 +111,5 @@ CARD = Card(
     basis=Basis(MODEL, "CIEDE2000 between the two; the recipe is moved by Kubelka-Munk toward the old color. What is likely seen has edges of our own."),
     sources=(SHARMA_2005, KM_APPLICATION_NOTE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A nudge is a guess until it is dipped.", "Dye a test skein with it first, with mask and gloves. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "The nudged recipe for a pot", {"skein_mass": "fiber"}),),
+    carry=(Carry("dye-recipe", "The nudged recipe for a pot", {"dyes": _nudged, "skeins": lambda r: f"{skeins_for(r.given['fiber'])}", "skein_mass": lambda r: _a_skein(r)}),),
 )

@@ -58,6 +58,12 @@ def notes(r):
     return said
 
 
+def _stock_of_section(r, number):
+    """All that the run takes of one section's stock; None where it takes none."""
+    of_stock = r.kept["lines"][number - 1][4] * r.given["skeins"]
+    return f"{of_stock:.6g}mL" if of_stock else None
+
+
 def mixing(r):
     skeins = r.given["skeins"]
     rows = tuple((row.name, f"{r.number(mass, 0)} g", f"{r.number(volume)} mL", f"{r.number(strength, 2)} %", f"{r.number(of_stock * skeins)} mL", f"{r.number((volume - of_stock) * skeins)} mL")
@@ -92,5 +98,5 @@ CARD = Card(
     basis=Basis(MODEL, "Damp yarn takes up what it holds when wet through, less what it holds already. Steam times are common practice, with no published source."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Steam and acid.", "Open the lid away from you and let it cool before unwrapping; wet gloves hold heat. Acid into water. No food pot is used for dye again. The maker’s safety data sheet comes first."),),
-    carry=(Carry("scald", "How hot is too hot to touch?", {}), Carry("pool-picture", "What will the colors do when knitted?", {})),
+    carry=(Carry("stock-solution", "Make up the stock for {}", {"name": "sections.#.name", "wanted": "stock", "volume": _stock_of_section}, each="sections"), Carry("scald", "How hot is too hot to touch?", {}), Carry("pool-picture", "What will the colors do when knitted?", {})),
 )

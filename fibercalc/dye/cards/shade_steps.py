@@ -10,6 +10,7 @@ from ..color.kubelka_munk import ERROR_OF_A_MIXTURE, ERROR_OF_ONE_DYE, TRUSTED_R
 from ..color.path import Path
 from ..color.seeing import half_width_of_difference, half_width
 from ..color.steps import equal_percent_ladder, even_ladder, finest_by_stock, geometric_ladder, geometric_ratio, weighed_ladder
+from ..pots import skeins_for
 from ..pictures.strip import Strip, strip_picture, strips_compared
 
 STRAIGHT, THROUGH = "straight", "through"
@@ -87,6 +88,29 @@ def _decimals(r):
     return 3 if step < 0.01 else 2 if step < 0.1 else 1
 
 
+def _dyes_of_shade(r, number):
+    """The recipe of one shade, as it can be weighed."""
+    recipe = r.kept["real"].recipes[number - 1]
+    strength = f"{r.given['strength']:.6g}g/100mL" if r.given["dose_by"] == STOCK else ""
+    return [{"name": row.name, "depth": f"{percent:.5g}%", "strength": strength} for row, percent in zip(r.given["dyes"], recipe)]
+
+
+def _stock_of_set(r, number):
+    """All that the set takes of one stock; None where it is weighed as powder."""
+    if r.given["dose_by"] != STOCK:
+        return None
+    return f"{r.given['fiber'] * sum(recipe[number - 1] for recipe in r.kept['real'].recipes) / r.given['strength']:.6g}mL"
+
+
+def _shades(r):
+    return [{"name": f"shade {number}", "skeins": f"{skeins_for(r.given['fiber'])}"} for number in range(1, r.given["count"] + 1)]
+
+
+def _a_skein(r):
+    """The yarn in equal skeins of about 100 g, as the recipe asks for it."""
+    return f"{r.given['fiber'] / skeins_for(r.given['fiber']):.6g}g"
+
+
 def strip(r):
     real = r.kept["real"]
     doses = [f"{sum(recipe):.2f}" for recipe in real.recipes]
@@ -135,5 +159,8 @@ CARD = Card(
     basis=Basis(MODEL, "Dye absorbs in proportion to its amount (Kubelka-Munk, in three channels); steps are even by CIEDE2000. “Off by” is the step farthest from the mean."),
     sources=(KM_APPLICATION_NOTE, SHARMA_2005, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Many small doses of powder.", "Weigh them in one go, still air, mask and gloves on, or dose from stock and weigh once. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "The recipe for one of these pots", {"skein_mass": "fiber"}), Carry("stock-solution", "Make up the stock", {}), Carry("pots", "How long does the whole run take?", {})),
+    carry=(Carry("dye-recipe", "The recipe for shade {}", {"dyes": _dyes_of_shade, "skeins": lambda r, _: f"{skeins_for(r.given['fiber'])}", "skein_mass": lambda r, _: _a_skein(r)},
+                 each=lambda r: [str(number) for number in range(1, r.given["count"] + 1)]),
+           Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "strength", "volume": _stock_of_set}, each="dyes"),
+           Carry("pots", "How long does the whole run take, in skeins of about 100 g?", {"recipes": _shades, "skein_mass": lambda r: _a_skein(r)})),
 )

@@ -82,5 +82,5 @@ CARD = Card(
     basis=Basis(MODEL, "A dose of mix is weighed in grams, its dye once for the whole run. Spots fall by chance (Poisson): no hand makes two skeins alike."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("The dustiest work there is.", "Mask and gloves, no fan, no draft, wet paper on the bench, nobody else in the room. Some dyes sensitize the lungs for good. The maker’s safety data sheet comes first."),),
-    carry=(Carry("room-air", "What about the dust in this room?", {}), Carry("dye-recipe", "The ground under it", {})),
+    carry=(Carry("room-air", "What about the dust in this room?", {"what": lambda r: "powder"}), Carry("dye-recipe", "The ground under it", {"skeins": "skeins", "skein_mass": "skein_mass"})),
 )

@@ -3,6 +3,7 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.day import write_date
+from ...core.paper import Paper
 from ...core.problem import Refused
 from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY
@@ -16,8 +17,9 @@ KINDS = {row["kind"]: row for row in keeping_losses().rows}
 def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_jar, new_jar, scale_error, jug_error, kind, weeks, name, lot, made, hazards):
     found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong"))
     strength = wanted
+    plain, said = ("plain_powder", "Powder, at the usual strength of the jar") if jar == "yes" else ("powder", "Powder to weigh")
     if do == MAKE:
-        grams = w.step("plain_powder", "volume * wanted / 100", powder_for_stock(volume, wanted), MASS, label="Powder, at the usual strength of the jar")
+        grams = w.step(plain, "volume * wanted / 100", powder_for_stock(volume, wanted), MASS, label=said)
         found["final"] = volume
     elif do == USE_UP:
         grams = None
@@ -37,11 +39,12 @@ def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_ja
             raise Refused("Stock left: there is more of it than you want to have; give a larger volume.", "left")
         if left * strength_left > volume * wanted * (1 + 1e-9):
             raise Refused(f"Stock left: it already holds more dye than that; make it up to {100 * left * strength_left / 100 / wanted:.0f} mL or more.", "left")
-        grams = w.step("plain_powder", "(volume * wanted - left * strength_left) / 100", powder_to_extend(volume, wanted, left, strength_left), MASS, label="Powder, at the usual strength of the jar")
+        grams = w.step(plain, "(volume * wanted - left * strength_left) / 100", powder_to_extend(volume, wanted, left, strength_left), MASS, label=said)
         found["final"] = volume
     if grams is not None:
         found["powder"] = powder_of_jar(grams, old_jar, new_jar) if jar == "yes" and grams > 0 else grams
-        w.step("powder", "plain_powder * old_jar / new_jar" if jar == "yes" and grams > 0 else "plain_powder", found["powder"], MASS, label="Powder to weigh")
+        if jar == "yes":
+            w.step("powder", "plain_powder * old_jar / new_jar", found["powder"], MASS, label="Powder to weigh")
     if found["powder"]:
         found["error"] = w.step("error", "100 * sqrt((scale_error / powder) ** 2 + (jug_error / final) ** 2)" if do == USE_UP else "100 * sqrt((scale_error / powder) ** 2 + (jug_error / volume) ** 2)",
                                 stock_error(found["powder"], found["final"], scale_error, jug_error), PERCENT, label="How far its strength may be off, by scale and jug")
@@ -122,11 +125,12 @@ CARD = Card(
         Result("weakest", CONCENTRATION, "After those weeks, at the weakest", units=("g/100 mL",), finest=(0.001,)),
         Result("strongest", CONCENTRATION, "at the strongest", units=("g/100 mL",), finest=(0.001,)),
     ),
-    answer=answer, say=say, notes=notes, tables=(label,),
+    answer=answer, say=say, notes=notes, tables=(label,), papers=(Paper("Bottle label, A6", "A6", lambda r: (label(r),)),),
     basis=Basis(MODEL, "Strength is grams of dye in 100 mL of finished stock. How stocks weaken is from memory and wide."),
     sources=(ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY),
     cautions=(Caution("Powder and hot water.", "Weigh it still, over damp paper, no fan, mask and gloves on; wet the powder to a paste before hot water. A stock bottle is never a drinks bottle, "
                       "and is labeled before it is filled. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "How much of it for this pot?", {}), Carry("hazard-label", "What hazards go on the bottle?", {})),
+    carry=(Carry("dye-recipe", "How much of it for this pot?", {"dyes.1.name": "name", "dyes.1.strength": "wanted"}),
+           Carry("hazard-label", "What hazards go on the bottle?", {"contents": lambda r: [{"what": "dye-unknown", "strength": f"{r.given['wanted']:.4g}%"}]})),
     saves=(Save("bottle", "A stock bottle", {"name": "name", "strength": "wanted", "left": "final", "made_on": "made", "weeks": "weeks"}, when={"do": ("make",)}),),
 )

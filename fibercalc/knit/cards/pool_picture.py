@@ -109,7 +109,7 @@ CARD = Card(
         Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),
     ),
     results=(
-        Result("kind", "text", "Likely"),
+        Result("kind", "text", "Likely, from one skein"),
         Result("repeat", NUMBER, "Stitches of one turn", finest=(0.1,), floor=0.0),
         Result("shift", NUMBER, "Shift, stitches", finest=(0.1,)),
         Result("patch", NUMBER, "Stitches of the longest color", finest=(0.1,), floor=0.0),
@@ -120,5 +120,5 @@ CARD = Card(
     basis=Basis(MODEL, "The yarn is walked stitch by stitch, with the loop length of plain knitting (Munden), modulo one turn of the skein. The words and their edges are our own; "
                        "the picture is one likely outcome."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, COMMON_PRACTICE, ARITHMETIC),
-    carry=(Carry("yarn-needed", "How many skeins do I need?", {}),),
+    carry=(Carry("yarn-needed", "How many skeins do I need?", {"stitches": "stitches", "rows": "rows", "state": "state"}),),
 )

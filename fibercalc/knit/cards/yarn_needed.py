@@ -173,8 +173,8 @@ def notes(r):
                      "unknown": "Nobody knows whether this figure holds a buffer, so it may hold none or a tenth.", "none": "The figure is taken as bare; the odds add what is needed."}
                     [r.given["pattern_buffer"]])
     if r.has("by_area_rule"):
-        rule = f"length × width × stitches per inch ÷ 6 gives {r.amount(r.value('by_area_rule'), LENGTH, r.units('need')[0].sign)}"
-        needle = f"; π × needle × stitches × 1.5 gives {r.amount(r.value('by_needle_rule'), LENGTH, r.units('need')[0].sign)}" if r.has("by_needle_rule") else ""
+        rule = f"length × width × stitches per inch ÷ 6 gives {r.text('by_area_rule')}"
+        needle = f"; π × needle × stitches × 1.5 gives {r.text('by_needle_rule')}" if r.has("by_needle_rule") else ""
         said.append(f"Two rules of the trade, which know nothing of this model: {rule}{needle}." if needle else f"A rule of the trade, which knows nothing of this model: {rule}.")
     if r.given["many"] == "yes":
         said.append("Each color is bought by itself, so that each alone holds the wished chance; that all of them do is a little less likely.")
@@ -266,5 +266,6 @@ CARD = Card(
                        "a garment strays 9 % from its swatch, hand gauges 10 % from the model (common practice, 95 %)."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Buy all of it from one lot.", "A second dye lot seldom matches. Wash the swatch before it is weighed: superwash yarn changes most."),),
-    carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {}),),
+    carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {"theirs_mass": "skein_mass", "theirs_length": "skein_length", "need_by": lambda r: "length", "need_length": "need",
+                                                                     "stitches": "stitches", "rows": "rows"}),),
 )

@@ -2,7 +2,7 @@
 
 from ...core.answer import Table
 from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows
-from ...core.problem import Refused
+from ...core.shares import whole_shares
 from ...core.table import read_table
 from ...core.units import COUNT, NUMBER, PERCENT
 from ...sources import COMMON_PRACTICE, ISO_3758
@@ -10,12 +10,13 @@ from ..care import TREATMENTS, care_words, strictest
 
 TABLES = {"fiber": "care-fibers", "dye": "care-dyes", "finish": "care-finishes", "proof": "care-proofs"}
 LABELS = {"wash": "Washing", "bleach": "Bleaching", "tumble": "Tumble drying", "dry": "Drying", "iron": "Ironing", "clean": "Dry cleaning"}
+LABEL_OFF_BY = 0.5  # %: mills round each share to a whole percent
 TRIED_DRYER, NO, YES = "tumble", "no", "yes"
 APART = {"unknown": "Wash separately.", "stains": "Wash separately.", "slight": "Wash with like colors.", "undyed": ""}
 
 
 def answer(w, fibers, dye, finish, proof, times, tumbled, stains):
-    shares = _shares(w, fibers)
+    shares = whole_shares(w, fibers, "fibers", "percent", "fiber", LABEL_OFF_BY)
     parts = [(f"fiber_{n}", "fiber", row.fiber) for n, row in enumerate(fibers, 1)] + [("dye", "dye", dye), ("finish", "finish", finish), ("proof", "proof", proof)]
     levels, reasons = {}, {}
     for treatment in TREATMENTS:
@@ -32,24 +33,6 @@ def answer(w, fibers, dye, finish, proof, times, tumbled, stains):
         reasons[treatment] = _reasons(found, parts, levels[treatment], treatment, tumbled)
     spoken = [words for words in (*care_words(_shown(levels)), APART[stains]) if words]
     return {"label": " ".join(spoken), **{treatment: _word(treatment, levels[treatment]) for treatment in TREATMENTS}, "content": _content(fibers, shares), "reasons": reasons, "levels": levels}
-
-
-def _shares(w, fibers):
-    """Each fiber's share, %; one that was left blank is the rest."""
-    blank = [n for n, row in enumerate(fibers, 1) if row.percent is None]
-    given = [f"fibers[{n}].percent" for n, row in enumerate(fibers, 1) if row.percent is not None]
-    total = sum(row.percent for row in fibers if row.percent is not None)
-    if len(blank) > 1:
-        raise Refused("Fibers: leave the share of one of them blank at most; it is the rest.", f"fibers.{blank[1]}.percent")
-    if blank and total >= 100:
-        raise Refused(f"Fibers: the shares given come to {total:g} %; nothing is left for fiber {blank[0]}.", f"fibers.{blank[0]}.percent")
-    if not blank and abs(total - 100) > 0.5:
-        raise Refused(f"Fibers: they come to {total:g} %; they must come to 100 %, or leave one blank.", "fibers.1.percent")
-    if blank:
-        rest = w.step("rest", " - ".join(["100", *given]), 100 - total, PERCENT, label=f"Share of fiber {blank[0]}")
-        return [rest if row.percent is None else row.percent for row in fibers]
-    w.step("total", " + ".join(given), total, PERCENT, label="All fibers")
-    return [row.percent for row in fibers]
 
 
 def _shown(levels):

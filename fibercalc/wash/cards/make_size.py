@@ -18,8 +18,9 @@ def answer(w, wanted_length, wanted_width, how, length_percent, width_percent, s
     found = {}
     for way in WAYS:
         ends = None
+        name = f"{way}_percent" if how == OWN else f"{way}_shrink"
         if how == OWN:
-            shrink = w.step(f"{way}_shrink", f"{way}_percent", {"length": length_percent, "width": width_percent}[way], PERCENT, label=f"Shrinkage in {way}")
+            shrink = {"length": length_percent, "width": width_percent}[way]
         elif how == SWATCH:
             shrink = w.step(f"{way}_shrink", f"100 * (swatch_{way} - swatch_{way}_after) / swatch_{way}", -change_percent(*swatches[way]), PERCENT, label=f"Shrinkage in {way}")
         else:
@@ -27,9 +28,9 @@ def answer(w, wanted_length, wanted_width, how, length_percent, width_percent, s
             if ends is None:
                 continue
             shrink = w.step(f"{way}_shrink", f"({way}_low + {way}_high) / 2", sum(ends) / 2, PERCENT, label=f"Shrinkage in {way}, middle")
-        make = w.step(f"make_{way}", f"wanted_{way} / (1 - {way}_shrink / 100)", size_before(wanted[way], shrink), LENGTH, "cm", f"{way.capitalize()} to make")
+        make = w.step(f"make_{way}", f"wanted_{way} / (1 - {name} / 100)", size_before(wanted[way], shrink), LENGTH, "cm", f"{way.capitalize()} to make")
         decided = w.decide(way, make)
-        after = w.step(f"finished_{way}", f"make_{way} * (1 - {way}_shrink / 100)", size_after(decided, shrink), LENGTH, "cm", f"{way.capitalize()} after washing, made so")
+        after = w.step(f"finished_{way}", f"make_{way} * (1 - {name} / 100)", size_after(decided, shrink), LENGTH, "cm", f"{way.capitalize()} after washing, made so")
         found |= {f"{way}_shrink": shrink, f"make_{way}": 0.01 * make, f"finished_{way}": 0.01 * after}
         if ends:
             w.band(f"{way}_shrink", *ends)

@@ -98,6 +98,12 @@ def picture(r):
 
 BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 
+def _rested_turn(r):
+    """A turn of the reel as it measures at rest, where the reel was asked for."""
+    turn = r.given["circumference"]
+    return f"{turn * (1 - (r.given['stretch'] or 0) / 100):.6g}m" if turn is not None else None
+
+
 CARD = Card(
     id="skein-length", chapter="yarn", place=10,
     question="How many yards are in this skein?",
@@ -137,7 +143,7 @@ CARD = Card(
                        "since packages are judged by their average."),
     sources=(COMMON_PRACTICE, IUPAC_CONFIDENCE_LIMITS, DIRECTIVE_76_211, TRADE_MEMORY),
     cautions=(Caution("Weigh it rested and dry.", "Yarn straight from the dye pot or a damp room is heavy, and yarn under tension is long: both print too many yards."),),
-    carry=(Carry("skein-split", "Split this skein into small ones", {"skein_length": "length", "skein_mass": "skein_mass"}),),
+    carry=(Carry("skein-split", "Split this skein into small ones", {"skein_length": "length", "skein_mass": "skein_mass", "reel": _rested_turn}),),
     saves=(Save("base", "A base: weight and length of a skein", {"mass": "skein_mass", "length": "length"}),
            Save("mill-lot", "A mill lot: what a skein of it weighs and holds", {"mass": "skein_mass", "length": "length"})),
 )

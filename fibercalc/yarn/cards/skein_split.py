@@ -124,6 +124,11 @@ def picture(r):
                                               f"{r.text('left', 'm')} left over.")
 
 
+def _count(r):
+    """The yarn's count from the full skein, g in 1,000 m."""
+    return f"{1000 * r.given['skein_mass'] / r.given['skein_length']:.6g}tex"
+
+
 CARD = Card(
     id="skein-split", chapter="yarn", place=15,
     question="How do I split this skein into small ones?",
@@ -159,6 +164,6 @@ CARD = Card(
     basis=Basis(MODEL, "Whole turns only. The chance that the last one is short comes from the roughness of the full skein’s length, the loss and the reel."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Count the turns, weigh the first.", "A reel that has been mended, or yarn wound tighter than it was measured, makes every small skein short by the same share."),),
-    carry=(Carry("reel-turns", "Turns of my reel for another length", {"turn": "reel"}),),
+    carry=(Carry("reel-turns", "Turns of my reel for another length", {"turn": "reel", "count": _count}),),
     saves=(Save("skein", "Small skeins: weight and length of each", {"size": "'small'", "mass": "small_mass", "length": "small_length"}),),
 )

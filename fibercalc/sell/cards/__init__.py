@@ -1,0 +1,1 @@
+"""The cards of the sell chapter, one declaration in each file."""

@@ -1,0 +1,67 @@
+"""A sample judged by each rule that reaches its label: what is asked, the limit, what was found, and whether it is met."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from ..core.problem import OutOfRange, require
+from ..yarn.sample import mean, standard_deviation
+from .tolerance import (HEAVIEST, LIGHTEST, THREAD_SHORT, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor, mean_short, sample_size,
+                        tolerable_negative_error)
+
+US, EU, INSPECTOR, THREAD = "us", "eu", "inspector", "thread"
+WEIGHT, LENGTH = "weight", "length"
+ONE_IN = 40  # packages of which one may be short by more than the tolerable negative error (uk-packaged-goods)
+
+
+@dataclass(frozen=True)
+class Judged:
+    """One rule and what a sample makes of it.
+
+    law    whose rule;  key  which of its rules: "mean", "each", "far"
+    limit  the edge, in the label's unit;  allowed  how many may be under it; None for a rule of the mean
+    found  the mean, or how many are under the edge;  met  whether the rule is kept
+    """
+
+    law: str
+    key: str
+    limit: float
+    found: float
+    met: bool
+    allowed: float | None = None
+
+
+def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judged]:
+    """Every rule that reaches the label, with what the sample makes of it.
+
+    values  measured, g or m, two or more
+    label   of the label, same unit, above 0
+    by      "weight" or "length"
+    lot     packages under that label, 1 or more
+    US rules reach weights to 571 g and every length; EU and UK rules weights of 5 g to 10 kg; thread laws all.
+    Raises OutOfRange outside these; KeyError for another way.
+    Source: nist-hb-133 (from memory), nist-hb-133-length, directive-76-211, si-2006-659, uk-packaged-goods, ri-6-10.
+    """
+    if by not in (WEIGHT, LENGTH):
+        raise KeyError(by)
+    require("label", label, above=0.0)
+    middle, spread, count = mean(values), standard_deviation(values), len(values)
+    low = label - correction_factor(count) * spread
+    made = [Judged(US, "mean", low, middle, middle >= low)]
+    _, may = sample_size(lot)
+    try:
+        edge = label - (allowed_short_weight(label) if by == WEIGHT else allowed_short_length(label))
+        made.append(_each(US, "each", edge, values, may))
+    except OutOfRange:
+        pass  # a heavier label than the recalled rows: the rule is left out, and the page says so
+    if by == WEIGHT and LIGHTEST <= label <= HEAVIEST:
+        error = tolerable_negative_error(label)
+        low = label - inspector_factor(count) * spread
+        made += [Judged(EU, "mean", label, middle, middle >= label), _each(EU, "each", label - error, values, count / ONE_IN), _each(EU, "far", label - 2 * error, values, 0),
+                 Judged(INSPECTOR, "mean", low, middle, middle >= low)]
+    low = label * (1 - THREAD_SHORT / 100)
+    return [*made, Judged(THREAD, "mean", low, middle, mean_short(middle, label) <= THREAD_SHORT)]
+
+
+def _each(law: str, key: str, edge: float, values: Sequence[float], may: float) -> Judged:
+    under = sum(value < edge - 1e-9 for value in values)
+    return Judged(law, key, edge, under, under <= may, may)

@@ -1,0 +1,1 @@
+"""Plans written out: tables and papers from what a card found."""

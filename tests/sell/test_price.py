@@ -1,0 +1,155 @@
+"""Price, margin and fees lead back to each other, and no cent is lost when money is split."""
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from fibercalc.core.problem import BadInputs, OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
+from fibercalc.sell.cards.price import MOVED, _left, _parts
+from fibercalc.sell.money import cents, change, in_whole, split
+from fibercalc.sell.price import (break_even, cost_with_loss, fee, margin, margin_from_markup, markup, markup_from_margin, net_of_tax, paid_with_tax, price_for, volume_after_discount)
+
+money = st.floats(0.01, 1e5)
+percent = st.floats(0.0, 60.0)
+
+
+@given(money, st.floats(-90.0, 900.0))
+def test_margin_and_markup_name_the_same_money(cost, on_it):
+    price = cost * (1 + on_it / 100)
+    assert markup(price, cost) == pytest.approx(on_it, abs=1e-9)
+    assert margin_from_markup(on_it) == pytest.approx(margin(price, cost), abs=1e-8, rel=1e-8)
+    assert markup_from_margin(margin_from_markup(on_it)) == pytest.approx(on_it, abs=1e-7, rel=1e-7)
+
+
+@given(money, st.floats(0.0, 35.0), st.floats(0.0, 5.0), st.floats(0.0, 100.0), st.floats(0.0, 25.0))
+def test_a_grossed_up_price_leaves_what_was_wanted(wanted, rate, fixed, tax, kept):
+    """Take the fee off the price with its tax, and the margin off the price: exactly the wanted money is left."""
+    price = price_for(wanted, rate, fixed, tax, kept)
+    left = price - fee(paid_with_tax(price, tax), rate, fixed) - price * kept / 100
+    assert left == pytest.approx(wanted, rel=1e-9, abs=1e-9)
+
+
+@given(money, st.floats(0.1, 35.0))
+def test_a_fee_added_on_falls_short(wanted, rate):
+    added = wanted * (1 + rate / 100)
+    assert added - fee(added, rate, 0.0) < wanted
+
+
+@given(money, st.floats(0.0, 100.0))
+def test_tax_put_on_comes_off_again(net, tax):
+    assert net_of_tax(paid_with_tax(net, tax), tax) == pytest.approx(net, rel=1e-12)
+
+
+@given(money, st.floats(0.0, 90.0))
+def test_good_skeins_pay_for_all_that_went_in(cost, loss):
+    assert cost_with_loss(cost, loss) * (1 - loss / 100) == pytest.approx(cost, rel=1e-12)
+
+
+@given(st.floats(1.0, 99.0), st.floats(0.0, 0.9))
+def test_a_discount_earns_the_same_on_more(percent_margin, share):
+    """Price 100: so many times as many at the lower price leave what was left before."""
+    off = share * percent_margin
+    assert volume_after_discount(percent_margin, off) * (percent_margin - off) == pytest.approx(percent_margin)
+
+
+def test_a_discount_of_the_whole_margin_is_refused():
+    with pytest.raises(OutOfRange):
+        volume_after_discount(30, 30)
+
+
+@given(st.integers(-10**9, 10**9), st.lists(st.floats(0.0, 1e6), min_size=1, max_size=30))
+def test_the_parts_add_up_to_the_cent(total, parts):
+    """Every part is within a cent of its exact share, and together they are the total."""
+    assume(sum(parts) > 1e-3)
+    made = split(total, parts)
+    assert sum(made) == total
+    assert all(abs(each - total * part / sum(parts)) <= 1 + 1e-3 for each, part in zip(made, parts))
+
+
+@given(st.lists(st.floats(-1e6, 1e6), min_size=1, max_size=20))
+def test_amounts_of_both_signs_are_rounded_to_their_rounded_sum(exact):
+    total = round(sum(exact))
+    try:
+        made = in_whole(exact, total)
+    except OutOfRange:  # a single half that was rounded away from its part
+        assert len(exact) == 1
+        return
+    assert sum(made) == total and all(abs(a - b) <= 1 for a, b in zip(made, exact))
+
+
+@given(st.integers(0, 10**8))
+def test_change_is_the_whole_amount_in_few_pieces(due):
+    made = change(due)
+    assert sum(coin * count for coin, count in made.items()) == due
+    assert all(count <= 2 for coin, count in made.items() if coin < 5_000_000)
+
+
+def test_half_a_cent_rounds_away_from_zero():
+    assert [cents(amount) for amount in (1.005, 2.675, -1.005, 0.004, 27)] == [101, 268, -101, 0, 2700]
+
+
+COSTS = st.fixed_dictionaries({name: st.floats(0.0, high).map(lambda value: f"{value:.2f}") for name, high in
+                               (("base", 40), ("dye", 3), ("energy", 3), ("minutes", 90), ("wage", 80), ("loss", 60), ("label", 5), ("overhead", 15), ("fee_percent", 40), ("fee_fixed", 2), ("tax", 40))}
+                              | {"asked": st.floats(0.01, 200).map(lambda value: f"{value:.2f}"), "tax_place": st.sampled_from(["inside", "outside", "none"]), "fee_on": st.sampled_from(["paid", "net"])})
+
+
+@given(COSTS)
+def test_what_a_buyer_pays_is_split_to_the_cent(texts):
+    """Tax, costs, fee and what is left, below zero or not, add up to what was paid; and each is within a cent."""
+    try:
+        outcome = work_card(find_card("price"), texts).outcome
+    except BadInputs:
+        assume(False)
+    parts = _parts(outcome)
+    assert sum(amount for _, amount in parts) == cents(outcome.value("paid"))
+    assert abs(dict(parts)["Left for you"] - 100 * outcome.value("left")) <= 1.5
+
+
+@given(COSTS)
+def test_the_picture_moves_the_same_sums_as_the_working(texts):
+    try:
+        outcome = work_card(find_card("price"), texts).outcome
+    except BadInputs:
+        assume(False)
+    assert _left(outcome.given, outcome.value("price")) == pytest.approx(outcome.value("left"), abs=1e-9)
+
+
+def test_the_margin_asked_for_is_the_margin_found():
+    for place in ("inside", "outside", "none"):
+        for on in ("paid", "net"):
+            outcome = work_card(find_card("price"), {"go_by": "margin", "wanted_margin": "35 %", "tax_place": place, "fee_on": on}).outcome
+            assert outcome.value("margin") == pytest.approx(35, abs=1e-9)
+            again = work_card(find_card("price"), {"asked": f"{outcome.value('price'):.9f}", "tax_place": place, "fee_on": on}).outcome
+            assert again.value("left") == pytest.approx(outcome.value("left"), abs=1e-6)
+
+
+def test_at_the_lowest_price_nothing_is_left():
+    for place in ("inside", "outside", "none"):
+        lowest = work_card(find_card("price"), {"tax_place": place}).outcome.value("lowest")
+        assert work_card(find_card("price"), {"tax_place": place, "asked": f"{lowest:.9f}"}).outcome.value("left") == pytest.approx(0, abs=1e-6)
+
+
+def test_a_loss_is_said_as_a_loss():
+    worked = work_card(find_card("price"), {"asked": "15"})
+    assert "loses €3.27" in worked.sentences()[0] and "−" not in worked.sentences()[0].split(":")[0]
+    assert not worked.outcome.has("make_good")
+
+
+def test_no_tax_rate_is_known_to_the_card():
+    """Without tax the rate is not asked and not used."""
+    outcome = work_card(find_card("price"), {"tax_place": "none"}).outcome
+    assert outcome.given["tax"] is None and outcome.value("net") == outcome.value("paid") == 27
+
+
+def test_the_price_moves_most_in_the_example():
+    worked = work_card(find_card("price"), {})
+    alt = worked.pictures()[1].alt
+    assert alt.index("Price:") < alt.index("Base yarn:") < alt.index("Minutes:")
+    assert set(MOVED.values()) >= {"Price", "Wage"}
+
+
+@given(money, money)
+def test_break_even_sells_just_enough(fixed, each):
+    assert break_even(fixed, each) * each == pytest.approx(fixed, rel=1e-12)
