@@ -1,6 +1,6 @@
 """Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
 
-from ..core.card import CHOICE, TEXT, Card, Input, Rows, Save
+from ..core.card import CHOICE, TEXT, Card, Input, Option, Rows, Save
 from ..core.entry import Reading
 from ..core.link import query_of
 from ..core.offered import texts_for
@@ -11,13 +11,17 @@ from ..core.work import Worked
 from .bench import written
 from .kind import KNOWN_END, MEASURED, Kind
 from .kinds import KINDS
-from .records import Unusable, contents_of, given_of, new_record, title_of
+from .records import Unusable, contents_of, given_of, new_record, references, title_of
 
 KEPT = "kept"
 
 
 def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
-    """What the records can fill in on a card: {"label", "kind", "values", "rows"}. A record brings along what the ones that it names can fill in."""
+    """What the records can fill in on a card: {"label", "kind", "values", "rows"}.
+
+    A record brings along what the ones that it leads to can fill in: a plan its products, their colorways, their bases. A list that has a
+    row for each record of a kind takes those that it leads to, or all of them.
+    """
     wanted: dict[str, list[Input | Rows]] = {}
     for item in card.inputs:
         if item.record:
@@ -25,64 +29,129 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
     by_id = {each["id"]: each for each in records}
     found = []
     for kind_id, items in wanted.items():
-        for document in sorted((each for each in records if each["kind"] == kind_id), key=title_of):
-            values, rows, amounts = _filled(items, document, settings)
-            if not values:
+        kind = KINDS[kind_id]
+        single = [item for item in items if "." in item.record]
+        for document in sorted((each for each in records if each["kind"] == kind_id), key=title_of) if single else ():
+            own = _Filling(by_id, settings)
+            own.take(single, document)
+            if not own.values:
                 continue
-            for name, other_kind in KINDS[kind_id].refers.items():
-                other = by_id.get(document["values"].get(name, ""))
-                if other is not None and other_kind in wanted and other_kind != kind_id:
-                    more, more_rows, _ = _filled(wanted[other_kind], other, settings)
-                    values, rows = more | values, more_rows | rows
-            shown = f" ({amounts[-1]})" if amounts else ""
-            found.append({"label": f"Use {title_of(document)}{shown}", "kind": KINDS[kind_id].many, "values": values, "rows": rows})
+            shown = f" ({own.amounts[-1]})" if own.amounts else ""
+            _bring_along(own, document, wanted, by_id)
+            found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows})
+        for item in items:
+            every = _Filling(by_id, settings)
+            if "." not in item.record and every.take_all(item, sorted((each for each in records if each["kind"] == kind_id), key=title_of)):
+                found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows})
     return found
 
 
-def _filled(items: list[Input | Rows], document: dict, settings: Settings) -> tuple[dict[str, str], dict[str, int], list[str]]:
-    """Texts, row counts and, written out, the amounts that one record gives to these inputs."""
-    readings = given_of(KINDS[document["kind"]], document).readings
-    values, rows, amounts = {}, {}, []
-    for item in items:
-        field = item.record.split(".")[1]
-        if isinstance(item, Rows):
-            texts, count = _filled_rows(item, field, document, readings, settings)
-            if count:
-                values, rows = values | texts, rows | {item.name: count}
-        elif (reading := readings.get(field)) is not None and reading.text and (texts := _texts(item, item.name, reading, settings)):
-            values |= texts
-            if reading.amount is not None:
-                amounts.append(written(reading.amount, settings))
-    return values, rows, amounts
+def _bring_along(own: "_Filling", document: dict, wanted: dict[str, list[Input | Rows]], by_id: dict[str, dict]) -> None:
+    """What the records that one leads to can fill in besides; where two could fill the same, the nearer one does."""
+    near = [by_id[text] for _, text in references(document) if text in by_id]
+    reached: dict[str, dict] = {document["id"]: document}
+    while near:
+        reached |= {each["id"]: each for each in near}
+        near = [by_id[text] for each in near for _, text in references(each) if text in by_id and text not in reached]
+    taken = {document["kind"]}
+    for each in reached.values():
+        if each["kind"] not in taken:
+            taken.add(each["kind"])
+            own.take([item for item in wanted.get(each["kind"], ()) if "." in item.record], each, only_new=True)
+    for kind_id, items in wanted.items():
+        for item in items:
+            if "." not in item.record:
+                of_kind = [each for each in by_id.values() if each["kind"] == kind_id]
+                led = [each for each in of_kind if each["id"] in reached]
+                own.take_all(item, led if led else sorted(of_kind, key=title_of))
 
 
-def _filled_rows(item: Rows, field: str, document: dict, readings: dict[str, Reading], settings: Settings) -> tuple[dict[str, str], int]:
-    """The whole list or nothing: half a recipe is another recipe."""
-    count = document["rows"].get(field, 0)
-    if not max(item.least, 1) <= count <= item.most:
-        return {}, 0
-    values = {}
-    for row in range(1, count + 1):
-        for each in item.fields:
-            name = f"{item.name}.{row}.{each.name}"
-            reading = readings.get(f"{field}.{row}.{each.record or each.name}")
-            if reading is None or not reading.text:
-                values |= {name: each.default}
-            elif texts := _texts(each, name, reading, settings):
-                values |= texts
-            else:
-                return {}, 0
-    return values, count
+class _Filling:
+    """Texts, row counts and, written out, the amounts that records give to inputs of a card."""
+
+    def __init__(self, by_id: dict[str, dict], settings: Settings):
+        self.by_id, self.settings = by_id, settings
+        self.values: dict[str, str] = {}
+        self.rows: dict[str, int] = {}
+        self.amounts: list[str] = []
+
+    def take(self, items: list[Input | Rows], document: dict, only_new: bool = False) -> None:
+        """What one record gives to these inputs."""
+        for item in items:
+            field = item.record.split(".")[1]
+            if isinstance(item, Rows):
+                if only_new and item.name in self.rows:
+                    continue
+                rows = [(document, f"{field}.{row}.") for row in range(1, document["rows"].get(field, 0) + 1)]
+                self._take_rows(item, rows)
+            elif not (only_new and item.name in self.values):
+                reading = self._reading(document, field)
+                if reading is not None and reading.text and (texts := _texts(item, item.name, reading, self.settings)):
+                    self.values |= texts
+                    if reading.amount is not None:
+                        self.amounts.append(written(reading.amount, self.settings))
+
+    def take_all(self, item: Rows, documents: list[dict]) -> bool:
+        """A row for each of these records."""
+        return self._take_rows(item, [(each, "") for each in documents])
+
+    def _take_rows(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
+        """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
+        if not max(item.least, 1) <= len(rows) <= item.most:
+            return False
+        values, first = {}, None  # the first amount that the card asks for: a list in which no row says it is another kind of list
+        for number, (document, start) in enumerate(rows, 1):
+            names = KINDS[document["kind"]].names
+            for each in item.fields:
+                name, field = f"{item.name}.{number}.{each.name}", each.record or each.name
+                reading = self._reading(document, start + field)
+                if start and each.measured and first is None and reading is not None:
+                    first = each.name
+                known = reading is not None or f"{start.split('.')[0]}.{field}".lstrip(".").split(">")[0] in names
+                if reading is not None and reading.text:
+                    texts = _texts(each, name, reading, self.settings)
+                    if not texts:
+                        return False
+                    values |= texts
+                else:
+                    values |= {name: "" if known and each.kind != CHOICE else each.default}
+        if first is not None and not any(values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)):
+            return False
+        self.values |= values
+        self.rows |= {item.name: len(rows)}
+        return True
+
+    def _reading(self, document: dict, field: str):
+        """A field as read; "dye.color" of a row, say, through "product>name": the name of the product that the field names. None where there is none."""
+        field, _, further = field.partition(">")
+        kind = KINDS[document["kind"]]
+        if further:
+            other = self.by_id.get(document["values"].get(field, ""))
+            return self._reading(other, further) if other else None
+        if field in kind.derived:
+            return Reading(kind.names[kind.title], field, "", text=kind.derived[field](document, self.by_id))
+        return given_of(kind, document).readings.get(field)
 
 
 def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict[str, str]:
-    """The texts that set one input; none where a choice has no such word."""
+    """The texts that set one input; none where a choice has no such word, or where a text does not fit."""
     if each.kind == CHOICE:
-        text = reading.text.lower()
-        return next(({name: option.value} for option in each.options if text in (option.value.lower(), option.label.lower())), {})
+        value = _word(reading.text, each.options)
+        return {name: value} if value is not None else {}
     if each.kind == TEXT:  # half a hazard phrase is none
         return {name: reading.text} if len(reading.text) <= each.longest else {}
     return texts_for(each, name, reading, settings)
+
+
+def _word(text: str, options: tuple[Option, ...]) -> str | None:
+    """The choice that a text names: word for word, or by its last word alone (superwash wool is wool) where that names just one."""
+    text = text.lower()
+    for option in options:
+        if text in (option.value.lower(), option.label.lower()):
+            return option.value
+    last = text.split(" ")[-1]
+    found = [option.value for option in options if last == option.value.lower() or f"({last})" in option.label.lower()]
+    return found[0] if len(found) == 1 else None
 
 
 def places(card: Card, given: Given, records: list[dict]) -> list[dict]:

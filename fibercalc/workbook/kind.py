@@ -3,6 +3,7 @@
 Every number in a record says how it is known. A field that names another record holds that record's id.
 """
 
+from collections.abc import Callable
 from dataclasses import field, replace
 from functools import cached_property
 
@@ -26,6 +27,7 @@ class Kind:
     fields  its inputs and lists, all of them optional but the one that names it
     title   the field that names a record;  shown  the fields that its line in the list shows
     refers  field (or "list.field") -> the kind of the record that it names
+    derived what can be said of a record in one line, for a card that asks for it so: name -> function of the record and of all records by id
     """
 
     id: str
@@ -36,6 +38,7 @@ class Kind:
     title: str = "name"
     shown: tuple[str, ...] = ()
     refers: dict[str, str] = field(default_factory=dict)
+    derived: dict[str, Callable[[dict, dict], str]] = field(default_factory=dict)
 
     @cached_property
     def card(self) -> Card:
@@ -96,9 +99,9 @@ def choice(what: str, label: str, *options: tuple[str, str], measure: str = "", 
 
 
 def number(what: str, of: Quantity, label: str, allowed: tuple[str, str], units: tuple[str, ...] = (), known: str = MEASURED, measure: str = "",
-           strict: bool = False, when: dict | None = None) -> tuple[Input, Input]:
-    """A number that may be left blank, and beside it how it is known."""
-    return (Input(what, of, label, allowed=allowed, units=units, optional=True, measure=measure, strict=strict, when=when or {}),
+           strict: bool = False, when: dict | None = None, default: str = "") -> tuple[Input, Input]:
+    """A number that may be left blank, unless it has a default; and beside it how it is known."""
+    return (Input(what, of, label, default=default, allowed=allowed, units=units, optional=not default, measure=measure, strict=strict, when=when or {}),
             Input(f"{what}{KNOWN_END}", CHOICE, f"{label}: how you know it", default=known, options=KNOWN, beside=what, when=when or {}))
 
 

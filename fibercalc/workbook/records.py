@@ -161,18 +161,6 @@ def title_of(document: dict) -> str:
     return document["values"].get(kind.title, "")
 
 
-def row_values(document: dict, rows: str) -> list[dict[str, str]]:
-    """A record's list, each row as field -> canonical text."""
-    start = f"{rows}."
-    found: list[dict[str, str]] = [{} for _ in range(document["rows"].get(rows, 0))]
-    for name, text in document["values"].items():
-        if name.startswith(start):
-            _, row, field = name.split(".")
-            if int(row) <= len(found):
-                found[int(row) - 1][field] = text
-    return found
-
-
 def references(document: dict) -> list[tuple[str, str]]:
     """Every (field, id) by which a record names another."""
     refers = KINDS[document["kind"]].refers

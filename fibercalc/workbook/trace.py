@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass, field
 
-from .records import references, row_values, title_of
+from .lines import rows_of
+from .records import references, title_of
 
 
 @dataclass
@@ -41,14 +42,14 @@ def _traced(lot: dict, records: list[dict], by_id: dict[str, dict]) -> Traced:
 
     made = Traced(lot, colorway=named(lot, "colorway"), mill_lot=named(lot, "mill_lot"))
     made.base = named(lot, "base") or named(made.mill_lot, "base") or named(made.colorway, "base")
-    for row in row_values(lot, "doses"):
+    for row in rows_of(lot, "doses"):
         bottle = by_id.get(row.get("bottle", ""))
         made.doses.append((bottle, by_id.get(row.get("jar", "")) or named(bottle, "jar"), row.get("volume") or row.get("powder", "")))
     for each in records:
         if each["kind"] == "skein" and each["values"].get("dye_lot") == lot["id"]:
             made.skeins.append(each)
         if each["kind"] == "order":
-            rows = [row for row in row_values(each, "lots") if row.get("dye_lot") == lot["id"]]
+            rows = [row for row in rows_of(each, "lots") if row.get("dye_lot") == lot["id"]]
             made.orders += [(each, row.get("count", "")) for row in rows]
             made.products += [by_id[row["product"]] for row in rows if row.get("product") in by_id and by_id[row["product"]] not in made.products]
     made.orders.sort(key=lambda pair: title_of(pair[0]))

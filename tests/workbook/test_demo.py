@@ -7,7 +7,8 @@ from fibercalc.core.checks import shared_folder
 from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import file_text, read_file
 from fibercalc.workbook.kinds import KINDS
-from fibercalc.workbook.records import references, row_values
+from fibercalc.workbook.lines import rows_of
+from fibercalc.workbook.records import references
 from fibercalc.workbook.trace import trace
 
 FOLDER = shared_folder() / "demo"
@@ -33,20 +34,23 @@ def test_bases_and_colorways_are_the_studios():
         values = held("base", base["name"])["values"]
         assert (values["mass"], values["length"]) == (f"{base['grams']}g", f"{base['meters']}m")
         if "fiber_percent" in base:
-            assert {row["fiber"]: row["share"] for row in row_values(held("base", base["name"]), "fibers")} == {fiber: f"{share}%" for fiber, share in base["fiber_percent"].items()}
+            assert {row["fiber"]: row["share"] for row in rows_of(held("base", base["name"]), "fibers")} == {fiber: f"{share}%" for fiber, share in base["fiber_percent"].items()}
     slate = COLORWAYS["colorway"][0]
-    assert {row["name"]: row["depth"] for row in row_values(held("colorway", slate["name"]), "dyes")} == {dye: f"{depth}%" for dye, depth in slate["depth_percent"].items()}
+    assert {row["name"]: row["depth"] for row in rows_of(held("colorway", slate["name"]), "dyes")} == {dye: f"{depth}%" for dye, depth in slate["depth_percent"].items()}
 
 
 def test_release_and_price_are_the_studios():
     plan, kit, price = held("plan", "Winter release"), RELEASE["kit"], RELEASE["price"]
     assert plan["values"]["release"] == str(kit["release"]) and plan["values"]["needed"] == str(kit["in_hand"])
-    assert [plan["values"]["closed_from"], plan["values"]["closed_to"]] == [str(day) for day in kit["closed"]]
-    assert [(row["count"], row["spare"]) for row in row_values(plan, "items")] == [(str(kit["kits"]), str(kit["kits_spare"])), (str(RELEASE["set"]["sets_sold"]), str(RELEASE["set"]["sets_spare"]))]
+    assert plan["values"]["starts"] == str(kit["part_one"])
+    assert list(rows_of(plan, "closed")[0].values()) == [str(day) for day in kit["closed"]]
+    assert [row["needed"] for row in rows_of(held("product", kit["name"]), "parts")] == [f"{meters}m" for meters in kit["needed_meters"].values()]
+    assert [(row["count"], row["spare"]) for row in rows_of(plan, "items")][:2] == [(str(kit["kits"]), str(kit["kits_spare"])), (str(RELEASE["set"]["sets_sold"]), str(RELEASE["set"]["sets_spare"]))]
     tarrow = held("base", "Tarrow Sock")["values"]
     assert float(tarrow["price"]) == price["asked"] and float(tarrow["cost"]) == price["base"]
     assert held("measurement", "My work on a skein")["values"]["minutes"].startswith(f"{price['minutes_a_skein']}~")
-    assert len(row_values(held("product", "Twelve Lamps"), "parts")) == RELEASE["set"]["days"]
+    assert held("colorway", "Lamps")["values"]["shades"] == str(RELEASE["set"]["days"])
+    assert rows_of(held("product", "Twelve Lamps"), "parts")[0]["mass"] == f"{RELEASE['set']['printed_grams_at_54_turns']}g"
 
 
 def test_measurements_are_the_studios():

@@ -9,7 +9,7 @@ from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.onward import known_as
 from fibercalc.core.settings import Settings
-from fibercalc.core.work import work_card
+from fibercalc.core.work import work_card, work_given
 from fibercalc.workbook.base_link import LINK
 from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import read_file
@@ -31,6 +31,14 @@ def matches(one, other) -> bool:
     return one is other or (one in words and other in words)
 
 
+def asked_of(kind, field: str):
+    """What a kind can say under a name: a field, a line made of several, or a field of a record that it names ("product>price")."""
+    field, _, further = field.partition(">")
+    if further:
+        return asked_of(KINDS[kind.refers[field]], further.split(".")[-1])
+    return TEXT if field in kind.derived else kind.names[field].of
+
+
 @every_card
 def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(card):
     for item in card.inputs:
@@ -38,18 +46,22 @@ def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(car
             assert not isinstance(item, Rows) or not any(each.record for each in item.fields), f"{item.name}: its fields name a list, and it does not"
             continue
         kind, _, field = item.record.partition(".")
-        held = KINDS[kind].names[field]
+        kind = KINDS[kind]
         if isinstance(item, Rows):
-            assert isinstance(held, Rows), item.record
-            fields = {each.name: each for each in held.fields}
-            for each in item.fields:
-                if each.record or each.name in fields:
-                    assert matches(fields[each.record or each.name].of, each.of), f"{item.record}: {each.name}"
-            assert any(each.record or each.name in fields for each in item.fields)
+            start = f"{field}." if field else ""
+            if field:
+                assert isinstance(kind.names[field], Rows), item.record
+            known = [each for each in item.fields if each.record or f"{start}{each.name}" in kind.names or each.name in kind.derived]
+            assert known
+            for each in known:
+                wanted = each.record or each.name
+                own = wanted if wanted in kind.derived else f"{start}{wanted}"
+                assert matches(asked_of(kind, own), each.of), f"{item.record}: {each.name}"
         else:
-            assert isinstance(held, Input) and matches(held.of, item.of), item.record
-            if held.of == CHOICE and item.of == CHOICE:
-                common = {option.value for option in held.options} & {option.value for option in item.options}
+            held = asked_of(kind, field)
+            assert matches(held, item.of), item.record
+            if held == CHOICE and item.of == CHOICE:
+                common = {option.value for option in kind.names[field].options} & {option.value for option in item.options}
                 assert common, f"{item.record}: no word in common"
 
 
@@ -63,7 +75,9 @@ def test_every_record_that_a_card_keeps_is_there_and_of_the_same_quantity(card):
                 assert source.strip("'") in [option.value for option in held.options]
             elif isinstance(held, Rows):
                 assert isinstance(items[source], Rows)
-                assert {each.record or each.name for each in items[source].fields} & {each.name for each in held.fields}
+                theirs = {each.record or each.name: each for each in items[source].fields}
+                common = [each for each in held.fields if each.name in theirs]
+                assert common and all(matches(each.of, theirs[each.name].of) for each in common), f"{save.kind}.{field} from {source}"
             else:
                 of = card.result_by_name[source].of if source in card.result_by_name else items[source].of
                 assert matches(of, held.of), f"{save.kind}.{field} from {source}"
@@ -117,10 +131,41 @@ def test_a_colorway_brings_its_recipe_and_its_base():
 
 def test_a_list_that_does_not_fit_is_not_offered_by_half():
     """A fiber that the card has no word for: the whole list stays away."""
-    base = record("base", name="Odd", mass="50g", fibers=[{"fiber": "wool", "share": "50%"}, {"fiber": "moonlight", "share": "50%"}])
+    base = record("base", name="Odd", fibers=[{"fiber": "wool", "share": "50%"}, {"fiber": "moonlight", "share": "50%"}])
     assert offers(find_card("care-label"), [base], POINT) == []
     known = record("base", name="Plain", fibers=[{"fiber": "Wool", "share": "100%"}])
     assert offers(find_card("care-label"), [known], POINT)[0]["values"]["fibers.1.fiber"] == "wool"
+
+
+def test_a_fiber_is_named_by_its_last_word_where_that_names_just_one():
+    """Superwash wool is wool where a card has no word for it; a mix is nothing."""
+    for text, expected in (("superwash wool", "superwash"), ("baby alpaca", None), ("silk", "silk"), ("merino wool", "wool"), ("wool mix", None)):
+        found = offers(find_card("care-label"), [record("base", name="One", fibers=[{"fiber": text, "share": "100%"}])], POINT)
+        assert (found[0]["values"]["fibers.1.fiber"] if found else None) == expected, text
+
+
+def test_a_plan_brings_its_products_their_colorways_bases_and_all_jars():
+    """The release from the plan alone: each fact was entered once."""
+    card = find_card("release-plan")
+    offer = next(each for each in offers(card, DEMO, POINT) if each["label"] == "Use Winter release")
+    assert offer["rows"] == {"products": 3, "colorways": 5, "bases": 1, "jars": 5}
+    given = texts_of(card, offer)
+    assert not given.problems
+    assert [given.readings[f"products.{row}.holds"].text for row in (1, 2, 3)] == ["2 Wet Slate, Peat Gold, Sheepfold", "Lamps", "Rusted Gate"]
+    from_records = work_given(given, POINT)
+    example = work_card(card, {}, POINT)
+    assert {name: found.value for name, found in from_records.outcome.found.items()} == {name: found.value for name, found in example.outcome.found.items()}, "the demo is the card's own example"
+
+
+def test_what_a_record_does_not_say_is_left_blank_and_never_the_examples():
+    offer = next(each for each in offers(find_card("release-plan"), [record("base", name="Bare", mass="100g")], POINT) if each["label"] == "Use all bases (1)")
+    assert offer["values"]["bases.1.price"] == "" and offer["values"]["bases.1.name"] == "Bare"
+
+
+def test_a_dye_lot_brings_all_that_its_label_says():
+    offer = next(each for each in offers(find_card("label"), DEMO, POINT) if each["label"] == "Use 14")
+    wanted = {"lot": "14", "color": "Wet Slate", "name": "Tarrow Sock", "fiber": "75 % superwash wool, 25 % nylon", "mass": "100", "length": "420", "weight_class": "1"}
+    assert {name: offer["values"][name] for name in wanted} == wanted
 
 
 def test_a_text_too_long_for_its_field_is_left_out_whole():

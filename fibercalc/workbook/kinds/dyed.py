@@ -3,6 +3,7 @@
 from ...core.card import COLOR, DATE, Input
 from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, NUMBER, PERCENT, TEMPERATURE, TIME, VOLUME
 from ..kind import DECIDED, GUESSED, LONGEST_NOTE, Kind, choice, name, names, note, number, rows, words
+from ..lines import recipe_line
 
 ACIDS = (("", "Not said"), ("citric", "Citric acid, crystals"), ("liquid", "Vinegar or acetic acid, liquid"), ("none", "None in this recipe"))
 
@@ -15,6 +16,7 @@ COLORWAY = Kind(
              *number("depth", PERCENT, "Depth, percent of dry fiber", ("0 %", "12 %"), known=DECIDED, strict=True),
              *number("strength", CONCENTRATION, "Stock strength", ("0.005 g/100 mL", "20 g/100 mL"), ("g/100 mL", "g/L"), known=DECIDED, strict=True), most=8),
         *number("skeins", COUNT, "Skeins in a lot", ("1", "1000"), known=DECIDED),
+        *number("shades", COUNT, "Shades, for a numbered set", ("1", "60"), known=DECIDED, default="1", measure="Then the recipe is their mean depth."),
         *number("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", ("2", "120"), known=DECIDED),
         choice("acid", "Acid", *ACIDS),
         *number("acid_share", PERCENT, "Acid, percent of the yarn", ("0 %", "20 %"), known=DECIDED, strict=True),
@@ -24,7 +26,7 @@ COLORWAY = Kind(
         Input("color", COLOR, "Color, dry in daylight", optional=True),
         note(),
     ),
-    shown=("base", "dyes"), refers={"base": "base"})
+    shown=("base", "dyes"), refers={"base": "base"}, derived={"recipe": recipe_line})
 
 DYE_LOT = Kind(
     "dye-lot", "dye lot", "Dye lots", "One lot out of the kettle, as its label names it: from which mill lot, with which bottles, on which day.",
@@ -36,6 +38,7 @@ DYE_LOT = Kind(
         Input("dyed", DATE, "Dyed on", optional=True),
         *number("skeins", COUNT, "Skeins dyed", ("1", "1000")),
         *number("spoilt", COUNT, "Skeins spoilt", ("0", "1000")),
+        *number("good", COUNT, "Good skeins, to sell", ("0", "1000")),
         *number("mass", MASS, "Dry weight dyed", ("1 g", "100 kg"), ("g", "oz")),
         rows("doses", "What went in", "dose", names("bottle", "Stock bottle"), names("jar", "or dye jar"),
              *number("volume", VOLUME, "Stock", ("0 mL", "20 L"), ("mL",), strict=True),

@@ -4,6 +4,7 @@ from ...core.card import DATE, Input
 from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ..base_link import WEIGHT_CLASS
 from ..kind import DECIDED, GUESSED, LABEL, Kind, choice, name, names, note, number, rows, words
+from ..lines import fiber_line
 
 BASE = Kind(
     "base", "base", "Bases", "A yarn or fiber as you buy it: what it is made of, what a skein weighs and holds, what it costs.",
@@ -17,13 +18,14 @@ BASE = Kind(
         *number("stitches", NUMBER, "Stitches in 10 cm, washed", ("1", "100")),
         *number("pack", COUNT, "Skeins in a pack", ("1", "1000"), known=LABEL),
         *number("cost", MONEY, "A skein costs you, landed", ("0", "9999"), known=LABEL, measure="With its share of carriage and duty."),
+        *number("pack_price", MONEY, "A pack costs", ("0", "20000"), known=LABEL, measure="As on the supplier’s list."),
         *number("price", MONEY, "A skein sells at", ("0", "9999"), known=DECIDED),
         *number("lead", TIME, "From order to door", ("0 day", "52 week"), ("week", "day"), known=GUESSED, measure="4 weeks ± 1, for 3 to 5."),
         *number("on_hand", COUNT, "Skeins on the shelf", ("0", "100000")),
         words("supplier", "Bought from"),
         note(),
     ),
-    shown=("mass", "length"))
+    shown=("mass", "length"), derived={"fiber_line": fiber_line})
 
 MILL_LOT = Kind(
     "mill-lot", "mill lot", "Mill lots", "One delivery of a base: its number, and what you weighed when it came.",
