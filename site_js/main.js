@@ -1,6 +1,7 @@
 // Wakes the page: elements first, then what the whole site shares.
 
 import { BenchCard } from "./card.js";
+import { loadDemo } from "./demo.js";
 import { startedAt } from "./dom.js";
 import { fairCheck } from "./fair.js";
 import { sparesData, whenIdle } from "./idle.js";
@@ -31,6 +32,8 @@ addEventListener("pageshow", (event) => {
 document.addEventListener("click", (event) => {
   const pressed = startedAt(event, '[data-do="fair-check"]');
   if (pressed) void fairCheck(pressed);
+  const demo = startedAt(event, '[data-do="load-demo"]');
+  if (demo) void loadDemo(demo);
 });
 
 // Paper shows the address that brings these very values back.

@@ -1,4 +1,4 @@
-"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench, ```helper-link, ```workbook and ```fair become HTML.
+"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench, ```helper-link, ```workbook, ```demo and ```fair become HTML.
 
 An unknown name stops the build; nothing half-made is published.
 """
@@ -90,6 +90,12 @@ def workbook(name: str) -> Markup:
         tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.", class_="state", role="status"), data_search_exclude=True)
 
 
+def demo(name: str) -> Markup:
+    """```demo: the button that loads the demo workbook, on a page that speaks of it."""
+    button = tag("button", "Load the demo workbook", type="button", data_do="load-demo", class_="first")
+    return tag("div", tag("p", button, class_="do"), tag("p", "It is kept beside your own records and can be taken out again with one press.", data_demo_result=True, role="status"), class_="fair")
+
+
 def helper_link(name: str) -> Markup:
     """```helper-link: the form that makes a base's link, and room for what comes of it."""
     settings = Settings()
@@ -110,4 +116,4 @@ def fair(name: str) -> Markup:
     return tag("div", tag("p", button, class_="do"), tag("div", data_fair_result=True, role="status"), class_="fair")
 
 
-FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair, "helper-link": helper_link, "workbook": workbook}
+FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair, "helper-link": helper_link, "workbook": workbook, "demo": demo}
