@@ -14,6 +14,7 @@ import { Offers } from "./offers.js";
 import { siteRoot } from "./places.js";
 import { put } from "./put.js";
 import { python } from "./python.js";
+import { workbook } from "./records.js";
 import { goOn, trailTo } from "./trail.js";
 import { keptWords, stateWords } from "./words.js";
 
@@ -67,7 +68,7 @@ export class BenchCard extends HTMLElement {
       this.#address = new Address(signal, (query) => this.#moved(query));
       this.#trail = trailTo(this.card);
     }
-    this.#offers = new Offers(this, signal, { values: (values) => this.#take(values), query: (query) => this.#restore(query) });
+    this.#offers = new Offers(this, signal, { values: (offer) => this.#take(offer), query: (query) => this.#restore(query) });
     actOn(this, signal);
     keepHeadroom(this, signal);
     this.addEventListener("click", (event) => this.#retry(event), { signal });
@@ -75,6 +76,7 @@ export class BenchCard extends HTMLElement {
     python.addEventListener("stage", () => this.#staged(), { signal });
     offline.addEventListener("change", () => this.#tell(), { signal });
     bench.addEventListener("change", () => this.#benchChanged(), { signal });
+    workbook.addEventListener("change", () => void this.#offers?.load(false), { signal });
     void this.#wake(form, signal);
   }
 
@@ -186,10 +188,15 @@ export class BenchCard extends HTMLElement {
     void this.#open(query);
   }
 
-  /** Values offered and taken. @param {import("./protocol.js").Texts} values */
-  #take(values) {
-    this.#form?.fill({ values });
+  /** Values offered and taken. @param {import("./protocol.js").Offer} offer */
+  #take({ values, rows }) {
+    this.#form?.fill({ values, rows });
     for (const name of Object.keys(values)) this.#changed(name);
+  }
+
+  /** What the form says now, as a question about this card needs it. */
+  get asked() {
+    return { card: this.card, ...this.#form?.state(), settings: bench.settings };
   }
 
   /** @param {string} query */
@@ -212,7 +219,7 @@ export class BenchCard extends HTMLElement {
 
   /** This card alone on half a page, or one of its own papers, as HTML. */
   sheet(paper = /** @type {number | null} */ (null)) {
-    return python.ask({ do: "sheet", paper, card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link, here: siteRoot().href });
+    return python.ask({ do: "sheet", paper, ...this.asked, address: this.link, here: siteRoot().href });
   }
 
   #benchChanged() {

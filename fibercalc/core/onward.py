@@ -73,17 +73,21 @@ def _allowed(card_id: str, name: str, text: str) -> bool:
 def _found(worked, source, each: bool, number: int, item, name: str):
     if callable(source):
         return source(worked.outcome, number) if each else source(worked.outcome)
-    source, outcome = source.replace("#", str(number)), worked.outcome
-    if source in outcome.found and isinstance(outcome.value(source), (int, float)):
-        into = _input(item, name)
+    return known_as(worked, source.replace("#", str(number)), None if isinstance(item, Rows) and "." not in name else _input(item, name))
+
+
+def known_as(worked, name: str, into: Input | None) -> str | None:
+    """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
+    outcome = worked.outcome
+    if into is not None and name in outcome.found and isinstance(outcome.value(name), (int, float)):
         if into.of is COUNT:
-            return f"{round(outcome.value(source))}"
+            return f"{round(outcome.value(name))}"
         unit = into.choices[0]
-        return spread_text(*(unit.from_base(end) for end in (outcome.value(source), outcome.low(source), outcome.high(source))), unit.sign)
-    if source in outcome.found and (into := _input(item, name)).kind == TEXT:
-        words = outcome.text(source)
+        return spread_text(*(unit.from_base(end) for end in (outcome.value(name), outcome.low(name), outcome.high(name))), unit.sign)
+    if into is not None and name in outcome.found and into.kind == TEXT:
+        words = outcome.text(name)
         return words if len(words) <= into.longest else None  # words that do not fit are not cut: they stay behind
-    reading = worked.given.readings.get(source)
+    reading = worked.given.readings.get(name)
     return reading.text if reading is not None and reading.asked else None
 
 

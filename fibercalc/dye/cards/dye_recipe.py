@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from ...core.amount import NO_BREAK
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
@@ -201,28 +201,28 @@ CARD = Card(
     id="dye-recipe", chapter="dye", place=10, tall_sheet=True, handles=("powder", "acid", "alkali", "heat"),
     question="How much of each dye for this pot?",
     inputs=(
-        Input("skeins", COUNT, "Skeins in the lot", default="4", allowed=("1", "500"), usual=("1", "40")),
-        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("0.5 g", "5 kg"), usual=("5 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", strict=True,
+        Input("skeins", COUNT, "Skeins in the lot", record="colorway.skeins", default="4", allowed=("1", "500"), usual=("1", "40")),
+        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("0.5 g", "5 kg"), usual=("5 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True,
               measure="Dry, before it is soaked."),
         Input("damp", CHOICE, "Correct for damp?", default="no", options=(Option("no", "No, weighed as usual"), Option("yes", "Yes, by regain"))),
         Input("regain_now", PERCENT, "Regain when weighed", default="15.5 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP, measure="From “It says 100 g, mine says 103”."),
         Input("regain_usual", PERCENT, "Regain the recipe was made at", default="13 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP),
         Input("fiber", CHOICE, "Mostly", default="wool", options=tuple(Option(row["fiber"], row["fiber"][0].upper() + row["fiber"][1:]) for row in fiber_densities().rows)),
         Input("dye_class", CHOICE, "Class of dye", default="acid-unknown", options=tuple(Option(key, row["label"]) for key, row in CLASSES.items())),
-        Rows("dyes", "Dyes", "dye", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
+        Rows("dyes", "Dyes", "dye", record="colorway.dyes", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
              fields=(Input("name", TEXT, "Name", default="yellow", longest=24), Input("depth", PERCENT, "Depth", default="0.1 %", allowed=("0 %", "12 %"), usual=("0.01 %", "4 %"), strict=True),
                      Input("strength", CONCENTRATION, "Strength of its stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"),
                            units=("g/100 mL", "g/L"), strict=True)),
              default=({"name": "navy", "depth": "0.62 %"}, {"name": "black", "depth": "0.24 %"}, {"name": "brown", "depth": "0.04 %"})),
-        Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", default="20", allowed=("2", "120"), usual=("15", "40"), measure="20 is a liquor ratio of 20 to 1."),
+        Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", record="colorway.liquor_ratio", default="20", allowed=("2", "120"), usual=("15", "40"), measure="20 is a liquor ratio of 20 to 1."),
         Input("fill", VOLUME, "Pot filled to at most", default="9 L", allowed=("0.1 L", "500 L"), usual=("2 L", "40 L"), units=("L", "mL", "qt", "gal"), bench="pots.fill", strict=True,
               measure="With the yarn in it; leave room to boil and to stir."),
         Input("pick_up", PERCENT, "Water that the soaked yarn brings", default="150 %", allowed=("0 %", "600 %"), usual=("50 %", "300 %"), measure="Of its dry weight; 0 for dry yarn, about 150 when squeezed."),
-        Input("acid", CHOICE, "Acid or alkali", default=CITRIC, options=(Option(CITRIC, "Citric acid, crystals"), Option(LIQUID, "Vinegar or acetic acid, liquid"), Option(SODA, "No acid: soda ash, for reactive dye"), Option(NONE, "None in this recipe"))),
-        Input("acid_share", PERCENT, "Acid, percent of the yarn", default="1 %", allowed=("0 %", "20 %"), usual=("1 %", "4 %"), when=SOUR, strict=True, measure="As pure acid. The pH decides: see “How sour is the bath?”."),
+        Input("acid", CHOICE, "Acid or alkali", record="colorway.acid", default=CITRIC, options=(Option(CITRIC, "Citric acid, crystals"), Option(LIQUID, "Vinegar or acetic acid, liquid"), Option(SODA, "No acid: soda ash, for reactive dye"), Option(NONE, "None in this recipe"))),
+        Input("acid_share", PERCENT, "Acid, percent of the yarn", record="colorway.acid_share", default="1 %", allowed=("0 %", "20 %"), usual=("1 %", "4 %"), when=SOUR, strict=True, measure="As pure acid. The pH decides: see “How sour is the bath?”."),
         Input("acid_strength", CONCENTRATION, "Strength of the liquid", default="5 g/100 mL", allowed=("1 g/100 mL", "12 g/100 mL"), usual=("4 g/100 mL", "10 g/100 mL"), units=("g/100 mL", "g/L"), when=WET,
               strict=True, measure="As on the bottle. Dilute a stronger acid first."),
-        Input("salt_share", PERCENT, "Glauber’s salt, percent of the yarn", allowed=("0 %", "100 %"), usual=("0 %", "20 %"), optional=True, measure="Without its water. Blank for none."),
+        Input("salt_share", PERCENT, "Glauber’s salt, percent of the yarn", record="colorway.salt_share", allowed=("0 %", "100 %"), usual=("0 %", "20 %"), optional=True, measure="Without its water. Blank for none."),
         Input("syringe", VOLUME, "Syringe or cylinder holds", default="60 mL", allowed=("0.5 mL", "2 L"), usual=("5 mL", "250 mL"), units=("mL",), strict=True),
         Input("syringe_error", VOLUME, "It is good to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), strict=True, measure="Either way, for one filling."),
         Input("lots", COUNT, "Lots of this in the run", default="1", allowed=("1", "200"), usual=("1", "20")),
@@ -258,4 +258,6 @@ CARD = Card(
            Carry("pots", "How long does the whole run take?", {"recipes": onward.recipe_of_run, "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "pots.1.fill": "fill", "pots.2.fill": "fill"}),
            Carry("drain-check", "May it go down the drain?", {"volume": onward.of_pot("bath", "L"), "holds": onward.acid_in_it})),
     link_version=2, upgrades={1: lambda pairs: pairs},  # alkali and salt for plant fiber came after all that was asked before
+    saves=(Save("colorway", "A colorway: this recipe", {"skeins": "skeins", "dyes": "dyes", "liquor_ratio": "liquor_ratio", "acid": "acid", "acid_share": "acid_share", "salt_share": "salt_share"}),
+           Save("dye-lot", "A dye lot: skeins and dry weight", {"skeins": "skeins", "mass": "goods"})),
 )

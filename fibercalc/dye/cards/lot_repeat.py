@@ -96,7 +96,7 @@ CARD = Card(
     id="lot-repeat", chapter="dye", place=80, handles=("powder",),
     question="Does this lot match the old one?",
     inputs=(
-        Input("old", COLOR, "The old lot", default="lab(29.2 -0.8 -12.4)"),
+        Input("old", COLOR, "The old lot", record="colorway.color", default="lab(29.2 -0.8 -12.4)"),
         Input("new", COLOR, "The new lot", default="lab(31.8 -1 -11.4)"),
         Input("seen", CHOICE, "How they were seen", default="together", options=tuple(Option(how, row["words"][0].upper() + row["words"][1:]) for how, row in SEEN.items())),
         Input("undyed", COLOR, "Undyed fiber", default="#efe6d2"),

@@ -82,7 +82,7 @@ CARD = Card(
     id="paint-plan", chapter="dye", place=50, handles=("acid", "heat"),
     question="How much liquor for each painted section?",
     inputs=(
-        Input("skein_mass", MASS, "A skein weighs, dry", default="100 g", allowed=("1 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", strict=True),
+        Input("skein_mass", MASS, "A skein weighs, dry", default="100 g", allowed=("1 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True),
         Input("full", PERCENT, "Wet through it holds, percent of dry", default="250 %", allowed=("10 %", "1000 %"), usual=("150 %", "400 %"), rough="20 %", measure="Weigh a skein dry, then dripping wet laid flat: the water over the dry weight."),
         Input("damp", PERCENT, "Before painting it holds", default="80 %", allowed=("0 %", "900 %"), usual=("0 %", "150 %"), rough="10 %", measure="Soaked and spun or squeezed; 0 for dry yarn."),
         Rows("sections", "Sections", "section", least=1, most=12, measure="Around the skein. What the shares add up to is the whole.",

@@ -64,7 +64,7 @@ CARD = Card(
     id="speckle-dose", chapter="dye", place=70, handles=("powder",),
     question="How do I dose dry speckles evenly?",
     inputs=(
-        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", strict=True),
+        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True),
         Input("depth", PERCENT, "Each color, percent of the skein", default="0.06 %", allowed=("0.001 %", "2 %"), usual=("0.02 %", "0.2 %"), strict=True, measure="A pinch is 0.03 to 0.15 g on 100 g."),
         Input("colors", COUNT, "Colors", default="3", allowed=("1", "12"), usual=("1", "5")),
         Input("ground_depth", PERCENT, "Ground under it, percent", default="0.9 %", allowed=("0 %", "12 %"), usual=("0 %", "2 %"), strict=True),

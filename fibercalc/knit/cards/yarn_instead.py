@@ -118,8 +118,8 @@ CARD = Card(
         Input("need_length", LENGTH, "Length", default="920 yd", allowed=("5 m", "20000 m"), usual=("100 m", "2500 m"), units=("yd", "m"), when={"need_by": (LENGTH_GIVEN,)}),
         Input("stitches", PER_LENGTH, "The pattern’s stitches", default="21 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), optional=True, units=GAUGE_UNITS),
         Input("rows", PER_LENGTH, "The pattern’s rows", default="28 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), optional=True, units=GAUGE_UNITS),
-        Input("mine_mass", MASS, "My yarn: a skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass"),
-        Input("mine_length", LENGTH, "A skein of mine holds", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length"),
+        Input("mine_mass", MASS, "My yarn: a skein weighs", record="base.mass", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass"),
+        Input("mine_length", LENGTH, "A skein of mine holds", record="base.length", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length"),
         Input("sure", CHOICE, "How sure of that length", default="95", options=tuple(Option(each, f"{each} in 100") for each in ("80", "90", "95"))),
     ),
     results=(

@@ -126,11 +126,11 @@ CARD = Card(
     id="base-order", chapter="sell", place=50, tall_sheet=True,
     question="What must I order, and by when?",
     inputs=(
-        Rows("bases", "Bases", "base", least=0, most=6, measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
+        Rows("bases", "Bases", "base", record="base", least=0, most=6, measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
              fields=(Input("name", TEXT, "Name", default="another base", longest=20), Input("needed", COUNT, "Skeins that open plans need", default="0", allowed=("0", "20000")),
                      Input("promised", COUNT, "promised: club, dyed to order", default="0", allowed=("0", "20000")), Input("on_hand", COUNT, "on hand", default="0", allowed=("0", "20000")),
                      Input("week", NUMBER, "used in a week besides", default="0", allowed=("0", "2000")), Input("pack", COUNT, "Skeins in a pack", default="10", allowed=("1", "1000")),
-                     Input("price", MONEY, "A pack costs", default="92", allowed=("0", "20000")), Input("large", COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000")),
+                     Input("price", MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")), Input("large", COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000")),
                      Input("large_price", MONEY, "It costs", default="0", allowed=("0", "100000")), Input("mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), units=("g", "oz")),
                      Input("length", LENGTH, "and holds", default="420 m", allowed=("5 m", "10000 m"), units=("m", "yd"))),
              default=({"name": "Tarrow Sock", "needed": "168", "promised": "12", "on_hand": "24", "week": "3", "large": "50", "large_price": "430"},
@@ -154,7 +154,7 @@ CARD = Card(
         Input("needed_by", DATE, "Wanted on", default="2027-01-19", measure="The first dye day; see “By when must I do what?”."),
         Input("check", COUNT, "Days to weigh it in", default="1", allowed=("0", "60"), usual=("0", "7")),
         Input("lead_low", COUNT, "Supplier, weeks, at best", default="3", allowed=("0", "60")), Input("lead", COUNT, "Supplier, weeks, usually", default="4", allowed=("0", "60")), Input("lead_high", COUNT, "Supplier, weeks, at worst", default="5", allowed=("0", "60")),
-        Rows("closed", "Closed days", "stretch", least=0, most=8, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
+        Rows("closed", "Closed days", "stretch", record="plan.closed", least=0, most=8, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
         Input("today", DATE, "Today", default="2026-11-26", measure="Or the day on which you look."),
     ),
     results=(

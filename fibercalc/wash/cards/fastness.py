@@ -1,7 +1,7 @@
 """The grade of a color after a wash or rub test: change of the piece, or staining of the white beside it."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, COLOR, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.card import CHOICE, COLOR, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.table import read_table
 from ...core.units import COUNT, NUMBER
 from ...sources import CIE_15, COMMON_PRACTICE, ISO_105_A02, ISO_105_A03, ISO_105_A04, ISO_105_A05
@@ -151,4 +151,5 @@ CARD = Card(
     sources=(ISO_105_A02, ISO_105_A03, ISO_105_A04, ISO_105_A05, CIE_15, COMMON_PRACTICE),
     cautions=(Caution("No color is fast to everything.", "Say what was tested and what was seen; wash new pieces apart."),),
     carry=(Carry("shedding", "Is it dye, or loose fiber?", {}), Carry("care-label", "What goes on the label?", {"stains": _on_the_label})),
+    saves=(Save("dye-lot", "A dye lot: its rub test", {"rub": "grade"}, when={"test": ("dry rubbing", "wet rubbing")}),),
 )

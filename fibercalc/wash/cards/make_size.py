@@ -123,8 +123,8 @@ def _cm(name, label, default, allowed=("2 cm", "2000 cm"), usual=("5 cm", "500 c
     return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", instrument=instrument, when=when or {}, measure=said)
 
 
-def _percent(name, label, default):
-    return Input(name, PERCENT, label, default=default, allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %", when={"how": (OWN,)})
+def _percent(name, label, default, record):
+    return Input(name, PERCENT, label, record=record, default=default, allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %", when={"how": (OWN,)})
 
 
 MEASURED = {"how": (SWATCH,)}
@@ -137,8 +137,8 @@ CARD = Card(
         _cm("wanted_length", "Wanted length, washed", "63 cm", said="Along the rows’ way up, or the warp; hems included."),
         _cm("wanted_width", "Wanted width, washed", "34 cm"),
         Input("how", CHOICE, "Shrinkage from", default=OWN, options=(Option(OWN, "A percentage that I know"), Option(SWATCH, "A swatch, measured twice"), Option(PUBLISHED, "A published range"))),
-        _percent("length_percent", "It shrinks in length by", "18 %"),
-        _percent("width_percent", "and in width by", "14 %"),
+        _percent("length_percent", "It shrinks in length by", "18 %", "measurement.length_change"),
+        _percent("width_percent", "and in width by", "14 %", "measurement.width_change"),
         _cm("swatch_length", "Swatch length before", "35 cm", ("2 cm", "1000 cm"), ("8 cm", "100 cm"), "0.1 cm", "tape before", MEASURED, "Between marks, rested and flat."),
         _cm("swatch_length_after", "Swatch length after", "28.7 cm", ("2 cm", "1000 cm"), ("5 cm", "100 cm"), "0.1 cm", "tape after", MEASURED),
         _cm("swatch_width", "Swatch width before", "35 cm", ("2 cm", "1000 cm"), ("8 cm", "100 cm"), "0.1 cm", "tape before", MEASURED),

@@ -1,6 +1,6 @@
 """What a first soak or wash likely does to a knitted swatch, by the constants of plain knitting, and how far the own one differs."""
 
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.table import read_table
 from ...core.onward import spread_text
 from ...core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
@@ -134,4 +134,5 @@ CARD = Card(
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, KNITTING_SCIENCE_NOTES, ARITHMETIC),
     cautions=(Caution("Your own washed swatch decides.", "The constants are of wool that is not superwash, in stocking stitch, from memory."),),
     carry=(Carry("make-size", "What size to knit?", {"length_percent": _lost("height"), "width_percent": _lost("width")}), Carry("shrinkage", "Several samples, several washes", {"samples": _sample, "again": lambda r: "no" if _sample(r) else None})),
+    saves=(Save("measurement", "An own measurement: the gauge after the wash", {"what": "'gauge'", "stitches": "stitches_after", "rows": "rows_after", "state": "after"}),),
 )

@@ -156,14 +156,14 @@ def _cm(name, label, default, allowed, usual, rough="", said="", when=None, opti
     return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", measure=said, when=when or {}, optional=optional)
 
 
-def _lost(name, label, default, said, usual=("2 %", "20 %"), least="0 %"):
-    return Input(name, PERCENT, label, default=default, allowed=(least, "50 %"), usual=usual, rough="2 %", measure=said)
+def _lost(name, label, default, said, usual=("2 %", "20 %"), least="0 %", record=""):
+    return Input(name, PERCENT, label, record=record, default=default, allowed=(least, "50 %"), usual=usual, rough="2 %", measure=said)
 
 
 def _ball(name, of, label, default, when=None, said=""):
     if of is MASS:
-        return Input(name, MASS, label, default=default, allowed=("1 g", "2 kg"), usual=("10 g", "500 g"), units=("g", "oz"), when=when or {}, bench="" if when else "bases.mass", measure=said)
-    return Input(name, LENGTH, label, default=default, allowed=("5 m", "20000 m"), usual=("50 m", "3000 m"), rough="1.5 %", units=("m", "yd"), when=when or {}, bench="" if when else "bases.length", measure=said)
+        return Input(name, MASS, label, default=default, allowed=("1 g", "2 kg"), usual=("10 g", "500 g"), units=("g", "oz"), when=when or {}, bench="" if when else "bases.mass", record="" if when else "base.mass", measure=said)
+    return Input(name, LENGTH, label, default=default, allowed=("5 m", "20000 m"), usual=("50 m", "3000 m"), rough="1.5 %", units=("m", "yd"), when=when or {}, bench="" if when else "bases.length", record="" if when else "base.length", measure=said)
 
 
 CARD = Card(
@@ -177,8 +177,8 @@ CARD = Card(
         Input("go_by", CHOICE, "Go by", default=WIDTH, options=(Option(WIDTH, "A finished width"), Option(ENDS, "A number of ends")), when={"warp_colors": (ONE, REPEATED)}),
         _cm("width", "Finished width wanted", "34 cm", ("1 cm", "400 cm"), ("5 cm", "150 cm"), when={"go_by": (WIDTH,)}),
         Input("ends_given", COUNT, "Ends", default="160", allowed=("2", "20000"), usual=("20", "800"), when={"go_by": (ENDS,)}, measure="Without the extra ends at the edges."),
-        _lost("width_shrink", "Shrinkage in width", "14 %", "Percent of the width before washing.", ("0 %", "35 %"), "-20 %"),
-        _lost("length_shrink", "Shrinkage in length", "18 %", "Percent of the length as measured on the loom, from a washed sample.", ("0 %", "35 %"), "-20 %"),
+        _lost("width_shrink", "Shrinkage in width", "14 %", "Percent of the width before washing.", ("0 %", "35 %"), "-20 %", "measurement.width_change"),
+        _lost("length_shrink", "Shrinkage in length", "18 %", "Percent of the length as measured on the loom, from a washed sample.", ("0 %", "35 %"), "-20 %", "measurement.length_change"),
         _lost("draw_in", "Draw-in", "6 %", "Percent of the width in the heddle."),
         _lost("take_up", "Take-up of the warp", "10 %", "Percent of the warp yarn."),
         _lost("weft_take_up", "Take-up of the weft", "6 %", "Percent of the weft yarn; its turns and joins with it."),

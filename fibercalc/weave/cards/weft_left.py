@@ -164,7 +164,7 @@ CARD = Card(
         Input("width", LENGTH, "Width in the heddle", default="40 cm", allowed=("1 cm", "300 cm"), usual=("10 cm", "120 cm"), rough="0.3 cm", units=("cm", "in")),
         Input("take_up", PERCENT, "The weft takes up", default="6 %", allowed=("0 %", "60 %"), usual=("2 %", "15 %"), rough="2 %", measure="Percent of the weft that goes into its bends and its arc."),
         Input("beat", PER_LENGTH, "Picks on the loom", default="5 per cm", allowed=("0.5 per cm", "60 per cm"), usual=("2 per cm", "14 per cm"), rough="0.2 per cm", units=("per cm", "per in", "per 10 cm")),
-        Input("shrink", PERCENT, "The wash takes, of the length", default="18 %", allowed=("-20 %", "60 %"), usual=("0 %", "35 %"), rough="2 %"),
+        Input("shrink", PERCENT, "The wash takes, of the length", record="measurement.length_change", default="18 %", allowed=("-20 %", "60 %"), usual=("0 %", "35 %"), rough="2 %"),
         Input("pieces", COUNT, "Pieces still to weave", default="3", allowed=("1", "100"), usual=("1", "12")),
         Input("piece_picks", COUNT, "Picks of a piece, with both hems", default="384", allowed=("4", "4000"), usual=("20", "1500")),
         Input("hem", COUNT, "Picks of each hem", default="24", allowed=("0", "400"), usual=("0", "80"), measure="In the main yarn; no stripe falls there."),
