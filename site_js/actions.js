@@ -1,8 +1,10 @@
 // The buttons under a card: copy its link, print it, start over.
 
 import { copied } from "./copy.js";
-import { button, one, say } from "./dom.js";
+import { button, one } from "./dom.js";
+import { keepCard } from "./keep.js";
 import { printAlone } from "./print.js";
+import { tell } from "./tell.js";
 
 /** @typedef {import("./card.js").BenchCard} BenchCard */
 
@@ -13,6 +15,7 @@ const ACTIONS = {
   "print-page": () => print(),
   "print-paper": printPaper,
   "start-over": startOver,
+  "keep": keepCard,
 };
 
 /**
@@ -80,20 +83,4 @@ function startOver(card) {
   });
   one(card, '[data-do="start-over"]', HTMLElement)?.after(back);
   if (place) tell(card, "Back to the example.");
-}
-
-/**
- * @param {BenchCard} card
- * @param {string} text
- */
-function tell(card, text) {
-  let place = one(card, ".do + .said", HTMLElement);
-  if (!place && !text) return;
-  if (!place) {
-    place = document.createElement("p");
-    place.className = "said";
-    place.setAttribute("role", "status");
-    one(card, ".do", HTMLElement)?.after(place);
-  }
-  say(place, text);
 }

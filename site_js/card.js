@@ -14,6 +14,8 @@ import { Offers } from "./offers.js";
 import { siteRoot } from "./places.js";
 import { put } from "./put.js";
 import { python } from "./python.js";
+import { workbook } from "./records.js";
+import { goOn, trailTo } from "./trail.js";
 import { keptWords, stateWords } from "./words.js";
 
 /** @typedef {import("./protocol.js").Answer} Answer */
@@ -39,6 +41,8 @@ export class BenchCard extends HTMLElement {
   #worked = false;
   #problem = "";
   #settings = "";
+  /** @type {import("./trail.js").Step[]} the cards before on the way here */
+  #trail = [];
 
   get card() {
     return this.dataset.card ?? "";
@@ -60,14 +64,19 @@ export class BenchCard extends HTMLElement {
     this.#life = new AbortController();
     const { signal } = this.#life;
     this.#form = new LiveForm(form, { card: this.card, signal, settings: () => bench.settings, changed: (name) => this.#changed(name) });
-    if (document.querySelector("bench-card") === this) this.#address = new Address(signal, (query) => this.#moved(query));
-    this.#offers = new Offers(this, signal, { values: (values) => this.#take(values), query: (query) => this.#restore(query) });
+    if (document.querySelector("bench-card") === this) {
+      this.#address = new Address(signal, (query) => this.#moved(query));
+      this.#trail = trailTo(this.card);
+    }
+    this.#offers = new Offers(this, signal, { values: (offer) => this.#take(offer), query: (query) => this.#restore(query) });
     actOn(this, signal);
     keepHeadroom(this, signal);
     this.addEventListener("click", (event) => this.#retry(event), { signal });
+    this.addEventListener("click", (event) => this.#goOn(event), { signal, capture: true }); // before the theme follows the link
     python.addEventListener("stage", () => this.#staged(), { signal });
     offline.addEventListener("change", () => this.#tell(), { signal });
     bench.addEventListener("change", () => this.#benchChanged(), { signal });
+    workbook.addEventListener("change", () => void this.#offers?.load(false), { signal });
     void this.#wake(form, signal);
   }
 
@@ -95,7 +104,7 @@ export class BenchCard extends HTMLElement {
     await bench.ready();
     if (signal.aborted) return;
     this.#settings = JSON.stringify(bench.settings);
-    if (!query && bench.differs) this.#owed = "";
+    if (!query && (bench.differs || this.#trail.length > 0)) this.#owed = "";
     void this.#offers?.load(query === "");
     if (changed && this.#owed === null) void this.#work();
     await Promise.race([touched, sparesData() ? new Promise(() => {}) : whenIdle()]);
@@ -112,7 +121,7 @@ export class BenchCard extends HTMLElement {
   }
 
   async #work() {
-    const outcome = await this.#ask({ do: "work", card: this.card, ...this.#form?.state(), settings: bench.settings });
+    const outcome = await this.#ask({ do: "work", card: this.card, ...this.#form?.state(), settings: bench.settings, trail: this.#trail });
     if (!outcome) return;
     if (this.#form?.echo(outcome.fields)) void this.#work();
     else this.#show(outcome);
@@ -121,7 +130,7 @@ export class BenchCard extends HTMLElement {
   /** @param {string} query  "" for the example */
   async #open(query) {
     this.#owed = query;
-    const outcome = await this.#ask({ do: "open", card: this.card, query, settings: bench.settings });
+    const outcome = await this.#ask({ do: "open", card: this.card, query, settings: bench.settings, trail: this.#trail });
     if (!outcome) return;
     this.#owed = null;
     this.#form?.fill(outcome, this.#edited);
@@ -179,10 +188,15 @@ export class BenchCard extends HTMLElement {
     void this.#open(query);
   }
 
-  /** Values offered and taken. @param {import("./protocol.js").Texts} values */
-  #take(values) {
-    this.#form?.fill({ values });
+  /** Values offered and taken. @param {import("./protocol.js").Offer} offer */
+  #take({ values, rows }) {
+    this.#form?.fill({ values, rows });
     for (const name of Object.keys(values)) this.#changed(name);
+  }
+
+  /** What the form says now, as a question about this card needs it. */
+  get asked() {
+    return { card: this.card, ...this.#form?.state(), settings: bench.settings };
   }
 
   /** @param {string} query */
@@ -205,7 +219,7 @@ export class BenchCard extends HTMLElement {
 
   /** This card alone on half a page, or one of its own papers, as HTML. */
   sheet(paper = /** @type {number | null} */ (null)) {
-    return python.ask({ do: "sheet", paper, card: this.card, ...this.#form?.state(), settings: bench.settings, address: this.link, here: siteRoot().href });
+    return python.ask({ do: "sheet", paper, ...this.asked, address: this.link, here: siteRoot().href });
   }
 
   #benchChanged() {
@@ -223,6 +237,12 @@ export class BenchCard extends HTMLElement {
     python.retry();
     if (this.#owed !== null) void this.#open(this.#owed);
     else if (!this.#answered) void this.#work();
+  }
+
+  /** On to the next card: it may ask for what this one, or one before, knows. @param {Event} event */
+  #goOn(event) {
+    const to = event.target instanceof Element ? event.target.closest("a[data-carry]")?.getAttribute("data-carry") : null;
+    if (to) goOn(to, [...this.#trail.filter(({ card }) => card !== this.card), { card: this.card, query: this.#address?.query ?? "" }]);
   }
 
   #staged() {

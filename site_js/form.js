@@ -63,7 +63,7 @@ export class LiveForm {
 
   /**
    * Puts texts into the controls as if the page had been made with them.
-   * @param {{ values?: Texts, exact?: Texts, rows?: Record<string, number> }} state
+   * @param {{ values?: Texts, exact?: Texts, rows?: Record<string, number> | undefined }} state
    * @param {ReadonlySet<string>} [except]
    */
   fill({ values = {}, exact = {}, rows = {} }, except) {

@@ -35,8 +35,8 @@ export class BenchLink extends HTMLElement {
     const { signal } = this.#life;
     this.#form = new LiveForm(form, { card: CARD, signal, settings: () => bench.settings, changed: () => void this.#ask() });
     this.#offers = new Offers(this, signal, {
-      values: (values) => {
-        this.#form?.fill({ values });
+      values: ({ values, rows }) => {
+        this.#form?.fill({ values, rows });
         void this.#ask();
       },
       query: () => {},

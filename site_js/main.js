@@ -1,6 +1,7 @@
 // Wakes the page: elements first, then what the whole site shares.
 
 import { BenchCard } from "./card.js";
+import { loadDemo } from "./demo.js";
 import { startedAt } from "./dom.js";
 import { fairCheck } from "./fair.js";
 import { sparesData, whenIdle } from "./idle.js";
@@ -11,6 +12,7 @@ import { offline } from "./offline.js";
 import { siteRoot } from "./places.js";
 import { watchPresses } from "./press.js";
 import { python } from "./python.js";
+import { BenchWorkbook } from "./workbook.js";
 
 siteRoot();
 watchPresses();
@@ -18,6 +20,7 @@ customElements.define("bench-card", BenchCard);
 customElements.define("bench-mine", BenchMine);
 customElements.define("bench-link", BenchLink);
 customElements.define("bench-timers", BenchTimers);
+customElements.define("bench-workbook", BenchWorkbook);
 watchTimers();
 
 addEventListener("pagehide", () => python.rest());
@@ -29,6 +32,8 @@ addEventListener("pageshow", (event) => {
 document.addEventListener("click", (event) => {
   const pressed = startedAt(event, '[data-do="fair-check"]');
   if (pressed) void fairCheck(pressed);
+  const demo = startedAt(event, '[data-do="load-demo"]');
+  if (demo) void loadDemo(demo);
 });
 
 // Paper shows the address that brings these very values back.

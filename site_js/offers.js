@@ -1,12 +1,15 @@
-// Values held out, never filled in silently: from My bench, and the last values of this card after a reload.
+// Values held out, never filled in silently: from My bench, from records, and the last values of this card after a reload.
 
 import { bench } from "./bench.js";
 import { button, one } from "./dom.js";
 import { python } from "./python.js";
+import { workbook } from "./records.js";
 import { read, write } from "./store.js";
 
 /** ms */
 const PAUSE = 1_000;
+/** More records than this stand in a list to choose from. */
+const MOST_BUTTONS = 4;
 
 /** @typedef {import("./protocol.js").Offer} Offer */
 
@@ -25,7 +28,7 @@ export class Offers {
   /**
    * @param {HTMLElement & { card: string }} card
    * @param {AbortSignal} signal
-   * @param {{ values: (values: import("./protocol.js").Texts) => void, query: (query: string) => void }} take
+   * @param {{ values: (offer: Offer) => void, query: (query: string) => void }} take
    */
   constructor(card, signal, take) {
     this.#card = card;
@@ -43,9 +46,11 @@ export class Offers {
       const query = "value" in kept ? kept.value?.query : "";
       this.#last = typeof query === "string" ? query : "";
     }
-    if (!bench.record) this.#offers = [];
+    await workbook.ready();
+    const records = workbook.all;
+    if (!bench.record && records.length === 0) this.#offers = [];
     else if (python.stage.stage === "ready") {
-      const outcome = await python.ask({ do: "bench-offers", card: this.#card.card, record: bench.record, settings: bench.settings });
+      const outcome = await python.ask({ do: "bench-offers", card: this.#card.card, record: bench.record, records, settings: bench.settings });
       if (outcome && "ok" in outcome) this.#offers = outcome.ok.offers;
     }
     if (!this.#signal.aborted) this.#show();
@@ -69,7 +74,11 @@ export class Offers {
   #show() {
     const place = one(this.#card, '[data-slot="offers"]', HTMLElement);
     if (!place) return;
-    const buttons = this.#offers.map(({ label, values }) => this.#button(label, () => this.#take.values(values)));
+    const known = this.#offers.filter(({ kind }) => kind !== undefined);
+    const single = known.length > MOST_BUTTONS ? this.#offers.filter(({ kind }) => kind === undefined) : this.#offers;
+    /** @type {HTMLElement[]} */
+    const buttons = single.map((offer) => this.#button(offer.label, () => this.#take.values(offer)));
+    if (known.length > MOST_BUTTONS) buttons.push(this.#chooser(known));
     if (this.#last) {
       const back = this.#button("Put my last values back", () => {
         const query = this.#last;
@@ -86,6 +95,32 @@ export class Offers {
     const labels = (/** @type {Iterable<Element>} */ elements) => Array.from(elements, (each) => each.textContent).join("\n");
     if (labels(place.children) !== labels(buttons)) place.replaceChildren(...buttons); // or a button in focus would be lost
     place.hidden = buttons.length === 0;
+  }
+
+  /**
+   * Many records in one list, by kind.
+   * @param {Offer[]} offers
+   */
+  #chooser(offers) {
+    const list = document.createElement("select");
+    list.setAttribute("aria-label", "From the workbook");
+    list.append(Object.assign(document.createElement("option"), { value: "", textContent: "From the workbook…" }));
+    for (const kind of new Set(offers.map((offer) => offer.kind ?? ""))) {
+      const group = Object.assign(document.createElement("optgroup"), { label: kind });
+      offers.forEach((offer, at) => {
+        if (offer.kind === kind) group.append(Object.assign(document.createElement("option"), { value: String(at), textContent: offer.label.replace(/^Use /, "") }));
+      });
+      list.append(group);
+    }
+    const use = this.#button("Use it", () => {
+      const chosen = list.value === "" ? undefined : offers[Number(list.value)];
+      if (chosen) this.#take.values(chosen);
+      else list.focus();
+    });
+    const both = document.createElement("span");
+    both.className = "chooser";
+    both.append(list, use);
+    return both;
   }
 
   /**

@@ -32,6 +32,73 @@ export interface Answer {
 export interface Offer {
   label: string;
   values: Texts;
+  /** what kind of record it is from; My bench's have none */
+  kind?: string;
+  rows?: Record<string, number>;
+}
+
+/** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */
+export interface WorkbookRecord {
+  id: string;
+  kind: string;
+  schema: number;
+  rev: string;
+  past: string[];
+  changed: string;
+  values: Texts;
+  rows: Record<string, number>;
+}
+
+export interface WorkbookView {
+  html: string;
+  count: number;
+  unread: number;
+  reminder: string;
+  /** ids of the demo's records */
+  demo: string[];
+  /** how many bases of My bench are not here yet */
+  bench: number;
+}
+
+export interface WorkbookForm {
+  html: string;
+  kind: string;
+  title: string;
+  named_by: number;
+  values: Texts;
+  exact: Texts;
+  rows: Record<string, number>;
+  changed: string;
+}
+
+export interface WorkbookChecked {
+  fields: Record<string, FieldSaid>;
+  shown: string[];
+  refused: string;
+  record: WorkbookRecord | null;
+}
+
+/** What a file would change, told before anything does. */
+export interface WorkbookFile {
+  refused?: string;
+  words: string;
+  clashes: string[];
+  new: WorkbookRecord[];
+  newer: WorkbookRecord[];
+  settled: WorkbookRecord[];
+  bench: BenchRecord | null;
+  bench_clash: boolean;
+}
+
+export interface MadeFile {
+  text: string;
+  name: string;
+}
+
+export interface KeepPlace {
+  place: string;
+  words: string;
+  name: string;
 }
 
 /** A saved record. Python alone checks and migrates it; the page looks only at the settings among its values. */
@@ -140,6 +207,17 @@ export interface Replies {
   "bench-read": BenchRead;
   "bench-check": BenchChecked;
   "bench-offers": { offers: Offer[] };
+  "workbook-view": WorkbookView;
+  "workbook-form": WorkbookForm;
+  "workbook-check": WorkbookChecked;
+  "workbook-file": WorkbookFile;
+  "workbook-demo": WorkbookFile;
+  "workbook-bench": WorkbookFile;
+  "workbook-export": MadeFile;
+  "workbook-table": MadeFile;
+  "workbook-trace": { html: string; sheet: string; found: number };
+  "workbook-places": { places: KeepPlace[] };
+  "workbook-keep": { record?: WorkbookRecord; refused?: string };
   check: { passed: number; failed: string[] };
   hello: { version: string; python: string };
 }

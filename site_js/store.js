@@ -6,13 +6,16 @@ import { openDB } from "./idb.js";
 /** Never derived from an address: a renamed site must find its records again. */
 const DATABASE = "bench-book";
 /** Counts stores only; what is inside a record is versioned and migrated by Python. */
-const VERSION = 1;
+const VERSION = 2;
 /** ms; an open that another tab blocks may wait for ever */
 const PATIENCE = 3_000;
 
 /**
- * @typedef {"bench" | "last"} StoreName
+ * @typedef {"bench" | "last" | "records" | "about"} StoreName
  * @typedef {{ value: any } | { unavailable: string }} Kept
+ * @typedef {import("./protocol.js").WorkbookRecord} WorkbookRecord
+ * @typedef {{ id: string, rev: string | null, record: WorkbookRecord | null }} Change
+ *   rev: the revision that the store must still hold (null: none); record: what takes its place (null: nothing)
  */
 
 /** @type {Promise<import("idb").IDBPDatabase> | null} */
@@ -38,6 +41,43 @@ export function write(store, key, value) {
     const change = database.transaction(store, "readwrite", { durability: "strict" });
     await Promise.all([change.store.put(value, key), change.done]);
     return value;
+  });
+}
+
+/**
+ * All values of a store.
+ * @param {StoreName} store
+ * @returns {Promise<Kept>}
+ */
+export function readAll(store) {
+  return attempt((database) => database.getAll(store));
+}
+
+/**
+ * Writes several records in one transaction: all of them or none. Nothing is written when another tab has changed one of them
+ * meanwhile; their ids are then returned as `lost`.
+ * @param {Change[]} changes
+ * @param {(about: any) => any} note  what is remembered beside the records, from what was remembered before
+ * @returns {Promise<Kept>}
+ */
+export function exchange(changes, note) {
+  return attempt(async (database) => {
+    const change = database.transaction(["records", "about"], "readwrite", { durability: "strict" });
+    const [records, about] = [change.objectStore("records"), change.objectStore("about")];
+    const work = (async () => {
+      const now = await Promise.all(changes.map(({ id }) => records.get(id)));
+      const lost = changes.filter(({ rev }, at) => (now[at]?.rev ?? null) !== rev).map(({ id }) => id);
+      if (lost.length > 0) return { lost };
+      const noted = note(await about.get("workbook"));
+      await Promise.all([...changes.map(({ id, record }) => (record === null ? records.delete(id) : records.put(record, id))), about.put(noted, "workbook")]);
+      return { lost, about: noted };
+    })();
+    try {
+      const [done] = await Promise.all([work, change.done]);
+      return done;
+    } catch (error) {
+      throw change.error ?? error; // the transaction knows better why: a full disk shows there
+    }
   });
 }
 
@@ -75,6 +115,10 @@ async function open() {
       if (from < 1) {
         made.createObjectStore("bench");
         made.createObjectStore("last");
+      }
+      if (from < 2) {
+        made.createObjectStore("records");
+        made.createObjectStore("about");
       }
     },
     blocking(_now, _wanted, event) {

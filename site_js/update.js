@@ -59,7 +59,7 @@ function reload() {
 }
 
 function isSaved() {
-  return [...document.querySelectorAll("bench-card, bench-mine, bench-timers")].every((element) => Reflect.get(element, "unsaved") !== true);
+  return [...document.querySelectorAll("bench-card, bench-mine, bench-timers, bench-workbook")].every((element) => Reflect.get(element, "unsaved") !== true);
 }
 
 async function workIsSaved() {

@@ -125,3 +125,10 @@ def test_a_cold_card_loads_nothing_heavy_and_no_other_card():
     loaded = done.stdout.strip().split("|")
     assert not HEAVY & {name.split(".")[0] for name in loaded}
     assert [name for name in loaded if ".cards." in name] == ["fibercalc.yarn.cards.skein_length"]
+
+
+def test_a_list_that_is_not_asked_for_is_no_mistake_however_few_its_rows():
+    """One color named where one color is all there is: it is left out, and neither refused nor a fault."""
+    assert fibercalc.work("yarn-needed", {"colors.1.share": "50"})["results"]["buy"]["value"] == 5
+    with pytest.raises(BadInputs, match="Colors: 1 row given; give 2 to 12 rows"):
+        fibercalc.work("yarn-needed", {"many": "yes", "colors.1.share": "50"})

@@ -13,7 +13,7 @@ from fibercalc.core.color import Color, from_lab
 from fibercalc.core.spread import Parts
 from fibercalc.sources import all_sources
 
-FOLDERS = ("charts", "cards", "tables", "pictures", "projects", "schedule", "plans")  # what stands in a chapter beside its formulas: no function there is a published formula
+FOLDERS = ("charts", "cards", "tables", "pictures", "projects", "schedule", "onward", "plans")  # what stands in a chapter beside its formulas: no function there is a published formula
 
 
 def formula_files(folder: str) -> list[str]:

@@ -1,19 +1,18 @@
 """How a card is declared: once, as data, from which the form, command, page, sheet, link and checks are all made."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 
 from ..sources import Source
 from .amount import read_amount, width_in_base
+from .carry import Carry
+from .declared import declared
 from .paper import Paper
-from .units import COUNT, MONEY, NUMBER, PERCENT, TIME, Quantity, Unit
+from .result import Chance, Result  # part of what a card's file declares
+from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
-
-# What is declared stands once: it is never compared or printed, and the browser's Python would write the functions for that
-# anew at every start.
-declared = dataclass(frozen=True, eq=False, repr=False)
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
@@ -39,7 +38,7 @@ class Input:
     label       what it is, in words;  measure  how to measure it
     default     the example's text, as a person would type it
     allowed     lowest and highest text;  usual  the usual range
-    rough       half-width of its usual roughness: "1 g", "2 %" or "" (exact); for a color, CIELAB units on each axis
+    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or "" (exact); for a color, CIELAB units on each axis
     units       unit signs offered, the first is the default;  unit  the unit the answer function gets (base when "")
     optional    may be left blank (the answer function then gets None)
     when        {other input: values}: asked only then (the answer function gets None otherwise)
@@ -48,6 +47,8 @@ class Input:
     options     for CHOICE;  longest  for TEXT
     refused     for CHOICE: {word in lower case: why it is not offered}; whoever asks for it is told
     bench       the place in My bench that can be offered for it, such as "reels.circumference"
+    record      the field of a kind of record that can be offered for it, such as "base.length"; in a row, the field of its list
+    beside      the input that this choice stands beside and says something of, such as how its value is known
     """
 
     name: str
@@ -68,6 +69,8 @@ class Input:
     refused: dict[str, str] = field(default_factory=dict)
     longest: int = 60
     bench: str = ""
+    record: str = ""
+    beside: str = ""
 
     def __repr__(self) -> str:
         return f"Input({self.name})"
@@ -113,8 +116,8 @@ class Input:
         """The declared half-width, in base units, around a value given in unit."""
         if not self.rough:
             return 0.0
-        if self.rough.endswith("%") and self.of is not PERCENT:
-            return abs(value) * float(self.rough[:-1]) / 100
+        if self.rough.endswith("% of it") or (self.rough.endswith("%") and self.of is not PERCENT):
+            return abs(value) * float(self.rough.partition("%")[0]) / 100
         amount = read_amount(self.rough, self.of, self.choices[0], "canonical")
         return width_in_base(amount.unit, value, amount.unit.from_base(amount.value))
 
@@ -131,6 +134,7 @@ class Rows:
 
     one      what one row is called ("dye");  fields  the inputs of a row
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
+    record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
     """
 
     name: str
@@ -142,67 +146,8 @@ class Rows:
     most: int = 12
     measure: str = ""
     when: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    record: str = ""
     kind: str = "rows"
-
-
-@declared
-class Chance:
-    """A result that is a chance: that another result lies below (or above) an edge given in that result's base unit.
-
-    An edge that depends on the case is a function of the outcome, which then holds every result that is no chance.
-    """
-
-    of: str
-    below: float | Callable | None = None
-    above: float | Callable | None = None
-
-
-@declared
-class Result:
-    """One thing that follows.
-
-    units     unit signs shown, in order;  finest  the finest honest step in each of them (empty: four significant digits)
-    rounding  "down" for what is promised to a buyer, "up" for what must be bought, else "nearest"
-    error     the model's own error as a 95 % half-width: "9 %" or an amount; "" where the inputs say it all
-    floor     the lowest value there can be, in base units: a range is not carried past it
-    chance    this result is the chance that another one lies beyond an edge
-    best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
-    decided   this result is settled last, from the ranges of the others: a function of the outcome ("how many to buy, to be so sure")
-    timer     this time is waited for at the kettle: the page offers a timer for it
-    """
-
-    name: str
-    of: Quantity | str
-    label: str
-    units: tuple[str, ...] = ()
-    finest: tuple[float, ...] = ()
-    rounding: str = "nearest"
-    error: str = ""
-    floor: float | None = None
-    chance: Chance | None = None
-    best_of: tuple[str, ...] = ()
-    decided: Callable | None = None
-    timer: bool = False
-
-    @cached_property
-    def shown(self) -> tuple[Unit, ...]:
-        """The units shown, main one first."""
-        return tuple(self.of.unit(sign) for sign in self.units) or (self.of.base,)
-
-    def step(self, unit: Unit) -> float | None:
-        """The finest honest step in one of the shown units."""
-        if self.of is COUNT:
-            return 1.0
-        signs = [shown.sign for shown in self.shown]
-        return self.finest[signs.index(unit.sign)] if self.finest else None
-
-    def __post_init__(self):
-        if self.rounding not in ("nearest", "down", "up"):
-            raise ValueError(f"result {self.name}: rounding is nearest, down or up")
-        if self.finest and len(self.finest) != max(len(self.units), 1):
-            raise ValueError(f"result {self.name}: one finest step for each unit")
-        if self.timer and self.of is not TIME:
-            raise ValueError(f"result {self.name}: only a time can be a timer")
 
 
 @declared
@@ -223,12 +168,16 @@ class Basis:
 
 
 @declared
-class Carry:
-    """A way on to the next card with what is already known: inputs maps that card's inputs to results or inputs of this one."""
+class Save:
+    """A record that this card's values can be kept as: fields maps the record's fields, or lists, to inputs or results of this card.
 
-    card: str
+    only when the inputs in `when` have one of the values named.
+    """
+
+    kind: str
     words: str
-    inputs: dict[str, str]
+    fields: dict[str, str]
+    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
 
 
 @declared
@@ -239,6 +188,7 @@ class Card:
     tall_sheet  printed alone it keeps a tall picture and takes the page that needs: a sheet to stand beside the work, not half a page
     handles     what its work can hurt someone with, of HANDLED
     papers      exact papers that it prints besides
+    saves       the records that its values can be kept as; every answer can be kept as it is
     """
 
     id: str
@@ -261,6 +211,7 @@ class Card:
     tall_sheet: bool = False
     handles: tuple[str, ...] = ()
     papers: tuple[Paper, ...] = ()
+    saves: tuple[Save, ...] = ()
 
     def __post_init__(self):
         if self.chapter not in CHAPTERS:

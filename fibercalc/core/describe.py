@@ -14,7 +14,7 @@ def declaration(card: Card) -> dict:
         "basis": {"kind": card.basis.kind, "text": card.basis.text},
         "sources": [{"id": s.id, "body": s.body, "title": s.title, "year": s.year, "how": s.how, "read": s.read, "address": s.address} for s in card.sources],
         "cautions": [f"{caution.title} {caution.text}" for caution in card.cautions],
-        "carry": [{"card": carry.card, "words": carry.words, "inputs": carry.inputs} for carry in card.carry],
+        "carry": [{"card": carry.card, "words": carry.words, "inputs": {name: "worked out" if callable(found) else found for name, found in carry.inputs.items()}} for carry in card.carry],
         "link_version": card.link_version,
         "handles": list(card.handles),
     }

@@ -60,13 +60,14 @@ def _shown(text: str) -> str:
 def _problem(each: Input, name: str, label: str, given: str, settings: Settings, unit_sign: str, why: str = "") -> Problem:
     allowed = allowed_text(each, settings, unit_sign)
     reason = f" ({why})" if why else ""
-    return Problem(name, given, allowed, f"{label}: {given} given{reason}; give {allowed}.")
+    return Problem(name, given, allowed, f"{label.removesuffix('?')}: {given} given{reason}; give {allowed}.")
 
 
 def allowed_text(each: Input, settings: Settings, unit_sign: str = "") -> str:
     """What may be given, in words: "1 g to 2 kg", "one of: by turns, by weighing"."""
     if each.kind == CHOICE:
-        return "one of: " + ", ".join(option.label for option in each.options)
+        labels = [option.label for option in each.options]
+        return "one of: " + ("; " if any("," in label for label in labels) else ", ").join(labels)
     if each.kind == DATE:
         return "a date such as 2027-03-05 or 5 Mar 2027"
     if each.kind == COLOR:

@@ -12,8 +12,9 @@ from .entry import read_one
 from .reading import Given
 from .settings import Settings
 
-LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 64, 400  # a release with all its rows changed takes about 4,000
+LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 128, 400  # a release with all its rows changed takes about 4,000
 CANONICAL = Settings()
+TAKEN = ("q", "v")
 
 
 def short_key(number: int) -> str:
@@ -26,15 +27,21 @@ def short_key(number: int) -> str:
     return letters
 
 
+def input_key(number: int) -> str:
+    """The key of an input or a list. Two letters are taken: v is the version of the link, and for q the theme opens its search over the page."""
+    key = short_key(number)
+    return f"{key}0" if key in TAKEN else key  # rows count from 1, so q0 is no row's
+
+
 def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input, str]]:
     """Short key -> (input, full name) for every value the card can have with so many rows."""
     names = {}
     for number, item in enumerate(card.inputs):
-        key = short_key(number)
+        key = input_key(number)
         if isinstance(item, Rows):
             for row in range(1, counts.get(item.name, len(item.default)) + 1):
                 for at, each in enumerate(item.fields):
-                    names[f"{key}{row}{short_key(at)}"] = (each, f"{item.name}.{row}.{each.name}")
+                    names[f"{short_key(number)}{row}{short_key(at)}"] = (each, f"{item.name}.{row}.{each.name}")
         else:
             names[key] = (item, item.name)
     return names
@@ -61,7 +68,7 @@ def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | N
     pairs = []
     for number, item in enumerate(card.inputs):
         if isinstance(item, Rows) and counts.get(item.name, len(item.default)) != len(item.default):
-            pairs.append((short_key(number), str(counts[item.name])))
+            pairs.append((input_key(number), str(counts[item.name])))
     for key, (each, name) in link_names(card, counts).items():
         text = texts.get(name)
         if text is not None and text != canonical_default(each, defaults.get(name, each.default)):
@@ -100,9 +107,11 @@ def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], 
 
 def _texts(card: Card, pairs: dict[str, str], notes: list[str]):
     counts = {}
+    if "q" in pairs:  # links made before q was left to the theme
+        pairs[input_key(16)] = pairs.pop("q")
     for number, item in enumerate(card.inputs):
         if isinstance(item, Rows):
-            text = pairs.pop(short_key(number), "")
+            text = pairs.pop(input_key(number), "")
             if text.isascii() and text.isdigit() and len(text) <= 3 and item.least <= int(text) <= item.most:
                 counts[item.name] = int(text)
             elif text:

@@ -12,6 +12,7 @@ from .settings import Settings
 from .spread import Parts
 from .units import MONEY, Quantity, Unit
 
+LOPSIDED = 3.0  # so many times its near side is what the far side of a range counts for, at most, when a step is chosen
 TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 
 
@@ -151,7 +152,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     if found.low is not None and found.high > found.low:
         ends = sorted(unit.from_base(end) for end in (found.low, found.high) if not (unit.inverse and end <= 0))
         ends = ends if len(ends) == 2 else [value]
-    half = max(abs(value - ends[0]), abs(ends[-1] - value))
+    near, far = sorted((abs(value - ends[0]), abs(ends[-1] - value)))
+    half = min(far, LOPSIDED * near) if near > 0 else far  # a long tail on one side must not round the other one away
     step = rounding_step(value, half, result.step(unit))
     decimals = decimals_of_step(step)
     sign = settings.money if result.of is MONEY else ""

@@ -64,8 +64,9 @@ def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: di
             given.counts[item.name] = count
             if not item.least <= count <= item.most:
                 allowed = f"{item.least} to {item.most} rows"
-                given.problems.append(Problem(item.name, str(count), allowed, f"{item.label}: {count} rows given; give {allowed}."))
-                continue
+                given.problems.append(Problem(item.name, str(count), allowed, f"{item.label}: {count} {'row' if count == 1 else 'rows'} given; give {allowed}."))
+                known |= {name for name in texts if name.startswith(f"{item.name}.")}  # one line for the list says it
+                count = given.counts[item.name] = min(max(count, item.least), item.most)  # a list that is not asked for is no mistake, and needs its rows
             for number in range(1, count + 1):
                 for each in item.fields:
                     name = f"{item.name}.{number}.{each.name}"

@@ -121,7 +121,8 @@ def written_steps(steps: list[Step], card: Card, arguments: dict, settings: Sett
                     "bound": f"nothing beats {write(step.text, plain)} = {write(step.text, filled)}"}
         else:
             zero = " = 0" if step.kind == "solved" else ""
-            row |= {"formula": write(step.text, plain) + zero, "filled": write(step.text, filled) + zero}
+            # a function of nothing but what the card knows is a quantity by its name: no one writes the brackets on paper
+            row |= {"formula": write(step.text, plain).replace("()", "") + zero, "filled": write(step.text, filled).replace("()", "") + zero}
         written.append(row)
     return written
 

@@ -70,3 +70,16 @@ def days_at_rounds(loads: int, pots: int, rounds: float) -> int:
     require("pots", pots, 1)
     require("rounds", rounds, 1)
     return ceil(loads / (pots * rounds) - NOISE)
+
+
+def skeins_for(fiber: float, skein_mass: float = 100.0) -> int:
+    """Whole skeins that an amount of yarn is wound into, none heavier than a usual one.
+
+    fiber       g of dry yarn, above 0 to 100,000
+    skein_mass  g of a usual skein, above 0 to 10,000
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    require("fiber", fiber, 0.0, 100_000.0, above=0.0)
+    require("skein_mass", skein_mass, 0.0, 10_000.0, above=0.0)
+    return ceil(fiber / skein_mass - NOISE)

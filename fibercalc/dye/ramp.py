@@ -7,7 +7,7 @@ as the plate needs, whichever is more; going down, its rate is what the person a
 from collections.abc import Sequence
 
 from ..core.problem import OutOfRange, require
-from .heat import COLDEST, HOTTEST, heating_time
+from .heat import COLDEST, HOTTEST, KILOJOULES_PER_KWH, heating_time
 
 MOST_STAGES = 12
 MINUTES_A_DAY = 1440
@@ -35,6 +35,27 @@ def ramp_time(start: float, end: float, rate: float, capacity: float = 0.0, net_
     if end <= start or not capacity or not net_power:
         return by_rate
     return max(by_rate, heating_time(capacity, net_power, start, end, loss, room))
+
+
+def lost_on_the_way(start: float, end: float, rate: float, capacity: float, net_power: float, loss: float, room: float) -> float:
+    """Energy, kWh, that the room gets while a bath warms at a pace, or as fast as the plate can; less than nothing where the room warms it.
+
+    start      °C, -10 to 105
+    end        °C, start to 105
+    rate       °C a minute wanted, above 0 to 20
+    capacity   kJ/K of the bath, above 0
+    net_power  kW into the bath, above 0 to 100
+    loss       W for each degree above the room, 0 to 1,000
+    room       °C, -10 to 50
+    Raises OutOfRange outside these, and as heating_time does.
+    Source: arithmetic. Turned down, the bath warms evenly and loses by its middle; at full power all is lost that is not in the bath.
+    """
+    require("capacity", capacity, above=0.0)
+    require("net_power", net_power, 0.0, 100.0, above=0.0)
+    minutes = ramp_time(start, end, rate, capacity, net_power, loss, room)
+    if minutes > abs(end - start) / rate:
+        return net_power * minutes / 60 - capacity * (end - start) / KILOJOULES_PER_KWH
+    return loss / 1000 * ((start + end) / 2 - room) * minutes / 60
 
 
 def bath_program(start: float, stages: Sequence[tuple[float, float, float]], capacity: float = 0.0, net_power: float = 0.0, loss: float = 0.0,

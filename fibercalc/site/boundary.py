@@ -4,17 +4,15 @@ import json
 
 from .. import __version__
 from ..core.card import Card, Input, Rows
-from ..core.link import query_of, read_query
+from ..core.entry import read_one
+from ..core.link import read_query
 from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
-from ..core.entry import read_one
-from ..core.reading import Given, read_inputs
-from ..core.registry import find_card
-from ..core.settings import Settings
+from ..core.reading import read_inputs
 from ..core.work import work_given
 from ..workbook import bench
 from ..workbook.base_link import LINK
-from . import parts
+from .asked import card_of, given_of, settings_of, state_of, trail_of
 from .form import shown_text, values_of
 from .sheet import paper, sheet
 
@@ -42,69 +40,22 @@ def _fault(error: Exception) -> dict:
     return {"problem": {"kind": "fault", "text": f"{type(error).__name__}: {error}"[:300]}}
 
 
-OWN = {card.id: card for card in (bench.BENCH, LINK)}  # forms that are no card of a chapter
-
-
-def _card(card_id: str) -> Card:
-    return OWN.get(card_id) or find_card(card_id)
-
-
-def _settings(request: dict) -> Settings:
-    return Settings.from_texts(request.get("settings"))
-
-
-def _given(request: dict, card: Card, settings: Settings) -> Given:
-    """Inputs from a request's controls: units are the names that end in .unit."""
-    values = {str(name): str(value) for name, value in request.get("values", {}).items()}
-    units = {name.removesuffix(".unit"): value for name, value in values.items() if name.endswith(".unit")}
-    texts = {name: value for name, value in values.items() if not name.endswith(".unit")}
-    exact = {str(name): str(value) for name, value in request.get("exact", {}).items()}
-    return read_inputs(card, texts, settings, units, exact)
-
-
-def _state(given: Given, settings: Settings) -> dict:
-    """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
-    problems = list(given.problems)
-    made, query, say = {}, None, ""
-    if not problems:
-        try:
-            worked = work_given(given, settings)
-            made, say = parts.slots(worked), " ".join(worked.sentences())
-            query = query_of(given)
-        except BadInputs as error:
-            problems = error.problems
-    fields = {name: {"read": reading.echo, "why": ""} for name, reading in given.readings.items()}
-    elsewhere = []
-    for problem in problems:
-        if problem.input in fields:
-            fields[problem.input]["why"] = problem.text
-        else:
-            elsewhere.append(problem.text)
-    return {"answered": not problems, "fields": fields, "shown": _shown(given), "slots": made, "query": query, "say": say, "refused": " ".join(elsewhere)}
-
-
-def _shown(given: Given) -> list[str]:
-    """Fields to show; a list of rows is shown when any of its fields is."""
-    asked = given.asked()
-    return asked + [item.name for item in given.card.inputs if isinstance(item, Rows) and any(name.startswith(f"{item.name}.") for name in asked)]
-
-
 def _work(request: dict) -> dict:
-    settings = _settings(request)
-    return _state(_given(request, _card(request["card"]), settings), settings)
+    settings = settings_of(request)
+    return state_of(given_of(request, card_of(request["card"]), settings), settings, trail_of(request))
 
 
 def _open(request: dict) -> dict:
-    card, settings = _card(request["card"]), _settings(request)
+    card, settings = card_of(request["card"]), settings_of(request)
     texts, counts, notes = read_query(card, str(request.get("query", "")))
     given = read_inputs(card, texts, settings, exact=texts)
     exact = {name: reading.text for name, reading in given.readings.items() if name in texts and reading.amount is not None}
-    return _state(given, settings) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
+    return state_of(given, settings, trail_of(request)) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
 
 
 def _convert(request: dict) -> dict:
     """A field's number in another unit; the exact text keeps the full value, so that going back gives the same digits."""
-    each, settings = _input(_card(request["card"]), request["name"]), _settings(request)
+    each, settings = _input(card_of(request["card"]), request["name"]), settings_of(request)
     exact = request.get("exact") or ""
     reading = read_one(each, each.name, exact or request["text"], settings, "canonical" if exact else settings.style, request["from"])
     if isinstance(reading, Problem) or reading.amount is None:
@@ -131,8 +82,8 @@ def _input(card: Card, name: str) -> Input:
 
 
 def _sheet(request: dict) -> dict:
-    settings = _settings(request)
-    given = _given(request, _card(request["card"]), settings)
+    settings = settings_of(request)
+    given = given_of(request, card_of(request["card"]), settings)
     try:
         worked, address = work_given(given, settings), str(request.get("address", ""))
         if request.get("paper") is None:
@@ -169,9 +120,9 @@ def _hello(request: dict) -> dict:
 
 
 def _bench_check(request: dict) -> dict:
-    settings = _settings(request)
-    given = _given(request, bench.BENCH, settings)
-    state = _state(given, settings)
+    settings = settings_of(request)
+    given = given_of(request, bench.BENCH, settings)
+    state = state_of(given, settings)
     return {"answered": state["answered"], "fields": state["fields"], "shown": state["shown"], "record": bench.record_of(given) if state["answered"] else None,
             "saved_text": state["say"]}
 
@@ -186,10 +137,16 @@ def _bench_read(request: dict) -> dict:
 
 
 def _bench_offers(request: dict) -> dict:
-    if not isinstance(request.get("record"), dict):
-        return {"offers": []}  # nothing was ever saved: the example's bench is nobody's
-    record, _ = bench.read_record(request["record"])
-    return {"offers": bench.offers(_card(request["card"]), record)}
+    card, found = card_of(request["card"]), []
+    if request.get("records"):
+        from ..workbook import flow, records  # only where there are records
+
+        found = flow.offers(card, records.readable(request["records"])[0], settings_of(request))
+    if isinstance(request.get("record"), dict):  # otherwise nothing was ever saved: the example's bench is nobody's
+        record, _ = bench.read_record(request["record"])
+        taken = {offer["label"] for offer in found}
+        found = [offer for offer in bench.offers(card, record) if offer["label"] not in taken] + found
+    return {"offers": found}
 
 
 def _yardage(request: dict) -> dict:
@@ -201,9 +158,9 @@ def _yardage(request: dict) -> dict:
 def _base_link(request: dict) -> dict:
     from . import link_maker
 
-    settings = _settings(request)
-    given = _given(request, LINK, settings)
-    state = _state(given, settings)
+    settings = settings_of(request)
+    given = given_of(request, LINK, settings)
+    state = state_of(given, settings)
     made = link_maker.made(given, str(request.get("here", "")), settings) if state["answered"] else {"refused": state["refused"]}
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
@@ -211,9 +168,9 @@ def _base_link(request: dict) -> dict:
 def _stand(request: dict) -> dict:
     from . import stand
 
-    settings = _settings(request)
-    given = _given(request, LINK, settings)
-    state = _state(given, settings)
+    settings = settings_of(request)
+    given = given_of(request, LINK, settings)
+    state = state_of(given, settings)
     return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
 
 
@@ -229,6 +186,13 @@ def _counter_code(request: dict) -> dict:
     return link_maker.counter_code(request.get("record"), int(request["number"]), str(request.get("here", "")))
 
 
+def _workbook(request: dict) -> dict:
+    from . import records  # only where records are
+
+    return records.ACTIONS[request["do"]](request)
+
+
 ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
            "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
-           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code}
+           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code,
+           **dict.fromkeys((f"workbook-{what}" for what in ("view", "form", "check", "file", "demo", "bench", "export", "table", "trace", "places", "keep")), _workbook)}

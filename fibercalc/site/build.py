@@ -21,6 +21,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 from .. import __version__
+from ..workbook.schema import file_schema
 from . import book, helper_page
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -57,6 +58,7 @@ def finish(config) -> None:
     app = _scripts(site)
     _copy_fonts(site)
     _copy_checks(site)
+    _write_record_schema(site, config)
     _node("icons.mjs", str(site / "assets" / "icons"))
     _write_web_app_manifest(site, config, home)
     _amend_theme_script(site, home)
@@ -125,6 +127,12 @@ def _copy_checks(site: Path) -> None:
     target.mkdir(parents=True, exist_ok=True)
     for path in (ROOT / "shared" / "checks").glob("*.toml"):
         shutil.copy(path, target / path.name)
+
+
+def _write_record_schema(site: Path, config) -> None:
+    """What a workbook's file holds, for other programs; the address stays, the schema number stands inside."""
+    schema = file_schema(f"{(config.site_url or '/').rstrip('/')}/workbook-schema.json")
+    (site / "workbook-schema.json").write_text(json.dumps(schema, ensure_ascii=False, indent=1) + "\n", "utf-8")
 
 
 def _write_web_app_manifest(site: Path, config, home: str) -> None:

@@ -1,4 +1,4 @@
-"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench, ```helper-link and ```fair become HTML.
+"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench, ```helper-link, ```workbook, ```demo and ```fair become HTML.
 
 An unknown name stops the build; nothing half-made is published.
 """
@@ -69,6 +69,33 @@ def bench(name: str) -> Markup:
                tag("p", class_="kept", hidden=True), tag("p", "Nothing is saved yet.", class_="state", role="status"), data_card=BENCH.id)
 
 
+def workbook(name: str) -> Markup:
+    """```workbook: the page of her own records, as it stands before any script has run."""
+    first = (("demo", "Load the demo workbook", "first"), ("from-bench", "Bring in the bases of My bench", None), ("import", "Read a file", None), ("export", "Save a copy as a file", None),
+             ("undo", "Undo", None), ("drop-demo", "Remove the demo", None))
+    asked = tag("form", tag("label", "Lot, order number, mill lot or jar lot", for_="workbook-asked"),
+                tag("div", tag("input", id="workbook-asked", type="text", autocomplete="off", autocapitalize="off", spellcheck="false", enterkeyhint="search"), class_="entry"),
+                tag("p", tag("button", "Trace it", type="submit", class_="first"), tag("button", "Print", type="button", data_do="print-trace", hidden=True), class_="do"),
+                data_part="asked", novalidate=True)
+    return tag(
+        "bench-workbook",
+        tag("p", class_="reminder", role="status", hidden=True),
+        tag("p", "Nothing is written down yet. A record is one thing that you would otherwise type again and again: a base, a recipe, a lot. Write one down, keep one from a card, or load the demo "
+                 "workbook of an invented studio and look around.", class_="empty"),
+        tag("p", *(tag("button", words, type="button", data_do=do, class_=look, hidden=do in ("from-bench", "undo", "drop-demo")) for do, words, look in first), class_="do", data_part="actions"),
+        tag("p", class_="said", role="status", hidden=True),
+        tag("section", tag("div", data_slot="list"), data_part="list"),
+        tag("section", data_part="record", hidden=True), tag("section", data_part="import", hidden=True),
+        tag("section", tag("h2", "Trace a lot"), asked, tag("div", data_slot="trace", role="status"), data_part="trace"),
+        tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.", class_="state", role="status"), data_search_exclude=True)
+
+
+def demo(name: str) -> Markup:
+    """```demo: the button that loads the demo workbook, on a page that speaks of it."""
+    button = tag("button", "Load the demo workbook", type="button", data_do="load-demo", class_="first")
+    return tag("div", tag("p", button, class_="do"), tag("p", "It is kept beside your own records and can be taken out again with one press.", data_demo_result=True, role="status"), class_="fair")
+
+
 def helper_link(name: str) -> Markup:
     """```helper-link: the form that makes a base's link, and room for what comes of it."""
     settings = Settings()
@@ -89,4 +116,4 @@ def fair(name: str) -> Markup:
     return tag("div", tag("p", button, class_="do"), tag("div", data_fair_result=True, role="status"), class_="fair")
 
 
-FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair, "helper-link": helper_link}
+FENCES = {"card": card, "chart": chart, "contents": contents, "bench": bench, "fair": fair, "helper-link": helper_link, "workbook": workbook, "demo": demo}

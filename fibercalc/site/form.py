@@ -12,31 +12,51 @@ KEYBOARDS = {"count": "numeric", "percent": "decimal", "money": "decimal", "numb
 LINE = 60  # characters: a longer text has a line of the paper to itself
 
 
-def form(card: Card, given: Given, settings: Settings) -> Markup:
+def form(card: Card, given: Given, settings: Settings, heading: str = "What you know") -> Markup:
     """The whole form, filled with what was given."""
-    shown = set(given.asked())
-    parts = [_rows(card.id, item, given, settings) if isinstance(item, Rows) else field(card.id, item, item.name, given, settings, item.name in shown)
-             for item in card.inputs]
-    return tag("form", tag("h2", "What you know"), tag("div", class_="offers", data_slot="offers", hidden=True), *parts, class_="given",
-               aria_label="What you know", novalidate=True, autocomplete="off", data_search_exclude=True)
+    shown, beside = set(given.asked()), _beside(card.inputs)
+    parts = [_rows(card.id, item, given, settings) if isinstance(item, Rows) else
+             field(card.id, item, item.name, given, settings, item.name in shown, beside=beside.get(item.name)) for item in card.inputs if not _is_beside(item)]
+    return tag("form", tag("h2", heading), tag("div", class_="offers", data_slot="offers", hidden=True), *parts, class_="given",
+               aria_label=heading, novalidate=True, autocomplete="off", data_search_exclude=True)
 
 
-def field(card_id: str, each: Input, name: str, given: Given, settings: Settings, shown: bool = True, label: str = "", hints: str = "") -> Markup:
+def _is_beside(item: Input | Rows) -> bool:
+    return isinstance(item, Input) and bool(item.beside)
+
+
+def _beside(items) -> dict[str, Input]:
+    """Name of an input -> the choice that stands beside it."""
+    return {item.beside: item for item in items if _is_beside(item)}
+
+
+def field(card_id: str, each: Input, name: str, given: Given, settings: Settings, shown: bool = True, label: str = "", hints: str = "",
+          beside: Input | None = None) -> Markup:
     """One input: label, hint, control with its unit, the reading echoed, and room for an error line. hints is the id of a hint
-    that stands elsewhere: rows share theirs."""
+    that stands elsewhere: rows share theirs. beside is a choice that says something of the value."""
     reading = given.readings.get(name)
     label = label or each.label
     control = f"{card_id}.{name}"
+    said = tag("p", reading.echo if reading else "", class_="read", id=f"{control}-read")
     about = f"{hints or f'{control}-hint'} {control}-read {control}-why"
     return tag(
         "div",
         tag("label", label, optional(each), for_=control),
         None if hints else tag("p", hint(each, settings), class_="hint", id=f"{control}-hint"),
         tag("div", *_entry(each, name, control, about, label, reading, settings), class_="entry"),
-        tag("p", reading.echo if reading else "", class_="read", id=f"{control}-read"),
+        tag("div", said, _said_of(beside, name, given, label), class_="under") if beside else said,
         tag("p", class_="why", id=f"{control}-why", hidden=True),
         class_="field long" if each.kind == TEXT and each.longest > LINE else "field", data_name=name, data_kind=each.kind, hidden=not shown,
     )
+
+
+def _said_of(each: Input, name: str, given: Given, label: str) -> Markup:
+    """The choice beside a value; it has no line of its own."""
+    own = f"{name.rpartition('.')[0]}.{each.name}".lstrip(".")
+    reading = given.readings.get(own)
+    chosen = reading.text if reading else each.default
+    options = [tag("option", option.label, value=option.value, selected=option.value == chosen) for option in each.options]
+    return tag("select", *options, class_="beside", name=own, aria_label=f"{label}: how you know it")
 
 
 def optional(each: Input) -> Markup | None:
@@ -114,16 +134,19 @@ def _rows(card_id: str, item: Rows, given: Given, settings: Settings) -> Markup:
 
 def _row_hints(card_id: str, item: Rows, settings: Settings) -> Markup:
     """What is said once for all rows: how to measure, and each field's own hint."""
-    lines = [item.measure] + [f"{each.label}: {said[0].lower()}{said[1:]}" for each in item.fields if (said := hint(each, settings))]
+    lines = [item.measure] + [f"{each.label}: {said[0].lower()}{said[1:]}" for each in item.fields if not _is_beside(each) and (said := hint(each, settings))]
     return tag("div", *(tag("p", line, class_="hint") for line in lines if line), id=f"{card_id}.{item.name}-hints")
 
 
 def _row(card_id: str, item: Rows, number: str, given: Given, settings: Settings, shown: set | None) -> Markup:
-    fields = []
+    fields, beside = [], _beside(item.fields)
     for each in item.fields:
+        if _is_beside(each):
+            continue
         name = f"{item.name}.{number}.{each.name}"
         label = f"{item.one.capitalize()} {number}, {each.label[0].lower()}{each.label[1:]}"
-        fields.append(field(card_id, each, name, given, settings, shown is None or name in shown, label, f"{card_id}.{item.name}-hints"))
+        fields.append(field(card_id, each, name, given, settings, shown is None or name in shown, label, f"{card_id}.{item.name}-hints",
+                            beside.get(each.name)))
     remove = tag("button", f"Remove {item.one} {number}", type="button", class_="less", data_remove=f"{item.name}.{number}")
     return tag("div", *fields, remove, class_="row", data_row=number)
 

@@ -16,7 +16,7 @@ from .form import form
 from .parts import slots, source_line
 
 ACTIONS = (("copy-link", "Copy link", "first"), ("print-card", "Print this card alone", None), ("print-page", "Print the page", None),
-           ("start-over", "Back to the example", None))
+           ("keep", "Save to the workbook", None), ("start-over", "Back to the example", None))
 KINDS = {"published": "Published", "common practice": "Common practice", "by hand": "Worked by hand"}
 
 

@@ -4,15 +4,16 @@
 import re
 
 from ..core.answer import Picture, Table
-from ..core.card import TEXT
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
+from ..core.onward import ways_on
 from ..core.registry import find_card
 from ..core.work import Worked
 from ..sources import Source
 
 TALL = 480  # drawing units: paper must not shrink such a picture to the height of the others, or its words grow too small
 NUMBER_CELL = re.compile(r"[−–<]?\d|–?$")
+MOST_OPEN = 4  # links of one way on that stand open; more are folded away
 LONGEST_TIMER = 1440  # min: what is waited for longer is a matter for a calendar
 HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "from memory, unverified", "practice": "no published source"}
 
@@ -123,7 +124,7 @@ def cited(source: Source) -> str:
     return name + (" (unverified)" if source.how == "memory" else "")
 
 
-def carry(worked: Worked) -> Markup:
+def carry(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> Markup:
     """Ways on to the next card, with what is known already in the link, spread and all."""
     links = []
     for onward in worked.card.carry:
@@ -131,36 +132,20 @@ def carry(worked: Worked) -> Markup:
             other = find_card(onward.card)
         except KeyError:
             continue
-        texts = {}
-        for name, source in onward.inputs.items():
-            text = _carried(worked, source, other.item(name))
-            if text:
-                texts[name] = text
-        query = query_of_texts(other, texts)
-        links.append(tag("a", onward.words, href=f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}", data_carry=other.id))
-    return tag("p", *links, class_="carry") if links else inner()
+        made = [tag("a", words, href=_address(other, texts, counts), data_carry=other.id) for words, texts, counts in ways_on(worked, onward, trail)]
+        links.append(tag("details", tag("summary", onward.words.partition("{}")[0].strip(), " …"), *made) if len(made) > MOST_OPEN else inner(*made))
+    return tag("div", *links, class_="carry") if links else inner()
 
 
-def _carried(worked: Worked, name: str, into) -> str:
-    """A result or input of this card as canonical text for an input of the next; a 95 % range becomes the uniform it would come from. Words that do not fit are not cut: they stay behind."""
-    outcome = worked.outcome
-    if name in outcome.found and isinstance(outcome.value(name), (int, float)):
-        unit = into.choices[0]
-        value, low, high = (unit.from_base(v) for v in (outcome.value(name), outcome.low(name), outcome.high(name)))
-        half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width
-        return f"{value:.6g}{f'~{half:.3g}' if half else ''}{unit.sign.replace(' ', '')}"
-    if name in outcome.found and into.kind == TEXT:
-        return outcome.text(name) if len(outcome.text(name)) <= into.longest else ""
-    reading = worked.given.readings.get(name)
-    return reading.text if reading is not None and reading.asked else ""
+def _address(other, texts: dict[str, str], counts: dict[str, int]) -> str:
+    query = query_of_texts(other, texts, counts)
+    return f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}"
 
 
 SLOTS = {"answer": answer, "timers": timers, "pictures": pictures, "numbers": numbers, "tables": tables, "notes": notes, "cautions": cautions, "working": working,
-         "basis": basis, "carry": carry}
+         "basis": basis}
 
 
-def slots(worked: Worked) -> dict[str, Markup]:
-    """Every slot's HTML."""
-    return {name: make(worked) for name, make in SLOTS.items()}
-
-
+def slots(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> dict[str, Markup]:
+    """Every slot's HTML. trail: the cards before, for the ways on (see core.onward)."""
+    return {name: make(worked) for name, make in SLOTS.items()} | {"carry": carry(worked, trail)}

@@ -10,6 +10,7 @@ from ..core.day import write_date
 from ..core.work import Worked
 from . import parts
 
+READABLE = 130  # characters: a longer address on a paper is typed by nobody and fills it
 TALLEST = 200  # drawing units: a taller picture does not fit half a page beside the numbers
 
 
@@ -33,6 +34,7 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
 def paper(worked: Worked, number: int, address: str, today: date | None = None) -> Markup:
     """One of a card's exact papers: what it answers, its tables, its cautions. Raises IndexError for a number it does not have."""
     card, wanted = worked.card, worked.card.papers[number]
+    address = address if len(address) <= READABLE else address.partition("?")[0]
     return tag(
         "div",
         tag("header", tag("b", "Bench Book"), tag("span", wanted.title)),

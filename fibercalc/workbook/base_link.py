@@ -122,12 +122,12 @@ PRICE = Input("price", MONEY, "Price of a skein", optional=True, allowed=("0.01"
 LINK = Card(
     id="helper-link", chapter="yarn", place=0, question="Which base is the link for?",
     inputs=(
-        Input("name", TEXT, "Name of the base", default="Dunmel DK", longest=RULES["texts"]["n"], bench="bases.name"),
-        Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("5 g", "2000 g"), units=("g", "oz"), bench="bases.mass"),
-        Input("length", LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "10000 m"), units=("m", "yd"), bench="bases.length"),
-        replace(WEIGHT_CLASS, bench="bases.weight_class"),
+        Input("name", TEXT, "Name of the base", default="Dunmel DK", longest=RULES["texts"]["n"], bench="bases.name", record="base.name"),
+        Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("5 g", "2000 g"), units=("g", "oz"), bench="bases.mass", record="base.mass"),
+        Input("length", LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "10000 m"), units=("m", "yd"), bench="bases.length", record="base.length"),
+        replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
         replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
-        replace(PRICE, bench="bases.price", measure="Left blank, it is not in the link. A printed code keeps its price when yours changes."),
+        replace(PRICE, bench="bases.price", record="base.price", measure="Left blank, it is not in the link. A printed code keeps its price when yours changes."),
         Input("home", TEXT, "Where your book stands on the web", optional=True, longest=LONGEST_HOME,
               measure="Left blank, the link leads to where this page is now."),
     ),

@@ -5,6 +5,7 @@ guessed. It is offered to a card ("use my reel") and never filled in silently.
 """
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows
+from ..core.offered import texts_for
 from ..core.link import canonical_default
 from ..core.number import write_plain
 from ..core.reading import Given, read_inputs
@@ -147,8 +148,8 @@ def offers(card: Card, record: dict) -> list[dict]:
     if known and record["values"]:
         values, words = {}, []
         for each in known:
-            values |= _values(each, given.readings[each.bench], settings)
-            words.append(_written(given.readings[each.bench].amount, settings))
+            values |= texts_for(each, each.name, given.readings[each.bench], settings)
+            words.append(written(given.readings[each.bench].amount, settings))
         found.append({"label": f"Use my bench ({', '.join(words)})", "values": values})
     return found
 
@@ -156,20 +157,12 @@ def offers(card: Card, record: dict) -> list[dict]:
 def _offer(given: Given, settings: Settings, place: str, number: int, inputs: list) -> dict:
     values = {}
     for each, column in inputs:
-        values |= _values(each, given.readings[f"{place}.{number}.{column}"], settings)
+        values |= texts_for(each, each.name, given.readings[f"{place}.{number}.{column}"], settings)
     name_column, shown_column = OFFERED[place]
     name, shown = given.readings[f"{place}.{number}.{name_column}"], given.readings[f"{place}.{number}.{shown_column}"]
-    return {"label": f"Use {name.text} ({_written(shown.amount, settings)})", "values": values}
+    return {"label": f"Use {name.text} ({written(shown.amount, settings)})", "values": values}
 
 
-def _values(each: Input, reading, settings: Settings) -> dict[str, str]:
-    """The texts that set one input of a card from a reading of the bench, in a unit that the card offers."""
-    if reading.amount is None:
-        return {each.name: reading.text}
-    unit = reading.amount.unit if reading.amount.unit in each.choices else each.choices[0]
-    texts = {each.name: write_plain(unit.from_base(reading.amount.value), settings.style)}
-    return texts | ({f"{each.name}.unit": unit.sign} if len(each.choices) > 1 else {})
-
-
-def _written(amount, settings: Settings) -> str:
+def written(amount, settings: Settings) -> str:
+    """An amount as it was given, with its unit."""
     return f"{write_plain(amount.unit.from_base(amount.value), settings.style)} {amount.unit.sign}"

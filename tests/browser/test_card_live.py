@@ -452,3 +452,27 @@ def test_an_edit_costs_the_main_thread_less_than_50_ms(card):
         })""", str(turns))
         costs.append((spent() - before) * 1000)
     assert 0 < sorted(costs)[len(costs) // 2] < 50, costs
+
+
+def test_from_card_to_card_nothing_is_typed_twice(page, server):
+    """A recipe for six skeins, by way of its heating to the plan of the run: the plan has the skeins of the one and the minutes of the other, after a reload too."""
+    page.goto(f"{server.address}dye/dye-recipe/")
+    until_live(page)
+    field(page, "skeins").fill("6")
+    until(page, "() => location.search !== ''")
+    page.get_by_role("link", name="How long does it take to heat?").click()
+    until_live(page, card="bath-heat")
+    expect(field(page, "fiber_mass")).to_have_value("300 ± 3")  # two potfuls of three, and what the scale leaves open
+    expect(field(page, "bath")).to_have_value("6 ± 0.06")
+    field(page, "hold").fill("30")
+    link = page.get_by_role("link", name="How long does the whole run take?")
+    expect(link).to_have_attribute("href", re.compile(r"a1b=6.*30min|30min.*a1b=6"))
+    link.click()
+    until_live(page, card="pots")
+    for _ in range(2):
+        expect(field(page, "recipes.1.skeins")).to_have_value("6")
+        expect(field(page, "steps.4.minutes")).to_have_value("30")
+        expect(field(page, "recipes.2.skeins")).to_have_count(0)
+        page.reload()
+        until_live(page, card="pots")
+    expect(page.get_by_role("link", name="May each bath go down the drain?")).to_have_attribute("href", re.compile("e=citric"))

@@ -63,7 +63,7 @@ def live(request, desk, server):
         desk.evaluate("""(address) => document.querySelector("article").append(Object.assign(document.createElement("a"), { href: address, id: "onward", textContent: "on" }))""", address)
         desk.locator("#onward").click()
         desk.wait_for_url(address)
-        until_live(desk)
+        until_live(desk, card=request.param)
     yield desk, request.param, enter_two(desk)
 
 

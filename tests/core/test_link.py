@@ -85,3 +85,16 @@ def test_an_older_link_goes_through_its_upgrade():
     texts, _, notes = read_query(newer, "v=1&z=300")
     assert texts["turns"] == "300" and not notes
     assert query_of(read_inputs(newer, {"turns": "300"}, POINT)) == "v=2&b=300"
+
+
+def test_the_letters_of_version_and_search_are_no_input_s():
+    """The 17th and the 22nd input of a card: v is the link's version, and for q the theme opens its search over the page."""
+    card = find_card("warp-plan")
+    assert (card.inputs[16].name, card.inputs[21].name) == ("hem_picks", "sample")
+    given_ = read_inputs(card, {"hem_yarn": "other", "hem_picks": "12 per cm", "sample": "15 cm"}, POINT)
+    query = query_of(given_)
+    assert query == "v=1&p=other&q0=12percm&v0=15cm"
+    back, notes = read_back(card, query)
+    assert not notes and back.readings["sample"].value == 15.0 and back.readings["hem_picks"].value == 12.0
+    old, notes = read_back(card, "v=1&p=other&q=12percm")
+    assert not notes and old.readings["hem_picks"].value == 12.0

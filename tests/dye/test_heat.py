@@ -90,3 +90,17 @@ def test_what_is_no_time_of_day_is_refused(text):
     """One plain line."""
     with pytest.raises(OutOfRange, match="9:30"):
         ramp.minutes_of_clock(text)
+
+
+@given(rate=some.sampled_from([0.4, 1.0, 5.0]), loss=some.floats(0.5, 14.0), start=some.floats(5.0, 30.0), end=some.floats(60.0, 90.0), room=some.floats(0.0, 25.0))
+def test_what_the_room_gets_on_the_way_up_against_small_steps(rate, loss, start, end, room):
+    """Turned down or at full power, minute by minute: loss times how much hotter than the room it is."""
+    capacity, power = 39.0, 1.5
+    minutes = ramp.ramp_time(start, end, rate, capacity, power, loss, room)
+    full, temperature, lost, step = minutes > (end - start) / rate, start, 0.0, minutes / 4000
+    for _ in range(4000):
+        warmer = (power - loss / 1000 * (temperature - room)) / capacity * step * 60 if full else (end - start) / 4000
+        lost += loss / 1000 * (temperature + warmer / 2 - room) * step / 60
+        temperature += warmer
+    assert temperature == pytest.approx(end, abs=0.05)
+    assert ramp.lost_on_the_way(start, end, rate, capacity, power, loss, room) == pytest.approx(lost, rel=5e-3, abs=2e-3)

@@ -219,3 +219,10 @@ def test_the_ideal_lift_is_the_load_constant():
 def test_a_load_close_to_the_limit_counts_as_above():
     worked = work("lift", mass="11.3 kg")
     assert worked.outcome.value("index") < 1 < worked.outcome.high("index") and "counts as above" in worked.sentences()[0]
+
+
+@pytest.mark.parametrize(("ph", "holds", "words"), [("12", "soda-ash", "more than 50 g of soda ash in a liter"), ("13.9", "soda-ash", "beyond what soda ash"), ("1.2", "citric", "more than 50 g of citric acid in a liter|beyond what citric acid")])
+def test_no_dose_is_told_for_a_bath_stronger_than_any_recipe(ph, holds, words):
+    """A kilogram of citric acid poured into lye is no advice: the substance is named rightly, and the bath is kept."""
+    with pytest.raises(BadInputs, match=words):
+        work_card(find_card("drain-check"), {"ph": ph, "holds": holds})

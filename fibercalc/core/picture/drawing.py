@@ -29,6 +29,10 @@ class Drawing:
         self._parts: list[Markup] = []
         self.labels: list[tuple[float, float, float, str]] = []  # left, right, baseline, text: for the test that nothing clips
 
+    def add(self, part: Markup) -> None:
+        """A finished element: what a part of the board of its own has made."""
+        self._parts.append(part)
+
     def line(self, x1, y1, x2, y2, stroke=INK, width=1.0, dash="") -> None:
         self._parts.append(tag("line", x1=n(x1), y1=n(y1), x2=n(x2), y2=n(y2), stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
 

@@ -74,8 +74,8 @@ CARD = Card(
     question="Will my colors come out on this base?",
     inputs=(
         Rows("dyes", "Dyes tested", "dye", least=1, most=10, measure="Dye small skeins of both bases; find the depth on the new one that looks like the usual one.",
-             fields=(Input("name", TEXT, "Name", default="red", longest=20), Input("usual", PERCENT, "Depth on the usual base", default="1 %", allowed=("0.01 %", "12 %"), rough="2 %", strict=True),
-                     Input("new", PERCENT, "Depth on this base that matches it", default="1 %", allowed=("0.01 %", "12 %"), rough="5 %", strict=True)),
+             fields=(Input("name", TEXT, "Name", default="red", longest=20), Input("usual", PERCENT, "Depth on the usual base", default="1 %", allowed=("0.01 %", "12 %"), rough="2 % of it", strict=True),
+                     Input("new", PERCENT, "Depth on this base that matches it", default="1 %", allowed=("0.01 %", "12 %"), rough="5 % of it", strict=True)),
              default=({"name": "navy", "usual": "0.62 %", "new": "0.70 %"}, {"name": "black", "usual": "0.24 %", "new": "0.26 %"}, {"name": "brown", "usual": "0.04 %", "new": "0.043 %"})),
         Input("length_before", LENGTH, "Length before", default="21 m", allowed=("0.5 m", "2000 m"), usual=("5 m", "100 m"), rough="0.5 %", units=("m", "yd"), measure="Of the test skein, rested, the same way both times."),
         Input("length_after", LENGTH, "Length after dyeing", default="20.4 m", allowed=("0.1 m", "2000 m"), usual=("5 m", "100 m"), rough="0.5 %", units=("m", "yd")),
@@ -93,5 +93,5 @@ CARD = Card(
     basis=Basis(BENCH_RULE, "The depth that matches by eye on the new base, over the usual depth. The edges between go and no-go are our own."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A test skein is dyeing too.", "The same mask, gloves and fixed lid. Superwash and nylon grab first, silk and alpaca lag; plant fiber does not take acid dye. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "The recipe for a pot of it", {}),),
+    carry=(Carry("dye-recipe", "The recipe for a pot of it", {"dyes": lambda r: [{"name": row.name, "depth": f"{row.new:.4g}%"} for row in r.given["dyes"]]}),),
 )

@@ -161,6 +161,18 @@ def equal(r):
     return Table(f"The same pH by other acids, in this water", ("Acid", "Pure", "As a liquid"), tuple(rows)) if len(rows) > 1 else None
 
 
+def _diluted_as(r):
+    return {"acetic": "acetic", "formic": "formic", "citric": "citric", "citric-monohydrate": "citric"}.get(r.given["chemical"])
+
+
+def _holds(r):
+    return _diluted_as(r) or ("soda-ash" if r.given["chemical"] in ("soda-ash", "washing-soda") else None)
+
+
+def _alkalinity(r):
+    return f"{r.kept['alkaline']:.4g}mg/L"
+
+
 COUNTED, WISHED, OTHER = {"do": (AMOUNT, SWAP)}, {"do": (TARGET,)}, {"do": (SWAP,)}
 CHEMICALS = tuple(Option(key, LABELS[key]) for key in ACIDS)
 
@@ -193,5 +205,7 @@ CARD = Card(
     basis=Basis(MODEL, "All charges cancel, with activities (Davies), at 25 °C. Water alone: fiber, dye and heat shift it. A strip in the cooled bath decides."),
     sources=(GOLDBERG_2002, SPANA_HELP, ATOMIC_WEIGHTS, HANDBOOK_DENSITIES, PH_TABLE, COMMON_PRACTICE),
     cautions=(Caution("Acid into water.", "Never water into acid; goggles and gloves, stir slowly. No bleach near any acid. Soda into a sour bath foams. The maker’s safety data sheet comes first."),),
-    carry=(Carry("acid-dilution", "Thin a strong acid first", {}), Carry("drain-check", "May it go down the drain?", {"volume": "liters", "ph": "ph"})),
+    carry=(Carry("bath-heat", "How long does it take to heat?", {"bath": "liters"}), Carry("acid-dilution", "Thin a strong acid first", {"acid": _diluted_as, "wanted": "strength", "volume": "volume"}),
+           Carry("pots", "How long does the whole run take?", {}),
+           Carry("drain-check", "May it go down the drain?", {"volume": "liters", "ph": "ph", "holds": _holds, "alkalinity": _alkalinity})),
 )

@@ -1,7 +1,7 @@
 """Color left in the bath and in the rinses: how much, how many rinses still, and the likely cause; loose fiber told apart from dye."""
 
 from ...core.answer import Table
-from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, DYEING_TEXTBOOK
@@ -102,7 +102,7 @@ CARD = Card(
     question="Why does color come off, and how many rinses still?",
     inputs=(
         Input("jar", NUMBER, "The cooled bath matches jar", default="4", allowed=("0", "12"), usual=("1", "7"), measure="Jar 0 is the bath before the yarn; each next jar is half of the one before. Halves between two."),
-        Input("mass", MASS, "Yarn in it, dry", default="400 g", allowed=("0.5 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True),
+        Input("mass", MASS, "Yarn in it, dry", record="dye-lot.mass", default="400 g", allowed=("0.5 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True),
         Input("depth", PERCENT, "Depth of shade, all dyes", default="0.9 %", allowed=("0.001 %", "20 %"), usual=("0.1 %", "5 %"), strict=True),
         Input("rinsed", CHOICE, "Did you compare the rinses with the jars?", default="yes", options=(Option("yes", "Yes"), Option("no", "No"))),
         Rows("rinses", "Rinses so far", "rinse", least=1, most=10, when=RINSED, measure="The jar that each rinse water matches.",
@@ -125,4 +125,5 @@ CARD = Card(
     sources=(ARITHMETIC, COMMON_PRACTICE, DYEING_TEXTBOOK),
     cautions=(Caution("Let the bath cool first.", "Look in a white cup, gloves on; more acid goes in with the yarn lifted out. The maker’s safety data sheet comes first."),),
     carry=(Carry("bath-acid", "Is it sour enough?", {}), Carry("drain-check", "May this bath go down the drain?", {})),
+    saves=(Save("dye-lot", "A dye lot: dye left in its bath", {"left": "left"}),),
 )

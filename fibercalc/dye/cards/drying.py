@@ -82,7 +82,7 @@ CARD = Card(
     id="drying", chapter="dye", place=100, handles=("heat",),
     question="When is it dry enough to weigh and label?",
     inputs=(
-        Input("dry_mass", MASS, "It weighed, dry", default="400 g", allowed=("1 g", "50 kg"), usual=("50 g", "2 kg"), rough="1 g", units=("g", "oz")),
+        Input("dry_mass", MASS, "It weighed, dry", record="dye-lot.mass", default="400 g", allowed=("1 g", "50 kg"), usual=("50 g", "2 kg"), rough="1 g", units=("g", "oz")),
         Input("dry_regain", PERCENT, "Regain then", default="13 %", allowed=("0 %", "40 %"), usual=("5 %", "18 %"), rough="1 %", measure="Water in dry wool, of its oven-dry weight; see “It says 100 g, mine says 103”."),
         Input("wet_mass", MASS, "It weighs, wet", default="760 g", allowed=("1 g", "100 kg"), usual=("80 g", "5 kg"), rough="2 g", units=("g", "oz"), measure="Spun about 1.6 times the dry weight, hand-squeezed 2 to 3 times."),
         Input("temperature", TEMPERATURE, "Room", default="11 °C", allowed=("2 °C", "45 °C"), usual=("8 °C", "30 °C"), rough="1 °C", units=("°C", "°F")),
@@ -108,5 +108,5 @@ CARD = Card(
     basis=Basis(MODEL, "A steady pace by what vapor the air lacks, then a falling one down to the room’s regain. The pace is common practice and wide until you weigh once on the way."),
     sources=(ANTOINE_WATER, REGAIN_CURVES, TRADE_MEMORY, COMMON_PRACTICE),
     cautions=(Caution("No rushing with a heater.", "Yarn on or over a heater is a fire risk, and hot damp air feeds mildew: move the air instead. Never leave a heater or a fan heater on unwatched."),),
-    carry=(Carry("true-weight", "It says 100 g, mine says 103", {}), Carry("skein-length", "Measure it for the label", {})),
+    carry=(Carry("pots", "How long does the whole run take, drying and all?", {"drying": "time"}), Carry("true-weight", "It says 100 g, mine says 103", {}), Carry("skein-length", "Measure it for the label", {})),
 )

@@ -4,25 +4,28 @@ from dataclasses import replace
 
 from ...core.amount import NO_BREAK
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
-from ...sources import ARITHMETIC, COMMON_PRACTICE, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
+from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
 from ...yarn.fiber_density import fiber_densities, fiber_density
+from .. import onward
 from ..measuring import error_share, least_dose, volume_error
 from ..pictures.pot import pot_picture
 from ..pots import even_loads, skeins_that_fit
-from ..recipe import (bath_volume, carried_water, dye_mass, measurable_strength, over_held, pot_level, recipe_mass, shade_error, stock_volume, top_up_water, yarn_displacement)
+from ..recipe import (bath_auxiliary, bath_volume, carried_water, dye_mass, measurable_strength, over_held, pot_level, recipe_mass, shade_error, stock_volume, top_up_water, yarn_displacement)
 
-NONE, CITRIC, LIQUID = "none", "citric", "liquid"
+NONE, CITRIC, LIQUID, SODA = "none", "citric", "liquid", "soda-ash"
 CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
+PUBLISHED = [row for row in read_table("dye", "auxiliaries").rows if row["key"].startswith("cotton-")]
+ANIMAL, PLANT = ("wool", "silk", "polyamide (nylon)", "mohair, alpaca, cashmere, camel"), ("cotton", "viscose", "flax (linen)", "hemp", "lyocell", "modal")
 BRIM = 4 / 3  # a pot holds about so many times its fill line (12 L filled to 9 L), for the picture only
 POORLY = 5.0  # %: a dose measured worse than this is named (our own edge)
 
 
-def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_class, dyes, liquor_ratio, fill, pick_up, acid, acid_share, acid_strength, salt_share, syringe, syringe_error, lots):
+def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_class, dyes, liquor_ratio, fill, pick_up, acid, acid_share, acid_strength, salt_share, syringe, syringe_error, lots, soda, salt_liter):
     if damp == "yes":
         goods = w.step("goods", "skeins * skein_mass * (1 + regain_usual / 100) / (1 + regain_now / 100)", recipe_mass(skeins * skein_mass, regain_now, regain_usual), MASS,
                        label="Yarn in the lot, as dry as usual")
@@ -47,11 +50,13 @@ def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_cla
     loads = w.decide("loads", even_loads(skeins, most))
     w.searched("potfuls", len(loads), (f"potfuls * {most} >= skeins",), f"skeins / {most}", label=f"Potfuls, at most {most} skeins in each")
     acid_pure, acid_volume = 0.0, 0.0
-    if acid != NONE:
+    if acid in (CITRIC, LIQUID):
         acid_pure = w.step("acid_pure", "goods * acid_share / 100", dye_mass(goods, acid_share), MASS, label="Acid, pure")
     if acid == LIQUID:
         acid_volume = w.step("acid_volume", "100 * acid_pure / acid_strength", stock_volume(acid_pure, acid_strength), VOLUME, label="Acid, as the liquid")
     salt = w.step("salt", "goods * salt_share / 100", dye_mass(goods, salt_share), MASS, label="Salt") if salt_share else None
+    soda_mass = w.step("soda_mass", "bath * soda / 1000", bath_auxiliary(bath, soda), MASS, label="Soda ash") if acid == SODA else None
+    salt_bath = w.step("salt_bath", "bath * salt_liter / 1000", bath_auxiliary(bath, salt_liter), MASS, label="Salt, by the liter") if salt_liter else None
     carried = w.step("carried", "goods * pick_up / 100", carried_water(goods, pick_up), VOLUME, label="Water that the wet yarn brings")
     try:
         water = top_up_water(bath, stock + acid_volume + carried)
@@ -61,7 +66,7 @@ def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_cla
     raised = yarn_displacement(goods * loads[0] / skeins, density)
     level = pot_level(bath * loads[0] / skeins, raised, fill)
     w.step("level", f"bath * {loads[0]} / skeins + goods * {loads[0]} / skeins / {'density' if _at_65(fiber) else format(density, 'g')}", level, VOLUME, label="The fullest pot, yarn and all")
-    return {"stock_total": stock, "dye_total": dye, "water": water, "bath": bath, "acid_pure": acid_pure or None, "acid_volume": acid_volume or None, "salt": salt, "potfuls": len(loads),
+    return {"stock_total": stock, "dye_total": dye, "water": water, "bath": bath, "acid_pure": acid_pure or None, "acid_volume": acid_volume or None, "salt": salt, "soda_mass": soda_mass, "salt_bath": salt_bath, "potfuls": len(loads),
             "level": level, "total_depth": total, "goods": goods, "doses": doses, "loads": loads, "carried": carried, "raised": raised,
             "over": over_held(total, CLASSES[dye_class]["depth_mark"])}
 
@@ -81,6 +86,8 @@ def say(r):
 def _acid_words(r):
     if r.has("acid_volume"):
         return f" and {r.text('acid_volume', 'mL')} of the acid"
+    if r.has("soda_mass"):
+        return (f", {r.text('salt_bath', 'g')} of salt" if r.has("salt_bath") else "") + f" and {r.text('soda_mass', 'g')} of soda ash"
     return f" and {r.text('acid_pure', 'g')} of citric acid" if r.has("acid_pure") else ""
 
 
@@ -114,9 +121,27 @@ def notes(r):
     row = CLASSES[r.given["dye_class"]]
     if r.kept["over"] > 0:
         said.append(f"{r.text('total_depth')} is over the {row['depth_mark']:g} % that the table calls deep for {row['label'].lower()}: what the fiber cannot hold stays in the bath and bleeds.")
+    said += _of_the_class(r, row)
     if r.given["acid"] == LIQUID:
         said.append("The acid's strength is taken as grams in 100 mL, as a vinegar's label gives it.")
     said.append("Percent of shade is of the dry weight of the fiber; percent of a stock is grams of dye in 100 mL of it.")
+    return said
+
+
+def _of_the_class(r, row):
+    """What does not go with this class of dye, and what was published for it."""
+    said = []
+    plant, fiber = row["takes"] == "cellulose", r.given["fiber"]
+    if plant == (fiber in ANIMAL) and fiber in (*ANIMAL, *PLANT):
+        said.append(f"{row['label']} is made for {'plant fiber' if plant else 'wool, silk and nylon'}, not for {fiber}: most of it will not stay.")
+    if plant and r.given["acid"] in (CITRIC, LIQUID):
+        said.append("A reactive dye is fixed by alkali and washed out by acid; a direct dye takes neither.")
+    if not plant and r.given["acid"] == SODA:
+        said.append("An acid dye does not go on in soda, and soda harms wool and silk.")
+    if row["key"].startswith("reactive"):
+        pairs = [(shade, [each["low"] for each in PUBLISHED if each["shade"] == shade]) for shade in dict.fromkeys(each["shade"] for each in PUBLISHED)]
+        said.append("Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: " + "; ".join(f"at {shade} {salt:g} of salt and {soda:g} of soda ash" for shade, (salt, soda) in pairs)
+                    + ". Salt first, soda last, when the dye is on the fiber; the maker’s sheet comes first.")
     return said
 
 
@@ -130,7 +155,8 @@ def doses(r):
     elif r.has("acid_pure"):
         lines.append(("Citric acid", r.value("acid_pure"), "g"))
     if r.has("salt"):
-        lines.append(("Salt", r.value("salt"), "g"))
+        lines.append(("Glauber’s salt", r.value("salt"), "g"))
+    lines += [(words, r.value(name), "g") for name, words in (("salt_bath", "Salt"), ("soda_mass", "Soda ash")) if r.has(name)]
     lines += [("Water", r.value("water"), "mL"), ("Bath in all", r.value("bath"), "mL")]
     rows = tuple((name, f"{r.number(amount * share, _decimals(amount * share))} {unit}", f"{r.number(amount, _decimals(amount))} {unit}",
                   f"{r.number(amount * lots, _decimals(amount * lots))} {unit}") for name, amount, unit in lines)
@@ -172,42 +198,48 @@ def batch_sheet(r):
 DAMP, SOUR, WET = {"damp": ("yes",)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
 
 CARD = Card(
-    id="dye-recipe", chapter="dye", place=10, tall_sheet=True, handles=("powder", "acid", "heat"),
+    id="dye-recipe", chapter="dye", place=10, tall_sheet=True, handles=("powder", "acid", "alkali", "heat"),
     question="How much of each dye for this pot?",
     inputs=(
-        Input("skeins", COUNT, "Skeins in the lot", default="4", allowed=("1", "500"), usual=("1", "40")),
-        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("0.5 g", "5 kg"), usual=("5 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", strict=True,
+        Input("skeins", COUNT, "Skeins in the lot", record="colorway.skeins", default="4", allowed=("1", "500"), usual=("1", "40")),
+        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("0.5 g", "5 kg"), usual=("5 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True,
               measure="Dry, before it is soaked."),
         Input("damp", CHOICE, "Correct for damp?", default="no", options=(Option("no", "No, weighed as usual"), Option("yes", "Yes, by regain"))),
         Input("regain_now", PERCENT, "Regain when weighed", default="15.5 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP, measure="From “It says 100 g, mine says 103”."),
         Input("regain_usual", PERCENT, "Regain the recipe was made at", default="13 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP),
         Input("fiber", CHOICE, "Mostly", default="wool", options=tuple(Option(row["fiber"], row["fiber"][0].upper() + row["fiber"][1:]) for row in fiber_densities().rows)),
         Input("dye_class", CHOICE, "Class of dye", default="acid-unknown", options=tuple(Option(key, row["label"]) for key, row in CLASSES.items())),
-        Rows("dyes", "Dyes", "dye", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
+        Rows("dyes", "Dyes", "dye", record="colorway.dyes", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
              fields=(Input("name", TEXT, "Name", default="yellow", longest=24), Input("depth", PERCENT, "Depth", default="0.1 %", allowed=("0 %", "12 %"), usual=("0.01 %", "4 %"), strict=True),
                      Input("strength", CONCENTRATION, "Strength of its stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"),
                            units=("g/100 mL", "g/L"), strict=True)),
              default=({"name": "navy", "depth": "0.62 %"}, {"name": "black", "depth": "0.24 %"}, {"name": "brown", "depth": "0.04 %"})),
-        Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", default="20", allowed=("2", "120"), usual=("15", "40"), measure="20 is a liquor ratio of 20 to 1."),
+        Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", record="colorway.liquor_ratio", default="20", allowed=("2", "120"), usual=("15", "40"), measure="20 is a liquor ratio of 20 to 1."),
         Input("fill", VOLUME, "Pot filled to at most", default="9 L", allowed=("0.1 L", "500 L"), usual=("2 L", "40 L"), units=("L", "mL", "qt", "gal"), bench="pots.fill", strict=True,
               measure="With the yarn in it; leave room to boil and to stir."),
         Input("pick_up", PERCENT, "Water that the soaked yarn brings", default="150 %", allowed=("0 %", "600 %"), usual=("50 %", "300 %"), measure="Of its dry weight; 0 for dry yarn, about 150 when squeezed."),
-        Input("acid", CHOICE, "Acid", default=CITRIC, options=(Option(CITRIC, "Citric acid, crystals"), Option(LIQUID, "Vinegar or acetic acid, liquid"), Option(NONE, "None in this recipe"))),
-        Input("acid_share", PERCENT, "Acid, percent of the yarn", default="1 %", allowed=("0 %", "20 %"), usual=("1 %", "4 %"), when=SOUR, strict=True, measure="As pure acid. The pH decides: see “How sour is the bath?”."),
+        Input("acid", CHOICE, "Acid or alkali", record="colorway.acid", default=CITRIC, options=(Option(CITRIC, "Citric acid, crystals"), Option(LIQUID, "Vinegar or acetic acid, liquid"), Option(SODA, "No acid: soda ash, for reactive dye"), Option(NONE, "None in this recipe"))),
+        Input("acid_share", PERCENT, "Acid, percent of the yarn", record="colorway.acid_share", default="1 %", allowed=("0 %", "20 %"), usual=("1 %", "4 %"), when=SOUR, strict=True, measure="As pure acid. The pH decides: see “How sour is the bath?”."),
         Input("acid_strength", CONCENTRATION, "Strength of the liquid", default="5 g/100 mL", allowed=("1 g/100 mL", "12 g/100 mL"), usual=("4 g/100 mL", "10 g/100 mL"), units=("g/100 mL", "g/L"), when=WET,
               strict=True, measure="As on the bottle. Dilute a stronger acid first."),
-        Input("salt_share", PERCENT, "Glauber’s salt, percent of the yarn", allowed=("0 %", "100 %"), usual=("0 %", "20 %"), optional=True, measure="Without its water. Blank for none."),
+        Input("salt_share", PERCENT, "Glauber’s salt, percent of the yarn", record="colorway.salt_share", allowed=("0 %", "100 %"), usual=("0 %", "20 %"), optional=True, measure="Without its water. Blank for none."),
         Input("syringe", VOLUME, "Syringe or cylinder holds", default="60 mL", allowed=("0.5 mL", "2 L"), usual=("5 mL", "250 mL"), units=("mL",), strict=True),
         Input("syringe_error", VOLUME, "It is good to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), strict=True, measure="Either way, for one filling."),
         Input("lots", COUNT, "Lots of this in the run", default="1", allowed=("1", "200"), usual=("1", "20")),
+        Input("soda", CONCENTRATION, "Soda ash in the bath", default="10 g/L", allowed=("0.5 g/L", "40 g/L"), usual=("5 g/L", "20 g/L"), units=("g/L",), unit="g/L", when={"acid": (SODA,)}, strict=True,
+              measure="Without water; washing soda is 2.7 times as much."),
+        Input("salt_liter", CONCENTRATION, "Salt in the bath, for plant fiber", allowed=("0 g/L", "120 g/L"), usual=("20 g/L", "100 g/L"), units=("g/L",), unit="g/L", optional=True, strict=True,
+              measure="By the liter of bath. Blank for none."),
     ),
     results=(
         Result("stock_total", VOLUME, "Stocks in all", units=("mL",), finest=(1,)),
         Result("dye_total", MASS, "Dye in all", units=("g",), finest=(0.01,)),
-        Result("water", VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 50), floor=0.0),
+        Result("water", VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 10), floor=0.0),
         Result("acid_pure", MASS, "Acid, pure", units=("g",), finest=(0.1,)),
         Result("acid_volume", VOLUME, "Acid, liquid", units=("mL",), finest=(1,)),
-        Result("salt", MASS, "Salt", units=("g",), finest=(0.1,)),
+        Result("salt", MASS, "Glauber’s salt", units=("g",), finest=(0.1,)),
+        Result("soda_mass", MASS, "Soda ash", units=("g",), finest=(1,)),
+        Result("salt_bath", MASS, "Salt", units=("g",), finest=(1,)),
         Result("bath", VOLUME, "Bath in all", units=("L",), finest=(0.1,)),
         Result("potfuls", COUNT, "Potfuls", rounding="up"),
         Result("level", VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.1,)),
@@ -217,9 +249,15 @@ CARD = Card(
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(doses, powder),
     papers=(Paper("Recipe card, A6", "A6", recipe_card), Paper("Batch sheet, A5", "A5", batch_sheet)),
     basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
-    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COMMON_PRACTICE, ARITHMETIC),
-    cautions=(Caution("Powder, acid and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid into water, never water into acid; lid away from you. "
+    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, COMMON_PRACTICE, ARITHMETIC),
+    cautions=(Caution("Powder, acid, alkali and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid or soda into water, never water onto it, goggles on; lid away from you. "
                       "The maker’s safety data sheet comes first."),),
-    carry=(Carry("bath-acid", "How sour will that bath be?", {"liters": "bath", "grams": "acid_pure"}), Carry("bath-heat", "How long does it take to heat?", {"bath": "bath", "fiber_mass": "goods"}),
-           Carry("stock-solution", "Make up the stock", {}), Carry("pots", "How long does the whole run take?", {}), Carry("drain-check", "May it go down the drain?", {"volume": "bath"})),
+    carry=(Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "dyes.#.strength", "volume": onward.stock_of_run, "kind": onward.keeps_as}, each="dyes"),
+           Carry("bath-acid", "How sour will that bath be?", {"liters": onward.of_pot("bath", "L"), "grams": onward.grams_in_pot, "chemical": onward.acid_in_it, "strength": onward.acid_by_weight}),
+           Carry("bath-heat", "How long does it take to heat?", {"bath": onward.of_pot("bath", "L"), "fiber_mass": onward.of_pot("goods", "g"), "fiber": onward.heats_as}),
+           Carry("pots", "How long does the whole run take?", {"recipes": onward.recipe_of_run, "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "pots.1.fill": "fill", "pots.2.fill": "fill"}),
+           Carry("drain-check", "May it go down the drain?", {"volume": onward.of_pot("bath", "L"), "holds": onward.acid_in_it})),
+    link_version=2, upgrades={1: lambda pairs: pairs},  # alkali and salt for plant fiber came after all that was asked before
+    saves=(Save("colorway", "A colorway: this recipe", {"skeins": "skeins", "dyes": "dyes", "liquor_ratio": "liquor_ratio", "acid": "acid", "acid_share": "acid_share", "salt_share": "salt_share"}),
+           Save("dye-lot", "A dye lot: skeins and dry weight", {"skeins": "skeins", "mass": "goods"})),
 )

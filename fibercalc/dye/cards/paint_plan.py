@@ -7,6 +7,7 @@ from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, TIME, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..paint import paint_strength, paint_volume, section_masses, stock_in_paint, steaming_time
+from ..pictures.sections import sections_picture
 
 STEAM = {row["key"]: row for row in read_table("dye", "steam-times").rows}
 
@@ -58,6 +59,12 @@ def notes(r):
     return said
 
 
+def _stock_of_section(r, number):
+    """All that the run takes of one section's stock; None where it takes none."""
+    of_stock = r.kept["lines"][number - 1][4] * r.given["skeins"]
+    return f"{of_stock:.6g}mL" if of_stock else None
+
+
 def mixing(r):
     skeins = r.given["skeins"]
     rows = tuple((row.name, f"{r.number(mass, 0)} g", f"{r.number(volume)} mL", f"{r.number(strength, 2)} %", f"{r.number(of_stock * skeins)} mL", f"{r.number((volume - of_stock) * skeins)} mL")
@@ -65,11 +72,17 @@ def mixing(r):
     return Table(f"To mix for {skeins} {'skein' if skeins == 1 else 'skeins'}", ("Section", "Yarn", "Liquor for one", "Strength", "Stock, all", "Water and acid, all"), rows)
 
 
+def picture(r):
+    """The skein laid open: each section by its share, with what one skein takes of it."""
+    lines = r.kept["lines"]
+    return sections_picture([row.name for row, *_ in lines], [mass for _, mass, *_ in lines], [f"{r.number(volume)} mL on {r.number(mass, 0)} g" for _, mass, volume, *_ in lines])
+
+
 CARD = Card(
     id="paint-plan", chapter="dye", place=50, handles=("acid", "heat"),
     question="How much liquor for each painted section?",
     inputs=(
-        Input("skein_mass", MASS, "A skein weighs, dry", default="100 g", allowed=("1 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", strict=True),
+        Input("skein_mass", MASS, "A skein weighs, dry", default="100 g", allowed=("1 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True),
         Input("full", PERCENT, "Wet through it holds, percent of dry", default="250 %", allowed=("10 %", "1000 %"), usual=("150 %", "400 %"), rough="20 %", measure="Weigh a skein dry, then dripping wet laid flat: the water over the dry weight."),
         Input("damp", PERCENT, "Before painting it holds", default="80 %", allowed=("0 %", "900 %"), usual=("0 %", "150 %"), rough="10 %", measure="Soaked and spun or squeezed; 0 for dry yarn."),
         Rows("sections", "Sections", "section", least=1, most=12, measure="Around the skein. What the shares add up to is the whole.",
@@ -88,9 +101,9 @@ CARD = Card(
         Result("rounds", COUNT, "Rounds in the steamer", rounding="up"),
         Result("steaming", TIME, "Steaming in all, once hot", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True),
     ),
-    answer=answer, say=say, notes=notes, tables=(mixing,),
+    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(mixing,),
     basis=Basis(MODEL, "Damp yarn takes up what it holds when wet through, less what it holds already. Steam times are common practice, with no published source."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Steam and acid.", "Open the lid away from you and let it cool before unwrapping; wet gloves hold heat. Acid into water. No food pot is used for dye again. The maker’s safety data sheet comes first."),),
-    carry=(Carry("scald", "How hot is too hot to touch?", {}), Carry("pool-picture", "What will the colors do when knitted?", {})),
+    carry=(Carry("stock-solution", "Make up the stock for {}", {"name": "sections.#.name", "wanted": "stock", "volume": _stock_of_section}, each="sections"), Carry("scald", "How hot is too hot to touch?", {}), Carry("pool-picture", "What will the colors do when knitted?", {})),
 )

@@ -81,6 +81,23 @@ def first_day(r):
     return hands_table(r.kept["plan"], r.kept["opens"], 0)
 
 
+def _yarn_of_load(r):
+    """The yarn of a full load; the fullest load is what a heater has to bring up."""
+    return f"{_fullest(r) * r.given['skein_mass']:.6g}g"
+
+
+def _bath_of_load(r):
+    return f"{_fullest(r) * r.given['skein_mass'] * r.given['liquor_ratio'] / 1000:.6g}L"
+
+
+def _fullest(r):
+    return max(load.skeins for load in r.kept["plan"].placing.loads)
+
+
+def _largest(r):
+    return f"{max(row.fill for row in r.given['pots']) / 1000:.6g}L"
+
+
 def picture(r):
     return room_timeline(r.kept["plan"], r.kept["opens"])
 
@@ -92,7 +109,7 @@ CARD = Card(
         Rows("recipes", "Recipes", "recipe", least=1, most=40, measure="No two share a pot.",
              fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("skeins", COUNT, "Skeins", default="6", allowed=("1", "400"))),
              default=({"name": "A", "skeins": "36"}, {"name": "B", "skeins": "18"}, {"name": "C", "skeins": "18"})),
-        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", strict=True),
+        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True),
         Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", default="20", allowed=("2", "120"), usual=("15", "40")),
         Rows("pots", "Pots", "pot", least=1, most=8, fields=(Input("fill", VOLUME, "Filled to at most", default="9 L", allowed=("0.1 L", "500 L"), units=("L", "qt", "gal"), strict=True),),
              default=({"fill": "9 L"}, {"fill": "9 L"})),
@@ -121,5 +138,8 @@ CARD = Card(
     basis=Basis(MODEL, "Nothing is booked twice: pots, burners, hands, rail. A few orders are tried and the one that is done first is kept; the bound is what the scarcest thing needs."),
     sources=(ARITHMETIC, COMMON_PRACTICE),
     cautions=(Caution("No heater unwatched.", "Two pots at once are two to watch. Nothing stays on a burner when you leave the room; a tired person spills: plan the last load early."),),
-    carry=(Carry("drying", "How long do they dry?", {}), Carry("dye-recipe", "The recipe for one pot", {}), Carry("bath-heat", "How long does heating take?", {})),
+    carry=(Carry("bath-heat", "How long does heating take?", {"bath": _bath_of_load, "fiber_mass": _yarn_of_load, "hold": "steps.4.minutes"}),
+           Carry("dye-recipe", "The recipe for the first of them", {"skeins": "recipes.1.skeins", "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "fill": _largest}),
+           Carry("drying", "How long do they dry?", {"skeins": lambda r: f"{sum(row.skeins for row in r.given['recipes'])}"}),
+           Carry("drain-check", "May each bath go down the drain?", {"volume": _bath_of_load})),
 )

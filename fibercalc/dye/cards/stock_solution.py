@@ -1,8 +1,9 @@
 """A stock: made up to a volume, thinned, extended, or made from an odd amount of powder, with what its bottle's label says."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.day import write_date
+from ...core.paper import Paper
 from ...core.problem import Refused
 from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY
@@ -16,8 +17,9 @@ KINDS = {row["kind"]: row for row in keeping_losses().rows}
 def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_jar, new_jar, scale_error, jug_error, kind, weeks, name, lot, made, hazards):
     found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong"))
     strength = wanted
+    plain, said = ("plain_powder", "Powder, at the usual strength of the jar") if jar == "yes" else ("powder", "Powder to weigh")
     if do == MAKE:
-        grams = w.step("plain_powder", "volume * wanted / 100", powder_for_stock(volume, wanted), MASS, label="Powder, at the usual strength of the jar")
+        grams = w.step(plain, "volume * wanted / 100", powder_for_stock(volume, wanted), MASS, label=said)
         found["final"] = volume
     elif do == USE_UP:
         grams = None
@@ -37,11 +39,12 @@ def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_ja
             raise Refused("Stock left: there is more of it than you want to have; give a larger volume.", "left")
         if left * strength_left > volume * wanted * (1 + 1e-9):
             raise Refused(f"Stock left: it already holds more dye than that; make it up to {100 * left * strength_left / 100 / wanted:.0f} mL or more.", "left")
-        grams = w.step("plain_powder", "(volume * wanted - left * strength_left) / 100", powder_to_extend(volume, wanted, left, strength_left), MASS, label="Powder, at the usual strength of the jar")
+        grams = w.step(plain, "(volume * wanted - left * strength_left) / 100", powder_to_extend(volume, wanted, left, strength_left), MASS, label=said)
         found["final"] = volume
     if grams is not None:
         found["powder"] = powder_of_jar(grams, old_jar, new_jar) if jar == "yes" and grams > 0 else grams
-        w.step("powder", "plain_powder * old_jar / new_jar" if jar == "yes" and grams > 0 else "plain_powder", found["powder"], MASS, label="Powder to weigh")
+        if jar == "yes":
+            w.step("powder", "plain_powder * old_jar / new_jar", found["powder"], MASS, label="Powder to weigh")
     if found["powder"]:
         found["error"] = w.step("error", "100 * sqrt((scale_error / powder) ** 2 + (jug_error / final) ** 2)" if do == USE_UP else "100 * sqrt((scale_error / powder) ** 2 + (jug_error / volume) ** 2)",
                                 stock_error(found["powder"], found["final"], scale_error, jug_error), PERCENT, label="How far its strength may be off, by scale and jug")
@@ -99,19 +102,19 @@ CARD = Card(
         Input("volume", VOLUME, "Final volume", default="500 mL", allowed=("5 mL", "50 L"), usual=("100 mL", "2 L"), units=("mL", "L"), when=VOLUMES, strict=True, measure="What the bottle will hold, dye and all."),
         Input("powder", MASS, "Powder you have", default="3.7 g", allowed=("0.01 g", "2 kg"), usual=("0.5 g", "50 g"), units=("g", "oz"), when={"do": (USE_UP,)}, strict=True),
         Input("have", CONCENTRATION, "Strength of the strong stock", default="5 g/100 mL", allowed=("0.001 g/100 mL", "20 g/100 mL"), usual=("0.5 g/100 mL", "10 g/100 mL"), units=STRENGTHS, when={"do": (DILUTE,)}, strict=True),
-        Input("left", VOLUME, "Stock left", default="120 mL", allowed=("0 mL", "50 L"), usual=("10 mL", "1 L"), units=("mL", "L"), when={"do": (EXTEND,)}, strict=True),
-        Input("strength_left", CONCENTRATION, "Strength of what is left", default="1 g/100 mL", allowed=("0.001 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=STRENGTHS, when={"do": (EXTEND,)}, strict=True),
+        Input("left", VOLUME, "Stock left", record="bottle.left", default="120 mL", allowed=("0 mL", "50 L"), usual=("10 mL", "1 L"), units=("mL", "L"), when={"do": (EXTEND,)}, strict=True),
+        Input("strength_left", CONCENTRATION, "Strength of what is left", record="bottle.strength", default="1 g/100 mL", allowed=("0.001 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=STRENGTHS, when={"do": (EXTEND,)}, strict=True),
         Input("jar", CHOICE, "Does this jar differ in strength from the one your recipes are from?", default="no", options=(Option("no", "No, or not known"), Option("yes", "Yes")), when=POWDERED),
         Input("old_jar", NUMBER, "The old jar’s strength", default="100", allowed=("10", "400"), usual=("100", "200"), when=JARRED, strict=True, measure="As the maker marks it, 100 for usual."),
-        Input("new_jar", NUMBER, "This jar’s strength", default="125", allowed=("10", "400"), usual=("100", "200"), when=JARRED, strict=True),
+        Input("new_jar", NUMBER, "This jar’s strength", record="jar.strength", default="125", allowed=("10", "400"), usual=("100", "200"), when=JARRED, strict=True),
         Input("scale_error", MASS, "The scale is good to", default="0.02 g", allowed=("0.0005 g", "5 g"), usual=("0.005 g", "0.1 g"), units=("g",), strict=True, measure="Either way; a pocket scale that shows 0.01 g is good to about 0.02 g."),
         Input("jug_error", VOLUME, "The jug or flask is good to", default="5 mL", allowed=("0.1 mL", "500 mL"), usual=("0.5 mL", "25 mL"), units=("mL",), strict=True),
         Input("kind", CHOICE, "Kind of dye", default="acid", options=tuple(Option(key, row["label"]) for key, row in KINDS.items())),
         Input("weeks", NUMBER, "Weeks it will stand", default="8", allowed=("0", "104"), usual=("1", "26")),
-        Input("name", TEXT, "Name on the bottle", default="navy", longest=30),
-        Input("lot", TEXT, "Lot of the jar", default="", longest=24, optional=True),
+        Input("name", TEXT, "Name on the bottle", record="jar.name", default="navy", longest=30),
+        Input("lot", TEXT, "Lot of the jar", record="jar.lot", default="", longest=24, optional=True),
         Input("made", DATE, "Made on", default="2027-01-11"),
-        Input("hazards", TEXT, "Hazard words of its safety data sheet", default="", longest=60, optional=True, measure="As the sheet has them; never guessed."),
+        Input("hazards", TEXT, "Hazard words of its safety data sheet", record="jar.hazards", default="", longest=60, optional=True, measure="As the sheet has them; never guessed."),
     ),
     results=(
         Result("powder", MASS, "Powder to weigh", units=("g",), finest=(0.01,)),
@@ -122,10 +125,12 @@ CARD = Card(
         Result("weakest", CONCENTRATION, "After those weeks, at the weakest", units=("g/100 mL",), finest=(0.001,)),
         Result("strongest", CONCENTRATION, "at the strongest", units=("g/100 mL",), finest=(0.001,)),
     ),
-    answer=answer, say=say, notes=notes, tables=(label,),
+    answer=answer, say=say, notes=notes, tables=(label,), papers=(Paper("Bottle label, A6", "A6", lambda r: (label(r),)),),
     basis=Basis(MODEL, "Strength is grams of dye in 100 mL of finished stock. How stocks weaken is from memory and wide."),
     sources=(ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY),
     cautions=(Caution("Powder and hot water.", "Weigh it still, over damp paper, no fan, mask and gloves on; wet the powder to a paste before hot water. A stock bottle is never a drinks bottle, "
                       "and is labeled before it is filled. The maker’s safety data sheet comes first."),),
-    carry=(Carry("dye-recipe", "How much of it for this pot?", {}), Carry("hazard-label", "What hazards go on the bottle?", {})),
+    carry=(Carry("dye-recipe", "How much of it for this pot?", {"dyes.1.name": "name", "dyes.1.strength": "wanted"}),
+           Carry("hazard-label", "What hazards go on the bottle?", {"contents": lambda r: [{"what": "dye-unknown", "strength": f"{r.given['wanted']:.4g}%"}]})),
+    saves=(Save("bottle", "A stock bottle", {"name": "name", "strength": "wanted", "left": "final", "made_on": "made", "weeks": "weeks"}, when={"do": ("make",)}),),
 )

@@ -1,7 +1,7 @@
 """Which size to knit at one's own gauge: swatch to stitches and rows, before and after washing, and every size as it would come out."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nice_ticks
 from ...core.table import read_table
 from ...core.units import COUNT, LENGTH, NUMBER, PER_LENGTH, PERCENT
@@ -149,4 +149,5 @@ CARD = Card(
     sources=(ARITHMETIC, COMMON_PRACTICE, TRADE_PAGE_NEEDLES),
     cautions=(Caution("Measure a washed swatch.", "Superwash yarn grows, felting yarn shrinks; what hangs from your shoulders grows in length besides."),),
     carry=(Carry("yarn-needed", "How many skeins at this gauge?", {"stitches": "own_stitches", "rows": "own_rows"}),),
+    saves=(Save("measurement", "An own measurement: this gauge", {"what": "'gauge'", "stitches": "own_stitches", "rows": "own_rows", "needle": "needle", "state": "'wet'"}),),
 )

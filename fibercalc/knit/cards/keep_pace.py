@@ -1,7 +1,7 @@
 """Keeping pace with a project that comes out in parts on dates: hours for each part, the day it is done, where it falls behind."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows
+from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows, Save
 from ...core.day import write_date
 from ...core.problem import Refused
 from ...core.units import COUNT, NUMBER, TIME
@@ -108,9 +108,9 @@ CARD = Card(
                      Input("stitches", NUMBER, "Stitches", default="18600", allowed=("1", "1000000"), when=STITCHES_ONLY)),
              default=tuple({"name": f"Part {number}", "release": release, "last_row": str(80 * number), "stitches": "18600"}
                            for number, release in enumerate(("2027-03-05", "2027-03-12", "2027-03-19", "2027-03-26", "2027-04-02"), 1))),
-        Input("speed_stitches", NUMBER, "Stitches you made", default="500", allowed=("5", "100000"), usual=("50", "3000"), rough="15 %",
+        Input("speed_stitches", NUMBER, "Stitches you made", record="measurement.made", default="500", allowed=("5", "100000"), usual=("50", "3000"), rough="15 %",
               measure="Time a stretch of this very project. Evenings differ: ± 15 % is common practice."),
-        Input("speed_minutes", NUMBER, "in minutes", default="20", allowed=("0.2", "2000"), usual=("5", "120")),
+        Input("speed_minutes", NUMBER, "in minutes", record="measurement.in_minutes", default="20", allowed=("0.2", "2000"), usual=("5", "120")),
         Input("week", NUMBER, "Hours for knitting in a week", default="12", allowed=("0.1", "120"), usual=("2", "25"), rough="2"),
         Input("start", DATE, "You can begin on", default="2027-03-05"),
     ),
@@ -126,4 +126,5 @@ CARD = Card(
     basis=Basis(MODEL, "Stitches divided by your own speed; knitting time spread evenly over the week."),
     sources=(ARITHMETIC, COMMON_PRACTICE),
     carry=(Carry("enough-left", "Is what is left enough?", {"first": "first", "grow": "grow"}),),
+    saves=(Save("measurement", "An own measurement: your speed", {"what": "'speed'", "made": "speed_stitches", "in_minutes": "speed_minutes"}),),
 )

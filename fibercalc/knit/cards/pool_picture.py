@@ -97,11 +97,11 @@ CARD = Card(
              fields=(Input("name", TEXT, "Name", default="Another color", longest=20), Input("color", COLOR, "Color", default="#8c2f22"),
                      Input("length", LENGTH, "Length", default="20 cm", allowed=("1 cm", "20 m"), usual=("5 cm", "1 m"), rough="2 %", units=("cm", "in", "m"), instrument="tape")),
              default=({"name": "Slate", "color": "#3d4a5c", "length": "60 cm"}, {"name": "Rust", "color": "#9c4a2b", "length": "30 cm"}, {"name": "Cream", "color": "#e6d9bd", "length": "60 cm"})),
-        Input("stitches", PER_LENGTH, "Stitches", default="28 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",
+        Input("stitches", PER_LENGTH, "Stitches", record="measurement.stitches", default="28 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",
               units=("per 10 cm", "per 4 in", "per in", "per cm"), measure="In stocking stitch, washed."),
-        Input("rows", PER_LENGTH, "Rows", default="40 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), rough="0.5 per 10 cm",
+        Input("rows", PER_LENGTH, "Rows", record="measurement.rows", default="40 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), rough="0.5 per 10 cm",
               units=("per 10 cm", "per 4 in", "per in", "per cm")),
-        Input("state", CHOICE, "The gauge was counted", default="wet", options=STATES),
+        Input("state", CHOICE, "The gauge was counted", record="measurement.state", default="wet", options=STATES),
         Input("worked", CHOICE, "Knitted", default=IN_ROUND, options=(Option(IN_ROUND, "In the round"), Option(FLAT, "Flat, back and forth"))),
         Input("count", COUNT, "Stitches in a round or row", default="107", allowed=("4", "2000"), usual=("40", "300")),
         Input("drawn", COUNT, "Rows to draw", default="48", allowed=("4", str(TALLEST)), usual=("20", "60")),
@@ -109,7 +109,7 @@ CARD = Card(
         Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),
     ),
     results=(
-        Result("kind", "text", "Likely"),
+        Result("kind", "text", "Likely, from one skein"),
         Result("repeat", NUMBER, "Stitches of one turn", finest=(0.1,), floor=0.0),
         Result("shift", NUMBER, "Shift, stitches", finest=(0.1,)),
         Result("patch", NUMBER, "Stitches of the longest color", finest=(0.1,), floor=0.0),
@@ -120,5 +120,5 @@ CARD = Card(
     basis=Basis(MODEL, "The yarn is walked stitch by stitch, with the loop length of plain knitting (Munden), modulo one turn of the skein. The words and their edges are our own; "
                        "the picture is one likely outcome."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, COMMON_PRACTICE, ARITHMETIC),
-    carry=(Carry("yarn-needed", "How many skeins do I need?", {}),),
+    carry=(Carry("yarn-needed", "How many skeins do I need?", {"stitches": "stitches", "rows": "rows", "state": "state"}),),
 )

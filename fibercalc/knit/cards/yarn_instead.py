@@ -112,14 +112,14 @@ CARD = Card(
     inputs=(
         Input("theirs_mass", MASS, "The pattern’s yarn: a skein weighs", default="50 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), units=("g", "oz"),
               measure="Both from the same line of the pattern: yards in 50 g are not meters in 100 g."),
-        Input("theirs_length", LENGTH, "and holds", default="115 yd", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("yd", "m")),
+        Input("theirs_length", LENGTH, "A skein of theirs holds", default="115 yd", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("yd", "m")),
         Input("need_by", CHOICE, "The pattern asks for", default=SKEINS, options=(Option(SKEINS, "So many skeins"), Option(LENGTH_GIVEN, "A length"))),
         Input("theirs_skeins", COUNT, "Skeins of theirs", default="8", allowed=("1", "100"), usual=("1", "25"), when={"need_by": (SKEINS,)}),
         Input("need_length", LENGTH, "Length", default="920 yd", allowed=("5 m", "20000 m"), usual=("100 m", "2500 m"), units=("yd", "m"), when={"need_by": (LENGTH_GIVEN,)}),
         Input("stitches", PER_LENGTH, "The pattern’s stitches", default="21 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), optional=True, units=GAUGE_UNITS),
         Input("rows", PER_LENGTH, "The pattern’s rows", default="28 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), optional=True, units=GAUGE_UNITS),
-        Input("mine_mass", MASS, "My yarn: a skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass"),
-        Input("mine_length", LENGTH, "and holds", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length"),
+        Input("mine_mass", MASS, "My yarn: a skein weighs", record="base.mass", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass"),
+        Input("mine_length", LENGTH, "A skein of mine holds", record="base.length", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length"),
         Input("sure", CHOICE, "How sure of that length", default="95", options=tuple(Option(each, f"{each} in 100") for each in ("80", "90", "95"))),
     ),
     results=(

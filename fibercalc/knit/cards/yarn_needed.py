@@ -173,8 +173,8 @@ def notes(r):
                      "unknown": "Nobody knows whether this figure holds a buffer, so it may hold none or a tenth.", "none": "The figure is taken as bare; the odds add what is needed."}
                     [r.given["pattern_buffer"]])
     if r.has("by_area_rule"):
-        rule = f"length × width × stitches per inch ÷ 6 gives {r.amount(r.value('by_area_rule'), LENGTH, r.units('need')[0].sign)}"
-        needle = f"; π × needle × stitches × 1.5 gives {r.amount(r.value('by_needle_rule'), LENGTH, r.units('need')[0].sign)}" if r.has("by_needle_rule") else ""
+        rule = f"length × width × stitches per inch ÷ 6 gives {r.text('by_area_rule')}"
+        needle = f"; π × needle × stitches × 1.5 gives {r.text('by_needle_rule')}" if r.has("by_needle_rule") else ""
         said.append(f"Two rules of the trade, which know nothing of this model: {rule}{needle}." if needle else f"A rule of the trade, which knows nothing of this model: {rule}.")
     if r.given["many"] == "yes":
         said.append("Each color is bought by itself, so that each alone holds the wished chance; that all of them do is a little less likely.")
@@ -220,11 +220,11 @@ CARD = Card(
         Input("make", CHOICE, "What it will be", default="sweater", options=MAKES, when=MADE),
         SIZE_BY, *sweater.INPUTS, *hat.INPUTS, *mittens.INPUTS, *socks.INPUTS, *flat.INPUTS, *shawl.INPUTS,
         Input("structure", CHOICE, "Stitch", default="plain", when=MADE, options=tuple(Option(key, row["label"]) for key, row in STRUCTURES.items())),
-        Input("stitches", PER_LENGTH, "Stitches", default="20 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",
+        Input("stitches", PER_LENGTH, "Stitches", record="measurement.stitches", default="20 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",
               units=("per 10 cm", "per 4 in", "per in", "per cm"), when=COUNTED, measure="In stocking stitch, washed and dry, counted over as much as you have."),
-        Input("rows", PER_LENGTH, "Rows", default="27 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), rough="0.5 per 10 cm",
+        Input("rows", PER_LENGTH, "Rows", record="measurement.rows", default="27 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), rough="0.5 per 10 cm",
               units=("per 10 cm", "per 4 in", "per in", "per cm"), when=COUNTED),
-        Input("state", CHOICE, "The gauge was counted", default="wet", options=STATES, when=COUNTED),
+        Input("state", CHOICE, "The gauge was counted", record="measurement.state", default="wet", options=STATES, when=COUNTED),
         Input("swatch_width", LENGTH, "Swatch, width", default="15 cm", allowed=("4 cm", "200 cm"), usual=("10 cm", "30 cm"), rough="0.2 cm", units=("cm", "in"), unit="cm", when=WEIGHED,
               instrument="swatch tape", measure="The whole piece that you weigh, edge to edge."),
         Input("swatch_length", LENGTH, "Swatch, length", default="15 cm", allowed=("4 cm", "200 cm"), usual=("10 cm", "30 cm"), rough="0.2 cm", units=("cm", "in"), unit="cm", when=WEIGHED,
@@ -235,12 +235,12 @@ CARD = Card(
               measure="For your size, as length; a weight says nothing without its yarn."),
         Input("pattern_buffer", CHOICE, "Does that figure hold a buffer already?", default="unknown", when=PRINTED,
               options=(Option("unknown", "It does not say"), Option("held", "Yes, some is added"), Option("none", "No, it is what was used"))),
-        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass"),
-        Input("skein_length", LENGTH, "A skein holds", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length",
+        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), rough="1.5 %", units=("g", "oz"), bench="bases.mass", record="base.mass"),
+        Input("skein_length", LENGTH, "A skein holds", default="230 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length", record="base.length",
               measure="As on its band, in meters or yards; grams are not asked here."),
         Input("ends", LENGTH, "Ends, seams, fringe", default="0 m", allowed=("0 m", "2000 m"), usual=("0 m", "40 m"), units=("m", "yd"),
               measure="Casting on and weaving in are in the swatch or the spread already; give pompons, seams and fringe."),
-        Input("needle", LENGTH, "Needle", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",), optional=True, when=COUNTED, measure="Only for a rule of the trade that goes by it."),
+        Input("needle", LENGTH, "Needle", record="measurement.needle", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",), optional=True, when=COUNTED, measure="Only for a rule of the trade that goes by it."),
         Input("many", CHOICE, "Colors", default="no", options=(Option("no", "One"), Option("yes", "Several"))),
         Rows("colors", "Colors", "color", least=2, most=12, when={"many": ("yes",)}, measure="By share of the yarn: what they add up to is taken as the whole.",
              fields=(Input("name", TEXT, "Name", default="Another color", longest=30),
@@ -266,5 +266,6 @@ CARD = Card(
                        "a garment strays 9 % from its swatch, hand gauges 10 % from the model (common practice, 95 %)."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Buy all of it from one lot.", "A second dye lot seldom matches. Wash the swatch before it is weighed: superwash yarn changes most."),),
-    carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {}),),
+    carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {"theirs_mass": "skein_mass", "theirs_length": "skein_length", "need_by": lambda r: "length", "need_length": "need",
+                                                                     "stitches": "stitches", "rows": "rows"}),),
 )

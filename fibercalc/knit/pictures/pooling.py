@@ -3,12 +3,9 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.color import lab_from_hex
-from ...core.picture import INK, SOFT, Drawing
+from ...core.picture import INK, SOFT, Drawing, against, dash_of
 
 LEFT, RIGHT, MOST_HIGH = 8, 352, 420
-# Each color has its own line along its stitches, so that it is told apart without color; the first has none.
-DASHES = (None, "", "2 3", "7 4", "1 6", "9 3 2 3", "4 8", "2 2 7 2")
 
 
 def fabric_picture(rows: Sequence[Sequence[int]], names: Sequence[str], colors: Sequence[str], stitches_per_cm: float, rows_per_cm: float,
@@ -42,7 +39,7 @@ def fabric_picture(rows: Sequence[Sequence[int]], names: Sequence[str], colors: 
     for color, dash in _dashes(colors):
         drawing.boxes(boxes[color], colors[color])
         if dash is not None:
-            drawing.strokes(threads[color], stroke=_against(colors[color]), width=thread_width, dash=dash)
+            drawing.strokes(threads[color], stroke=against(colors[color]), width=thread_width, dash=dash)
     drawing.rect(LEFT, 8, wide * len(rows[0]), high * len(rows), stroke=INK)
     drawn = len(rows[0])
     drawing.text(LEFT, bottom + 17, f"{drawn} stitches" + (f" of {stitches}" if drawn < stitches else "") + f", {len(rows)} rows, from the bottom up", size=13, fill=SOFT)
@@ -65,7 +62,7 @@ def skein_bar(lengths: Sequence[float], names: Sequence[str], colors: Sequence[s
         run = (RIGHT - LEFT) * lengths[color] / whole
         drawing.rect(at, 8, run, 30, fill=colors[color])
         if dash is not None:
-            drawing.strokes([[(at, 23), (at + run, 23)]], stroke=_against(colors[color]), width=2, dash=dash)
+            drawing.strokes([[(at, 23), (at + run, 23)]], stroke=against(colors[color]), width=2, dash=dash)
         at += run
     drawing.text(LEFT, 55, f"One turn: {turn_text}", size=13, fill=SOFT)
     _key(drawing, 62, names, colors)
@@ -77,18 +74,13 @@ def _key(drawing: Drawing, top: float, names: Sequence[str], colors: Sequence[st
         x, y = LEFT + color % 2 * 174, top + color // 2 * 24
         drawing.rect(x, y, 34, 16, fill=colors[color])
         if dash is not None:
-            drawing.strokes([[(x, y + 8), (x + 34, y + 8)]], stroke=_against(colors[color]), width=2, dash=dash)
+            drawing.strokes([[(x, y + 8), (x + 34, y + 8)]], stroke=against(colors[color]), width=2, dash=dash)
         name = names[color]
         drawing.text(x + 42, y + 13, name if len(name) <= 15 else name[:14] + "…", size=13)
 
 
 def _dashes(colors: Sequence[str]):
-    return [(color, DASHES[color % len(DASHES)]) for color in range(len(colors))]
-
-
-def _against(color: str) -> str:
-    """Black on a light color, white on a dark one: a color of the yarn is the same in every scheme."""
-    return "#000000" if lab_from_hex(color.lstrip("#"))[0] > 50 else "#ffffff"
+    return [(color, dash_of(color)) for color in range(len(colors))]
 
 
 def _runs(row: Sequence[int]):

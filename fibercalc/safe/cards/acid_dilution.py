@@ -111,6 +111,6 @@ CARD = Card(
         Caution("Acid into water, slowly, stirring; never water into acid.", "Goggles and gloves on first, window open, cool water, away from children and food. Strong acid in the eye or on skin: rinse at once, go on rinsing, get help."),
         Caution("Nothing else into it.", "No bleach, no hydrosulfite, no peroxide. Label the bottle; never a drinks bottle. The data sheet decides."),
     ),
-    carry=(Carry("hazard-label", "What goes on the bottle?", {}),),
+    carry=(Carry("hazard-label", "What goes on the bottle?", {"contents": lambda r: [{"what": r.given["acid"], "strength": f"{r.given['wanted']:.4g}%"}]}),),
     handles=("acid",),
 )

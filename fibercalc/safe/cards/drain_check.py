@@ -12,6 +12,7 @@ from ..limits import published
 from ..pictures.range import ph_on_scale
 
 AIM_LOW, AIM_HIGH, AIM = 6.0, 9.0, 7.0  # aimed at: common practice
+STRONGEST = 50.0  # g in a liter: twice what any recipe for acid or soda brings to a bath (our own edge); beyond it no dose is told
 FEDERAL = read_table("safe", "drain-limits").row("key", "federal")
 NO_METAL, UNKNOWN = "none", "unknown"
 SODA, OTHER = "soda-ash", "unknown-acid"
@@ -34,7 +35,7 @@ def answer(w, drain, volume, ph, temperature, holds, alkalinity, metal, metal_am
         elif need == "citric":
             found |= _neutralize(w, need, SODA, held_soda(ph, liters, alkalinity), target, liters, alkalinity, ph)
     except OutOfRange as error:
-        raise Refused(f"pH: {ph:g} is beyond what {_words(acid)} in water can give; measure again, and do not pour it out.", "ph") from error
+        raise Refused(f"pH: {ph:g} is beyond what {_words(acid if need == 'soda-ash' else SODA).lower()} in water can give; measure again, and do not pour it out.", "ph") from error
     if metal not in (NO_METAL, UNKNOWN):
         found["metal_mass"] = w.step("metal_mass", "metal_amount * volume / 1000", metal_amount * liters / 1000, MASS, label="Metal in the bath")
     own = f"; your own: {own_source}" if own_source else ""
@@ -53,6 +54,8 @@ def _neutralize(w, chemical, held, grams, target, liters, alkalinity, ph):
     def ph_of_full_bath_with(dose):
         return bath_ph(liters, {held: grams, chemical: dose}, alkalinity)
 
+    if w.decide("strength", grams / liters) > STRONGEST:  # of the reading itself: what a strip leaves open belongs in the range
+        raise Refused(f"pH: {ph:g} would mean more than {STRONGEST:g} g of {_words(held).partition(',')[0].lower()} in a liter, so something stronger is in it; keep it, and ask the sewer authority.", "ph")
     content = w.solved("held", "ph_of_bath_with(held) - ph", grams, MASS, label=f"{_words(held)} that this pH means", using=(ph_of_bath_with,))
     off, closed = doses(chemical, target, liters, held, grams, alkalinity)
     w.solved("dose_held", f"ph_of_full_bath_with(dose_held) - {target:g}", closed, MASS, label=f"{_words(chemical)} to pH {target:g}, carbon dioxide held", using=(ph_of_full_bath_with,))
@@ -164,7 +167,7 @@ CARD = Card(
         Input("own_source", TEXT, "Where the local limits stand", optional=True, longest=60, measure="Name of the rule and the day you read it."),
     ),
     results=(
-        Result("first", MASS, "Stir in first", units=("g", "oz"), finest=(0.1, 0.01), rounding="down", floor=0.0),
+        Result("first", MASS, "Stir in first", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
         Result("dose", MASS, "In all about", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
         Result("held", MASS, "Acid or soda that this pH means", units=("g",), finest=(0.1,), floor=0.0),
         Result("metal_mass", MASS, "Metal in the bath", units=("g",), finest=(0.01,), rounding="up", floor=0.0),

@@ -13,20 +13,22 @@ ADULT, YOUNG = "adult", "child"
 
 def answer(w, temperature, who, contact):
     limit = published("Deep burn of adult skin: 5 min at 49 °C, 30 s at 54 °C, 2 s at 66 °C", "cpsc-tap-water")
-    share = w.step("share_of_adult", f"{CHILD:g}" if who == YOUNG else "1", CHILD if who == YOUNG else 1.0, NUMBER, label="Of an adult’s time")
+    name, label = ("adult", "Deep burn, adult") if who == YOUNG else ("time", "Deep burn")
     if temperature < coolest():
         return {"time": None, "times_over": None, "limit": limit}
     rows = read_table("safe", "burn-times").rows
     if temperature >= hottest():
-        w.looked_up("adult", "safe", "burn-times", "key", rows[-1]["key"], "seconds", TIME, "s", label="Deep burn, adult, or less")
+        w.looked_up(name, "safe", "burn-times", "key", rows[-1]["key"], "seconds", TIME, "s", label=f"{label}, or less")
     else:
         below, above = neighbors(temperature)
-        for name, place in (("cooler", below), ("hotter", above)):
-            w.looked_up(f"{name}_at", "safe", "burn-times", "key", rows[place]["key"], "celsius", TEMPERATURE, label=f"Published threshold, {name}")
-            w.looked_up(name, "safe", "burn-times", "key", rows[place]["key"], "seconds", TIME, "s", label="its time")
-        w.step("adult", "exp(ln(cooler) + (temperature - cooler_at) / (hotter_at - cooler_at) * (ln(hotter) - ln(cooler)))", burn_time(temperature), TIME, "s", label="Deep burn, adult")
+        for end, place in (("cooler", below), ("hotter", above)):
+            w.looked_up(f"{end}_at", "safe", "burn-times", "key", rows[place]["key"], "celsius", TEMPERATURE, label=f"Published threshold, {end}")
+            w.looked_up(end, "safe", "burn-times", "key", rows[place]["key"], "seconds", TIME, "s", label="its time")
+        w.step(name, "exp(ln(cooler) + (temperature - cooler_at) / (hotter_at - cooler_at) * (ln(hotter) - ln(cooler)))", burn_time(temperature), TIME, "s", label=label)
     seconds = burn_time(temperature)
-    time = w.step("time", "share_of_adult * adult", share * seconds, TIME, "s", label="Deep burn") / 60
+    if who == YOUNG:
+        seconds = w.step("time", f"{CHILD:g} * adult", CHILD * seconds, TIME, "s", label="Deep burn of a child’s skin, from an adult’s time")
+    time = seconds / 60
     return {"time": time, "times_over": w.step("times_over", "contact / time", contact / (60 * time), NUMBER, label="Contact over that time"), "limit": limit}
 
 

@@ -10,6 +10,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..back_plan import Pace, Times, back_plan, late_steps
 from ..calendar import Calendar, calendar_of
 from ..pictures.dates import dates_picture
+from ..plans import ways
 
 DAY = 1440
 FAR = 550  # days: a start farther off is in the wrong year more often than not (our own edge)
@@ -136,7 +137,7 @@ CARD = Card(
     id="back-plan", chapter="sell", place=30, tall_sheet=True,
     question="By when must I do what?",
     inputs=(
-        Input("start", DATE, "It starts on", default="2027-03-05", measure="Part one, the first club parcel, the fair."),
+        Input("start", DATE, "It starts on", record="plan.starts", default="2027-03-05", measure="Part one, the first club parcel, the fair."),
         Input("ahead", COUNT, "In hand so many days before", default="7", allowed=("0", "120"), usual=("0", "21")),
         *_range("home", "Post at home", "2", "4", "7", "60", "days"), *_range("abroad", "Post abroad", "6", "9", "14", "120", "days"),
         Input("window", COUNT, "From the release to the first parcel, days", default="14", allowed=("0", "365"), usual=("0", "60"), measure="To sell, to count, to pack."),
@@ -147,7 +148,7 @@ CARD = Card(
         Input("spare", COUNT, "Kept free for what goes wrong: working days", default="0", allowed=("0", "60"), usual=("0", "5")),
         *_range("supplier", "The supplier takes", "3", "4", "5", "60", "weeks"),
         Input("week", CHOICE, "You work", default="mon-fri", options=WEEKS),
-        Rows("closed", "Closed days", "stretch", least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
+        Rows("closed", "Closed days", "stretch", record="plan.closed", least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
         Input("supplier_closed", CHOICE, "The supplier is closed then too", default="no", options=(Option("no", "no"), Option("yes", "yes, the same days"))),
         Input("today", DATE, "Today", default="2026-11-26", measure="Or the day on which you look."),
     ),
@@ -161,5 +162,5 @@ CARD = Card(
     basis=Basis(MODEL, "Each step begins as late as the next one allows, on a day on which you work. Post and supplier at their slowest, their usual and their quickest."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("See that the weekday is the one you mean.", "A date in the wrong month looks like any other. Post slows before holidays, and a border adds days that no table knows."),),
-    carry=(Carry("base-order", "What to order", {"needed_by": "dye_from"}), Carry("keep-pace", "Can knitters keep pace with the parts?", {"start": "start"}), Carry("release-plan", "What does the release take?", {})),
+    carry=(Carry("base-order", "What to order", {"needed_by": ways.first_dye_day, "check": "check", "lead_low": "supplier_quick", "lead": "supplier", "lead_high": "supplier_slow", "closed": ways.closed_days, "today": "today"}), Carry("keep-pace", "Can knitters keep pace with the parts?", {"start": "start"}), Carry("release-plan", "What does the release take?", {})),
 )

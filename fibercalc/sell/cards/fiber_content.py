@@ -159,7 +159,7 @@ CARD = Card(
     inputs=(
         Input("sold", CHOICE, "It is sold in", default=US, options=(Option(US, "The US"), Option(EU, "The EU or the UK"))),
         Input("by", CHOICE, "You know", default=PERCENTS, options=(Option(PERCENTS, "Percent, from the mill"), Option(GRAMS, "Grams of each, blended by you"))),
-        Rows("fibers", "Fibers", "fiber", least=1, most=8, when={"by": (PERCENTS,)}, measure="Together 100 %; one left blank is the rest. The same fiber may stand twice: it is added up.",
+        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=8, when={"by": (PERCENTS,)}, measure="Together 100 %; one left blank is the rest. The same fiber may stand twice: it is added up.",
              fields=(FIBER, Input("share", PERCENT, "Share", default="", allowed=("0.1 %", "100 %"), optional=True), FUNCTION), default=({"fiber": "wool", "share": "75 %"}, {"fiber": "nylon", "share": ""})),
         Rows("blend", "Fibers, weighed", "fiber", least=1, most=8, when={"by": (GRAMS,)}, measure="Of a yarn that is a blend itself, give each of its fibers: 50 g of 75/25 are 37.5 and 12.5 g.",
              fields=(FIBER, Input("mass", MASS, "Weight", default="20 g", allowed=("0.01 g", "100 kg"), units=("g", "oz", "kg")), FUNCTION),

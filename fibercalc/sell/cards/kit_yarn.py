@@ -1,7 +1,7 @@
 """A kit sized to a pattern: skeins of each color, what is spare, who runs short and in which color, and whether cut skeins would do."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
 from ...dye.pots import MOST_SKEINS, days_at_rounds, loads_needed
 from ...knit.needs import BUFFERS, KNITTER_ERROR
@@ -10,6 +10,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ...yarn.reel import whole_turns_for_length
 from ...yarn.split import full_skeins_for, small_skeins, usable_amount
 from ..kits import chance_short, color_in_skeins, skeins_for_chance, spare_share
+from ..plans import ways
 from ..pictures.kits import kit_picture
 
 
@@ -124,16 +125,16 @@ def picture(r):
 
 
 CARD = Card(
-    id="kit-yarn", chapter="sell", place=40,
+    id="kit-yarn", chapter="sell", place=40, tall_sheet=True,
     question="How many skeins of each color go in a kit?",
     inputs=(
         Input("kits", COUNT, "Kits to sell", default="16", allowed=("1", "1000"), usual=("4", "100")),
         Input("spare", COUNT, "Spare kits", default="2", allowed=("0", "200"), usual=("0", "10"), measure="For lost parcels; see “How many should I dye?”."),
-        Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), units=("g", "oz"), bench="bases.mass"),
-        Input("skein_length", LENGTH, "A skein holds", default="420 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length", measure="In meters or yards; grams are not asked here."),
-        Rows("colors", "Colors", "color", least=1, most=12, measure="Each color’s length as the pattern gives it, for the size you pack.",
+        Input("skein_mass", MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), units=("g", "oz"), bench="bases.mass"),
+        Input("skein_length", LENGTH, "A skein holds", record="base.length", default="420 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length", measure="In meters or yards; grams are not asked here."),
+        Rows("colors", "Colors", "color", record="product.parts", least=1, most=12, measure="Each color’s length as the pattern gives it, for the size you pack.",
              fields=(Input("name", TEXT, "Name", default="D", longest=20), Input("needed", LENGTH, "Yarn, by the pattern", default="100 m", allowed=("0.5 m", "20000 m"), usual=("10 m", "2000 m"), rough="5 m", units=("m", "yd")),
-                     Input("give", COUNT, "Skeins, if you have settled it", allowed=("1", "60"), optional=True)),
+                     Input("give", COUNT, "Skeins, if you have settled it", record="skeins", allowed=("1", "60"), optional=True)),
              default=({"name": "A", "needed": "640 m"}, {"name": "B", "needed": "350 m"}, {"name": "C", "needed": "300 m"})),
         Input("buffer", CHOICE, "Do these figures hold a buffer already?", default="unknown", options=(Option("unknown", "It does not say"), Option("held", "Yes, some is added"), Option("none", "No, it is what was used"))),
         Input("sure", CHOICE, "Enough in each color for", default="95", options=tuple(Option(each, f"{each} in 100 knitters") for each in ("80", "90", "95", "99"))),
@@ -156,6 +157,8 @@ CARD = Card(
     basis=Basis(MODEL, "Each color’s need has a range: the pattern’s rounding and its buffer, the skein’s length, the knitter’s tension (9 %, common practice, 95 %). No flat padding: odds."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Ask what the pattern’s figure is.", "A buffer added twice prices the kit out; one that is not there leaves a knitter short in the last part, when the lot is gone."),),
-    carry=(Carry("yarn-needed", "From a swatch instead", {"skein_mass": "skein_mass", "skein_length": "skein_length"}), Carry("pots", "How long does the whole run take?", {"skein_mass": "skein_mass"}),
+    carry=(Carry("yarn-needed", "From a swatch instead", {"skein_mass": "skein_mass", "skein_length": "skein_length"}), Carry("pots", "How long does the whole run take?", {"recipes": ways.kit_recipes, "skein_mass": "skein_mass"}),
+           Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days"}), Carry("parcels", "Share them out by lot", {"kits": "kits", "spare": "spare", "kit": ways.kit_colors, "lots": ways.kit_color_lots, "club": ways.nobody, "skein_mass": "skein_mass"}),
            Carry("keep-pace", "Can knitters keep pace with the parts?", {})),
+    saves=(Save("product", "A product: this kit’s yarn by color", {"sort": "'kit'", "parts": "colors"}),),
 )

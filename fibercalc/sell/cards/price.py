@@ -1,7 +1,7 @@
 """What one skein must be sold at: cost with own labor, losses and fees; margin and markup; what moves it most."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.outcome import with_money
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MONEY, NUMBER, PERCENT, TIME
@@ -148,8 +148,8 @@ def discounts(r):
 PRICED, NEEDED, TAXED = {"go_by": (ASKED,)}, {"go_by": (MARGIN,)}, {"tax_place": (INSIDE, OUTSIDE)}
 
 
-def _cost(name, label, default, usual, said=""):
-    return Input(name, MONEY, label, default=default, allowed=("0", "100000"), usual=usual, measure=said)
+def _cost(name, label, default, usual, said="", record=""):
+    return Input(name, MONEY, label, record=record, default=default, allowed=("0", "100000"), usual=usual, measure=said)
 
 
 CARD = Card(
@@ -157,14 +157,14 @@ CARD = Card(
     question="What must this skein sell at so that I am paid?",
     inputs=(
         Input("go_by", CHOICE, "You start from", default=ASKED, options=(Option(ASKED, "A price you have in mind"), Option(MARGIN, "A margin you need"))),
-        Input("asked", MONEY, "Price on the ticket", default="27", allowed=("0.01", "100000"), usual=("5", "80"), when=PRICED),
+        Input("asked", MONEY, "Price on the ticket", record="product.price", default="27", allowed=("0.01", "100000"), usual=("5", "80"), when=PRICED),
         Input("wanted_margin", PERCENT, "Margin you need", default="30 %", allowed=("0 %", "90 %"), usual=("5 %", "60 %"), when=NEEDED, measure="Of the price before tax, after your own wage."),
         Input("tax_place", CHOICE, "Sales tax", default=INSIDE, options=(Option(INSIDE, "Is in the ticket price"), Option(OUTSIDE, "Is added at the till"), Option(NO_TAX, "None is due"))),
         Input("tax", PERCENT, "Tax rate", default="20 %", allowed=("0 %", "100 %"), usual=("0 %", "30 %"), when=TAXED, measure="Yours, for this kind of goods and place: 20 is an example, no country’s."),
-        _cost("base", "Base yarn, a skein", "9.20", ("2", "40"), "Landed: with its share of carriage and duty."),
+        _cost("base", "Base yarn, a skein", "9.20", ("2", "40"), "Landed: with its share of carriage and duty.", "base.cost"),
         _cost("dye", "Dye, a skein", "0.45", ("0.05", "3")),
         _cost("energy", "Acid and energy, a skein", "0.60", ("0.05", "3")),
-        Input("minutes", TIME, "Your time, a skein", default="9 min", allowed=("0 min", "40 h"), usual=("2 min", "90 min"), rough="1 min", units=("min", "h"),
+        Input("minutes", TIME, "Your time, a skein", record="product.work", default="9 min", allowed=("0 min", "40 h"), usual=("2 min", "90 min"), rough="1 min", units=("min", "h"),
               measure="Dyeing, rinsing, winding, labeling, listing, packing: time a whole batch once and divide."),
         _cost("wage", "Your wage, an hour", "18", ("5", "80"), "What you would pay someone who does it as well."),
         Input("loss", PERCENT, "Spoilt", default="3 %", allowed=("0 %", "60 %"), usual=("0 %", "20 %"), measure="Of all that goes into pots; seconds sold cheap count in part."),
@@ -201,4 +201,5 @@ CARD = Card(
     sources=(ARITHMETIC, COMMON_PRACTICE),
     cautions=(Caution("No accountant.", "Whether a tax is due, on what and how it is rounded is for your tax office. A margin is not a wage: yours is in the cost only if you put it there."),),
     carry=(Carry("fair-stock", "What must sell to pay for a fair?", {"contribution": "contribution", "price": "paid"}), Carry("count-to-dye", "How many should I dye?", {"price": "brings", "cost": "one_more"}), Carry("label", "A price card", {"price": "paid"})),
+    saves=(Save("product", "A product: its price, cost and your time", {"sort": "'skein'", "price": "price", "net": "net", "cost": "cost", "work": "minutes"}),),
 )

@@ -7,9 +7,11 @@ from ...core.units import COUNT, MASS, MONEY, PERCENT, TIME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TEXTILE_PAGES_RECIPE
 from ..pictures.flow import flow_picture
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
+from ..notation import read_held, read_recipe
+from ..plans import ways
 from ..plans.release import colors_table, loads_table, money_table, order_table, packing_table, plan_sheet, what_if_table
 
-COLORS_IN_KIT, DYES, MOST_SAID = 4, 4, 4
+MOST_SAID = 4  # shortages in the answer's sentence
 
 
 def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_share, acid_on_hand, energy, minutes, wage, scale, days_free):
@@ -37,9 +39,10 @@ def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_
         short_base += max(bill.bases[base.name] - base.on_hand, 0)
     loads = w.searched("loads", bill.loads, ("loads * load >= skeins",), "skeins / load", label="Loads: no two colors in a pot, no kit parted")
     days = w.step("dye_days", "max(ceil(loads / a_day), ceil(skeins * drying / 1440 / rail))", bill.dye_days, COUNT, label="Dye days, by pots or by the rail")
-    mass = w.step("yarn", " + ".join(f"{need.mass / _mass(need, made_bases)!r} * bases[{_place(need, made_bases)}].mass" for need in bill.colors), bill.mass, MASS, label="Yarn dyed")
+    dyed = {at: _dyed_formula(at, need, made_bases) for at, need in _numbered(bill, made_colors)}
+    mass = w.step("yarn", " + ".join(dyed.values()), bill.mass, MASS, label="Yarn dyed")
     dye = sum(bill.dyes.values())
-    w.step("dye", " + ".join(f"{need.mass / _mass(need, made_bases)!r} * bases[{_place(need, made_bases)}].mass * {sum(depth for _, depth in need.colorway.recipe)!r} / 100" for need in bill.colors), dye, MASS, label="Dye in all")
+    w.step("dye", " + ".join(f"{dyed[at]} * {round(sum(depth for _, depth in need.colorway.recipe), 9)!r} / 100" for at, need in _numbered(bill, made_colors)), dye, MASS, label="Dye in all")
     acid = w.step("acid", "yarn * acid_share / 100", mass * acid_share / 100, MASS, label="Acid, pure")
     price_of = {row.dye.lower(): row.price / 100 for row in jars}
     costs = {"base": sum(need.skeins * _base(need, made_bases).pack_price / _base(need, made_bases).pack for need in bill.colors), "dye": sum(grams * price_of.get(name.lower(), 0.0) for name, grams in bill.dyes.items()),
@@ -68,12 +71,11 @@ def _base(need, bases):
     return next(base for base in bases if base.name == need.colorway.base)
 
 
-def _mass(need, bases):
-    return _base(need, bases).mass
-
-
-def _place(need, bases):
-    return bases.index(_base(need, bases)) + 1
+def _dyed_formula(number, need, bases):
+    """The yarn of one colorway as arithmetic: its skeins, or where small ones are dyed, as many as they come to."""
+    base = _base(need, bases)
+    skeins = f"skeins_{number}" if abs(need.mass - need.skeins * base.mass) < 1e-9 * need.mass else repr(need.mass / base.mass)
+    return f"{skeins} * bases[{bases.index(base) + 1}].mass"
 
 
 def _skeins_formula(need, products, rows):
@@ -121,12 +123,11 @@ def _colorways(rows, bases):
             base = _found(row.base, [base.name for base in bases], f"Colorway {number}, base", "base") if row.base else bases[0].name
         except Refused as error:
             raise Refused(error.text, f"colorways.{number}.base") from None
-        recipe: dict[str, float] = {}
-        for at in range(1, DYES + 1):
-            dye, depth = getattr(row, f"dye_{at}"), getattr(row, f"depth_{at}")
-            if dye and depth:
-                recipe[dye] = recipe.get(dye, 0.0) + depth
-        made.append(Colorway(row.name, base, tuple(recipe.items()), row.shades))
+        try:
+            recipe = read_recipe(row.recipe or "")
+        except OutOfRange as error:
+            raise Refused(f"Colorway {number}, recipe: {error.reason}.", f"colorways.{number}.recipe") from None
+        made.append(Colorway(row.name, base, recipe, row.shades))
     return made
 
 
@@ -134,16 +135,14 @@ def _products(rows, colors, scale):
     made, names = [], [color.name for color in colors]
     _unique(rows, "Product", "products")
     for number, row in enumerate(rows, 1):
-        parts = []
-        for at in range(1, COLORS_IN_KIT + 1):
-            color = getattr(row, f"color_{at}")
-            if color:
-                try:
-                    parts.append((_found(color, names, f"Product {number}, colorway {at}", "colorway"), getattr(row, f"each_{at}") or 1))
-                except Refused as error:
-                    raise Refused(error.text, f"products.{number}.color_{at}") from None
+        try:
+            parts = tuple((_found(color, names, f"Product {number}, what one holds", "colorway"), each) for color, each in read_held(row.holds))
+        except OutOfRange as error:
+            raise Refused(f"Product {number}, what one holds: {error.reason}.", f"products.{number}.holds") from None
+        except Refused as error:
+            raise Refused(error.text, f"products.{number}.holds") from None
         wanted = -int(-(row.wanted * scale / 100 - 1e-9) // 1)
-        made.append(Product(row.name, row.kind, wanted, row.spare, tuple(parts), row.small or 1, row.price, row.other))
+        made.append(Product(row.name, row.kind, wanted, row.spare, parts, row.small or 1, row.price, row.other))
     return made
 
 
@@ -194,44 +193,36 @@ def picture(r):
     return flow_picture([base.name for base in r.kept["bases"] if bill.bases[base.name]], [need.colorway.name for need in bill.colors], [product.name for product in bill.products if any(product.name == flow[2] for flow in flows)], flows)
 
 
-SETS, OF_KIT = {"kind": (SET_WHOLE, SET_CUT)}, {"kind": (KIT,)}
-
-
-def _part(number):
-    return (Input(f"color_{number}", TEXT, "Colorway" if number == 1 else f"Colorway {number}", default="Wet Slate" if number == 1 else "", longest=16, optional=number > 1, when={} if number == 1 else OF_KIT),
-            Input(f"each_{number}", COUNT, "skeins of it in one", default="1", allowed=("1", "60"), when=OF_KIT))
+SETS = {"kind": (SET_WHOLE, SET_CUT)}
 
 
 CARD = Card(
     id="release-plan", chapter="sell", place=10, tall_sheet=True, handles=("powder",),
     question="What does this release take?",
     inputs=(
-        Rows("products", "Products", "product", least=1, most=8, measure="Prices without tax. What else one costs: labels, box, pattern, fee.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=16),
-                     Input("kind", CHOICE, "It is", default=SKEIN, options=(Option(SKEIN, "a skein"), Option(KIT, "a kit"), Option(SET_WHOLE, "a set, dyed whole and cut"), Option(SET_CUT, "a set, cut first"))),
-                     Input("wanted", COUNT, "To sell", default="12", allowed=("0", "1000")), Input("spare", COUNT, "and spare", default="0", allowed=("0", "200")),
-                     Input("price", MONEY, "Price", default="22.50", allowed=("0", "10000")), Input("other", MONEY, "Other cost of one", default="0.28", allowed=("0", "5000")),
-                     Input("small", COUNT, "Small skeins from a full one", default="5", allowed=("1", "200"), when=SETS), *_part(1), *_part(2), *_part(3), *_part(4)),
-             default=({"name": "Culvert Stole", "kind": KIT, "wanted": "16", "spare": "2", "price": "96", "other": "3.10", "color_1": "Wet Slate", "each_1": "2", "color_2": "Peat Gold", "color_3": "Sheepfold"},
-                      {"name": "Twelve Lamps", "kind": SET_WHOLE, "wanted": "24", "spare": "2", "price": "64", "other": "4.40", "color_1": "Lamps"},
-                      {"name": "Rusted Gate", "kind": SKEIN, "wanted": "24", "color_1": "Rusted Gate"})),
-        Rows("colorways", "Colorways", "colorway", least=1, most=12, measure="Depths in percent of the dry yarn. A numbered set is one colorway with its number of shades and their mean depth.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("base", TEXT, "Base (blank: the first)", longest=16, optional=True), Input("shades", COUNT, "Shades", default="1", allowed=("1", "60")),
-                     *(each for number in range(1, DYES + 1) for each in (Input(f"dye_{number}", TEXT, f"Dye {number}", default="navy" if number == 1 else "", longest=14, optional=True),
-                                                                         Input(f"depth_{number}", PERCENT, "Depth", default="0.5 %" if number == 1 else "", allowed=("0 %", "12 %"), optional=True, strict=True)))),
-             default=({"name": "Wet Slate", "dye_1": "navy", "depth_1": "0.62 %", "dye_2": "black", "depth_2": "0.24 %", "dye_3": "brown", "depth_3": "0.04 %"},
-                      {"name": "Peat Gold", "dye_1": "yellow", "depth_1": "0.55 %", "dye_2": "brown", "depth_2": "0.15 %"},
-                      {"name": "Sheepfold", "dye_1": "brown", "depth_1": "0.10 %", "dye_2": "black", "depth_2": "0.02 %"},
-                      {"name": "Lamps", "shades": "12", "dye_1": "navy", "depth_1": "0.618 %"},
-                      {"name": "Rusted Gate", "dye_1": "navy", "depth_1": "0.62 %", "dye_2": "black", "depth_2": "0.24 %", "dye_3": "brown", "depth_3": "0.04 %", "dye_4": "speckle", "depth_4": "0.18 %"})),
-        Rows("bases", "Bases", "base", least=1, most=4,
+        Rows("products", "Products", "product", record="plan.items", least=1, most=10, measure="What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway. Prices without tax; other cost is labels, box, pattern.",
+             fields=(Input("name", TEXT, "Name", record="product>name", default="another", longest=16),
+                     Input("kind", CHOICE, "It is", record="product>sort", default=SKEIN, options=(Option(SKEIN, "a skein"), Option(KIT, "a kit"), Option(SET_WHOLE, "a set, dyed whole and cut"), Option(SET_CUT, "a set, cut first"))),
+                     Input("holds", TEXT, "What one holds", record="product>holds", default="Wet Slate", longest=110),
+                     Input("wanted", COUNT, "To sell", record="count", default="12", allowed=("0", "1000")), Input("spare", COUNT, "and spare", default="0", allowed=("0", "200")),
+                     Input("price", MONEY, "Price", record="product>net", default="22.50", allowed=("0", "10000")), Input("other", MONEY, "Other cost of one", record="product>other", default="0.28", allowed=("0", "5000")),
+                     Input("small", COUNT, "Small skeins from a full one", record="product>small", default="5", allowed=("1", "200"), when=SETS)),
+             default=({"name": "Culvert Stole", "kind": KIT, "holds": "2 Wet Slate, Peat Gold, Sheepfold", "wanted": "16", "spare": "2", "price": "96", "other": "3.10"},
+                      {"name": "Twelve Lamps", "kind": SET_WHOLE, "holds": "Lamps", "wanted": "24", "spare": "2", "price": "64", "other": "4.40"},
+                      {"name": "Rusted Gate", "holds": "Rusted Gate", "wanted": "24"})),
+        Rows("colorways", "Colorways", "colorway", record="colorway", least=1, most=16, measure="Depths in percent of the dry yarn, dye by dye: navy 0.62, black 0.24. A numbered set is one colorway with its number of shades and their mean depth.",
+             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("recipe", TEXT, "Recipe", default="navy 0.5", longest=110, optional=True), Input("shades", COUNT, "Shades", default="1", allowed=("1", "60")),
+                     Input("base", TEXT, "Base, if not the first", record="base>name", longest=16, optional=True)),
+             default=({"name": "Wet Slate", "recipe": "navy 0.62, black 0.24, brown 0.04"}, {"name": "Peat Gold", "recipe": "yellow 0.55, brown 0.15"}, {"name": "Sheepfold", "recipe": "brown 0.10, black 0.02"},
+                      {"name": "Lamps", "recipe": "navy 0.618", "shades": "12"}, {"name": "Rusted Gate", "recipe": "navy 0.62, black 0.24, brown 0.04, speckle 0.18"})),
+        Rows("bases", "Bases", "base", record="base", least=1, most=4,
              fields=(Input("name", TEXT, "Name", default="another base", longest=16), Input("mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), rough="1 g", units=("g", "oz"), strict=True),
                      Input("on_hand", COUNT, "Skeins on hand", default="0", allowed=("0", "5000")), Input("pack", COUNT, "Skeins in a pack", default="10", allowed=("1", "500")),
-                     Input("price", MONEY, "A pack costs", default="92", allowed=("0", "20000"))),
+                     Input("price", MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000"))),
              default=({"name": "Tarrow Sock", "on_hand": "12"},)),
-        Rows("jars", "Dye on hand", "jar", least=0, most=12, measure="Weigh the jar and take off the empty jar.",
-             fields=(Input("dye", TEXT, "Dye", default="red", longest=14), Input("on_hand", MASS, "On hand", default="20 g", allowed=("0 g", "20 kg"), units=("g", "oz"), strict=True),
-                     Input("price", MONEY, "Costs for 100 g", default="48", allowed=("0", "5000"))),
+        Rows("jars", "Dye on hand", "jar", record="jar", least=0, most=12, measure="Weigh the jar and take off the empty jar.",
+             fields=(Input("dye", TEXT, "Dye", record="name", default="red", longest=14), Input("on_hand", MASS, "On hand", record="left", default="20 g", allowed=("0 g", "20 kg"), units=("g", "oz"), strict=True),
+                     Input("price", MONEY, "Costs for 100 g", record="cost", default="48", allowed=("0", "5000"))),
              default=({"dye": "navy", "on_hand": "140 g"}, {"dye": "black", "on_hand": "60 g"}, {"dye": "brown", "on_hand": "35 g"}, {"dye": "yellow", "on_hand": "8 g"}, {"dye": "speckle", "on_hand": "20 g"})),
         Input("load", COUNT, "Skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20")),
         Input("a_day", COUNT, "Loads in a day", default="6", allowed=("1", "100"), usual=("1", "12"), measure="Pots times rounds; see “How long does the whole run take?”."),
@@ -260,15 +251,20 @@ CARD = Card(
         Result("small_labels", COUNT, "Small labels, and day stickers", rounding="up"),
         Result("boxes", COUNT, "Boxes, with a kit card each", rounding="up"),
         Result("takings", MONEY, "If all is sold, without tax", finest=(0.01,)),
-        Result("cost", MONEY, "Yarn, dye, energy and the rest, used", finest=(0.01,), rounding="up"),
-        Result("left", MONEY, "Left for labor, fees and overhead", finest=(0.01,), rounding="down"),
+        Result("cost", MONEY, "Yarn, dye, energy and the rest, used", finest=(1,), rounding="up"),
+        Result("left", MONEY, "Left for labor, fees and overhead", finest=(1,), rounding="down"),
         Result("work", TIME, "Work", units=("h",), finest=(0.1,), rounding="up"),
-        Result("left_after_work", MONEY, "Left after your hours", finest=(0.01,), rounding="down"),
+        Result("left_after_work", MONEY, "Left after your hours", finest=(1,), rounding="down"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(colors_table, order_table, loads_table, packing_table, money_table, what_if_table), papers=(Paper("Release plan, A4", "A4", plan_sheet),),
     basis=Basis(MODEL, "A bill of materials: products to skeins, skeins to base, packs and dye. Whole packs, whole loads, no two colors in a pot, and what goes into one kit in one color from one pot."),
     sources=(TEXTILE_PAGES_RECIPE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid and heat.", "Weigh powder still, mask and gloves on; acid into water. A plan this long tires: stop a round early. The maker’s safety data sheet comes first."),),
-    carry=(Carry("base-order", "What to order, with all open plans", {}), Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days", "drying": "drying"}), Carry("pots", "The run, hour by hour", {}),
-           Carry("set-plan", "A numbered set, shade by shade", {}), Carry("price", "Does a skein pay?", {}), Carry("label", "Labels for it", {})),
+    carry=(Carry("base-order", "What to order", {"bases": ways.release_bases, "dyes": ways.release_dyes}), Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days", "drying": "drying"}),
+           Carry("pots", "The run, hour by hour", {"recipes": ways.release_recipes, "skein_mass": "bases.1.mass", "rail": "rail", "drying": "drying"}),
+           Carry("dye-recipe", "Recipe for {}", {"skeins": ways.color_load, "skein_mass": ways.color_mass, "dyes": ways.color_dyes, "lots": ways.color_lots}, each=ways.dyed_colors),
+           Carry("set-plan", "Shades of {}", {"name": ways.set_field("name"), "sets": ways.set_field("wanted"), "spare": ways.set_field("spare"), "days": ways.set_shades, "wanted_by": lambda r, number: "count",
+                                              "wanted_count": ways.set_field("small"), "load": "load", "a_day": "a_day"}, each=ways.set_names),
+           Carry("parcels", "Share out {} by lot", {"kits": ways.kit_count, "spare": ways.kit_spare, "kit": ways.kit_parts, "lots": ways.kit_lots, "club": ways.nobody}, each=ways.kit_names),
+           Carry("label", "Kit card for {}", {"kind": lambda r, number: "kit", "kit": ways.kit_label, "copies": ways.kit_count}, each=ways.kit_names), Carry("price", "Does a skein pay?", {"minutes": "minutes"})),
 )

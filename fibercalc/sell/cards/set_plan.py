@@ -17,6 +17,7 @@ from ...yarn.putup import printed_grams, printed_yards
 from ...yarn.reel import mass_of_turns, whole_turns_for_length
 from ...yarn.split import left_over, margin_of_last, most_turns_for_count, small_skeins, usable_amount
 from ..pictures.sets import set_picture
+from ..plans import ways
 from ..sets import dye_in_set, loads_of_set, skeins_cut_first, skeins_dyed_whole
 
 BY_TURNS, BY_MASS, BY_COUNT = "turns", "mass", "count"
@@ -171,7 +172,7 @@ def plan_sheet(r):
     names = ", ".join(row.name for row in r.given["dyes"])
     head = Table(r.given["name"] or "The set", ("What", "Plan"), (("Sets", f"{r.given['sets']} and {r.given['spare']} spare"), ("Small skein", f"{r.value('turns')} turns, {r.text('small_length', 'm')}, {r.value('per')} from a skein"), ("Dyes, in this order", names),
                                                                ("Mill lot, date, who", "")))
-    return head, side_by_side(r), Table("Shade by shade", ("Day", "Depth", "Cut first", "Dyed whole", "Lot", "Dyed", "Dry", "Wound", "Stickers"), done)
+    return head, side_by_side(r), Table("Shade by shade", ("Day", "Depth", "Cut first", "Dyed whole", "Lot numbers", "Dyed", "Dry", "Wound", "Stickers"), done)
 
 
 def strip(r):
@@ -189,12 +190,12 @@ CARD = Card(
     id="set-plan", chapter="sell", place=20, tall_sheet=True, handles=("powder",),
     question="How do I plan a numbered set?",
     inputs=(
-        Input("name", TEXT, "Name of the set", default="Twelve Lamps", longest=24, optional=True),
+        Input("name", TEXT, "Name of the set", record="product.name", default="Twelve Lamps", longest=24, optional=True),
         Input("days", COUNT, "Days, or shades", default="12", allowed=("2", "60"), usual=("5", "31")),
         Input("sets", COUNT, "Sets to sell", default="24", allowed=("1", "1000"), usual=("5", "100")),
         Input("spare", COUNT, "Spare sets", default="2", allowed=("0", "200"), usual=("1", "10"), measure="For lost parcels and a bad knot."),
-        Input("skein_mass", MASS, "A full skein weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("50 g", "250 g"), rough="1 %", units=("g", "oz"), bench="bases.mass"),
-        Input("skein_length", LENGTH, "A full skein holds", default="420 m", allowed=("1 m", "20000 m"), usual=("100 m", "800 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length"),
+        Input("skein_mass", MASS, "A full skein weighs", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("50 g", "250 g"), rough="1 %", units=("g", "oz"), bench="bases.mass"),
+        Input("skein_length", LENGTH, "A full skein holds", record="base.length", default="420 m", allowed=("1 m", "20000 m"), usual=("100 m", "800 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length"),
         Input("loss_share", PERCENT, "Lost in winding", default="2 %", allowed=("0 %", "50 %"), usual=("1 %", "3 %"), rough="0.5 %"),
         Input("wanted_by", CHOICE, "A small skein is given by", default=BY_TURNS, options=(Option(BY_TURNS, "Turns of the reel"), Option(BY_MASS, "Weight"), Option(BY_COUNT, "How many from one skein"))),
         Input("wanted_turns", COUNT, "Turns for each", default="54", allowed=("1", "5000"), usual=("10", "150"), when={"wanted_by": (BY_TURNS,)}),
@@ -212,7 +213,7 @@ CARD = Card(
         Input("load", COUNT, "Full skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20"), measure="See “How long does the whole run take?”."),
         Input("a_day", COUNT, "Loads in a day", default="6", allowed=("1", "100"), usual=("1", "12"), measure="Pots times rounds."),
         Input("scale_step", MASS, "The dye scale shows steps of", default="0.01 g", allowed=("0.0001 g", "1 g"), usual=("0.001 g", "0.1 g"), units=("g",), strict=True),
-        Input("skein_cost", MONEY, "A full skein of base costs", default="9.20", allowed=("0", "1000"), usual=("2", "60")),
+        Input("skein_cost", MONEY, "A full skein of base costs", record="base.cost", default="9.20", allowed=("0", "1000"), usual=("2", "60")),
         Input("tie", TIME, "Winding and tying one more for the pot takes", default="1.5 min", allowed=("0 min", "60 min"), usual=("0.5 min", "5 min"), rough="30 %", units=("min",), measure="Before dyeing; small skeins tangle."),
     ),
     results=(
@@ -241,6 +242,7 @@ CARD = Card(
     sources=(TEXTILE_PAGES_RECIPE, KM_APPLICATION_NOTE, SHARMA_2005, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Many small doses of powder.", "Weigh them in one go, still air, mask and gloves on, or dose from stock. One short shade kills every set: wind and weigh the first of each before the rest. "
                       "The maker’s safety data sheet comes first."),),
-    carry=(Carry("shade-steps", "See the steps, even and weighed", {"count": "days", "fiber": "shade_cut"}), Carry("skein-split", "Split one skein", {"skein_mass": "skein_mass", "skein_length": "skein_length", "reel": "reel"}),
-           Carry("pots", "How long does the whole run take?", {})),
+    carry=(Carry("shade-steps", "See the steps, even and weighed", {"undyed": "undyed", "dyes": ways.set_dyes, "count": "days", "fiber": "shade_cut", "scale_step": "scale_step"}), Carry("skein-split", "Split one skein", {"skein_mass": "skein_mass", "skein_length": "skein_length", "loss_share": "loss_share", "reel": "reel", "total": "all_small"}),
+           Carry("pots", "How long does the whole run take?", {"recipes": ways.set_recipes, "skein_mass": "skein_mass"}), Carry("release-plan", "Plan a release with it", {"products": ways.set_product, "colorways": ways.set_colorway, "load": "load", "a_day": "a_day"}),
+           Carry("back-plan", "By when must I do what?", {"dye_days": "days_whole"}), Carry("label", "Day stickers", {"kind": lambda r: "sticker", "of_set": "name", "last": "days", "copies": lambda r: str(min(r.given["sets"] + r.given["spare"], 600))})),
 )

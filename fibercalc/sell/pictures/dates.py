@@ -5,9 +5,10 @@ from datetime import date, timedelta
 
 from ...core.answer import Picture
 from ...core.day import write_date
-from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SOFT, Drawing, Scale, nice_ticks
+from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SOFT, Drawing, Scale
 
 LEFT, RIGHT, ROW, TOP = 112, 348, 24, 26
+MOST_LABELS = 4
 
 
 def dates_picture(steps: Sequence[tuple[str, date, date]], spans: Sequence[tuple[str, date, date]], closed: Sequence[tuple[date, date]], today: date, start: date) -> Picture:
@@ -33,8 +34,9 @@ def dates_picture(steps: Sequence[tuple[str, date, date]], spans: Sequence[tuple
         if last >= low and first <= high:
             left, right = at(max(first, low)), at(min(last + timedelta(days=1), high))
             drawing.hatch(left, TOP - 4, right - left, bottom - TOP + 4, gap=7, stroke=LINE)
-    for tick in nice_ticks(0, (high - low).days, 5):
-        day = low + timedelta(days=int(tick))
+    step = 7 * max(-(-(high - low).days // (7 * MOST_LABELS)), 1)
+    for tick in range(0, (high - low).days + 1, step):
+        day = low + timedelta(days=tick)
         drawing.line(at(day), TOP - 4, at(day), bottom, stroke=LINE)
         drawing.text(at(day), bottom + 16, _short(day), anchor="middle", size=12, fill=SOFT)
     for place, (_, name, first, last, span) in enumerate(rows):

@@ -55,7 +55,7 @@ def bands_picture(parcels: Sequence[tuple[str, float, float, float]], bands: Seq
         if band <= top:
             x = across(band)
             drawing.line(x, 20, x, bottom, stroke=INK, width=1.4, dash="4 3")
-            if x - last > 52:
+            if x - last > 42:
                 drawing.text(x, 14, write(band), anchor="middle", size=12, fill=SOFT)
                 last = x
     said = []

@@ -1,7 +1,7 @@
 """The grade of a color after a wash or rub test: change of the piece, or staining of the white beside it."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, COLOR, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.card import CHOICE, COLOR, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.table import read_table
 from ...core.units import COUNT, NUMBER
 from ...sources import CIE_15, COMMON_PRACTICE, ISO_105_A02, ISO_105_A03, ISO_105_A04, ISO_105_A05
@@ -111,6 +111,13 @@ def picture(r):
     return gray_pairs(pairs, low, high, staining, r.kept["colors"])
 
 
+def _on_the_label(r):
+    """A wash test's staining, as the label asks for it; the side of the range that promises less."""
+    if r.given["test"] != "washing" or r.given["judged"] != STAINING:
+        return None
+    return "slight" if r.low("grade") >= 3.75 else "stains"
+
+
 def _seen(name, column, judged, default):
     return Input(name, CHOICE, "It looks like this", default=default, options=tuple(Option(grade_words(row["grade"]), row[column]) for row in STEPS), when={"by": (EYE,), "judged": (judged,)})
 
@@ -143,5 +150,6 @@ CARD = Card(
                           "A grade at home is not a laboratory’s."),
     sources=(ISO_105_A02, ISO_105_A03, ISO_105_A04, ISO_105_A05, CIE_15, COMMON_PRACTICE),
     cautions=(Caution("No color is fast to everything.", "Say what was tested and what was seen; wash new pieces apart."),),
-    carry=(Carry("shedding", "Is it dye, or loose fiber?", {}), Carry("care-label", "What goes on the label?", {})),
+    carry=(Carry("shedding", "Is it dye, or loose fiber?", {}), Carry("care-label", "What goes on the label?", {"stains": _on_the_label})),
+    saves=(Save("dye-lot", "A dye lot: its rub test", {"rub": "grade"}, when={"test": ("dry rubbing", "wet rubbing")}),),
 )

@@ -18,8 +18,9 @@ def answer(w, wanted_length, wanted_width, how, length_percent, width_percent, s
     found = {}
     for way in WAYS:
         ends = None
+        name = f"{way}_percent" if how == OWN else f"{way}_shrink"
         if how == OWN:
-            shrink = w.step(f"{way}_shrink", f"{way}_percent", {"length": length_percent, "width": width_percent}[way], PERCENT, label=f"Shrinkage in {way}")
+            shrink = {"length": length_percent, "width": width_percent}[way]
         elif how == SWATCH:
             shrink = w.step(f"{way}_shrink", f"100 * (swatch_{way} - swatch_{way}_after) / swatch_{way}", -change_percent(*swatches[way]), PERCENT, label=f"Shrinkage in {way}")
         else:
@@ -27,9 +28,9 @@ def answer(w, wanted_length, wanted_width, how, length_percent, width_percent, s
             if ends is None:
                 continue
             shrink = w.step(f"{way}_shrink", f"({way}_low + {way}_high) / 2", sum(ends) / 2, PERCENT, label=f"Shrinkage in {way}, middle")
-        make = w.step(f"make_{way}", f"wanted_{way} / (1 - {way}_shrink / 100)", size_before(wanted[way], shrink), LENGTH, "cm", f"{way.capitalize()} to make")
+        make = w.step(f"make_{way}", f"wanted_{way} / (1 - {name} / 100)", size_before(wanted[way], shrink), LENGTH, "cm", f"{way.capitalize()} to make")
         decided = w.decide(way, make)
-        after = w.step(f"finished_{way}", f"make_{way} * (1 - {way}_shrink / 100)", size_after(decided, shrink), LENGTH, "cm", f"{way.capitalize()} after washing, made so")
+        after = w.step(f"finished_{way}", f"make_{way} * (1 - {name} / 100)", size_after(decided, shrink), LENGTH, "cm", f"{way.capitalize()} after washing, made so")
         found |= {f"{way}_shrink": shrink, f"make_{way}": 0.01 * make, f"finished_{way}": 0.01 * after}
         if ends:
             w.band(f"{way}_shrink", *ends)
@@ -122,8 +123,8 @@ def _cm(name, label, default, allowed=("2 cm", "2000 cm"), usual=("5 cm", "500 c
     return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", instrument=instrument, when=when or {}, measure=said)
 
 
-def _percent(name, label, default):
-    return Input(name, PERCENT, label, default=default, allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %", when={"how": (OWN,)})
+def _percent(name, label, default, record):
+    return Input(name, PERCENT, label, record=record, default=default, allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %", when={"how": (OWN,)})
 
 
 MEASURED = {"how": (SWATCH,)}
@@ -136,8 +137,8 @@ CARD = Card(
         _cm("wanted_length", "Wanted length, washed", "63 cm", said="Along the rows’ way up, or the warp; hems included."),
         _cm("wanted_width", "Wanted width, washed", "34 cm"),
         Input("how", CHOICE, "Shrinkage from", default=OWN, options=(Option(OWN, "A percentage that I know"), Option(SWATCH, "A swatch, measured twice"), Option(PUBLISHED, "A published range"))),
-        _percent("length_percent", "It shrinks in length by", "18 %"),
-        _percent("width_percent", "and in width by", "14 %"),
+        _percent("length_percent", "It shrinks in length by", "18 %", "measurement.length_change"),
+        _percent("width_percent", "and in width by", "14 %", "measurement.width_change"),
         _cm("swatch_length", "Swatch length before", "35 cm", ("2 cm", "1000 cm"), ("8 cm", "100 cm"), "0.1 cm", "tape before", MEASURED, "Between marks, rested and flat."),
         _cm("swatch_length_after", "Swatch length after", "28.7 cm", ("2 cm", "1000 cm"), ("5 cm", "100 cm"), "0.1 cm", "tape after", MEASURED),
         _cm("swatch_width", "Swatch width before", "35 cm", ("2 cm", "1000 cm"), ("8 cm", "100 cm"), "0.1 cm", "tape before", MEASURED),

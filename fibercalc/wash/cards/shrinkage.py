@@ -3,7 +3,7 @@
 from math import hypot
 
 from ...core.answer import Table
-from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.problem import Refused
 from ...core.units import LENGTH, PERCENT
 from ...sources import ARITHMETIC, HAHN_1970, ISO_5077, TWC_TM31, WOOL_SHRINKAGE_LECTURE
@@ -180,4 +180,5 @@ CARD = Card(
     sources=(ISO_5077, WOOL_SHRINKAGE_LECTURE, TWC_TM31, HAHN_1970, ARITHMETIC),
     cautions=(Caution("It holds for this cloth and this wash.", "Another temperature, dryer, sett or gauge is another sample."),),
     carry=(Carry("make-size", "What size to make?", {"length_percent": "length_lost", "width_percent": "width_lost"}),),
+    saves=(Save("measurement", "An own measurement: this shrinkage", {"what": "'shrinkage'", "length_change": "length_lost", "width_change": "width_lost"}),),
 )

@@ -1,7 +1,8 @@
 """What a first soak or wash likely does to a knitted swatch, by the constants of plain knitting, and how far the own one differs."""
 
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Save
 from ...core.table import read_table
+from ...core.onward import spread_text
 from ...core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
 from ...sources import ARITHMETIC, GATE_TEXTILE_2015, KNITTING_SCIENCE_NOTES, MUNDEN_1959
 from ..pictures.changes import change_bars
@@ -83,6 +84,23 @@ def _cm(name, label, default, instrument, when=None, said=""):
                  measure=said)
 
 
+def _lost(side):
+    """What a side loses, by the own swatch where there is one; a swatch that grew loses less than nothing."""
+
+    def lost(r):
+        name = f"{side}_own" if r.has(f"{side}_own") else f"{side}_likely"
+        return spread_text(-r.value(name), -r.high(name), -r.low(name), "%")
+
+    return lost
+
+
+def _sample(r):
+    """The swatch as one sample, once it has been measured again."""
+    if r.given["measured"] != "yes":
+        return None
+    return [{"length": r.readings["tall"].text, "length_after": r.readings["tall_after"].text, "width": r.readings["wide"].text, "width_after": r.readings["wide_after"].text}]
+
+
 AFTERWARD = {"measured": ("yes",)}
 
 CARD = Card(
@@ -115,5 +133,6 @@ CARD = Card(
     basis=Basis(MODEL, "Width goes as 1/Kw and height as 1/Kc of the state of rest; the yarn in a stitch stays. The constants are from memory; their ranges are those of their last digit."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, KNITTING_SCIENCE_NOTES, ARITHMETIC),
     cautions=(Caution("Your own washed swatch decides.", "The constants are of wool that is not superwash, in stocking stitch, from memory."),),
-    carry=(Carry("make-size", "What size to knit?", {}), Carry("shrinkage", "Several samples, several washes", {})),
+    carry=(Carry("make-size", "What size to knit?", {"length_percent": _lost("height"), "width_percent": _lost("width")}), Carry("shrinkage", "Several samples, several washes", {"samples": _sample, "again": lambda r: "no" if _sample(r) else None})),
+    saves=(Save("measurement", "An own measurement: the gauge after the wash", {"what": "'gauge'", "stitches": "stitches_after", "rows": "rows_after", "state": "after"}),),
 )

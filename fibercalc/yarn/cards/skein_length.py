@@ -1,6 +1,6 @@
 """How many yards are in a skein: by turns of the reel and by a weighed sample, and what may be printed for several skeins."""
 
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale, nice_ticks
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
 from ...sources import COMMON_PRACTICE, DIRECTIVE_76_211, IUPAC_CONFIDENCE_LIMITS, TRADE_MEMORY
@@ -98,6 +98,12 @@ def picture(r):
 
 BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 
+def _rested_turn(r):
+    """A turn of the reel as it measures at rest, where the reel was asked for."""
+    turn = r.given["circumference"]
+    return f"{turn * (1 - (r.given['stretch'] or 0) / 100):.6g}m" if turn is not None else None
+
+
 CARD = Card(
     id="skein-length", chapter="yarn", place=10,
     question="How many yards are in this skein?",
@@ -115,7 +121,7 @@ CARD = Card(
               units=("m", "yd"), measure="Straight, not pulled. The longer the sample, the better the answer."),
         Input("sample_mass", MASS, "Weight of the sample", default="2.38 g", allowed=("0.05 g", "2 kg"), usual=("1 g", "20 g"), rough="0.02 g", when=BY_SCALE,
               units=("g", "oz"), instrument="fine scale", measure="On the fine scale, as dry as the skein."),
-        Input("skein_mass", MASS, "Weight of the skein", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "250 g"), rough="1 g", when=BY_SCALE,
+        Input("skein_mass", MASS, "Weight of the skein", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "250 g"), rough="1 g", when=BY_SCALE,
               units=("g", "oz"), measure="Yarn only: take off the band, allow for the ties."),
         Input("several", CHOICE, "Other skeins of this delivery measured too?", default="no", options=(Option("no", "No, this one only"), Option("yes", "Yes, several"))),
         Rows("skeins", "Skeins of this delivery", "skein", least=2, most=40, when={"several": ("yes",)},
@@ -137,5 +143,7 @@ CARD = Card(
                        "since packages are judged by their average."),
     sources=(COMMON_PRACTICE, IUPAC_CONFIDENCE_LIMITS, DIRECTIVE_76_211, TRADE_MEMORY),
     cautions=(Caution("Weigh it rested and dry.", "Yarn straight from the dye pot or a damp room is heavy, and yarn under tension is long: both print too many yards."),),
-    carry=(Carry("skein-split", "Split this skein into small ones", {"skein_length": "length", "skein_mass": "skein_mass"}),),
+    carry=(Carry("skein-split", "Split this skein into small ones", {"skein_length": "length", "skein_mass": "skein_mass", "reel": _rested_turn}),),
+    saves=(Save("base", "A base: weight and length of a skein", {"mass": "skein_mass", "length": "length"}),
+           Save("mill-lot", "A mill lot: what a skein of it weighs and holds", {"mass": "skein_mass", "length": "length"})),
 )

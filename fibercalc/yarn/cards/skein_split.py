@@ -1,7 +1,7 @@
 """Full skeins into small ones: how many, how many turns each, what is left, and whether the last one comes out short."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Chance, Input, Option, Result
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Chance, Input, Option, Result, Save
 from ...core.picture import INDIGO, INDIGO_WASH, INK, Drawing, Scale
 from ...core.problem import Refused
 from ...core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
@@ -124,14 +124,19 @@ def picture(r):
                                               f"{r.text('left', 'm')} left over.")
 
 
+def _count(r):
+    """The yarn's count from the full skein, g in 1,000 m."""
+    return f"{1000 * r.given['skein_mass'] / r.given['skein_length']:.6g}tex"
+
+
 CARD = Card(
     id="skein-split", chapter="yarn", place=15,
     question="How do I split this skein into small ones?",
     inputs=(
-        Input("skein_mass", MASS, "Weight of a full skein", default="100 g", allowed=("1 g", "5 kg"), usual=("50 g", "250 g"), rough="1 %", units=("g", "oz"), bench="bases.mass",
+        Input("skein_mass", MASS, "Weight of a full skein", default="100 g", allowed=("1 g", "5 kg"), usual=("50 g", "250 g"), rough="1 %", units=("g", "oz"), bench="bases.mass", record="base.mass",
               measure="Yarn only, dry and rested."),
         Input("skein_length", LENGTH, "Length of a full skein", default="420 m", allowed=("1 m", "20000 m"), usual=("100 m", "800 m"), rough="1.5 %", units=("m", "yd"),
-              bench="bases.length", measure="As measured, or carried here from “How many yards are in this skein?”"),
+              bench="bases.length", record="base.length", measure="As measured, or carried here from “How many yards are in this skein?”"),
         Input("loss_share", PERCENT, "Lost in winding", default="2 %", allowed=("0 %", "50 %"), usual=("1 %", "3 %"), rough="0.5 %", measure="Knots, a weak place, ties of the full skein."),
         Input("wanted_by", CHOICE, "What you want of the small ones", default=BY_MASS,
               options=(Option(BY_MASS, "A weight each"), Option(BY_LENGTH, "A length each"), Option(BY_TURNS, "A number of turns each"), Option(BY_COUNT, "A number of them from each skein"))),
@@ -159,5 +164,6 @@ CARD = Card(
     basis=Basis(MODEL, "Whole turns only. The chance that the last one is short comes from the roughness of the full skein’s length, the loss and the reel."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Count the turns, weigh the first.", "A reel that has been mended, or yarn wound tighter than it was measured, makes every small skein short by the same share."),),
-    carry=(Carry("reel-turns", "Turns of my reel for another length", {"turn": "reel"}),),
+    carry=(Carry("reel-turns", "Turns of my reel for another length", {"turn": "reel", "count": _count}),),
+    saves=(Save("skein", "Small skeins: weight and length of each", {"size": "'small'", "mass": "small_mass", "length": "small_length"}),),
 )

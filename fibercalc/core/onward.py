@@ -1,0 +1,127 @@
+"""What goes on to the next card: texts for its inputs, spread and all, from this card and from those before it on the way.
+
+A trail is the way come: (card, link query) of each card before, oldest first. What the next card can have from any of them it gets;
+of two that know the same thing the later one is believed.
+"""
+
+from functools import lru_cache
+
+from .card import TEXT, Card, Carry, Input, Rows
+from .entry import read_one
+from .link import CANONICAL, read_query
+from .problem import BadInputs, Problem
+from .reading import read_inputs
+from .registry import find_card
+from .units import COUNT
+
+LONGEST_TRAIL = 6
+SAME_TEXTS = 2048  # most of what goes on is the same from key to key, and from one link of a set to the next
+SAME_QUERIES = 32  # how many cards before are kept worked: a trail is asked about again at every key
+
+
+def ways_on(worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()) -> list[tuple[str, dict[str, str], dict[str, int]]]:
+    """For each link of one way on: its words, the texts by full input name of the next card, and the rows of the lists that travel whole."""
+    other = find_card(carry.card)
+    before, counts = _from_trail(trail, other)
+    labels = _labels(worked, carry)
+    ways = []
+    for number, label in enumerate(labels, 1):
+        texts, rows = dict(before), dict(counts)
+        _overlay(texts, rows, *_carried(worked, carry, other, number))
+        ways.append((carry.words.format(label), texts, rows))
+    return ways
+
+
+def spread_text(value: float, low: float, high: float, sign: str = "") -> str:
+    """A value with its 95 % range as canonical text; the range becomes the uniform it would come from."""
+    half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width
+    return f"{value:.6g}{f'~{half:.3g}' if half else ''}{sign.replace(' ', '')}"
+
+
+def _labels(worked, carry: Carry) -> list[str]:
+    if not carry.each:
+        return [""]
+    if callable(carry.each):
+        return carry.each(worked.outcome)
+    return [str(getattr(row, "name", "")) or str(number) for number, row in enumerate(worked.outcome.given[carry.each] or (), 1)]
+
+
+def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, str], dict[str, int]]:
+    """Texts and row counts that one link takes from this card; what the next card would not allow stays behind."""
+    texts, counts = {}, {}
+    for name, source in carry.inputs.items():
+        item = other.item(name.split(".")[0])
+        found = _found(worked, source, bool(carry.each), number, item, name)
+        if found is None or found == "":
+            continue
+        if isinstance(found, list):
+            counts[name] = len(found)
+            named = {f"{name}.{row}.{field}": text for row, texts_of in enumerate(found, 1) for field, text in texts_of.items() if text}
+        else:
+            named = {name: found}
+        texts |= {full: text for full, text in named.items() if _allowed(other.id, full, text)}
+    return texts, counts
+
+
+@lru_cache(SAME_TEXTS)
+def _allowed(card_id: str, name: str, text: str) -> bool:
+    """Whether a card takes this text for that input."""
+    item = find_card(card_id).item(name.split(".")[0])
+    return not isinstance(read_one(_input(item, name), name, text, CANONICAL, "canonical"), Problem)
+
+
+def _found(worked, source, each: bool, number: int, item, name: str):
+    if callable(source):
+        return source(worked.outcome, number) if each else source(worked.outcome)
+    return known_as(worked, source.replace("#", str(number)), None if isinstance(item, Rows) and "." not in name else _input(item, name))
+
+
+def known_as(worked, name: str, into: Input | None) -> str | None:
+    """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
+    outcome = worked.outcome
+    if into is not None and name in outcome.found and isinstance(outcome.value(name), (int, float)):
+        if into.of is COUNT:
+            return f"{round(outcome.value(name))}"
+        unit = into.choices[0]
+        return spread_text(*(unit.from_base(end) for end in (outcome.value(name), outcome.low(name), outcome.high(name))), unit.sign)
+    if into is not None and name in outcome.found and into.kind == TEXT:
+        words = outcome.text(name)
+        return words if len(words) <= into.longest else None  # words that do not fit are not cut: they stay behind
+    reading = worked.given.readings.get(name)
+    return reading.text if reading is not None and reading.asked else None
+
+
+def _input(item: Input | Rows, name: str) -> Input:
+    return next(each for each in item.fields if each.name == name.split(".")[2]) if isinstance(item, Rows) else item
+
+
+def _overlay(texts: dict, counts: dict, more: dict[str, str], more_counts: dict[str, int]) -> None:
+    for name in more_counts:
+        for old in [old for old in texts if old.startswith(f"{name}.")]:
+            del texts[old]
+    texts |= more
+    counts |= more_counts
+
+
+def _from_trail(trail, other: Card) -> tuple[dict[str, str], dict[str, int]]:
+    texts, counts = {}, {}
+    for card_id, query in trail[-LONGEST_TRAIL:]:
+        _overlay(texts, counts, *_from_before(card_id, query, other.id))
+    return texts, counts
+
+
+@lru_cache(SAME_QUERIES)
+def _from_before(card_id: str, query: str, other_id: str) -> tuple[dict[str, str], dict[str, int]]:
+    """What one card before can give the next: its own values where it is that card, else what its way on to it carries."""
+    from .work import work_given  # work needs no way on
+
+    try:
+        card, other = find_card(card_id), find_card(other_id)
+        texts, counts, _ = read_query(card, query)
+        given = read_inputs(card, texts, CANONICAL, exact=texts, counts=counts)
+        if card is other:
+            return {name: reading.text for name, reading in given.readings.items() if reading.asked}, dict(given.counts)
+        carry = next((each for each in card.carry if each.card == other_id and not each.each), None)
+        return _carried(work_given(given, CANONICAL), carry, other, 1) if carry else ({}, {})
+    except (KeyError, BadInputs):
+        return {}, {}

@@ -1,0 +1,73 @@
+"""What a request from the page asks: its card, its settings, its inputs as read, and how the form then stands."""
+
+from ..core.card import Card, Rows
+from ..core.link import query_of
+from ..core.onward import LONGEST_TRAIL
+from ..core.problem import BadInputs
+from ..core.reading import Given, read_inputs
+from ..core.registry import find_card
+from ..core.settings import Settings
+from ..core.work import work_given
+from ..workbook import bench
+from ..workbook.base_link import LINK
+from . import parts
+
+OWN = {card.id: card for card in (bench.BENCH, LINK)}  # forms that are no card of a chapter
+RECORD = "record-"
+
+
+def card_of(card_id: str) -> Card:
+    """The card, or the form of our own, that a request names. Raises KeyError."""
+    if card_id.startswith(RECORD):
+        from ..workbook.kinds import KINDS  # only where records are edited
+
+        return KINDS[card_id.removeprefix(RECORD)].card
+    return OWN.get(card_id) or find_card(card_id)
+
+
+def settings_of(request: dict) -> Settings:
+    """The settings that go with a request."""
+    return Settings.from_texts(request.get("settings"))
+
+
+def given_of(request: dict, card: Card, settings: Settings) -> Given:
+    """Inputs from a request's controls: units are the names that end in .unit."""
+    values = {str(name): str(value) for name, value in request.get("values", {}).items()}
+    units = {name.removesuffix(".unit"): value for name, value in values.items() if name.endswith(".unit")}
+    texts = {name: value for name, value in values.items() if not name.endswith(".unit")}
+    exact = {str(name): str(value) for name, value in request.get("exact", {}).items()}
+    return read_inputs(card, texts, settings, units, exact)
+
+
+def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
+    """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
+    trail = request.get("trail")
+    steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
+    return tuple((str(step.get("card", ""))[:40], str(step.get("query", ""))) for step in steps if isinstance(step, dict))
+
+
+def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()) -> dict:
+    """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
+    problems = list(given.problems)
+    made, query, say = {}, None, ""
+    if not problems:
+        try:
+            worked = work_given(given, settings)
+            made, say = parts.slots(worked, trail), " ".join(worked.sentences())
+            query = query_of(given)
+        except BadInputs as error:
+            problems = error.problems
+    fields = {name: {"read": reading.echo, "why": ""} for name, reading in given.readings.items()}
+    elsewhere = []
+    for problem in problems:
+        if problem.input in fields:
+            fields[problem.input]["why"] = problem.text
+        else:
+            elsewhere.append(problem.text)
+    return {"answered": not problems, "fields": fields, "shown": _shown(given), "slots": made, "query": query, "say": say, "refused": " ".join(elsewhere)}
+
+
+def _shown(given: Given) -> list[str]:
+    """Fields to show; a list of rows is shown when any of its fields is."""
+    asked = given.asked()
+    return asked + [item.name for item in given.card.inputs if isinstance(item, Rows) and any(name.startswith(f"{item.name}.") for name in asked)]

@@ -1,0 +1,1 @@
+"""The cards of the weave chapter, one declaration in each file."""

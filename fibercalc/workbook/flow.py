@@ -1,0 +1,226 @@
+"""Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
+
+from ..core.card import CHOICE, TEXT, Card, Input, Option, Rows, Save
+from ..core.entry import Reading
+from ..core.link import query_of
+from ..core.offered import texts_for
+from ..core.onward import known_as
+from ..core.reading import Given
+from ..core.settings import Settings
+from ..core.work import Worked
+from .bench import written
+from .kind import KNOWN_END, MEASURED, Kind
+from .kinds import KINDS
+from .records import Unusable, contents_of, given_of, new_record, references, title_of
+
+KEPT = "kept"
+
+
+def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
+    """What the records can fill in on a card: {"label", "kind", "values", "rows"}.
+
+    A record brings along what the ones that it leads to can fill in: a plan its products, their colorways, their bases. A list that has a
+    row for each record of a kind takes those that it leads to, or all of them.
+    """
+    wanted: dict[str, list[Input | Rows]] = {}
+    for item in card.inputs:
+        if item.record:
+            wanted.setdefault(item.record.split(".")[0], []).append(item)
+    by_id = {each["id"]: each for each in records}
+    found = []
+    for kind_id, items in wanted.items():
+        kind = KINDS[kind_id]
+        single = [item for item in items if "." in item.record]
+        for document in sorted((each for each in records if each["kind"] == kind_id), key=title_of) if single else ():
+            own = _Filling(by_id, settings)
+            own.take(single, document)
+            if not own.values:
+                continue
+            shown = f" ({own.amounts[-1]})" if own.amounts else ""
+            _bring_along(own, document, wanted, by_id)
+            found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows})
+        for item in items:
+            every = _Filling(by_id, settings)
+            if "." not in item.record and every.take_all(item, sorted((each for each in records if each["kind"] == kind_id), key=title_of)):
+                found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows})
+    return found
+
+
+def _bring_along(own: "_Filling", document: dict, wanted: dict[str, list[Input | Rows]], by_id: dict[str, dict]) -> None:
+    """What the records that one leads to can fill in besides; where two could fill the same, the nearer one does."""
+    near = [by_id[text] for _, text in references(document) if text in by_id]
+    reached: dict[str, dict] = {document["id"]: document}
+    while near:
+        reached |= {each["id"]: each for each in near}
+        near = [by_id[text] for each in near for _, text in references(each) if text in by_id and text not in reached]
+    taken = {document["kind"]}
+    for each in reached.values():
+        if each["kind"] not in taken:
+            taken.add(each["kind"])
+            own.take([item for item in wanted.get(each["kind"], ()) if "." in item.record], each, only_new=True)
+    for kind_id, items in wanted.items():
+        for item in items:
+            if "." not in item.record:
+                of_kind = [each for each in by_id.values() if each["kind"] == kind_id]
+                led = [each for each in of_kind if each["id"] in reached]
+                own.take_all(item, led if led else sorted(of_kind, key=title_of))
+
+
+class _Filling:
+    """Texts, row counts and, written out, the amounts that records give to inputs of a card."""
+
+    def __init__(self, by_id: dict[str, dict], settings: Settings):
+        self.by_id, self.settings = by_id, settings
+        self.values: dict[str, str] = {}
+        self.rows: dict[str, int] = {}
+        self.amounts: list[str] = []
+
+    def take(self, items: list[Input | Rows], document: dict, only_new: bool = False) -> None:
+        """What one record gives to these inputs."""
+        for item in items:
+            field = item.record.split(".")[1]
+            if isinstance(item, Rows):
+                if only_new and item.name in self.rows:
+                    continue
+                rows = [(document, f"{field}.{row}.") for row in range(1, document["rows"].get(field, 0) + 1)]
+                self._take_rows(item, rows)
+            elif not (only_new and item.name in self.values):
+                reading = self._reading(document, field)
+                if reading is not None and reading.text and (texts := _texts(item, item.name, reading, self.settings)):
+                    self.values |= texts
+                    if reading.amount is not None:
+                        self.amounts.append(written(reading.amount, self.settings))
+
+    def take_all(self, item: Rows, documents: list[dict]) -> bool:
+        """A row for each of these records."""
+        return self._take_rows(item, [(each, "") for each in documents])
+
+    def _take_rows(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
+        """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
+        if not max(item.least, 1) <= len(rows) <= item.most:
+            return False
+        values, first = {}, None  # the first amount that the card asks for: a list in which no row says it is another kind of list
+        for number, (document, start) in enumerate(rows, 1):
+            names = KINDS[document["kind"]].names
+            for each in item.fields:
+                name, field = f"{item.name}.{number}.{each.name}", each.record or each.name
+                reading = self._reading(document, start + field)
+                if start and each.measured and first is None and reading is not None:
+                    first = each.name
+                known = reading is not None or f"{start.split('.')[0]}.{field}".lstrip(".").split(">")[0] in names
+                if reading is not None and reading.text:
+                    texts = _texts(each, name, reading, self.settings)
+                    if not texts:
+                        return False
+                    values |= texts
+                else:
+                    values |= {name: "" if known and each.kind != CHOICE else each.default}
+        if first is not None and not any(values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)):
+            return False
+        self.values |= values
+        self.rows |= {item.name: len(rows)}
+        return True
+
+    def _reading(self, document: dict, field: str):
+        """A field as read; "dye.color" of a row, say, through "product>name": the name of the product that the field names. None where there is none."""
+        field, _, further = field.partition(">")
+        kind = KINDS[document["kind"]]
+        if further:
+            other = self.by_id.get(document["values"].get(field, ""))
+            return self._reading(other, further) if other else None
+        if field in kind.derived:
+            return Reading(kind.names[kind.title], field, "", text=kind.derived[field](document, self.by_id))
+        return given_of(kind, document).readings.get(field)
+
+
+def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict[str, str]:
+    """The texts that set one input; none where a choice has no such word, or where a text does not fit."""
+    if each.kind == CHOICE:
+        value = _word(reading.text, each.options)
+        return {name: value} if value is not None else {}
+    if each.kind == TEXT:  # half a hazard phrase is none
+        return {name: reading.text} if len(reading.text) <= each.longest else {}
+    return texts_for(each, name, reading, settings)
+
+
+def _word(text: str, options: tuple[Option, ...]) -> str | None:
+    """The choice that a text names: word for word, or by its last word alone (superwash wool is wool) where that names just one."""
+    text = text.lower()
+    for option in options:
+        if text in (option.value.lower(), option.label.lower()):
+            return option.value
+    last = text.split(" ")[-1]
+    found = [option.value for option in options if last == option.value.lower() or f"({last})" in option.label.lower()]
+    return found[0] if len(found) == 1 else None
+
+
+def places(card: Card, given: Given, records: list[dict]) -> list[dict]:
+    """Where this card's values can go, for the page to offer: {"place", "words", "name"}; name is what such a record is called already."""
+    found = []
+    for number, save in enumerate(card.saves):
+        if not _applies(save, given):
+            continue
+        found.append({"place": f"{number}:", "words": save.words, "name": ""})
+        for document in sorted((each for each in records if each["kind"] == save.kind), key=title_of):
+            found.append({"place": f"{number}:{document['id']}", "words": f"{save.words}: into “{title_of(document)}”", "name": title_of(document)})
+    return [*found, {"place": KEPT, "words": "This answer, as it stands now", "name": ""}]
+
+
+def _applies(save: Save, given: Given) -> bool:
+    return all(given.readings[name].value in values for name, values in save.when.items())
+
+
+def saved(worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict]) -> dict:
+    """The record to keep for a card's values at one of its places; fresh is what a new one's id ends in. Raises Unusable with one plain line."""
+    card, name = worked.card, name.strip()
+    if place == KEPT:
+        values = {"name": name, "card": card.id, "query": query_of(worked.given), "answer": " ".join(worked.sentences())[:1000], "day": today}
+        return _kept(KINDS[KEPT], new_record(KINDS[KEPT], f"{KEPT}-{fresh}", {"values": {key: text for key, text in values.items() if text}, "rows": {}}))
+    number, _, record_id = place.partition(":")
+    if not number.isdigit() or int(number) >= len(card.saves):
+        raise Unusable("This card keeps no such record.")
+    save = card.saves[int(number)]
+    kind = KINDS[save.kind]
+    old = next((each for each in records if each["id"] == record_id and each["kind"] == kind.id), None)
+    if record_id and old is None:
+        raise Unusable("That record is no longer there.")
+    values, rows = (dict(old["values"]), dict(old["rows"])) if old else ({}, {})
+    for field, source in save.fields.items():
+        item = kind.names[field]
+        if isinstance(item, Rows):
+            values, rows = _taken_rows(values, rows, item, worked, source)
+        elif text := _source(worked, source, item):
+            values[field] = text
+            if source in worked.outcome.found and item.measured:
+                values[f"{field}{KNOWN_END}"] = MEASURED
+    values[kind.title] = name or values.get(kind.title, "")
+    contents = {"values": values, "rows": rows}
+    return _kept(kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents))
+
+
+def _source(worked: Worked, source: str, item: Input) -> str:
+    """An input's or a result's text; what stands between quotes is itself."""
+    return source.strip("'") if source.startswith("'") else (known_as(worked, source, item) or "")
+
+
+def _taken_rows(values: dict, rows: dict, item: Rows, worked: Worked, source: str) -> tuple[dict, dict]:
+    """The record's list exchanged for the card's."""
+    values = {key: text for key, text in values.items() if not key.startswith(f"{item.name}.")}
+    theirs = worked.card.item(source)
+    by_field = {each.record or each.name: each.name for each in theirs.fields}
+    count = min(worked.given.counts.get(source, 0), item.most)
+    for row in range(1, count + 1):
+        for each in item.fields:
+            reading = worked.given.readings.get(f"{source}.{row}.{by_field.get(each.name, '')}")
+            if reading is not None and reading.asked and reading.text:
+                values[f"{item.name}.{row}.{each.name}"] = reading.text
+    return values, rows | {item.name: count}
+
+
+def _kept(kind: Kind, document: dict) -> dict:
+    if not document["values"].get(kind.title):
+        raise Unusable("Give it a name first.")
+    given = given_of(kind, document)
+    if given.problems:
+        raise Unusable(given.problems[0].text)
+    return document | contents_of(given)
