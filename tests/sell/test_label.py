@@ -253,7 +253,7 @@ def test_wrapping_loses_no_letter_and_keeps_to_the_width(text, width, size, bold
 
 
 def test_a_long_lot_breaks_after_its_hyphens():
-    assert wrapped("Lot BRACKWEND-2027-LOT-00114", 21, 8) == ["Lot", "BRACKWEND-", "2027-LOT-00114"]
+    assert wrapped("Lot BRACKWEND-2027-LOT-00114", 21, 8) == ["Lot", "BRACKWEND-", "2027-LOT-", "00114"]
 
 
 def test_letters_shrink_no_further_than_they_must():
