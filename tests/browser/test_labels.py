@@ -183,6 +183,13 @@ def test_letters_that_the_face_lacks_stay_inside(desk, server):
     assert len(placed) > 200 and len(within(placed, box[0], 0, box[2], 297)) == len(placed)
 
 
+def test_letters_at_their_smallest_are_still_six_points(desk, server):
+    sheet, _ = print_labels(desk, server, "a=small&c=1&d=" + "Upland%20Lambswool%20Worsted%20Sock%20Heavy" + "&e=" + "Rusted%20Gate%20on%20Wet%20Slate%20by%20Lamp" + "&k=BRACKWEND-2027-LOT-00114")
+    (box,) = boxes(sheet.leaves[0], 25, 50)
+    placed = within(sheet.leaves[0].chars, *box)
+    assert len(placed) > 90 and SMALLEST <= min(char["size"] for char in placed) < 9
+
+
 def test_no_letter_is_wider_than_its_measure(desk):
     """The table of widths against the face itself, letter by letter, at both weights."""
     for weight, table in ((400, REGULAR), (600, BOLD)):

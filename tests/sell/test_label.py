@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 import fibercalc
 from fibercalc.core.card import CHOICE
-from fibercalc.core.label import LEAST, PAGES, Area, Block, TooLong, fits_on, grid, laid_out
+from fibercalc.core.label import PAGES, Area, Block, TooLong, fits_on, grid, laid_out
 from fibercalc.core.label.face import MM_PER_POINT, text_width
 from fibercalc.core.label.label import FALL, RISE, fitted, wrapped
 from fibercalc.core.label.sheet import EDGE, FOOT, Precut, Sheets, has_foot, leaves
@@ -107,7 +107,7 @@ def inside(laid) -> None:
                     assert (x - middle) ** 2 + (y - middle) ** 2 <= middle**2, line
         else:
             assert 1.4 <= left and left + line.wide <= label.width - 1.4 and 1 <= top and bottom <= label.height - 0.6, line
-        assert line.size >= LEAST
+        assert line.size >= 6.0, line
     boxes = sorted(((line.y - RISE * line.size * MM_PER_POINT, line.y + FALL * line.size * MM_PER_POINT, line.x, line.anchor) for line in laid.lines if line.x < 30), key=lambda box: box[:2])
     for above, below in pairwise(box for box in boxes):
         assert above[1] <= below[0] + 0.35, (above, below)
@@ -252,11 +252,23 @@ def test_wrapping_loses_no_letter_and_keeps_to_the_width(text, width, size, bold
     assert all(text_width(line, size, bold) <= width or len(line) == 1 for line in lines)
 
 
+def test_a_long_lot_breaks_after_its_hyphens():
+    assert wrapped("Lot BRACKWEND-2027-LOT-00114", 21, 8) == ["Lot", "BRACKWEND-", "2027-LOT-", "00114"]
+
+
 def test_letters_shrink_no_further_than_they_must():
     lines, shrunk = fitted(Area(0, 0, 40, 20, (Block("Name", "Tarrow Sock", 12, lines=1),)))
     assert lines[0].size == 12 and shrunk == []
     lines, shrunk = fitted(Area(0, 0, 20, 20, (Block("Name", "Tarrow Sock", 12, lines=1),)))
     assert shrunk == ["Name"] and lines[0].wide <= 20 < text_width("Tarrow Sock", lines[0].size + 0.26)
+
+
+def test_nothing_is_set_under_six_points():
+    words_ = "Tarrow Sock"
+    with pytest.raises(TooLong):
+        fitted(Area(0, 0, text_width(words_, 6.0), 20, (Block("Name", words_, 12, lines=1),)))
+    lines, _ = fitted(Area(0, 0, text_width(words_, 6.2), 20, (Block("Name", words_, 12, lines=1),)))
+    assert 6.0 <= lines[0].size <= 6.2
 
 
 def test_the_picture_is_the_label():

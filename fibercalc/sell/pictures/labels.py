@@ -60,7 +60,7 @@ def swing_tag(skein: Skein) -> Label:
 def small_label(skein: Skein) -> Label:
     """A label for a small skein: name, color, grams, yards, lot; no code."""
     words = (Block("Name", skein.name, 12, True, lines=3), Block("Color", skein.color, 8.5, gap=1, lines=3), Block("Weight", _both(skein.mass[:1]), 11, True, 2.5, 1), Block("Length", _both(skein.length[:1]), 11, True, 0.6, 1),
-             Block("Lot", _lot(skein), 8, gap=2, lines=2))
+             Block("Lot", _lot(skein), 8, gap=2, lines=3))
     return Label(SIZES[SMALL][0], 25.0, 50.0, (Area(2, 2.5, 21, 45, words, "middle", True),))
 
 
