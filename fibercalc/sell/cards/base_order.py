@@ -25,7 +25,7 @@ def answer(w, bases, dyes, spread, sure, good_for, carriage, duty, exchange, nee
     carriage = carriage if any(line["ordered"] for line in lines) else 0.0
     for line, landed in zip(lines, landed_costs([line["goods"] for line in lines], [line["mass"] for line in lines], carriage * exchange, duty)):
         line["landed"] = landed
-    goods = w.step("goods", " + ".join(f"{line['goods']!r}" for line in lines), sum(line["goods"] for line in lines), MONEY, label="Goods, in your own money")
+    goods = w.step("goods", f"({' + '.join(_price_formula(line) for line in lines) or '0'}) * exchange", sum(line["goods"] for line in lines), MONEY, label="Goods, in your own money: packs at their prices")
     freight = w.step("freight", "carriage * exchange" if carriage else "0", carriage * exchange, MONEY, label="Carriage")
     landed = w.step("landed", "(goods + freight) * (1 + duty / 100)", (goods + freight) * (1 + duty / 100), MONEY, label="Landed, all of it")
     days = [(first.first, first.last) for first in closed]
@@ -37,10 +37,18 @@ def answer(w, bases, dyes, spread, sure, good_for, carriage, duty, exchange, nee
         raise Refused(f"Closed days: {error.reason}.", "closed.1.last") from None
     first = next((line for line in lines if line["kind"] == "base"), None)
     count = first["ordered"] if first else 0
-    each = w.step("each", f"{first['landed']!r} / {count!r}", first["landed"] / count, MONEY, label=f"Landed, a skein of {first['row'].name}") if count else None
+    share = f" + freight * {first['mass']:.10g} / {sum(line['mass'] for line in lines):.10g}" if count and carriage else ""
+    each = w.step("each", f"({_price_formula(first)} * exchange{share}) * (1 + duty / 100) / ordered_1", first["landed"] / count, MONEY, label=f"Landed, a skein of {first['row'].name}") if count else None
     hundred = w.step("hundred", "each / bases[1].length * 100", each / first["row"].length * 100, MONEY, label="and 100 m of it") if each is not None else None
     return {"packs": sum(line["small"] + line["large"] for line in lines), "skeins": sum(line["ordered"] for line in lines if line["kind"] == "base"), "dye_short": sum(line["net"] for line in lines if line["kind"] == "dye"),
             "goods": goods, "landed": landed, "each": each, "hundred": hundred, "order_by": by[0], "order_usual": by[1], "order_quick": by[2], "slack": (by[0] - today).days, "lines": lines, "arrive": arrive, "exchanged": exchange}
+
+
+def _price_formula(line):
+    """What a line's packs cost, in the names of its inputs."""
+    rows, number = ("bases" if line["kind"] == "base" else "dyes"), line["number"]
+    text = f"{line['small']} * {rows}[{number}].price"
+    return f"({text} + {line['large']} * {rows}[{number}].large_price)" if line["large"] else text
 
 
 def _base(w, number, row, spread, sure, lead_low, lead_high):
@@ -51,7 +59,7 @@ def _base(w, number, row, spread, sure, lead_low, lead_high):
     small, large = cheapest_packs(net, row.pack, row.price, row.large, row.large_price)
     ordered = small * row.pack + large * row.large
     w.searched(f"ordered_{number}", ordered, (f"ordered_{number} >= net_{number}",), f"net_{number}", label=f"Skeins of {row.name} ordered, in the cheapest packs")
-    return {"kind": "base", "row": row, "net": net, "keep": keep, "small": small, "large": large, "ordered": ordered, "mass": ordered * row.mass, "held": row.on_hand, "unit": "skeins"}
+    return {"kind": "base", "number": number, "row": row, "net": net, "keep": keep, "small": small, "large": large, "ordered": ordered, "mass": ordered * row.mass, "held": row.on_hand, "unit": "skeins"}
 
 
 def _dye(w, number, row, good_for):
@@ -65,7 +73,7 @@ def _dye(w, number, row, good_for):
     w.step(f"held_{number}", text, held, MASS, label=f"{row.name} that can be counted on" + (" (the stock is too old)" if old else ""))
     net = w.step(f"short_{number}", f"max(dyes[{number}].needed - held_{number}, 0)", net_need(row.needed, 0.0, 0.0, held), MASS, label=f"{row.name} to get")
     small = w.decide(f"packs {number}", cheapest_packs(net, row.pack, row.price)[0])
-    return {"kind": "dye", "row": row, "net": net, "keep": 0, "small": small, "large": 0, "ordered": small * row.pack, "mass": small * row.pack, "held": held, "old": old, "unit": "g"}
+    return {"kind": "dye", "number": number, "row": row, "net": net, "keep": 0, "small": small, "large": 0, "ordered": small * row.pack, "mass": small * row.pack, "held": held, "old": old, "unit": "g"}
 
 
 def _packs(line):

@@ -47,8 +47,17 @@ def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_
     price_of = {row.dye.lower(): row.price / 100 for row in jars}
     costs = {"base": sum(need.skeins * _base(need, made_bases).pack_price / _base(need, made_bases).pack for need in bill.colors), "dye": sum(grams * price_of.get(name.lower(), 0.0) for name, grams in bill.dyes.items()),
              "energy": energy * bill.skeins, "other": bill.other}
-    takings = w.step("takings", " + ".join(f"{product.wanted} * products[{number}].price" for number, product in enumerate(made_products, 1)), bill.takings, MONEY, label="If all is sold, without tax")
-    cost = w.step("cost", " + ".join(f"{value!r}" for value in costs.values()), sum(costs.values()), MONEY, label="Base, dye, acid and energy, and the rest, used")
+    takings = w.step("takings", " + ".join(f"ceil(products[{number}].wanted * scale / 100) * products[{number}].price" for number in range(1, len(products) + 1)), bill.takings, MONEY, label="If all is sold, without tax")
+
+    def dyes_at_their_prices():
+        return costs["dye"]
+
+    bases_used = " + ".join(f"skeins_{at} * bases[{made_bases.index(_base(need, made_bases)) + 1}].price / bases[{made_bases.index(_base(need, made_bases)) + 1}].pack" for at, need in _numbered(bill, made_colors))
+    w.step("base_used", bases_used, costs["base"], MONEY, label="Base used")
+    w.solved("dye_used", "dyes_at_their_prices() - dye_used", costs["dye"], MONEY, label="Dye used, each dye of the table at its jar’s price", using=(dyes_at_their_prices,))
+    w.step("energy_used", "energy * skeins", costs["energy"], MONEY, label="Acid and energy")
+    w.step("other_used", " + ".join(f"(ceil(products[{number}].wanted * scale / 100) + products[{number}].spare) * products[{number}].other" for number in range(1, len(products) + 1)), costs["other"], MONEY, label="Labels, boxes, patterns")
+    cost = w.step("cost", "base_used + dye_used + energy_used + other_used", sum(costs.values()), MONEY, label="Used in all")
     left = w.step("left", "takings - cost", takings - cost, MONEY, label="Left for labor, fees and overhead")
     work = w.step("work", "skeins * minutes", skeins * minutes, TIME, label="Work")
     w.step("left_after_work", "left - work / 60 * wage", left - work / 60 * wage, MONEY, label="Left after labor")

@@ -49,7 +49,14 @@ def answer(w, name, days, sets, spare, skein_mass, skein_length, loss_share, wan
     if ratio:
         w.step("ratio", "(dyes[1].last / dyes[1].first) ** (1 / (days - 1))", ratio, NUMBER, label="Each shade against the one before")
     depths = [sum(recipe) for recipe in ladder.recipes]
-    w.step("depths", f"{sum(depths)!r}", sum(depths), PERCENT, label="Depths of all shades added")
+
+    def all_depths_added():
+        return sum(depths)
+
+    if ratio and ratio != 1:
+        w.step("depths", "dyes[1].first * (ratio ** days - 1) / (ratio - 1)", sum(depths), PERCENT, label="Depths of all shades added")
+    else:
+        w.solved("depths", "all_depths_added() - depths", sum(depths), PERCENT, label="Depths of all shades of the table added", using=(all_depths_added,))
     shade_cut = w.step("shade_cut", "(sets + spare) * small_mass", (sets + spare) * mass, MASS, label="Yarn of one shade, cut first")
     shade_whole = w.step("shade_whole", "each_shade * skein_mass", each * skein_mass, MASS, label="Yarn of one shade, dyed whole")
     dye_cut = w.step("dye_cut", "shade_cut * depths / 100", dye_in_set(shade_cut, depths), MASS, label="Dye, cut first")
