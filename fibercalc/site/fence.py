@@ -91,7 +91,8 @@ def workbook(name: str) -> Markup:
         tag("section", tag("div", data_slot="list"), data_part="list"),
         tag("section", data_part="record", hidden=True), tag("section", data_part="import", hidden=True),
         tag("section", tag("h2", "Trace a lot"), asked, tag("div", data_slot="trace", role="status"), data_part="trace"),
-        tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.", class_="state", role="status"), data_search_exclude=True)
+        tag("p", "What you save is kept in this browser on this device only. Nothing is sent anywhere.", class_="state", role="status"),
+        tag("noscript", tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.")), data_search_exclude=True)
 
 
 def demo(name: str) -> Markup:
