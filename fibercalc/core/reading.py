@@ -105,10 +105,13 @@ def _take(given: Given, each: Input, name: str, texts: dict, units: dict, exact:
 
 def _apply_conditions(given: Given) -> None:
     """Inputs shown only when another has a certain value lose their value, and their problem, otherwise."""
+    rows_of = {item.name: item for item in given.card.inputs if isinstance(item, Rows)}
     for name, reading in list(given.readings.items()):
+        rows = rows_of.get(name.partition(".")[0])
+        if not reading.input.when and not (rows and rows.when):
+            continue
         parent = name.rsplit(".", 1)[0] + "." if "." in name else ""
         item = reading.input
-        rows = next((i for i in given.card.inputs if isinstance(i, Rows) and name.startswith(i.name + ".")), None)
         conditions = [(item.when, parent)] + ([(rows.when, "")] if rows else [])
         if not all(_holds(given, when, prefix) for when, prefix in conditions):
             given.readings[name] = replace(reading, value=None, rough=0.0, asked=False)
