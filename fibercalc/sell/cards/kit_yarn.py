@@ -95,6 +95,8 @@ def by_color(r):
 
 def _cuts(r):
     """For each color: whole skeins, a part in turns and its length, parts from one skein, full skeins for all kits, skeins saved."""
+    if "cuts" in r.kept:
+        return r.kept["cuts"]
     found, kits, full, reel = [], r.value("packed"), r.given["skein_length"], r.given["reel"]
     usable = usable_amount(full, r.given["loss_share"])
     for row, needed, parts, given, _ in _colors(r):
@@ -104,6 +106,7 @@ def _cuts(r):
         per = small_skeins(usable, turns * reel) if turns else 0
         skeins = kits * whole + (full_skeins_for(kits, per) if per else kits if turns else 0)
         found.append((row, whole, turns, turns * reel, per, skeins, kits * given - skeins))
+    r.kept["cuts"] = found
     return found
 
 

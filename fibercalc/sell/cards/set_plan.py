@@ -45,7 +45,7 @@ def answer(w, name, days, sets, spare, skein_mass, skein_length, loss_share, wan
     each = whole // days
     w.searched("each_shade", each, ("each_shade * per >= sets + spare",), "(sets + spare) / per", label="Full skeins of one shade, dyed whole")
     w.step("dyed_whole", "days * each_shade", whole, COUNT, label="Full skeins, dyed whole")
-    ladder, ratio = w.decide("ladder", _ladder(undyed, dyes, days, steps))
+    ladder, ratio = w.decisions.get("ladder") or w.decide("ladder", _ladder(undyed, dyes, days, steps))
     if ratio:
         w.step("ratio", "(dyes[1].last / dyes[1].first) ** (1 / (days - 1))", ratio, NUMBER, label="Each shade against the one before")
     depths = [sum(recipe) for recipe in ladder.recipes]

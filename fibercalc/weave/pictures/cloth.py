@@ -173,10 +173,12 @@ def _from_afar(drawing: Drawing, cloth: Cloth, palette: Palette, left: float, bo
     weft, warp = _placed(cloth.weft), _placed(cloth.warp)
     for color in sorted({each for each, _, _ in weft}):
         grid.boxes([(0, first, cloth.ends, count) for each, first, count in weft if each == color], palette[color].hex)
-    first = 0
+    first, faces = 0, {}
     for section in cloth.sections:
         face = "".join(section.repeat)
-        for color in sorted({each for each, _, _ in warp}):
-            grid.boxes([(begin, first, count, section.picks) for each, begin, count in warp if each == color], palette[color].hex, opacity=face.count(WARP) / len(face))
+        faces.setdefault(face.count(WARP) / len(face), []).append((first, section.picks))  # both hems are of one face
         first += section.picks
+    for share, stretches in faces.items():
+        for color in sorted({each for each, _, _ in warp}):
+            grid.boxes([(begin, first, count, picks) for first, picks in stretches for each, begin, count in warp if each == color], palette[color].hex, opacity=share)
     drawing.rect(left, bottom - high, wide, high, stroke=INK, stroke_width=0.8)
