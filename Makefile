@@ -3,7 +3,7 @@
 #   make serve   build the site and open it on this machine
 #   make test    build, type check, and the tests of every day
 #   make sweep   the wide run that make test leaves out: every card in every state, size and scheme, more examples
-#   make bench   times and sizes, as ratios
+#   make bench   times and sizes, as ratios; some of them: make bench BENCH="edits dye-recipe yarn-needed" (see tests/bench/run.py)
 #   make site | setup | clean
 
 SHELL := /bin/bash
@@ -32,7 +32,7 @@ sweep: site
 	$(PYTEST) -m sweep
 
 bench: site
-	$(PY) tests/bench/run.py
+	$(PY) tests/bench/run.py $(BENCH)
 
 site: .build/site.stamp
 

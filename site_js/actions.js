@@ -64,7 +64,7 @@ async function printSheet(card, paper) {
     tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
     return;
   }
-  if (outcome.ok.said) tell(card, outcome.ok.said);
+  tell(card, outcome.ok.said ?? "");
   printAlone(outcome.ok.html, outcome.ok.kind);
 }
 

@@ -90,6 +90,14 @@ def test_nothing_prints_and_nothing_writes_markup_by_hand(path):
             assert "</" not in constants, f"{where(path)}: markup in an f-string"
 
 
+@pytest.mark.parametrize("path", FILES, ids=where)
+def test_nothing_rests_on_what_the_browsers_bytecode_drops(path):
+    """It is compiled without asserts and docstrings."""
+    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        assert not isinstance(node, ast.Assert), f"{where(path)}:{node.lineno}"
+        assert not (isinstance(node, ast.Attribute) and node.attr == "__doc__"), f"{where(path)}:{node.lineno}"
+
+
 def test_no_module_imports_itself_in_a_circle():
     graph = {}
     for path in FILES:

@@ -4,6 +4,7 @@ import re
 import unicodedata
 from dataclasses import dataclass
 from datetime import date
+from functools import lru_cache
 
 from .amount import Amount, Unreadable, read_amount, width_in_unit, with_sign, write_typed
 from .card import CHOICE, COLOR, DATE, TEXT, Input
@@ -14,6 +15,7 @@ from .problem import Problem
 from .settings import Settings
 from .units import COUNT, MONEY
 
+SAME_TEXTS = 2048  # from key to key all fields but one hold the text they held before
 CURRENCY = re.compile(r"[$€£¥₹₩₽฿]|[A-Za-z]{1,3}\.?")
 
 
@@ -34,8 +36,12 @@ class Reading:
 
 def read_one(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str = "", prefix: str = "") -> Reading | Problem:
     """Read one text for one input. Returns a Problem with one plain line when it cannot be used."""
+    return _read(each, name, text if isinstance(text, str) else str(text), settings, style, unit_sign, prefix)
+
+
+@lru_cache(SAME_TEXTS)
+def _read(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str, prefix: str) -> Reading | Problem:
     label = prefix + (each.label[0].lower() + each.label[1:] if prefix else each.label)
-    text = text if isinstance(text, str) else str(text)
     if not text.strip():
         if each.optional:
             return Reading(each, name, text)

@@ -94,7 +94,7 @@ def _write(node: ast.AST, name: Callable[[str], str], outer: int) -> str:
         case ast.Name(id=word):
             return name(word)
         case ast.Attribute() | ast.Subscript():
-            return name(ast.unparse(node))
+            return name(_spelled(node))
         case ast.UnaryOp(operand=operand):
             return "−" + _write(operand, name, 3)
         case ast.BinOp(left=left, op=ast.Pow(), right=ast.Constant(value=power)) if power in POWERS:
@@ -118,6 +118,11 @@ def _write(node: ast.AST, name: Callable[[str], str], outer: int) -> str:
         case ast.Compare(left=left, ops=[op], comparators=[right]):
             return f"{_write(left, name, 0)} {COMPARE[type(op)][0]} {_write(right, name, 0)}"
     raise ValueError(f"not part of a formula: {ast.dump(node)[:60]}")
+
+
+@lru_cache(maxsize=2048)  # the trees stand in the cache of parse, so that the same row's value is the same node again
+def _spelled(node: ast.AST) -> str:
+    return ast.unparse(node)
 
 
 WORDS = {"floor": "whole part of ", "ceil": "rounded up ", "sum": "sum of ", "mean": "mean of ", "sd": "standard deviation of ",

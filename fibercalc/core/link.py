@@ -4,6 +4,7 @@ Keys follow the declared order of the inputs (a, b, c ...); a row's key is its l
 values that differ from the example travel, so a changed example or order means a new link version with an upgrade of the old.
 """
 
+from functools import lru_cache
 from urllib.parse import parse_qsl, quote
 
 from .card import Card, Input, Rows
@@ -12,7 +13,8 @@ from .entry import read_one
 from .reading import Given
 from .settings import Settings
 
-LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 64, 400  # a release with all its rows changed takes about 4,000
+LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 128, 400  # a release with all its rows changed takes about 4,000
+SAME_SHAPES = 64  # a card with its numbers of rows, and the cards it leads to
 CANONICAL = Settings()
 TAKEN = ("q", "v")
 
@@ -64,20 +66,26 @@ def query_of(given: Given) -> str:
 def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | None = None) -> str:
     """The link query for canonical texts by full input name."""
     counts = counts or {}
-    defaults = card.defaults()
     pairs = []
     for number, item in enumerate(card.inputs):
         if isinstance(item, Rows) and counts.get(item.name, len(item.default)) != len(item.default):
             pairs.append((input_key(number), str(counts[item.name])))
-    for key, (each, name) in link_names(card, counts).items():
+    for key, name, default in _examples(card, tuple(counts.items())):
         text = texts.get(name)
-        if text is not None and text != canonical_default(each, defaults.get(name, each.default)):
+        if text is not None and text != default:
             pairs.append((key, text))
     if not pairs:
         return ""
     # A "-" stands for a field left blank on purpose; a color travels without its #, which would start a fragment.
     body = "&".join(f"{key}={quote(text.removeprefix('#') or '-', safe='~,()')}" for key, text in sorted(pairs))
     return f"v={card.link_version}&{body}"
+
+
+@lru_cache(SAME_SHAPES)
+def _examples(card: Card, counts: tuple[tuple[str, int], ...]) -> tuple[tuple[str, str, str], ...]:
+    """(short key, full name, canonical text in the example) of every value the card can have with so many rows."""
+    defaults = card.defaults()
+    return tuple((key, name, canonical_default(each, defaults.get(name, each.default))) for key, (each, name) in link_names(card, dict(counts)).items())
 
 
 def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], list[str]]:

@@ -3,11 +3,13 @@
 Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings in stays text.
 """
 
+import re
 from functools import cache
 
 # As html.escape does, without loading its table of all named entities.
 ESCAPES = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#x27;"})
 TEXT_ESCAPES = {key: value for key, value in ESCAPES.items() if chr(key) not in "\"'"}
+SPECIAL = re.compile("[&<>\"']").search  # most texts hold none, and to see that is faster than to translate
 VOID = {"input", "br", "hr", "meta", "link", "img"}
 
 
@@ -20,15 +22,20 @@ class Markup(str):
 def tag(name: str, /, *children, **attributes) -> Markup:
     """An element. Children: text (escaped), Markup, lists of them, None. Attributes: class_ is class, data_x is data-x, True stands
     alone, None and False are left out."""
-    text = [f"<{name}"]
+    head = f"<{name}"
     for key, value in attributes.items():
         if value is None or value is False:
             continue
-        text.append(f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{str(value).translate(ESCAPES)}"')
-    text.append(">")
-    if name not in VOID:
-        _add(text, children)
-        text.append(f"</{name}>")
+        if value is True:
+            head += f" {_attribute(key)}"
+        else:
+            value = str(value)
+            head += f' {_attribute(key)}="{value.translate(ESCAPES) if SPECIAL(value) else value}"'
+    if name in VOID:
+        return Markup(head + ">")
+    text = [head, ">"]
+    _add(text, children)
+    text.append(f"</{name}>")
     return Markup("".join(text))
 
 
@@ -46,7 +53,7 @@ def _add(text: list[str], children) -> None:
         if isinstance(child, Markup):
             text.append(child)
         elif isinstance(child, str):
-            text.append(child.translate(TEXT_ESCAPES))
+            text.append(child.translate(TEXT_ESCAPES) if SPECIAL(child) else child)
         else:
             _add(text, child)
 

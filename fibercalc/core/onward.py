@@ -15,6 +15,7 @@ from .registry import find_card
 from .units import COUNT
 
 LONGEST_TRAIL = 6
+SAME_TEXTS = 2048  # most of what goes on is the same from key to key, and from one link of a set to the next
 SAME_QUERIES = 32  # how many cards before are kept worked: a trail is asked about again at every key
 
 
@@ -55,12 +56,18 @@ def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, 
             continue
         if isinstance(found, list):
             counts[name] = len(found)
-            fields = {each.name: each for each in item.fields}
-            named = {f"{name}.{row}.{field}": (fields[field], text) for row, texts_of in enumerate(found, 1) for field, text in texts_of.items() if text}
+            named = {f"{name}.{row}.{field}": text for row, texts_of in enumerate(found, 1) for field, text in texts_of.items() if text}
         else:
-            named = {name: (_input(item, name), found)}
-        texts |= {full: text for full, (each, text) in named.items() if not isinstance(read_one(each, full, text, CANONICAL, "canonical"), Problem)}
+            named = {name: found}
+        texts |= {full: text for full, text in named.items() if _allowed(other.id, full, text)}
     return texts, counts
+
+
+@lru_cache(SAME_TEXTS)
+def _allowed(card_id: str, name: str, text: str) -> bool:
+    """Whether a card takes this text for that input."""
+    item = find_card(card_id).item(name.split(".")[0])
+    return not isinstance(read_one(_input(item, name), name, text, CANONICAL, "canonical"), Problem)
 
 
 def _found(worked, source, each: bool, number: int, item, name: str):

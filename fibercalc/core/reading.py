@@ -26,25 +26,35 @@ class Given:
     problems: list[Problem] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
 
-    def arguments(self, changed: dict[str, object] | None = None) -> dict[str, object]:
-        """Keyword arguments for the answer function; changed replaces some values by full name."""
-        changed = changed or {}
+    def arguments(self) -> dict[str, object]:
+        """Keyword arguments for the answer function."""
         arguments = {}
         for item in self.card.inputs:
             if isinstance(item, Rows):
                 arguments[item.name] = [
-                    Row({each.name: self._value(f"{item.name}.{number}.{each.name}", changed) for each in item.fields})
+                    Row({each.name: self.readings[f"{item.name}.{number}.{each.name}"].value for each in item.fields})
                     for number in range(1, self.counts.get(item.name, 0) + 1)
                 ]
             else:
-                arguments[item.name] = self._value(item.name, changed)
+                arguments[item.name] = self.readings[item.name].value
         return arguments
-
-    def _value(self, name: str, changed: dict):
-        return changed[name] if name in changed else self.readings[name].value
 
     def asked(self) -> list[str]:
         return [name for name, reading in self.readings.items() if reading.asked]
+
+
+def with_changed(arguments: dict[str, object], changed: dict[str, object]) -> dict[str, object]:
+    """Arguments with some values replaced by full name; the rows that stay are the same rows."""
+    moved = dict(arguments)
+    for name, value in changed.items():
+        head, *place = name.split(".")
+        if place:
+            rows = moved[head] if moved[head] is not arguments[head] else list(arguments[head])
+            at = int(place[0]) - 1
+            rows[at] = Row({**vars(rows[at]), place[1]: value})
+            value = rows
+        moved[head] = value
+    return moved
 
 
 def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: dict[str, str] | None = None, exact: dict[str, str] | None = None,
@@ -105,10 +115,13 @@ def _take(given: Given, each: Input, name: str, texts: dict, units: dict, exact:
 
 def _apply_conditions(given: Given) -> None:
     """Inputs shown only when another has a certain value lose their value, and their problem, otherwise."""
+    rows_of = {item.name: item for item in given.card.inputs if isinstance(item, Rows)}
     for name, reading in list(given.readings.items()):
+        rows = rows_of.get(name.partition(".")[0])
+        if not reading.input.when and not (rows and rows.when):
+            continue
         parent = name.rsplit(".", 1)[0] + "." if "." in name else ""
         item = reading.input
-        rows = next((i for i in given.card.inputs if isinstance(i, Rows) and name.startswith(i.name + ".")), None)
         conditions = [(item.when, parent)] + ([(rows.when, "")] if rows else [])
         if not all(_holds(given, when, prefix) for when, prefix in conditions):
             given.readings[name] = replace(reading, value=None, rough=0.0, asked=False)

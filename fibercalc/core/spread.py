@@ -13,6 +13,7 @@ from math import erf, exp, pi, sqrt
 COVERAGE = 0.95
 NOTHING = 1e-100  # narrower than this is no width: its square would not be a number
 KEPT = 3  # uniform parts combined exactly
+ROOT_2, ROOT_2_PI = sqrt(2), sqrt(2 * pi)
 NORMAL_95 = 1.959963984540054  # two-sided 95 % point of the standard normal distribution
 
 
@@ -41,6 +42,11 @@ class Parts:
         if not widths and sigma == 0:
             return 1.0 if offset > 0 else 0.0
         return min(max(_below(offset, widths, sigma), 0.0), 1.0)
+
+    def offset_below(self, chance: float) -> float:
+        """The offset from the value below which the true value lies with this chance, above 0 and under 1: chance_below the other way about."""
+        reach = max(sum(self._parts(side)[0]) + 9 * self._parts(side)[1] for side in ("down", "up"))
+        return _root(lambda t: self.chance_below(t) - chance, -reach, reach) if reach else 0.0
 
     def _parts(self, side: str) -> tuple[list[float], float]:
         """The widest uniform parts, and the standard deviation of all the rest."""
@@ -85,12 +91,12 @@ def _below(t: float, widths: list[float], sigma: float) -> float:
 
 
 def _phi(x: float, sigma: float) -> float:
-    return 0.5 * (1 + erf(x / sigma / sqrt(2)))
+    return 0.5 * (1 + erf(x / sigma / ROOT_2))
 
 
 def _density(x: float, sigma: float) -> float:
     z = x / sigma
-    return exp(-z * z / 2) / sqrt(2 * pi)
+    return exp(-z * z / 2) / ROOT_2_PI
 
 
 def _once(x: float, sigma: float) -> float:

@@ -9,7 +9,7 @@ from .card import Card
 from .color import Color
 from .outcome import Found, Outcome
 from .problem import BadInputs, OutOfRange, Problem, Refused
-from .reading import Given, read_inputs
+from .reading import Given, read_inputs, with_changed
 from .settings import Settings
 from .spread import NORMAL_95, Parts
 from .units import COUNT, PERCENT, Quantity
@@ -65,7 +65,7 @@ def work_given(given: Given, settings: Settings) -> Worked:
     except OutOfRange as error:
         raise BadInputs([_out_of_range(given, error)]) from None
     found, kept = {}, {}
-    parts = _parts(given, values, working)
+    parts = _parts(given, arguments, values, working)
     for name, value in values.items():
         result = card.result_by_name.get(name)
         if result is None:
@@ -129,13 +129,13 @@ def _chance(result, outcome: Outcome) -> Found:
     return Found(result, percent, percent, percent, Parts())
 
 
-def _parts(given: Given, values: dict, working: Working) -> dict[str, Parts]:
+def _parts(given: Given, arguments: dict, values: dict, working: Working) -> dict[str, Parts]:
     """For each numeric result, what every rough input and the model itself lend to its range."""
     card = given.card
     numeric = {name: value for name, value in values.items() if name in card.result_by_name and isinstance(value, (int, float))}
     parts = {name: Parts() for name in numeric}
     for members in _instruments(given).values():
-        ends = [_nudged(given, members, direction, numeric, working.decisions) for direction in (-1, 1)]
+        ends = [_nudged(given, arguments, members, direction, numeric, working.decisions) for direction in (-1, 1)]
         for name, value in numeric.items():
             shifts = [end[name] - value for end in ends if end.get(name) is not None]
             if shifts:
@@ -177,7 +177,7 @@ def _instruments(given: Given) -> dict[str, list]:
     return groups
 
 
-def _nudged(given: Given, members: list, direction: int, numeric: dict, decided: dict) -> dict:
+def _nudged(given: Given, arguments: dict, members: list, direction: int, numeric: dict, decided: dict) -> dict:
     """The results with one group of inputs at an edge of its roughness; nothing for results that cannot be found there."""
     changed = {}
     for name, axis in members:
@@ -189,7 +189,7 @@ def _nudged(given: Given, members: list, direction: int, numeric: dict, decided:
         low, high = sorted(unit.from_base(edge) for edge in edges) if not unit.inverse or edges[0] > 0 else (0.0, float("inf"))
         changed[name] = min(max(reading.value + direction * reading.rough, low), high)
     try:
-        moved = given.card.answer(Working(decided), **given.arguments(changed))
+        moved = given.card.answer(Working(decided), **with_changed(arguments, changed))
     except (OutOfRange, Refused, ZeroDivisionError):
         return {}
     return {name: moved.get(name) for name in numeric if isinstance(moved.get(name), (int, float)) and isfinite(moved[name])}

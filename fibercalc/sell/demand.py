@@ -127,6 +127,23 @@ def mean_above(edge: float, mean: float, deviation: float) -> float:
     return mean + deviation * _hazard((edge - mean) / deviation)
 
 
+def told_by_cut(edge: float, mean: float, deviation: float) -> float:
+    """What a value that is only known to be at least edge tells of the mean, as a share of what a known value tells: h (h - z).
+
+    edge       any number; z is its distance from the mean in deviations, h density over share above at z
+    mean       of all demand
+    deviation  its standard deviation, above 0
+    Raises OutOfRange outside these.
+    Source: cohen-1991 (second derivative of the likelihood of the censored normal).
+    """
+    require("edge", edge)
+    require("mean", mean)
+    require("deviation", deviation, above=0.0)
+    z = (edge - mean) / deviation
+    hazard = _hazard(z)
+    return hazard * (hazard - z)
+
+
 def square_above(edge: float, mean: float, deviation: float) -> float:
     """The mean squared distance from the mean, of a normal demand that is at least edge.
 
@@ -263,12 +280,7 @@ def _root(above, start: float) -> float:
 
 def _mean_error(seen: int, cut: Sequence[float], mean: float, deviation: float) -> float:
     """Standard error of the mean by what each value tells: a cut one tells less, the farther below the mean it was cut."""
-    told = float(seen)
-    for edge in cut:
-        z = (edge - mean) / deviation
-        hazard = _hazard(z)
-        told += hazard * (hazard - z)
-    return deviation / sqrt(told)
+    return deviation / sqrt(seen + sum(told_by_cut(edge, mean, deviation) for edge in cut))
 
 
 def _require_normal(count: float, mean: float, deviation: float) -> None:

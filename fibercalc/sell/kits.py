@@ -70,8 +70,4 @@ def skeins_for_chance(needed: float, parts: Parts, sure: float) -> float:
     """
     require("needed", needed, 0.0, MOST_LENGTH)
     require("sure", sure, 0.01, 0.999)
-    low, high = 0.0, SUREST_LENGTH * needed
-    for _ in range(40):
-        middle = (low + high) / 2
-        low, high = (middle, high) if parts.chance_below(middle - needed) < sure else (low, middle)
-    return high
+    return min(max(needed + parts.offset_below(sure), 0.0), SUREST_LENGTH * needed)

@@ -19,9 +19,13 @@ from .parts import figure, listing, sources
 from ..sources import all_sources
 
 
-# What stands beside the chapters: address and question.
-CUSTOMERS = (("helper-link/", "How do I give customers the yardage helper?"), ("counter/", "A customer at the stall asks: how many skeins?"),
-             ("helper/", "What does a customer see who came without a link?"))
+# What stands beside the chapters: title, then address and question of each.
+BESIDE = (
+    ("Customers", (("helper-link/", "How do I give customers the yardage helper?"), ("counter/", "A customer at the stall asks: how many skeins?"),
+                   ("helper/", "What does a customer see who came without a link?"))),
+    ("Records", (("workbook/", "What have I written down?"), ("bench/", "What is on my bench?"), ("tour/", "How does a release go through the book?"),
+                 ("no-signal/", "Does the book work with no signal?"))),
+)
 
 
 def formatter(source: str, language: str, css_class: str, options: dict, md, **kwargs) -> str:
@@ -55,8 +59,8 @@ def contents(name: str) -> Markup:
     for chapter in chapters:
         lines = [tag("li", tag("a", card.question, href=f"{up}{chapter}/{card.id}/")) for card in chapter_cards(chapter)]
         made.append(inner(None if name else tag("h2", tag("a", chapter.capitalize(), href=f"{chapter}/"), id=chapter), tag("ul", *lines)))
-    if not name:
-        made.append(inner(tag("h2", tag("a", "Customers", href=CUSTOMERS[0][0]), id="customers"), tag("ul", *(tag("li", tag("a", words, href=place)) for place, words in CUSTOMERS))))
+    for title, pages in () if name else BESIDE:
+        made.append(inner(tag("h2", tag("a", title, href=pages[0][0]), id=title.lower()), tag("ul", *(tag("li", tag("a", words, href=place)) for place, words in pages))))
     return tag("div", *made, class_="contents")
 
 

@@ -5,7 +5,7 @@ from datetime import date
 
 from .. import __version__
 from ..core.day import write_date
-from ..core.label import PAGES, Area, Block, Code, TooLong, gap_of
+from ..core.label import PAGES, Area, Block, Code, TooLong, gap_of, has_foot
 from ..core.label.draw import BLACK, HAIR, drawn, mm, svg, text
 from ..core.label.label import Line, fitted
 from ..core.label.sheet import EDGE, FOOT, Sheets, leaves
@@ -72,9 +72,12 @@ def _page(sheets: Sheets, leaf: list, codes: dict, foot: str) -> Markup:
     def code(each: Code) -> Markup:
         return inner(code_shapes(codes[each].code, each.x, each.y, each.side), *(text(line) for line in _address(each, codes[each].short)))
 
-    parts = [tag("g", drawn(laid, code, outline=not alone), transform=f"translate({mm(x)} {mm(y)})", class_="label") for laid, x, y in leaf]
-    if not alone:
-        parts += [_cut_marks(leaf), _foot(sheets, width, height, foot)]
+    cut = not alone and not sheets.precut
+    parts = [tag("g", drawn(laid, code, outline=cut), transform=f"translate({mm(x)} {mm(y)})", class_="label") for laid, x, y in leaf]
+    if cut:
+        parts.append(_cut_marks(leaf))
+    if has_foot(sheets):
+        parts.append(_foot(sheets, width, height, foot))
     name = f"{width:g}x{height:g}".replace(".", "-") if alone else sheets.page
     return tag("div", svg(width, height, *parts), class_=f"label-page label-page-{name}")
 

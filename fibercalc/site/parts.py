@@ -2,6 +2,7 @@
 
 
 import re
+from functools import lru_cache
 
 from ..core.answer import Picture, Table
 from ..core.link import query_of_texts
@@ -103,7 +104,11 @@ def working(worked: Worked) -> Markup:
 
 
 def basis(worked: Worked) -> Markup:
-    card = worked.card
+    return _basis(worked.card)
+
+
+@lru_cache(16)
+def _basis(card) -> Markup:
     return tag("div", tag("b", card.basis.kind), tag("span", card.basis.text), sources(card.sources), class_="basis")
 
 

@@ -7,7 +7,7 @@ from ..core.label.draw import BLACK, WHITE, mm
 from ..core.markup import Markup, inner, tag
 
 QUIET = 4  # modules of white around a code, which readers need
-LEAST_MODULE = 0.4  # mm: phones fail under it
+LEAST_MODULE = 0.4  # mm: phones fail under it (from memory, unverified)
 PNG_PIXELS = 12  # for one module
 
 

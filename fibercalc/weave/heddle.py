@@ -9,7 +9,7 @@ from ..core.units import METERS_PER_INCH
 INCHES_IN_10_CM = 0.1 / METERS_PER_INCH
 
 # Ends to a dent, dent after dent, before the order begins again. Zero leaves a dent empty.
-DENTING_ORDERS = ((1, 0), (1, 1, 0), (1,), (1, 1, 2), (1, 2), (1, 2, 2), (2,), (2, 3), (3,), (4,))
+DENTING_ORDERS = ((1, 0), (1,), (1, 1, 2), (1, 2), (1, 2, 2), (2,), (2, 3), (3,), (4,))
 
 
 def heddle_list() -> SourcedTable:

@@ -30,6 +30,11 @@ class Report:
         if limit is not None and value > limit:
             self._above.append(f"{measure}: {value:,.{digits}f}{unit}, limit {limit:,.{digits}f}{unit}")
 
+    def missed(self, what: str) -> None:
+        """Something that could not be measured, and why."""
+        self.say(f"  NOT MEASURED: {what}")
+        self._missing.append(what)
+
     def part(self, name: str, measure, options) -> None:
         """One part of the benchmark; what stops it is said and the next part is measured all the same."""
         self.say(f"\n{name} (load {_load()})")
@@ -38,8 +43,7 @@ class Report:
         except Exception as problem:  # a part that breaks must not take the others with it
             if not isinstance(problem, NotMeasured):
                 self.say(traceback.format_exc())
-            self.say(f"  NOT MEASURED: {problem}")
-            self._missing.append(f"{name}: {problem}")
+            self.missed(f"{name}: {problem}")
 
     def end(self) -> int:
         """The last lines and the exit code."""

@@ -12,6 +12,8 @@ from fibercalc.site.boundary import handle
 
 from .report import NotMeasured
 
+TRIES = 30  # edits tried natively for each that is wanted
+
 
 @dataclass
 class Walk:
@@ -37,7 +39,7 @@ def walks(card: Card, edits: int) -> list[Walk]:
         _plan(card, walk, edits // len(states) + (at < edits % len(states)), chance)
     found = sum(len(walk.edits) for walk in states)
     if found < edits // 2:
-        raise NotMeasured(f"{card.id}: only {found} of {edits} edits change the answer")
+        raise NotMeasured(f"only {found} of {edits} edits change the answer")
     return [walk for walk in states if walk.edits]
 
 
@@ -78,21 +80,28 @@ def _open(card: Card, words: str, query: str) -> Walk | None:
 
 
 def _plan(card: Card, walk: Walk, wanted: int, chance: Random) -> None:
-    """Numbers within a fifth of the ones that stand there, one field at a time, until enough of them change the sentence; as many as do."""
-    numbers = [name for name in walk.asked if name in walk.values and _measured(card, name) and _number(walk.values[name])]
+    """Numbers within a fifth of the ones that stand there, one field at a time, until enough of them change the sentence; as many as do.
+    Where no number ever does, choices."""
+    fields = [name for name in walk.asked if name in walk.values]
+    numbers = [name for name in fields if _measured(card, name) and _number(walk.values[name])]
+    names = numbers
     standing = dict(walk.values)
     before = _work(card, standing, walk.exact)[1]
-    for at in range(60 * wanted):
+    for at in range(TRIES * wanted):
         if len(walk.edits) == wanted:
             return
-        name = numbers[at % len(numbers)] if numbers else ""
-        text = _near(card, name, walk.values[name], chance) if name else ""
-        if not name or text == standing[name]:
+        if not names or (at == TRIES * wanted // 2 and not walk.edits):
+            numbers, names = [], [name for name in fields if _input(card, name).kind == CHOICE]
+        if not names:
+            return
+        name = names[at % len(names)]
+        text = _near(card, name, walk.values[name], chance) if name in numbers else chance.choice(_input(card, name).options).value
+        if text == standing[name]:
             continue
         edited = standing | {name: text}
         exact = {key: value for key, value in walk.exact.items() if key not in {name, *(done for done, _ in walk.edits)}}
         request, reply = _work(card, edited, exact)
-        if reply["answered"] and reply["slots"]["answer"] != before["slots"]["answer"]:
+        if reply["answered"] and before["answered"] and reply["slots"]["answer"] != before["slots"]["answer"]:
             walk.edits.append((name, text))
             walk.requests.append(request)
             standing, before = edited, reply

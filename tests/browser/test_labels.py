@@ -9,8 +9,9 @@ from playwright.sync_api import expect
 from fibercalc.core.label import PAGES, grid
 from fibercalc.core.label.face import BOLD, REGULAR
 from fibercalc.core.label.sheet import ROUND_GAP
+from fibercalc.core.link import link_names
 from fibercalc.core.paper import Labels
-from fibercalc.core.registry import all_cards
+from fibercalc.core.registry import all_cards, find_card
 from fibercalc.sell.pictures.labels import SIZES, STICKER, WITH_CODE
 
 from .addresses import card_pages
@@ -32,8 +33,8 @@ def desk(browser, server):
 
 def print_labels(page, server, query: str = "", paper: str = "A4"):
     """The card's labels for a link, printed; and what the page said of them."""
-    page.goto(server.address + ADDRESS + (f"?v=1&{query}" if query else ""))
-    until_live(page)
+    # As by the way back: the page takes over the link, and Python need not start anew.
+    page.evaluate("(url) => { history.pushState(history.state, '', url); dispatchEvent(new PopStateEvent('popstate')); }", server.address + ADDRESS + (f"?v=1&{query}" if query else ""))
     until(page, "() => !document.querySelector('bench-card').hasAttribute('aria-busy')")
     page.evaluate("() => { window.asked = false; window.print = () => { window.asked = true; }; }")
     page.get_by_role("button", name="Print: These labels").click()
@@ -136,11 +137,22 @@ def test_a_long_code_leaves_out_the_lot_and_then_the_name_and_says_so(desk, serv
 
 def test_an_offset_moves_everything_by_exactly_that(desk, server):
     still, _ = print_labels(desk, server, "a=bottle&c=9")
-    moved, _ = print_labels(desk, server, "a=bottle&c=9&x=2.5mm&y=-1.5mm")
+    moved, _ = print_labels(desk, server, "a=bottle&c=9&ab=2.5mm&ac=-1.5mm")
     before, after = still.leaves[0], moved.leaves[0]
     assert before.flow == after.flow and len(before.drawn) == len(after.drawn)
     for one, other in (*zip(before.chars, after.chars, strict=True), *zip(before.drawn, after.drawn, strict=True)):
         assert abs((other["x0"] - one["x0"]) / MM - 2.5) < 0.05 and abs((other["top"] - one["top"]) / MM + 1.5) < 0.05
+
+
+def test_a_bought_sheet_gets_its_labels_where_it_has_them_and_no_lines(desk, server):
+    keys = {name: key for key, (_, name) in link_names(find_card("label"), {}).items()}
+    given = {"kind": "sticker", "copies": "1", "sheet": "precut", "across": "4", "rows": "6", "left": "14mm", "top": "16.5mm", "step_across": "48mm", "step_down": "45mm", "used": "5"}
+    sheet, _ = print_labels(desk, server, "&".join(f"{keys[name]}={text}" for name, text in given.items()))
+    (leaf,) = sheet.leaves
+    numbers = [char for char in leaf.chars if char["size"] > 30]
+    assert leaf.drawn == [] and len(numbers) == 9 + 2 * 3
+    # The number 1 stands in the middle of the sixth place: second row, second column.
+    assert abs((numbers[0]["x0"] + numbers[0]["x1"]) / 2 / MM - (14 + 48 + 19)) < 0.6 and 16.5 + 45 < numbers[0]["top"] / MM < 16.5 + 45 + 38
 
 
 def test_from_the_dark_the_labels_are_the_same(browser, server):
@@ -171,6 +183,13 @@ def test_letters_that_the_face_lacks_stay_inside(desk, server):
     assert len(placed) > 200 and len(within(placed, box[0], 0, box[2], 297)) == len(placed)
 
 
+def test_letters_at_their_smallest_are_still_six_points(desk, server):
+    sheet, _ = print_labels(desk, server, "a=small&c=1&d=" + "Upland%20Lambswool%20Worsted%20Sock%20Heavy" + "&e=" + "Rusted%20Gate%20on%20Wet%20Slate%20by%20Lamp" + "&k=BRACKWEND-2027-LOT-00114")
+    (box,) = boxes(sheet.leaves[0], 25, 50)
+    placed = within(sheet.leaves[0].chars, *box)
+    assert len(placed) > 90 and SMALLEST <= min(char["size"] for char in placed) < 9
+
+
 def test_no_letter_is_wider_than_its_measure(desk):
     """The table of widths against the face itself, letter by letter, at both weights."""
     for weight, table in ((400, REGULAR), (600, BOLD)):
@@ -187,10 +206,17 @@ def test_no_letter_is_wider_than_its_measure(desk):
         assert over == [], weight
 
 
-def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server, tmp_path):
+BASES = {"as in the example": {}, "with most to say": {"name": "Brackwend Upland Lambswool Worsted Bulky", "length": "41", "lot": "BRACKWEND-2027-LOT-00114", "price": "1234.5"}}
+
+
+@pytest.mark.parametrize("typed", BASES.values(), ids=BASES)
+def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server, tmp_path, typed):
     with looked_at(browser, server, "helper-link/", sparing=False) as looked:
         page = looked.page
         expect(page.locator("[data-slot='code'] svg")).to_be_visible(timeout=40_000)
+        for name, text in typed.items():
+            page.locator(f"bench-link [name='{name}']").fill(text)
+        page.wait_for_timeout(800 if typed else 0)
         link = page.locator("bench-link [data-slot='link']").inner_text()
         page.evaluate("() => { window.asked = false; window.print = () => { window.asked = true; }; }")
         page.get_by_role("button", name="Print the stand, A4").click()
@@ -203,6 +229,5 @@ def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server,
     assert min(char["size"] for char in leaf.chars) >= 8
     assert all(11 * MM <= char["x0"] and char["x1"] <= leaf.width - 11 * MM and char["bottom"] <= leaf.height - 11 * MM for char in leaf.chars)
     assert decoded(sheet.pdf, tmp_path, 100) == [link]
-    # The release's pullover, woman M in Dunmel: the same 5 skeins that the helper itself says for 9 in 10.
-    for words in ("Dunmel DK", "Sweater, woman", "Cable sweater, child", "Socks", "Triangle shawl", "90 in 100 knitters"):
+    for words in (typed.get("name", "Dunmel DK"), "Sweater, woman", "Cable sweater, child", "Socks", "Triangle shawl", "90 in 100 knitters"):
         assert squeezed(words) in sheet.flow, words

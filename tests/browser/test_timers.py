@@ -64,7 +64,7 @@ def test_a_time_that_is_waited_for_is_offered_and_runs(new_page, place):
     page = opened(new_page, place)
     expect(bar(page)).to_have_count(0)
     page.get_by_role("button", name=HOLD).click()
-    expect(time_of(page)).to_have_text("47:00")
+    expect(time_of(page)).to_have_text(re.compile(r"^(47:00|46:5\d)$"))  # it runs on while a busy machine looks
     page.clock.fast_forward("10:00")
     expect(time_of(page)).to_have_text(re.compile(r"^(37:00|36:5\d)$"))
     expect(bar(page)).to_contain_text("The screen stays on.")

@@ -4,8 +4,9 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+import fibercalc
 from fibercalc.core.color import Color, lab_from_hex, read_color
-from fibercalc.core.problem import OutOfRange
+from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.table import read_table
 from fibercalc.dye.color import seeing
 from fibercalc.dye.color.difference import between
@@ -73,3 +74,21 @@ def test_words_for_differences():
     assert len({seeing.likely_seen(difference) for difference in (0.2, 1.5, 3, 6, 30)}) == len(rows) == 5
     with pytest.raises(OutOfRange):
         seeing.likely_seen(-1)
+
+
+@pytest.mark.parametrize("card", ["lot-repeat", "shade-steps"])
+def test_a_warm_lamp_is_taken_off_by_the_card_in_the_photo(card):
+    """Colors photographed through a warm filter, with the card photographed so too, answer as they did without the filter."""
+    warm = {"old": "#4f4540", "new": "#574c45"} if card == "lot-repeat" else {"undyed": "#efd9b0", "dyes.1.sample": "#2a3a4d"}
+    gray = "#857361"
+    corrected = {name: seeing.corrected_by_card(read_color(text), read_color(gray)) for name, text in warm.items()}
+    by_card = fibercalc.work(card, warm | {"gray": gray})["results"]
+    by_hand = fibercalc.work(card, {name: each.text for name, each in corrected.items()})["results"]
+    numbers = [{name: found["value"] for name, found in results.items() if found["low"] is not None} for results in (by_card, by_hand)]
+    assert numbers[0] == pytest.approx(numbers[1], rel=2e-2, abs=0.05)
+    assert fibercalc.work(card, warm)["results"] != by_card
+
+
+def test_a_card_the_camera_cut_off_is_one_line():
+    with pytest.raises(BadInputs, match="too dark or too bright in the photo"):
+        fibercalc.work("lot-repeat", {"gray": "#000000"})

@@ -4,12 +4,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fibercalc.core.card import TEXT, Input
+from fibercalc.core.onward import ways_on
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.sell.fiber_label import tolerance, unnamed, whole_percents
-from fibercalc.site.parts import _carried
 
 
 def fibers(*rows, kept="fibers") -> dict[str, str]:
@@ -113,7 +112,13 @@ def test_three_points_are_not_promised_for_wool_in_the_us():
     assert work_card(find_card("fiber-content"), {"sold": "eu"}).outcome.value("test_low") == 72
 
 
+def to_the_label(texts) -> dict[str, str]:
+    card = find_card("fiber-content")
+    (_, carried, _), = ways_on(work_card(card, texts), next(carry for carry in card.carry if carry.card == "label"))
+    return carried
+
+
 def test_the_line_goes_on_to_the_label_whole_or_not_at_all():
-    worked = work_card(find_card("fiber-content"), {})
-    assert _carried(worked, "content", Input("fiber", TEXT, "Fiber content", longest=64)) == "75% wool, 25% nylon"
-    assert _carried(worked, "content", Input("fiber", TEXT, "Fiber content", longest=12)) == ""
+    assert to_the_label({}) == {"fiber": "75% wool, 25% nylon", "maker": "Brackwend Dyehouse"}
+    many = fibers(*[(fiber, "12.5") for fiber in ("wool", "nylon", "silk", "cotton", "linen", "ramie", "mohair", "alpaca")])
+    assert "fiber" not in to_the_label(many)

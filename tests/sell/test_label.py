@@ -9,16 +9,16 @@ from hypothesis import strategies as st
 
 import fibercalc
 from fibercalc.core.card import CHOICE
-from fibercalc.core.label import LEAST, PAGES, Area, Block, TooLong, fits_on, grid, laid_out
+from fibercalc.core.label import PAGES, Area, Block, TooLong, fits_on, grid, laid_out
 from fibercalc.core.label.face import MM_PER_POINT, text_width
 from fibercalc.core.label.label import FALL, RISE, fitted, wrapped
-from fibercalc.core.label.sheet import EDGE, FOOT, Sheets, leaves
+from fibercalc.core.label.sheet import EDGE, FOOT, Precut, Sheets, has_foot, leaves
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
 from fibercalc.sell.label_text import hazards, length_words, mass_words, missing, shares_of
-from fibercalc.sell.pictures.labels import BAND, BOTTLE, CARE, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, day_sticker
+from fibercalc.sell.pictures.labels import BAND, BOTTLE, CARE, KIT, PRICE, SHELF, SIZES, SMALL, STICKER, TAG, WITH_CODE, day_sticker
 
 CARD = find_card("label")
 KINDS = tuple(SIZES)
@@ -43,8 +43,8 @@ def refused(texts) -> str:
 
 
 def test_the_sizes_are_those_of_the_release():
-    assert {kind: SIZES[kind][1:] for kind in (BAND, TAG, SMALL, STICKER, BOTTLE, SHELF, CARE)} == {
-        BAND: (40, 210), TAG: (50, 90), SMALL: (25, 50), STICKER: (38, 38), BOTTLE: (50, 70), SHELF: (62, 20), CARE: (85, 55)}
+    assert {kind: SIZES[kind][1:] for kind in (BAND, TAG, SMALL, STICKER, BOTTLE, SHELF, CARE, KIT)} == {
+        BAND: (40, 210), TAG: (50, 90), SMALL: (25, 50), STICKER: (38, 38), BOTTLE: (50, 70), SHELF: (62, 20), CARE: (85, 55), KIT: (105, 148)}
 
 
 @settings(max_examples=300, deadline=None)
@@ -83,6 +83,13 @@ def test_a_sticker_says_its_number_and_its_set_only():
     assert [[line.words for line in laid.lines] for laid, _ in sheets.labels] == [[str(number), "Twelve Lamps"] for number in range(1, 13)]
 
 
+def test_a_kit_card_has_its_parts_on_their_weekdays():
+    # 5 March 2027 is a Friday; the Culvert Stole's five parts come a week apart.
+    said = words({"kind": KIT})
+    assert said[-5:] == ["Part 1: Fri 5 Mar 2027", "Part 2: Fri 12 Mar 2027", "Part 3: Fri 19 Mar 2027", "Part 4: Fri 26 Mar 2027", "Part 5: Fri 2 Apr 2027"] and "Culvert Stole" in said
+    assert words({"kind": KIT, "parts": "12", "every": "92"})[-1].startswith("Part 12: ")
+
+
 def test_the_dunmel_label_keeps_its_yard():
     assert "251\u00a0yd · 230\u00a0m" in words({"kind": TAG, "name": "Dunmel DK", "length": "230 m"})
 
@@ -100,7 +107,7 @@ def inside(laid) -> None:
                     assert (x - middle) ** 2 + (y - middle) ** 2 <= middle**2, line
         else:
             assert 1.4 <= left and left + line.wide <= label.width - 1.4 and 1 <= top and bottom <= label.height - 0.6, line
-        assert line.size >= LEAST
+        assert line.size >= 6.0, line
     boxes = sorted(((line.y - RISE * line.size * MM_PER_POINT, line.y + FALL * line.size * MM_PER_POINT, line.x, line.anchor) for line in laid.lines if line.x < 30), key=lambda box: box[:2])
     for above, below in pairwise(box for box in boxes):
         assert above[1] <= below[0] + 0.35, (above, below)
@@ -117,7 +124,7 @@ def test_the_example_s_words_stay_inside(kind):
 def test_any_words_stay_inside_or_are_refused_in_one_line(kind, data):
     letters = st.text(st.characters(blacklist_categories=("Cc", "Cf", "Cs", "Co", "Cn")), min_size=1, max_size=64) | st.text("WM m", min_size=1, max_size=64)
     texts = {"kind": kind}
-    for name in ("name", "color", "maker", "lot", "care_1", "care_2", "origin", "of_set", "stock", "jar"):
+    for name in ("name", "color", "maker", "lot", "care_1", "care_2", "origin", "of_set", "stock", "jar", "kit"):
         texts[name] = data.draw(letters)[:CARD.item(name).longest]
     try:
         sheets = finished(texts)
@@ -214,6 +221,30 @@ def test_an_offset_moves_everything_by_exactly_that(right, down, copies, page):
             assert moved_x - x == pytest.approx(right) and moved_y - y == pytest.approx(down)
 
 
+STICKERS = {"kind": STICKER, "sheet": "precut", "across": "4", "rows": "6", "left": "14 mm", "top": "16.5 mm", "step_across": "48 mm", "step_down": "45 mm"}
+
+
+def test_a_bought_sheet_is_filled_by_its_measures_and_used_places_are_left_out():
+    sheets = finished(STICKERS | {"copies": "2", "used": "5"})  # 24 stickers, 19 places left: two sheets
+    first, second = leaves(sheets)
+    assert len(first) == 19 and len(second) == 5 and not has_foot(sheets)
+    # The sixth place of four to a row: second row, second column.
+    assert first[0][1:] == pytest.approx((14 + 48, 16.5 + 45)) and second[0][1:] == pytest.approx((14, 16.5))
+    assert fibercalc.work("label", STICKERS | {"copies": "2", "used": "5"})["results"]["sheets"]["value"] == 2
+
+
+def test_the_bar_stays_where_a_bought_sheet_leaves_it_room():
+    laid = laid_out(day_sticker(1, "x"))
+    # A4 less edge and foot is 275 mm: the last row of 38 mm may begin at 237 mm.
+    assert has_foot(Sheets("a4", ((laid, 1),), precut=Precut(1, 1, 10, 237, 0, 0))) and not has_foot(Sheets("a4", ((laid, 1),), precut=Precut(1, 1, 10, 237.5, 0, 0)))
+
+
+def test_a_bought_sheet_that_cannot_be_is_refused():
+    assert refused(STICKERS | {"step_across": "37 mm"}) == "From one label to the next, across: 37 mm, but the label is 38 mm; they would overlap. Measure from edge to the same edge."
+    assert refused(STICKERS | {"page": "letter"}) == "The sheet: its labels end at 279.5 mm, and the paper is 279.4 mm high; check the measures."
+    assert refused(STICKERS | {"used": "24"}) == "Places already used: the sheet has 24."
+
+
 @given(text=st.text(max_size=80), width=st.floats(5, 60), size=st.floats(6, 40), bold=st.booleans())
 def test_wrapping_loses_no_letter_and_keeps_to_the_width(text, width, size, bold):
     lines = wrapped(text, width, size, bold)
@@ -221,11 +252,23 @@ def test_wrapping_loses_no_letter_and_keeps_to_the_width(text, width, size, bold
     assert all(text_width(line, size, bold) <= width or len(line) == 1 for line in lines)
 
 
+def test_a_long_lot_breaks_after_its_hyphens():
+    assert wrapped("Lot BRACKWEND-2027-LOT-00114", 21, 8) == ["Lot", "BRACKWEND-", "2027-LOT-", "00114"]
+
+
 def test_letters_shrink_no_further_than_they_must():
     lines, shrunk = fitted(Area(0, 0, 40, 20, (Block("Name", "Tarrow Sock", 12, lines=1),)))
     assert lines[0].size == 12 and shrunk == []
     lines, shrunk = fitted(Area(0, 0, 20, 20, (Block("Name", "Tarrow Sock", 12, lines=1),)))
     assert shrunk == ["Name"] and lines[0].wide <= 20 < text_width("Tarrow Sock", lines[0].size + 0.26)
+
+
+def test_nothing_is_set_under_six_points():
+    words_ = "Tarrow Sock"
+    with pytest.raises(TooLong):
+        fitted(Area(0, 0, text_width(words_, 6.0), 20, (Block("Name", words_, 12, lines=1),)))
+    lines, _ = fitted(Area(0, 0, text_width(words_, 6.2), 20, (Block("Name", words_, 12, lines=1),)))
+    assert 6.0 <= lines[0].size <= 6.2
 
 
 def test_the_picture_is_the_label():

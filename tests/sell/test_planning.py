@@ -356,3 +356,21 @@ def test_what_is_written_comes_back(rows, comma):
     number = (lambda value: f"{value / 100:.2f}".replace(".", ",")) if comma else (lambda value: f"{value / 100:.2f}")
     assert read_recipe(", ".join(f"{name} {number(depth)}" for name, (_, depth) in rows.items())) == tuple((name, pytest.approx(depth / 100)) for name, (_, depth) in rows.items())
     assert read_held(", ".join(f"{count} {name}" for name, (count, _) in rows.items())) == tuple((name, count) for name, (count, _) in rows.items())
+
+
+def test_a_whole_release_travels_in_a_link():
+    """Six products and twelve colorways of one's own, with long lines, come back the same."""
+    from fibercalc.core.link import LONGEST, query_of, read_query
+    from fibercalc.core.reading import read_inputs
+    from fibercalc.core.settings import Settings
+
+    card, colors = find_card("release-plan"), [f"Color number {number}" for number in range(1, 13)]
+    texts = {f"products.{row}.{name}": text for row in range(1, 7) for name, text in (("name", f"Kit of row {row}"), ("kind", KIT), ("holds", ", ".join(f"2 {color}" for color in colors[row - 1:row + 5])), ("wanted", "37"), ("price", "99.5"))}
+    texts |= {f"colorways.{row}.{name}": text for row, color in enumerate(colors, 1) for name, text in (("name", color), ("recipe", f"navy {row / 10}, sulfur yellow 0.{row}5, walnut brown 1.25, warm black 0.05"), ("base", "Tarrow Sock"), ("shades", "1"))}
+    before = read_inputs(card, texts, Settings())
+    query = query_of(before)
+    back, counts, notes = read_query(card, query)
+    after = read_inputs(card, back, Settings(), exact=back, counts=counts)
+    assert not before.problems and not notes and len(query) < LONGEST
+    assert {name: reading.text for name, reading in before.readings.items()} == {name: reading.text for name, reading in after.readings.items()}
+    assert work_card(card, texts).outcome.value("skeins") > 0

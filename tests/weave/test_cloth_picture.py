@@ -7,10 +7,11 @@ import pytest
 
 from fibercalc.core.problem import BadInputs
 from fibercalc.core.registry import find_card
+from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
 from fibercalc.weave.draft.piece import rows_of_piece
 from fibercalc.weave.draft.structures import ALL
-from fibercalc.weave.pictures.cloth import dashes, threads_picture
+from fibercalc.weave.pictures.cloth import dashes, shaded, threads_picture
 from fibercalc.weave.pictures.run import cloths_of, warp_runs, weft_runs, yarns_of
 
 CARD = find_card("cloth-picture")
@@ -35,17 +36,14 @@ def eight_cloths():
 
 
 def drawn_cells(svg, yarns):
-    """The picture read back: for each pick (from the first) and end, the color seen. Shading is left out."""
+    """The picture read back: for each pick (from the first) and end, the color of the yarn seen (the warp's is drawn shaded)."""
     found = {}
     for data, fill, rest in PATH.findall(svg):
         if fill != "none":
             for x, y, wide, high in (map(int, box) for box in re.findall(r"M(\d+) (\d+)h(\d+)v(\d+)h-\d+z", data)):
                 found |= {(pick, end): fill for pick in range(y, y + high) for end in range(x, x + wide)}
             continue
-        if "stroke-opacity" in rest:
-            continue
-        color = re.search(r'stroke="([^"]*)"', rest)[1]
-        assert color in {yarn.hex for yarn in yarns}
+        color = {shaded(yarn.hex): yarn.hex for yarn in yarns}[re.search(r'stroke="([^"]*)"', rest)[1]]
         runs = re.search(r'stroke-dasharray="([^"]*)"', rest)
         runs = [int(run) for run in runs[1].split()] if runs else [1, 0]
         shown = [place % 2 == 0 for place, run in enumerate(runs) for _ in range(run)]
@@ -113,12 +111,45 @@ def test_counts_in_the_picture_are_those_of_the_scenario():
     assert all(cloth.ends == 160 and cloth.picks == 384 for cloth in cloths_of(given, repeats, worked.outcome.kept["shrinks"]))
 
 
+def matrices(svg):
+    """Across and up of each grid of a picture, each once."""
+    return list(dict.fromkeys((float(across), float(up)) for across, up in re.findall(r"matrix\(([\d.]+) 0 0 -([\d.]+) ", svg)))
+
+
+@pytest.mark.parametrize("state", ["washed", "loom"])
+def test_the_cloth_has_the_proportions_of_its_size(state):
+    worked, given, repeats = given_of(eight_cloths() | {"state": state, "pieces.2.picks": "150"})
+    cloth = cloths_of(given, repeats, worked.outcome.kept["shrinks"])[1]
+    (across, up), = matrices(worked.pictures()[1].svg)
+    wide, high = getattr(cloth, state)
+    assert across * cloth.ends / (up * cloth.picks) == pytest.approx(wide / high, rel=1e-3)
+
+
+def test_all_pieces_are_drawn_at_one_scale():
+    """Waffle shrinks more, so its threads stand closer; every cell over its own size is the same scale."""
+    worked, given, repeats = given_of(eight_cloths())
+    cloths = cloths_of(given, repeats, worked.outcome.kept["shrinks"])
+    expected = {(size[0] / cloth.ends, size[1] / cloth.picks) for cloth in cloths for size in (cloth.loom, cloth.washed)}
+    found = matrices(worked.pictures()[0].svg)
+    scale = max(across for across, _ in found) / max(across for across, _ in expected)
+    assert len(found) == len(expected) == 3
+    for (across, up), (wide, high) in zip(sorted(found), sorted(expected)):
+        assert (across / scale, up / scale) == pytest.approx((wide, high), rel=1e-3)
+
+
+def test_inches_are_spoken_to_those_who_work_in_them():
+    worked = work_card(CARD, {}, Settings("point", "us"))
+    said = " ".join(worked.sentences()).replace("\u00a0", " ")
+    assert "12.7 in wide" in said and "0.394 in" in said and " cm" not in said
+    assert "washed: 12.7 × 24.8 in" in worked.pictures()[1].alt and "20 in" in worked.pictures()[0].svg
+
+
 def test_a_float_as_long_as_the_limit_is_within_it():
     """By hand: warp floats over 3 picks at 4 per cm span exactly 1 cm."""
     texts = {f"pieces.{number}.{name}": text for number in (1,) for name, text in (("name", "One"), ("structure", "weft-floats"), ("picks", "100"), ("weft", "A"))}
-    say = work_card(CARD, texts | {"beat": "4 per cm", "sett": "6 per cm"}).sentences()[0].replace("\u00a0", " ")
+    say = work_card(CARD, texts | {"beat": "4 per cm", "sett": "6 per cm"}).sentences()[1].replace("\u00a0", " ")
     assert "within your 1 cm" in say and "3 picks of warp in One, on the back" in say
-    assert "longer than" in work_card(CARD, texts | {"beat": "3.9 per cm", "sett": "6 per cm"}).sentences()[0]
+    assert "longer than" in work_card(CARD, texts | {"beat": "3.9 per cm", "sett": "6 per cm"}).sentences()[1]
 
 
 def test_a_weave_of_ones_own_is_woven_and_counted():
@@ -163,6 +194,11 @@ def test_more_threads_than_a_screen_shows_are_cut_and_said():
     worked, _, _ = given_of({"ends": "1200", "pieces.1.picks": "3000"})
     picture = worked.pictures()[1]
     assert "400 ends by 400 picks" in picture.alt and "400 ends × 400 picks of 1200 × 3000" in picture.svg
+
+
+def test_warp_on_top_is_a_shade_darker():
+    """By hand: 0.84 of 255, 128 and 0, rounded."""
+    assert shaded("#ff8000") == "#d66c00"
 
 
 def test_dashes_have_an_even_count_or_they_would_change_about():

@@ -136,7 +136,7 @@ def _block(block: Block, width: float, size: float) -> tuple[float, list[str]]:
 
 
 def wrapped(words: str, width: float, size: float, bold: bool = False) -> list[str]:
-    """Lines no wider than width, mm, broken at spaces; a word that is wider by itself is broken between letters."""
+    """Lines no wider than width, mm, broken at spaces; a word that is wider by itself is broken after a hyphen or slash, else between letters."""
     lines, line = [], ""
     for word in words.split(" "):
         if not word:
@@ -150,8 +150,9 @@ def wrapped(words: str, width: float, size: float, bold: bool = False) -> list[s
         line = ""
         for letter in word:
             if line and text_width(line + letter, size, bold) > width:
-                lines.append(line)
-                line = ""
+                cut = max(line.rfind(mark) for mark in "-/") + 1 or len(line)
+                lines.append(line[:cut])
+                line = line[cut:]
             line += letter
     return [*lines, line] if line else lines
 

@@ -13,13 +13,31 @@ MOST = 600  # labels in one go
 
 
 @dataclass(frozen=True)
+class Precut:
+    """A bought sheet of labels, by its measures in mm: left and top edge of the first label, from one label to the next across and down; places already used."""
+
+    across: int
+    rows: int
+    left: float
+    top: float
+    step_across: float
+    step_down: float
+    used: int = 0
+
+    def corners(self) -> list[tuple[float, float]]:
+        """The top left corners of its places, row by row."""
+        return [(self.left + column * self.step_across, self.top + row * self.step_down) for row in range(self.rows) for column in range(self.across)]
+
+
+@dataclass(frozen=True)
 class Sheets:
-    """What is printed: page is "a4", "letter" or "alone"; each label with its copies; everything moved right and down, mm."""
+    """What is printed: page is "a4", "letter" or "alone"; each label with its copies; everything moved right and down, mm; the bought sheet, where it is one."""
 
     page: str
     labels: tuple[tuple[Laid, int], ...]
     right: float = 0.0
     down: float = 0.0
+    precut: Precut | None = None
 
     @property
     def count(self) -> int:
@@ -49,11 +67,26 @@ def gap_of(laid: Laid) -> float:
     return ROUND_GAP if laid.label.round else 0.0
 
 
+def has_foot(sheets: Sheets) -> bool:
+    """Whether the bar at the foot has room: alone there is none, on a bought sheet only under its last row."""
+    if sheets.page == "alone" or sheets.precut is None:
+        return sheets.page != "alone"
+    return sheets.precut.corners()[-1][1] + sheets.labels[0][0].label.height <= PAGES[sheets.page][1] - EDGE - FOOT
+
+
 def leaves(sheets: Sheets) -> list[list[tuple[Laid, float, float]]]:
     """The pages: on each, labels with their top left corners, mm, moved as asked."""
     one_by_one = [laid for laid, copies in sheets.labels for _ in range(copies)]
     if sheets.page == "alone":
         return [[(laid, sheets.right, sheets.down)] for laid in one_by_one]
-    first = one_by_one[0]
+    first, used = one_by_one[0], 0
     places = grid(sheets.page, first.label.width, first.label.height, gap_of(first))
-    return [[(laid, x + sheets.right, y + sheets.down) for laid, (x, y) in zip(one_by_one[start:], places)] for start in range(0, len(one_by_one), len(places))]
+    if sheets.precut:
+        places, used = sheets.precut.corners(), sheets.precut.used
+    filled: list[list[tuple[Laid, float, float]]] = []
+    for at, laid in enumerate(one_by_one, used):
+        if at == used or at % len(places) == 0:
+            filled.append([])
+        x, y = places[at % len(places)]
+        filled[-1].append((laid, x + sheets.right, y + sheets.down))
+    return filled

@@ -24,16 +24,12 @@ class Grid:
         if boxes:
             data = "".join(f"M{x} {y}h{wide}v{high}h{-wide}z" for x, y, wide, high in boxes)
             outline = {"stroke": stroke, "stroke_width": f"{width:g}", "vector_effect": "non-scaling-stroke"} if width else {}
-            self._add(tag("path", d=data, fill=fill, transform=self._cells, fill_opacity=_share(opacity), **outline))
+            self._add(tag("path", d=data, fill=fill, transform=self._cells, fill_opacity=f"{opacity:.3g}" if opacity < 1 else None, **outline))
 
-    def columns(self, places: Sequence[int], first: int, last: int, runs: Sequence[int] = (), stroke: str = INK, opacity: float = 1.0) -> None:
+    def columns(self, places: Sequence[int], first: int, last: int, runs: Sequence[int] = (), stroke: str = INK) -> None:
         """Whole columns from row first to row last as one path. runs: rows shown, rows not shown, and so on over and over from
         row first (begin with 0 where the first are not shown); without runs all are shown."""
         if places:
             data = "".join(f"M{x} {first}V{last}" for x in places)
             dashes = " ".join(map(str, runs)) or None
-            self._add(tag("path", d=data, fill="none", stroke=stroke, transform=self._columns, stroke_dasharray=dashes, stroke_opacity=_share(opacity)))
-
-
-def _share(opacity: float) -> str | None:
-    return f"{opacity:.3g}" if opacity < 1 else None
+            self._add(tag("path", d=data, fill="none", stroke=stroke, transform=self._columns, stroke_dasharray=dashes))

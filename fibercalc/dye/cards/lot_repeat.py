@@ -9,7 +9,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE, KM_APPLICATION_NOTE, SHARMA_
 from ..color.difference import between
 from ..color.kubelka_munk import ERROR_OF_A_MIXTURE, ERROR_OF_ONE_DYE, palette
 from ..color.match import gentlest_nudge
-from ..color.seeing import half_width_between, likely_seen
+from ..color.seeing import corrected_by_card, half_width_between, likely_seen
 from ..pots import skeins_for
 from ..pictures.lots import lots_picture
 
@@ -17,7 +17,12 @@ SEEN = {row["how"]: row for row in read_table("dye", "color-seeing").rows}
 SHORT = read_table("dye", "visible-differences").rows
 
 
-def answer(w, old, new, seen, undyed, dyes, fiber, only_add):
+def answer(w, old, new, seen, undyed, dyes, fiber, only_add, gray):
+    if gray is not None:
+        try:
+            old, new = corrected_by_card(old, gray), corrected_by_card(new, gray)
+        except OutOfRange as error:
+            raise Refused(f"{error.reason[0].upper()}{error.reason[1:]}.", "gray") from None
     apart = between(old, new)
 
     def difference():
@@ -33,7 +38,7 @@ def answer(w, old, new, seen, undyed, dyes, fiber, only_add):
         raise Refused(f"Dyes: {error.reason or 'a sample must be darker than the undyed fiber'}.", "dyes.1.sample") from None
     w.searched("after", change.after, ("after >= 0",), "0", NUMBER, label="What would be left of it after the nudge")
     w.error("after", (half_width_between(seen) ** 2 + (ERROR_OF_ONE_DYE if len(dyes) == 1 else ERROR_OF_A_MIXTURE) ** 2 / 4) ** 0.5)
-    return {"before": apart, "after": change.after, "nudge": change, "seen_as": likely_seen(apart)}
+    return {"before": apart, "after": change.after, "nudge": change, "seen_as": likely_seen(apart), "colors": (old, new)}
 
 
 def say(r):
@@ -51,6 +56,8 @@ def _signed(r, percent):
 def notes(r):
     row = SEEN[r.given["seen"]]
     said = [f"The colors were seen so: {row['words']}. Between two such colors that leaves ± {row['between']:g}: a difference of {r.text('before')} may be {r.span('before')}."]
+    if r.given["gray"] is not None:
+        said.append("Both colors were corrected by the gray card in the photo: " + " and ".join(f"L* {each.lightness:.0f}, a* {each.a:.0f}, b* {each.b:.0f}" for each in r.kept["colors"]) + ".")
     if r.value("before") < row["between"]:
         said.append("What was seen is less than the way of seeing can tell: compare dry yarn side by side in daylight before you change anything.")
     if r.given["only_add"] == "yes":
@@ -77,7 +84,7 @@ def _a_skein(r):
 
 def picture(r):
     change = r.kept["nudge"]
-    return lots_picture(("Old lot", "New lot", "After the nudge"), (r.given["old"], r.given["new"], change.color), (_short(r.value("before")), _short(between(r.given["new"], change.color))))
+    return lots_picture(("Old lot", "New lot", "After the nudge"), (*r.kept["colors"], change.color), (_short(r.value("before")), _short(between(r.kept["colors"][1], change.color))))
 
 
 def _short(difference):
@@ -101,13 +108,14 @@ CARD = Card(
                       {"name": "brown", "sample": "#5a3a28", "percent": "1.5 %", "depth": "0.04 %"})),
         Input("fiber", MASS, "Yarn of the next lot", default="400 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True),
         Input("only_add", CHOICE, "Does the new lot itself go back into the pot?", default="no", options=(Option("no", "No, the next lot is changed"), Option("yes", "Yes, dye can only be added"))),
+        Input("gray", COLOR, "The gray card in that photo", optional=True, when={"seen": ("together", "photo")}, measure="An 18 % card in the same light; blank where the photo was balanced on it already."),
     ),
     results=(
         Result("seen_as", "text", "Side by side"),
         Result("before", NUMBER, "Difference, CIEDE2000", finest=(0.1,), floor=0.0),
         Result("after", NUMBER, "Left of it after the nudge", finest=(0.1,), floor=0.0),
     ),
-    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(changes,),
+    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(changes,), link_version=2, upgrades={1: lambda pairs: pairs},  # the gray card came after all that was asked before
     basis=Basis(MODEL, "CIEDE2000 between the two; the recipe is moved by Kubelka-Munk toward the old color. What is likely seen has edges of our own."),
     sources=(SHARMA_2005, KM_APPLICATION_NOTE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A nudge is a guess until it is dipped.", "Dye a test skein with it first, with mask and gloves. The maker’s safety data sheet comes first."),),

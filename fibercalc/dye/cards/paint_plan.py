@@ -7,6 +7,7 @@ from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, TIME, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..paint import paint_strength, paint_volume, section_masses, stock_in_paint, steaming_time
+from ..pictures.sections import sections_picture
 
 STEAM = {row["key"]: row for row in read_table("dye", "steam-times").rows}
 
@@ -71,6 +72,12 @@ def mixing(r):
     return Table(f"To mix for {skeins} {'skein' if skeins == 1 else 'skeins'}", ("Section", "Yarn", "Liquor for one", "Strength", "Stock, all", "Water and acid, all"), rows)
 
 
+def picture(r):
+    """The skein laid open: each section by its share, with what one skein takes of it."""
+    lines = r.kept["lines"]
+    return sections_picture([row.name for row, *_ in lines], [mass for _, mass, *_ in lines], [f"{r.number(volume)} mL on {r.number(mass, 0)} g" for _, mass, volume, *_ in lines])
+
+
 CARD = Card(
     id="paint-plan", chapter="dye", place=50, handles=("acid", "heat"),
     question="How much liquor for each painted section?",
@@ -94,7 +101,7 @@ CARD = Card(
         Result("rounds", COUNT, "Rounds in the steamer", rounding="up"),
         Result("steaming", TIME, "Steaming in all, once hot", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True),
     ),
-    answer=answer, say=say, notes=notes, tables=(mixing,),
+    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(mixing,),
     basis=Basis(MODEL, "Damp yarn takes up what it holds when wet through, less what it holds already. Steam times are common practice, with no published source."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Steam and acid.", "Open the lid away from you and let it cool before unwrapping; wet gloves hold heat. Acid into water. No food pot is used for dye again. The maker’s safety data sheet comes first."),),

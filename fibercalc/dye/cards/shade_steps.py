@@ -8,7 +8,7 @@ from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, KM_APPLICATION_NOTE, SHARMA_2005
 from ..color.kubelka_munk import ERROR_OF_A_MIXTURE, ERROR_OF_ONE_DYE, TRUSTED_REFLECTANCE, least_reflectance, palette
 from ..color.path import Path
-from ..color.seeing import half_width_of_difference, half_width
+from ..color.seeing import corrected_by_card, half_width_of_difference, half_width
 from ..color.steps import equal_percent_ladder, even_ladder, finest_by_stock, geometric_ladder, geometric_ratio, weighed_ladder
 from ..pots import skeins_for
 from ..pictures.strip import Strip, strip_picture, strips_compared
@@ -18,9 +18,15 @@ POWDER, STOCK = "powder", "stock"
 SEEN = {row["how"]: row for row in read_table("dye", "color-seeing").rows}
 
 
-def answer(w, undyed, dyes, way, count, fiber, dose_by, scale_step, strength, syringe_step, seen):
+def answer(w, undyed, dyes, way, count, fiber, dose_by, scale_step, strength, syringe_step, seen, gray):
+    samples = [row.sample for row in dyes]
+    if gray is not None:
+        try:
+            undyed, *samples = [corrected_by_card(each, gray) for each in (undyed, *samples)]
+        except OutOfRange as error:
+            raise Refused(f"{error.reason[0].upper()}{error.reason[1:]}.", "gray") from None
     try:
-        mixer = palette(undyed, [(row.sample, row.percent) for row in dyes])
+        mixer = palette(undyed, [(sample, row.percent) for sample, row in zip(samples, dyes)])
     except OutOfRange as error:
         raise Refused(f"Dyes: {error.reason or 'a sample must be darker than the undyed fiber'}.", "dyes.1.sample") from None
     firsts, lasts = tuple(row.first for row in dyes), tuple(row.last for row in dyes)
@@ -38,11 +44,18 @@ def answer(w, undyed, dyes, way, count, fiber, dose_by, scale_step, strength, sy
         ladder = geometric_ladder(mixer, firsts, lasts, count)
         if len(dyes) == 1:
             ratio = w.step("ratio", "(dyes[1].last / dyes[1].first) ** (1 / (count - 1))", geometric_ratio(firsts[0], lasts[0], count), NUMBER, label="Ratio of a geometric ladder")
-    total = sum(sum(recipe) for recipe in even.recipes)
     w.searched("uneven", even.unevenness, ("uneven <= 3",), "0", PERCENT, label="Even steps: the step farthest from the mean, off by")
-    whole = w.step("whole", f"{sum(even.differences)!r}", sum(even.differences), NUMBER, label="All steps added, CIEDE2000")
+
+    def all_steps_added():
+        return sum(even.differences)
+
+    def all_depths_added():
+        return sum(sum(recipe) for recipe in even.recipes)
+
+    whole = w.solved("whole", "all_steps_added() - whole", all_steps_added(), NUMBER, label="All steps of the table added, CIEDE2000", using=(all_steps_added,))
     mean = w.step("mean", "whole / (count - 1)", whole / (count - 1), NUMBER, label="A step, CIEDE2000")
-    dye_total = w.step("dye_total", f"fiber * {total!r} / 100", fiber * total / 100, MASS, label="Dye in all shades, even steps")
+    total = w.solved("total", "all_depths_added() - total", all_depths_added(), PERCENT, label="All depths of the skeins added", using=(all_depths_added,))
+    dye_total = w.step("dye_total", "fiber * total / 100", fiber * total / 100, MASS, label="Dye in all shades, even steps")
     w.error("mean", half_width_of_difference(even.colors[0], even.colors[-1], half_width(seen), half_width(seen)) / (count - 1))
     return {"mean": mean, "uneven": even.unevenness, "weighed": real.unevenness, "equal": percent.unevenness, "geometric": ladder.unevenness if ladder else None, "ratio": ratio, "dye_total": dye_total,
             "geometric_total": fiber * sum(sum(recipe) for recipe in ladder.recipes) / 100 if ladder else None, "even": even, "real": real, "percent": percent, "ladder": ladder}
@@ -59,6 +72,8 @@ def notes(r):
     said = []
     row = SEEN[r.given["seen"]]
     said.append(f"The colors were seen so: {row['words']}. That is good to ± {row['half_width']:g} units, so the whole strip may be lighter or darker than drawn; its evenness suffers less.")
+    if r.given["gray"] is not None:
+        said.append("Undyed fiber and samples were corrected by the gray card in their photo.")
     mixed = len(r.given["dyes"]) > 1
     said.append(f"The model itself is off by up to about {ERROR_OF_A_MIXTURE if mixed else ERROR_OF_ONE_DYE:g} in nine cases of ten ({'mixtures' if mixed else 'one dye'}; tried on paint charts, never on yarn).")
     if least_reflectance(r.kept["even"].colors[-1]) < TRUSTED_REFLECTANCE or least_reflectance(r.kept["even"].colors[0]) < TRUSTED_REFLECTANCE:
@@ -144,6 +159,7 @@ CARD = Card(
         Input("strength", CONCENTRATION, "Strength of the stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when={"dose_by": (STOCK,)}, strict=True),
         Input("syringe_step", VOLUME, "The syringe is read to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), when={"dose_by": (STOCK,)}, strict=True),
         Input("seen", CHOICE, "How the colors were seen", default="photo", options=tuple(Option(how, row["words"][0].upper() + row["words"][1:]) for how, row in SEEN.items())),
+        Input("gray", COLOR, "The gray card in that photo", optional=True, when={"seen": ("together", "photo")}, measure="Undyed fiber and samples in one photo with it: an 18 % card in the same light; blank where the photo was balanced on it already."),
     ),
     results=(
         Result("mean", NUMBER, "A step, CIEDE2000", finest=(0.1,), floor=0.0),
@@ -155,7 +171,7 @@ CARD = Card(
         Result("dye_total", MASS, "Dye in all shades, even steps", units=("g",), finest=(0.1,), rounding="up"),
         Result("geometric_total", MASS, "Dye in all shades, geometric", units=("g",), finest=(0.1,), rounding="up"),
     ),
-    answer=answer, say=say, notes=notes, pictures=(strip, compared), tables=(skeins,),
+    answer=answer, say=say, notes=notes, pictures=(strip, compared), tables=(skeins,), link_version=2, upgrades={1: lambda pairs: pairs},  # the gray card came after all that was asked before
     basis=Basis(MODEL, "Dye absorbs in proportion to its amount (Kubelka-Munk, in three channels); steps are even by CIEDE2000. “Off by” is the step farthest from the mean."),
     sources=(KM_APPLICATION_NOTE, SHARMA_2005, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Many small doses of powder.", "Weigh them in one go, still air, mask and gloves on, or dose from stock and weigh once. The maker’s safety data sheet comes first."),),

@@ -5,6 +5,7 @@ from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale
 from ...core.units import COUNT, MASS, NUMBER, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..measuring import error_share
+from ..pictures.speckle import speckle_picture
 from ..recipe import dye_mass
 from ..speckle import carrier_mass, chance_busier, dose_error_bulked, mix_mass, run_dye, speckle_share, spots_range, spots_scatter
 
@@ -53,6 +54,12 @@ def picture(r):
     return drawing.picture("What bulking does to the dose", f"Error of a dose: {before:.0f} % weighed as dye, {after:.1f} % weighed as mix.")
 
 
+def scatter(r):
+    """What chance alone does to the spots."""
+    low, high = spots_range(r.given["spots"])
+    return speckle_picture(low, r.given["spots"], high)
+
+
 CARD = Card(
     id="speckle-dose", chapter="dye", place=70, handles=("powder",),
     question="How do I dose dry speckles evenly?",
@@ -78,7 +85,7 @@ CARD = Card(
         Result("scatter", PERCENT, "Spots vary by (standard deviation)", finest=(1,)),
         Result("busier", PERCENT, f"Pairs where one has {BUSIER:g} times the spots", finest=(1,)),
     ),
-    answer=answer, say=say, notes=notes, pictures=(picture,),
+    answer=answer, say=say, notes=notes, pictures=(picture, scatter),
     basis=Basis(MODEL, "A dose of mix is weighed in grams, its dye once for the whole run. Spots fall by chance (Poisson): no hand makes two skeins alike."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("The dustiest work there is.", "Mask and gloves, no fan, no draft, wet paper on the bench, nobody else in the room. Some dyes sensitize the lungs for good. The maker’s safety data sheet comes first."),),

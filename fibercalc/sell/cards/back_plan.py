@@ -10,6 +10,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..back_plan import Pace, Times, back_plan, late_steps
 from ..calendar import Calendar, calendar_of
 from ..pictures.dates import dates_picture
+from ..plans import ways
 
 DAY = 1440
 FAR = 550  # days: a start farther off is in the wrong year more often than not (our own edge)
@@ -161,5 +162,5 @@ CARD = Card(
     basis=Basis(MODEL, "Each step begins as late as the next one allows, on a day on which you work. Post and supplier at their slowest, their usual and their quickest."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("See that the weekday is the one you mean.", "A date in the wrong month looks like any other. Post slows before holidays, and a border adds days that no table knows."),),
-    carry=(Carry("base-order", "What to order", {"needed_by": "dye_from"}), Carry("keep-pace", "Can knitters keep pace with the parts?", {"start": "start"}), Carry("release-plan", "What does the release take?", {})),
+    carry=(Carry("base-order", "What to order", {"needed_by": ways.first_dye_day, "check": "check", "lead_low": "supplier_quick", "lead": "supplier", "lead_high": "supplier_slow", "closed": ways.closed_days, "today": "today"}), Carry("keep-pace", "Can knitters keep pace with the parts?", {"start": "start"}), Carry("release-plan", "What does the release take?", {})),
 )

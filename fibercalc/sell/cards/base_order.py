@@ -11,6 +11,7 @@ from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PER
 from ...sources import ARITHMETIC, COMMON_PRACTICE, INVENTORY_TEXTBOOK
 from ..calendar import calendar_of, days_earlier, last_working_day
 from ..pictures.shelf import shelf_picture
+from ..plans import ways
 from ..stock import cheapest_packs, dye_on_hand, landed_costs, net_need, stock_to_keep
 
 
@@ -20,11 +21,11 @@ def answer(w, bases, dyes, spread, sure, good_for, carriage, duty, exchange, nee
     lines = [_base(w, number, row, spread, sure, lead_low, lead_high) for number, row in enumerate(bases, 1)]
     lines += [_dye(w, number, row, good_for) for number, row in enumerate(dyes, 1)]
     for line in lines:
-        line["goods"] = (line["small"] * line["row"].price + line["large"] * (line["row"].large_price or 0.0 if line["kind"] == "base" else 0.0)) * exchange
+        line["goods"] = (line["small"] * line["row"].price + (line["large"] * line["row"].large_price if line["kind"] == "base" else 0.0)) * exchange
     carriage = carriage if any(line["ordered"] for line in lines) else 0.0
     for line, landed in zip(lines, landed_costs([line["goods"] for line in lines], [line["mass"] for line in lines], carriage * exchange, duty)):
         line["landed"] = landed
-    goods = w.step("goods", " + ".join(f"{line['goods']!r}" for line in lines), sum(line["goods"] for line in lines), MONEY, label="Goods, in your own money")
+    goods = w.step("goods", f"({' + '.join(_price_formula(line) for line in lines) or '0'}) * exchange", sum(line["goods"] for line in lines), MONEY, label="Goods, in your own money: packs at their prices")
     freight = w.step("freight", "carriage * exchange" if carriage else "0", carriage * exchange, MONEY, label="Carriage")
     landed = w.step("landed", "(goods + freight) * (1 + duty / 100)", (goods + freight) * (1 + duty / 100), MONEY, label="Landed, all of it")
     days = [(first.first, first.last) for first in closed]
@@ -36,35 +37,43 @@ def answer(w, bases, dyes, spread, sure, good_for, carriage, duty, exchange, nee
         raise Refused(f"Closed days: {error.reason}.", "closed.1.last") from None
     first = next((line for line in lines if line["kind"] == "base"), None)
     count = first["ordered"] if first else 0
-    each = w.step("each", f"{first['landed']!r} / {count!r}", first["landed"] / count, MONEY, label=f"Landed, a skein of {first['row'].name}") if count else None
+    share = f" + freight * {first['mass']:.10g} / {sum(line['mass'] for line in lines):.10g}" if count and carriage else ""
+    each = w.step("each", f"({_price_formula(first)} * exchange{share}) * (1 + duty / 100) / ordered_1", first["landed"] / count, MONEY, label=f"Landed, a skein of {first['row'].name}") if count else None
     hundred = w.step("hundred", "each / bases[1].length * 100", each / first["row"].length * 100, MONEY, label="and 100 m of it") if each is not None else None
     return {"packs": sum(line["small"] + line["large"] for line in lines), "skeins": sum(line["ordered"] for line in lines if line["kind"] == "base"), "dye_short": sum(line["net"] for line in lines if line["kind"] == "dye"),
             "goods": goods, "landed": landed, "each": each, "hundred": hundred, "order_by": by[0], "order_usual": by[1], "order_quick": by[2], "slack": (by[0] - today).days, "lines": lines, "arrive": arrive, "exchanged": exchange}
 
 
+def _price_formula(line):
+    """What a line's packs cost, in the names of its inputs."""
+    rows, number = ("bases" if line["kind"] == "base" else "dyes"), line["number"]
+    text = f"{line['small']} * {rows}[{number}].price"
+    return f"({text} + {line['large']} * {rows}[{number}].large_price)" if line["large"] else text
+
+
 def _base(w, number, row, spread, sure, lead_low, lead_high):
     keep = w.decide(f"keep {number}", int(stock_to_keep(row.week, spread / 100, lead_low, lead_high, float(sure) / 100) + 0.999999))
     net = w.step(f"net_{number}", f"max(bases[{number}].needed + bases[{number}].promised + {keep} - bases[{number}].on_hand, 0)", net_need(row.needed, row.promised, keep, row.on_hand), COUNT, label=f"Skeins of {row.name} to get, {keep} of them to keep")
-    if row.large and row.large_price is None:
+    if row.large and not row.large_price:
         raise Refused(f"Base {number}: a large pack needs its price.", f"bases.{number}.large_price")
-    small, large = cheapest_packs(net, row.pack, row.price, row.large or 0, row.large_price or 0.0)
-    ordered = small * row.pack + large * (row.large or 0)
+    small, large = cheapest_packs(net, row.pack, row.price, row.large, row.large_price)
+    ordered = small * row.pack + large * row.large
     w.searched(f"ordered_{number}", ordered, (f"ordered_{number} >= net_{number}",), f"net_{number}", label=f"Skeins of {row.name} ordered, in the cheapest packs")
-    return {"kind": "base", "row": row, "net": net, "keep": keep, "small": small, "large": large, "ordered": ordered, "mass": ordered * row.mass, "held": row.on_hand, "unit": "skeins"}
+    return {"kind": "base", "number": number, "row": row, "net": net, "keep": keep, "small": small, "large": large, "ordered": ordered, "mass": ordered * row.mass, "held": row.on_hand, "unit": "skeins"}
 
 
 def _dye(w, number, row, good_for):
     try:
-        held = dye_on_hand(row.jar, row.empty, row.bottle or 0.0, row.strength or 1.0, row.age or 0, good_for)
+        held = dye_on_hand(row.jar, row.empty, row.bottle, row.strength, row.age, good_for)
     except OutOfRange as error:
         raise Refused(f"Dye or chemical {number}: {error.reason}.", f"dyes.{number}.empty") from None
-    old = bool(row.bottle) and (row.age or 0) > good_for
-    fresh = bool(row.bottle) and not old
-    text = f"dyes[{number}].jar - dyes[{number}].empty" + (f" + dyes[{number}].bottle * {(row.strength or 1.0)!r} / 100" if fresh else "")
+    old = row.bottle > 0 and row.age > good_for
+    fresh = row.bottle > 0 and not old
+    text = f"dyes[{number}].jar - dyes[{number}].empty" + (f" + dyes[{number}].bottle * {row.strength!r} / 100" if fresh else "")
     w.step(f"held_{number}", text, held, MASS, label=f"{row.name} that can be counted on" + (" (the stock is too old)" if old else ""))
     net = w.step(f"short_{number}", f"max(dyes[{number}].needed - held_{number}, 0)", net_need(row.needed, 0.0, 0.0, held), MASS, label=f"{row.name} to get")
     small = w.decide(f"packs {number}", cheapest_packs(net, row.pack, row.price)[0])
-    return {"kind": "dye", "row": row, "net": net, "keep": 0, "small": small, "large": 0, "ordered": small * row.pack, "mass": small * row.pack, "held": held, "old": old, "unit": "g"}
+    return {"kind": "dye", "number": number, "row": row, "net": net, "keep": 0, "small": small, "large": 0, "ordered": small * row.pack, "mass": small * row.pack, "held": held, "old": old, "unit": "g"}
 
 
 def _packs(line):
@@ -105,7 +114,7 @@ def lines_table(r):
         wanted = row.needed + (row.promised if base else 0)
         write = (lambda value: str(round(value))) if base else (lambda value: f"{r.number(value, 1)} g")
         one = line["landed"] / line["ordered"] * (1 if base else 100) if line["ordered"] else None
-        rows.append((row.name, write(wanted), write(line["keep"]) if base else "–", write(line["held"]), write(line["net"]), _packs(line), r.settings.money + r.number(line["landed"], 2),
+        rows.append((row.name, write(wanted), write(line["keep"]) if base else "–", write(line["held"]), write(line["net"]), _packs(line), (r.settings.money + r.number(line["landed"], 2)) if line["ordered"] else "–",
                      (r.settings.money + r.number(one, 2) + (" a skein" if base else " / 100 g")) if one is not None else "–"))
     return Table("Line by line", ("What", "Wanted", "To keep", "There", "To get", "Packs", "Landed", "Landed, each"), tuple(rows), "Carriage is shared by weight; duty is on price and carriage.")
 
@@ -129,8 +138,8 @@ CARD = Card(
              fields=(Input("name", TEXT, "Name", default="another base", longest=20), Input("needed", COUNT, "Skeins that open plans need", default="0", allowed=("0", "20000")),
                      Input("promised", COUNT, "promised: club, dyed to order", default="0", allowed=("0", "20000")), Input("on_hand", COUNT, "on hand", default="0", allowed=("0", "20000")),
                      Input("week", NUMBER, "used in a week besides", default="0", allowed=("0", "2000")), Input("pack", COUNT, "Skeins in a pack", default="10", allowed=("1", "1000")),
-                     Input("price", MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")), Input("large", COUNT, "Skeins in a large pack, if there is one", allowed=("2", "5000"), optional=True),
-                     Input("large_price", MONEY, "It costs", allowed=("0", "100000"), optional=True), Input("mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), units=("g", "oz")),
+                     Input("price", MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")), Input("large", COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000")),
+                     Input("large_price", MONEY, "It costs", default="0", allowed=("0", "100000")), Input("mass", MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), units=("g", "oz")),
                      Input("length", LENGTH, "and holds", default="420 m", allowed=("5 m", "10000 m"), units=("m", "yd"))),
              default=({"name": "Tarrow Sock", "needed": "168", "promised": "12", "on_hand": "24", "week": "3", "large": "50", "large_price": "430"},
                       {"name": "Dunmel DK", "needed": "24", "on_hand": "38", "week": "2", "price": "78", "length": "230 m"})),
@@ -138,9 +147,9 @@ CARD = Card(
              fields=(Input("name", TEXT, "Name", default="red", longest=20), Input("needed", MASS, "Open plans need", default="10 g", allowed=("0 g", "50 kg"), units=("g", "oz"), strict=True),
                      Input("jar", MASS, "Jar weighs now", default="120 g", allowed=("0 g", "50 kg"), rough="1 g", units=("g", "oz"), strict=True, instrument="kitchen scale"),
                      Input("empty", MASS, "Empty jar", default="100 g", allowed=("0 g", "5 kg"), units=("g", "oz"), strict=True),
-                     Input("bottle", VOLUME, "Stock in its bottle", allowed=("0 mL", "50 L"), units=("mL", "L"), optional=True, strict=True),
-                     Input("strength", CONCENTRATION, "its strength", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), units=("g/100 mL", "g/L"), optional=True, strict=True),
-                     Input("age", COUNT, "made so many days ago", allowed=("0", "3650"), optional=True), Input("pack", MASS, "Sold by", default="100 g", allowed=("1 g", "25 kg"), units=("g", "oz"), strict=True),
+                     Input("bottle", VOLUME, "Stock in its bottle", default="0 mL", allowed=("0 mL", "50 L"), units=("mL", "L"), strict=True),
+                     Input("strength", CONCENTRATION, "its strength", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), units=("g/100 mL", "g/L"), strict=True),
+                     Input("age", COUNT, "made so many days ago", default="0", allowed=("0", "3650")), Input("pack", MASS, "Sold by", default="100 g", allowed=("1 g", "25 kg"), units=("g", "oz"), strict=True),
                      Input("price", MONEY, "That costs", default="48", allowed=("0", "5000"))),
              default=({"name": "navy", "needed": "81.7 g", "jar": "242 g", "empty": "102 g", "bottle": "400 mL", "age": "20"}, {"name": "black", "needed": "14.8 g", "jar": "162 g", "empty": "102 g", "bottle": "300 mL", "age": "140"},
                       {"name": "yellow", "needed": "9.9 g", "jar": "110 g", "empty": "102 g"}, {"name": "citric acid", "needed": "168 g", "jar": "560 g", "empty": "60 g", "pack": "1000 g", "price": "6.50"})),
@@ -166,5 +175,5 @@ CARD = Card(
     basis=Basis(MODEL, "Spoken for, and to be kept, less what is on hand; the cheapest whole packs. Stock to keep: use over the lead time, and a margin for both (textbook formula, from memory)."),
     sources=(INVENTORY_TEXTBOOK, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Jar and bottle both carry name, strength, date and lot.", "Never a drinks bottle. What nobody can name is not stock: ask the maker’s safety data sheet how to be rid of it."),),
-    carry=(Carry("back-plan", "By when must I do what?", {"today": "today"}), Carry("stock-solution", "Make up a stock", {}), Carry("true-weight", "It says 100 g, mine says 103", {})),
+    carry=(Carry("back-plan", "By when must I do what?", {"check": "check", "supplier_quick": "lead_low", "supplier": "lead", "supplier_slow": "lead_high", "closed": ways.closed_days, "today": "today"}), Carry("stock-solution", "Make up a stock", {}), Carry("true-weight", "It says 100 g, mine says 103", {})),
 )

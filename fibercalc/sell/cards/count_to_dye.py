@@ -7,7 +7,8 @@ from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MONEY, NUMBER, PERCENT
 from ...sources import ABRAMOWITZ_STEGUN, ARITHMETIC, CACHON_TERWIESCH, COHEN_1991, COMMON_PRACTICE, TOBIN_1958
-from ..demand import (FITTED_FROM, critical_ratio, demand_from_sales, expected_left, expected_profit, expected_short, mean_above, normal_share_below, square_above)
+from ...yarn.student_t import quantile, share_below
+from ..demand import (FITTED_FROM, critical_ratio, demand_from_sales, expected_left, expected_profit, expected_short, mean_above, normal_quantile, normal_share_below, square_above, told_by_cut)
 from ..pictures.demand import demand_picture
 from ..spares import chance_at_most, made_for, places_for, spares_for
 
@@ -28,13 +29,20 @@ def answer(w, releases, usual_spread, price, cost, left_value, seconds, lost, su
         raise Refused(f"Releases: {error.reason or 'these cannot be used'}.", "releases.1.sold") from None
     ratio = w.step("critical", "(price - cost) / (price - left_value)", critical_ratio(price, cost, left_value), NUMBER, label="Best chance of having enough")
     _demand_steps(w, demand, releases)
-    whole = w.step("whole", f"sqrt(deviation ** 2 + {demand.mean_error!r} ** 2)", demand.whole, NUMBER, label="Its spread, with that of the mean itself")
-    exact = demand.count_for(ratio)
+    told = "".join(f" + told_by_cut({row.sold}, typical, deviation)" for row in releases if row.sold >= row.offered)
+    w.solved("mean_error", f"deviation / sqrt({demand.seen}{told}) - mean_error", demand.mean_error, NUMBER, label="Standard error of the mean; a sold-out release tells less", using=(told_by_cut,))
+    whole = w.step("whole", "sqrt(deviation ** 2 + mean_error ** 2)", demand.whole, NUMBER, label="Spread of the next release about the mean")
+    if demand.degrees:
+        w.solved("z", f"share_below(z, {demand.degrees}) / 100 - critical", quantile(100 * ratio, demand.degrees), NUMBER, label=f"That chance’s place in Student’s t, {demand.degrees} degrees of freedom", using=(share_below,))
+    else:
+        w.solved("z", "normal_share_below(z) - critical", normal_quantile(ratio), NUMBER, label="That chance’s place in the normal distribution", using=(normal_share_below,))
+    exact = w.step("point", "max(typical + z * whole, 0)", demand.count_for(ratio), NUMBER, label="Demand is below this with that chance")
     count = max(ceil(exact - 1e-9), 1)
-    w.searched("count", count, (f"count >= {exact!r}",), f"{exact!r}", label=f"Good skeins to have, the {100 * ratio:.0f} in 100 point of demand")
+    w.searched("count", count, ("count >= point",), "point", label="Good skeins to have")
     certain = float(sure) / 100
     spares = spares_for(count, lost / 100, certain)
-    w.searched("spares", spares, (f"{chance_at_most(spares, count, lost / 100)!r} >= {certain}",), "0", label="Spares for lost parcels")
+    w.searched("spares", spares, ("spares <= count",), "0", label=f"Spares for lost parcels, the fewest that suffice in {sure} of 100 cases")
+    w.solved("suffice", "chance_at_most(spares, count, lost / 100) - suffice", chance_at_most(spares, count, lost / 100), NUMBER, label="The chance that they do", using=(chance_at_most,))
     made = made_for(count + spares, seconds / 100, certain)
     w.searched("made", made, ("made >= count + spares",), "count + spares", label="To dye, seconds allowed for")
     places = None

@@ -10,6 +10,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ...yarn.reel import whole_turns_for_length
 from ...yarn.split import full_skeins_for, small_skeins, usable_amount
 from ..kits import chance_short, color_in_skeins, skeins_for_chance, spare_share
+from ..plans import ways
 from ..pictures.kits import kit_picture
 
 
@@ -94,6 +95,8 @@ def by_color(r):
 
 def _cuts(r):
     """For each color: whole skeins, a part in turns and its length, parts from one skein, full skeins for all kits, skeins saved."""
+    if "cuts" in r.kept:
+        return r.kept["cuts"]
     found, kits, full, reel = [], r.value("packed"), r.given["skein_length"], r.given["reel"]
     usable = usable_amount(full, r.given["loss_share"])
     for row, needed, parts, given, _ in _colors(r):
@@ -103,6 +106,7 @@ def _cuts(r):
         per = small_skeins(usable, turns * reel) if turns else 0
         skeins = kits * whole + (full_skeins_for(kits, per) if per else kits if turns else 0)
         found.append((row, whole, turns, turns * reel, per, skeins, kits * given - skeins))
+    r.kept["cuts"] = found
     return found
 
 
@@ -124,7 +128,7 @@ def picture(r):
 
 
 CARD = Card(
-    id="kit-yarn", chapter="sell", place=40,
+    id="kit-yarn", chapter="sell", place=40, tall_sheet=True,
     question="How many skeins of each color go in a kit?",
     inputs=(
         Input("kits", COUNT, "Kits to sell", default="16", allowed=("1", "1000"), usual=("4", "100")),
@@ -156,7 +160,8 @@ CARD = Card(
     basis=Basis(MODEL, "Each color’s need has a range: the pattern’s rounding and its buffer, the skein’s length, the knitter’s tension (9 %, common practice, 95 %). No flat padding: odds."),
     sources=(COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Ask what the pattern’s figure is.", "A buffer added twice prices the kit out; one that is not there leaves a knitter short in the last part, when the lot is gone."),),
-    carry=(Carry("yarn-needed", "From a swatch instead", {"skein_mass": "skein_mass", "skein_length": "skein_length"}), Carry("pots", "How long does the whole run take?", {"skein_mass": "skein_mass"}),
+    carry=(Carry("yarn-needed", "From a swatch instead", {"skein_mass": "skein_mass", "skein_length": "skein_length"}), Carry("pots", "How long does the whole run take?", {"recipes": ways.kit_recipes, "skein_mass": "skein_mass"}),
+           Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days"}), Carry("parcels", "Share them out by lot", {"kits": "kits", "spare": "spare", "kit": ways.kit_colors, "lots": ways.kit_color_lots, "club": ways.nobody, "skein_mass": "skein_mass"}),
            Carry("keep-pace", "Can knitters keep pace with the parts?", {})),
     saves=(Save("product", "A product: this kit’s yarn by color", {"sort": "'kit'", "parts": "colors"}),),
 )

@@ -29,10 +29,11 @@ def answer(w, kits, spare, kit, lots, club, skein_mass, parcels, bands):
         w.step(f"kits_{number}", text, sum(good // each for name, _, good in known if name == color), COUNT, label=f"Kits that {color} serves, {each} of one lot in each")
     if parts:
         w.step("packed", "min(wanted, " + ", ".join(f"kits_{number}" for number in range(1, len({color for color, _ in parts}) + 1)) + ")", packed, COUNT, label="Kits to pack")
-    shares = allocate(known, parts, packed if parts else 0, promised)
+    shares = w.decisions.get("shares") or w.decide("shares", allocate(known, parts, packed if parts else 0, promised))
     given = sum(share.club for share in shares)
-    in_kits = sum(share.in_kits for share in shares)
-    shop = w.step("shop", f"sum(lots.good) - {in_kits} - {given}", sum(share.shop for share in shares), COUNT, label="Skeins for the shop: all good ones but kits and club")
+    w.searched("to_club", given, ("to_club <= sum(club.places)",), "sum(club.places)", label="Skeins for the club, of what kits leave")
+    in_kits = f" - packed * {sum(each for _, each in parts)}" if parts else ""
+    shop = w.step("shop", f"sum(lots.good){in_kits} - to_club", sum(share.shop for share in shares), COUNT, label="Skeins for the shop: all good ones but kits and club")
     for number, (before, after) in enumerate(zip(bands, bands[1:]), 2):
         if after.most <= before.most:
             raise Refused(f"Band {number}: bands go up, each heavier than the one before.", f"bands.{number}.most")

@@ -8,6 +8,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE, TEXTILE_PAGES_RECIPE
 from ..pictures.flow import flow_picture
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
 from ..notation import read_held, read_recipe
+from ..plans import ways
 from ..plans.release import colors_table, loads_table, money_table, order_table, packing_table, plan_sheet, what_if_table
 
 MOST_SAID = 4  # shortages in the answer's sentence
@@ -46,8 +47,17 @@ def answer(w, products, colorways, bases, jars, load, a_day, rail, drying, acid_
     price_of = {row.dye.lower(): row.price / 100 for row in jars}
     costs = {"base": sum(need.skeins * _base(need, made_bases).pack_price / _base(need, made_bases).pack for need in bill.colors), "dye": sum(grams * price_of.get(name.lower(), 0.0) for name, grams in bill.dyes.items()),
              "energy": energy * bill.skeins, "other": bill.other}
-    takings = w.step("takings", " + ".join(f"{product.wanted} * products[{number}].price" for number, product in enumerate(made_products, 1)), bill.takings, MONEY, label="If all is sold, without tax")
-    cost = w.step("cost", " + ".join(f"{value!r}" for value in costs.values()), sum(costs.values()), MONEY, label="Base, dye, acid and energy, and the rest, used")
+    takings = w.step("takings", " + ".join(f"ceil(products[{number}].wanted * scale / 100) * products[{number}].price" for number in range(1, len(products) + 1)), bill.takings, MONEY, label="If all is sold, without tax")
+
+    def dyes_at_their_prices():
+        return costs["dye"]
+
+    bases_used = " + ".join(f"skeins_{at} * bases[{made_bases.index(_base(need, made_bases)) + 1}].price / bases[{made_bases.index(_base(need, made_bases)) + 1}].pack" for at, need in _numbered(bill, made_colors))
+    w.step("base_used", bases_used, costs["base"], MONEY, label="Base used")
+    w.solved("dye_used", "dyes_at_their_prices() - dye_used", costs["dye"], MONEY, label="Dye used, each dye of the table at its jar’s price", using=(dyes_at_their_prices,))
+    w.step("energy_used", "energy * skeins", costs["energy"], MONEY, label="Acid and energy")
+    w.step("other_used", " + ".join(f"(ceil(products[{number}].wanted * scale / 100) + products[{number}].spare) * products[{number}].other" for number in range(1, len(products) + 1)), costs["other"], MONEY, label="Labels, boxes, patterns")
+    cost = w.step("cost", "base_used + dye_used + energy_used + other_used", sum(costs.values()), MONEY, label="Used in all")
     left = w.step("left", "takings - cost", takings - cost, MONEY, label="Left for labor, fees and overhead")
     work = w.step("work", "skeins * minutes", skeins * minutes, TIME, label="Work")
     w.step("left_after_work", "left - work / 60 * wage", left - work / 60 * wage, MONEY, label="Left after labor")
@@ -202,7 +212,7 @@ CARD = Card(
         Rows("products", "Products", "product", record="plan.items", least=1, most=10, measure="What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway. Prices without tax; other cost is labels, box, pattern.",
              fields=(Input("name", TEXT, "Name", record="product>name", default="another", longest=16),
                      Input("kind", CHOICE, "It is", record="product>sort", default=SKEIN, options=(Option(SKEIN, "a skein"), Option(KIT, "a kit"), Option(SET_WHOLE, "a set, dyed whole and cut"), Option(SET_CUT, "a set, cut first"))),
-                     Input("holds", TEXT, "What one holds", record="product>holds", default="Wet Slate", longest=64),
+                     Input("holds", TEXT, "What one holds", record="product>holds", default="Wet Slate", longest=110),
                      Input("wanted", COUNT, "To sell", record="count", default="12", allowed=("0", "1000")), Input("spare", COUNT, "and spare", default="0", allowed=("0", "200")),
                      Input("price", MONEY, "Price", record="product>net", default="22.50", allowed=("0", "10000")), Input("other", MONEY, "Other cost of one", record="product>other", default="0.28", allowed=("0", "5000")),
                      Input("small", COUNT, "Small skeins from a full one", record="product>small", default="5", allowed=("1", "200"), when=SETS)),
@@ -210,7 +220,7 @@ CARD = Card(
                       {"name": "Twelve Lamps", "kind": SET_WHOLE, "holds": "Lamps", "wanted": "24", "spare": "2", "price": "64", "other": "4.40"},
                       {"name": "Rusted Gate", "holds": "Rusted Gate", "wanted": "24"})),
         Rows("colorways", "Colorways", "colorway", record="colorway", least=1, most=16, measure="Depths in percent of the dry yarn, dye by dye: navy 0.62, black 0.24. A numbered set is one colorway with its number of shades and their mean depth.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("recipe", TEXT, "Recipe", default="navy 0.5", longest=64, optional=True), Input("shades", COUNT, "Shades", default="1", allowed=("1", "60")),
+             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("recipe", TEXT, "Recipe", default="navy 0.5", longest=110, optional=True), Input("shades", COUNT, "Shades", default="1", allowed=("1", "60")),
                      Input("base", TEXT, "Base, if not the first", record="base>name", longest=16, optional=True)),
              default=({"name": "Wet Slate", "recipe": "navy 0.62, black 0.24, brown 0.04"}, {"name": "Peat Gold", "recipe": "yellow 0.55, brown 0.15"}, {"name": "Sheepfold", "recipe": "brown 0.10, black 0.02"},
                       {"name": "Lamps", "recipe": "navy 0.618", "shades": "12"}, {"name": "Rusted Gate", "recipe": "navy 0.62, black 0.24, brown 0.04, speckle 0.18"})),
@@ -259,6 +269,11 @@ CARD = Card(
     basis=Basis(MODEL, "A bill of materials: products to skeins, skeins to base, packs and dye. Whole packs, whole loads, no two colors in a pot, and what goes into one kit in one color from one pot."),
     sources=(TEXTILE_PAGES_RECIPE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid and heat.", "Weigh powder still, mask and gloves on; acid into water. A plan this long tires: stop a round early. The maker’s safety data sheet comes first."),),
-    carry=(Carry("base-order", "What to order, with all open plans", {}), Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days", "drying": "drying"}), Carry("pots", "The run, hour by hour", {}),
-           Carry("set-plan", "A numbered set, shade by shade", {}), Carry("price", "Does a skein pay?", {}), Carry("label", "Labels for it", {})),
+    carry=(Carry("base-order", "What to order", {"bases": ways.release_bases, "dyes": ways.release_dyes}), Carry("back-plan", "By when must I do what?", {"dye_days": "dye_days", "drying": "drying"}),
+           Carry("pots", "The run, hour by hour", {"recipes": ways.release_recipes, "skein_mass": "bases.1.mass", "rail": "rail", "drying": "drying"}),
+           Carry("dye-recipe", "Recipe for {}", {"skeins": ways.color_load, "skein_mass": ways.color_mass, "dyes": ways.color_dyes, "lots": ways.color_lots}, each=ways.dyed_colors),
+           Carry("set-plan", "Shades of {}", {"name": ways.set_field("name"), "sets": ways.set_field("wanted"), "spare": ways.set_field("spare"), "days": ways.set_shades, "wanted_by": lambda r, number: "count",
+                                              "wanted_count": ways.set_field("small"), "load": "load", "a_day": "a_day"}, each=ways.set_names),
+           Carry("parcels", "Share out {} by lot", {"kits": ways.kit_count, "spare": ways.kit_spare, "kit": ways.kit_parts, "lots": ways.kit_lots, "club": ways.nobody}, each=ways.kit_names),
+           Carry("label", "Kit card for {}", {"kind": lambda r, number: "kit", "kit": ways.kit_label, "copies": ways.kit_count}, each=ways.kit_names), Carry("price", "Does a skein pay?", {"minutes": "minutes"})),
 )

@@ -17,6 +17,7 @@ from ...yarn.putup import printed_grams, printed_yards
 from ...yarn.reel import mass_of_turns, whole_turns_for_length
 from ...yarn.split import left_over, margin_of_last, most_turns_for_count, small_skeins, usable_amount
 from ..pictures.sets import set_picture
+from ..plans import ways
 from ..sets import dye_in_set, loads_of_set, skeins_cut_first, skeins_dyed_whole
 
 BY_TURNS, BY_MASS, BY_COUNT = "turns", "mass", "count"
@@ -44,11 +45,18 @@ def answer(w, name, days, sets, spare, skein_mass, skein_length, loss_share, wan
     each = whole // days
     w.searched("each_shade", each, ("each_shade * per >= sets + spare",), "(sets + spare) / per", label="Full skeins of one shade, dyed whole")
     w.step("dyed_whole", "days * each_shade", whole, COUNT, label="Full skeins, dyed whole")
-    ladder, ratio = w.decide("ladder", _ladder(undyed, dyes, days, steps))
+    ladder, ratio = w.decisions.get("ladder") or w.decide("ladder", _ladder(undyed, dyes, days, steps))
     if ratio:
         w.step("ratio", "(dyes[1].last / dyes[1].first) ** (1 / (days - 1))", ratio, NUMBER, label="Each shade against the one before")
     depths = [sum(recipe) for recipe in ladder.recipes]
-    w.step("depths", f"{sum(depths)!r}", sum(depths), PERCENT, label="Depths of all shades added")
+
+    def all_depths_added():
+        return sum(depths)
+
+    if ratio and ratio != 1:
+        w.step("depths", "dyes[1].first * (ratio ** days - 1) / (ratio - 1)", sum(depths), PERCENT, label="Depths of all shades added")
+    else:
+        w.solved("depths", "all_depths_added() - depths", sum(depths), PERCENT, label="Depths of all shades of the table added", using=(all_depths_added,))
     shade_cut = w.step("shade_cut", "(sets + spare) * small_mass", (sets + spare) * mass, MASS, label="Yarn of one shade, cut first")
     shade_whole = w.step("shade_whole", "each_shade * skein_mass", each * skein_mass, MASS, label="Yarn of one shade, dyed whole")
     dye_cut = w.step("dye_cut", "shade_cut * depths / 100", dye_in_set(shade_cut, depths), MASS, label="Dye, cut first")
@@ -171,7 +179,7 @@ def plan_sheet(r):
     names = ", ".join(row.name for row in r.given["dyes"])
     head = Table(r.given["name"] or "The set", ("What", "Plan"), (("Sets", f"{r.given['sets']} and {r.given['spare']} spare"), ("Small skein", f"{r.value('turns')} turns, {r.text('small_length', 'm')}, {r.value('per')} from a skein"), ("Dyes, in this order", names),
                                                                ("Mill lot, date, who", "")))
-    return head, side_by_side(r), Table("Shade by shade", ("Day", "Depth", "Cut first", "Dyed whole", "Lot", "Dyed", "Dry", "Wound", "Stickers"), done)
+    return head, side_by_side(r), Table("Shade by shade", ("Day", "Depth", "Cut first", "Dyed whole", "Lot numbers", "Dyed", "Dry", "Wound", "Stickers"), done)
 
 
 def strip(r):
@@ -241,6 +249,7 @@ CARD = Card(
     sources=(TEXTILE_PAGES_RECIPE, KM_APPLICATION_NOTE, SHARMA_2005, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Many small doses of powder.", "Weigh them in one go, still air, mask and gloves on, or dose from stock. One short shade kills every set: wind and weigh the first of each before the rest. "
                       "The maker’s safety data sheet comes first."),),
-    carry=(Carry("shade-steps", "See the steps, even and weighed", {"count": "days", "fiber": "shade_cut"}), Carry("skein-split", "Split one skein", {"skein_mass": "skein_mass", "skein_length": "skein_length", "reel": "reel"}),
-           Carry("pots", "How long does the whole run take?", {})),
+    carry=(Carry("shade-steps", "See the steps, even and weighed", {"undyed": "undyed", "dyes": ways.set_dyes, "count": "days", "fiber": "shade_cut", "scale_step": "scale_step"}), Carry("skein-split", "Split one skein", {"skein_mass": "skein_mass", "skein_length": "skein_length", "loss_share": "loss_share", "reel": "reel", "total": "all_small"}),
+           Carry("pots", "How long does the whole run take?", {"recipes": ways.set_recipes, "skein_mass": "skein_mass"}), Carry("release-plan", "Plan a release with it", {"products": ways.set_product, "colorways": ways.set_colorway, "load": "load", "a_day": "a_day"}),
+           Carry("back-plan", "By when must I do what?", {"dye_days": "days_whole"}), Carry("label", "Day stickers", {"kind": lambda r: "sticker", "of_set": "name", "last": "days", "copies": lambda r: str(min(r.given["sets"] + r.given["spare"], 600))})),
 )

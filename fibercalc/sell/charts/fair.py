@@ -17,8 +17,8 @@ def fair_list() -> list[Table]:
     Source: common practice.
     """
     table = read_table("sell", "fair-list")
-    rows = tuple(("☐", row["group"], row["what"], row["why"] + MARKS[row["status"]]) for row in table.rows)
-    return [Table(table.title, ("", "For", "What", "Why"), rows, table.note + " " + meaning("practice"), ("common-practice",))]
+    rows = tuple((f"☐ {row['what']}", row["why"] + MARKS[row["status"]]) for row in table.rows)
+    return [Table(table.title, ("Pack", "Why"), rows, table.note + " " + meaning("practice"), ("common-practice",))]
 
 
 def fair_pays() -> list[Table]:

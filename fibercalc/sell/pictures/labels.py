@@ -4,11 +4,12 @@ from dataclasses import dataclass
 
 from ...core.label import Area, Block, Code, Label
 
-BAND, TAG, SMALL, STICKER, BOTTLE, PRICE, SHELF, CARE = "band", "tag", "small", "sticker", "bottle", "price", "shelf", "care"
+BAND, TAG, SMALL, STICKER, BOTTLE, PRICE, SHELF, CARE, KIT = "band", "tag", "small", "sticker", "bottle", "price", "shelf", "care", "kit"
 # Kind: what it is called, width and height in mm.
 SIZES = {
     BAND: ("Skein band", 40.0, 210.0), TAG: ("Swing tag", 50.0, 90.0), SMALL: ("Small label", 25.0, 50.0), STICKER: ("Day sticker", 38.0, 38.0),
     BOTTLE: ("Bottle label", 50.0, 70.0), PRICE: ("Price card", 105.0, 74.0), SHELF: ("Shelf edge", 62.0, 20.0), CARE: ("Care card", 85.0, 55.0),
+    KIT: ("Kit card", 105.0, 148.0),
 }
 WITH_CODE = (BAND, TAG, CARE)  # these say all that is asked of a yarn's label
 BAND_LEAST = 7.0  # pt: a band has room; from there on its picture on a phone can be read too
@@ -59,7 +60,7 @@ def swing_tag(skein: Skein) -> Label:
 def small_label(skein: Skein) -> Label:
     """A label for a small skein: name, color, grams, yards, lot; no code."""
     words = (Block("Name", skein.name, 12, True, lines=3), Block("Color", skein.color, 8.5, gap=1, lines=3), Block("Weight", _both(skein.mass[:1]), 11, True, 2.5, 1), Block("Length", _both(skein.length[:1]), 11, True, 0.6, 1),
-             Block("Lot", _lot(skein), 8, gap=2, lines=2))
+             Block("Lot", _lot(skein), 8, gap=2, lines=3))
     return Label(SIZES[SMALL][0], 25.0, 50.0, (Area(2, 2.5, 21, 45, words, "middle", True),))
 
 
@@ -75,6 +76,13 @@ def bottle_label(what: str, strength: str, made: str, lot: str, signal: str, sta
     below = (Block("Signal word", "" if signal == "none" else signal, 13, True, lines=1), *(Block("Hazard statements", line, 7.5, gap=0.7, lines=4) for line in statements),
              Block("Data sheet", "The maker’s safety data sheet comes first. Never in a drinks bottle.", 7, gap=1.2, lines=3))
     return Label(SIZES[BOTTLE][0], 50.0, 70.0, (Area(3, 3, 44, 24.5, head), Area(3, 30.5, 44, 37, below)), rules=((3, 29, 47, 29),))
+
+
+def kit_card(name: str, maker: str, color: str, lot: str, parts: tuple[str, ...]) -> Label:
+    """A card that lies in a kit: what it is, and on which day each part comes, one line for each."""
+    head = (Block("Maker", maker, 10, lines=2), Block("Kit", name, 26, True, 2, 3), Block("Color", color, 15, gap=1, lines=2), Block("Lot", lot and f"Lot {lot}", 11, gap=2, lines=2))
+    below = (Block("Dates", "The parts come on", 12, True, lines=1), *(Block("Dates", part, 13, gap=1.6, lines=1) for part in parts))
+    return Label(SIZES[KIT][0], 105.0, 148.0, (Area(8, 8, 89, 50, head), Area(8, 64, 89, 76, below)), rules=((8, 61, 97, 61),))
 
 
 def price_card(skein: Skein) -> Label:

@@ -106,6 +106,6 @@ def plan_sheet(r: Outcome) -> tuple[Table, ...]:
     order, loads, packing = order_table(r), loads_table(r), packing_table(r)
     dye = {row[0]: row[5] for row in colors_table(r).rows}
     return (replace(order, columns=(*order.columns, "Done"), rows=tuple((*row, "☐") for row in order.rows)),
-            Table("Dye, load by load", ("Colorway", "Loads", "Skeins in each", "Day", "Dye in all", "Lots", "Done"), tuple((*row, dye[row[0]], "", "☐") for row in loads.rows)),
+            Table("Dye, load by load", ("Colorway", "Loads", "Skeins in each", "Day", "Dye in all", "Lot numbers", "Done"), tuple((*row, dye[row[0]], "", "☐") for row in loads.rows)),
             Table("Pack", ("Product", "To sell", "Spare", "In one", "Bands", "Small", "Boxes", "Done"), tuple((row[0], *row[2:], "☐") for row in packing.rows)),
             Table("By the date", ("Step", "Last day", "Done on", ""), tuple((step, "", "", "☐") for step in ("Base ordered", "Base here, weighed", "Last load", "Dry, labels on", "Pictures, list", "Release", "Posted abroad", "Posted home"))))

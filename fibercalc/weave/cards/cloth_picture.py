@@ -13,6 +13,7 @@ from ..draft.sheds import lifts_of, read_sheds, repeat_of_sheds
 from ..draft.structures import ALL, OWN, structure
 from ..pictures.cloth import pieces_picture, threads_picture
 from ..pictures.drawdown import drawdown_picture
+from ..pictures.onward import cloth_changes, cloth_count, cloth_picks, cloth_stick_share
 from ..pictures.run import MIRROR, cloths_of, color_rows, list_rows, run_rows, yarns_of
 
 REPEAT, LOOM, WASHED = "repeat", "loom", "washed"
@@ -72,13 +73,11 @@ def _worst(floats, name, drawn_in, beat):
 
 
 def say(r):
-    flag = r.amount(r.given["flag"] / 100, LENGTH, "cm")
+    piece, way = r.given["pieces"][r.given["look"] - 1], r.value("way")
+    first = f"{piece.name} is about {r.text('width_washed')} wide and {r.text('length_washed')} long once washed; {way[0].lower()}{way[1:]}."
+    flag = r.amount(r.given["flag"] / 100, LENGTH, _unit(r), 3)
     over = r.value("float_loom") > r.given["flag"] / 100
-    first = (f"Longest float: {r.value('where')}: about {r.text('float_loom')} on the loom, {r.text('float_washed')} once washed; "
-             f"{'longer than' if over else 'within'} your {flag}.")
-    piece = r.given["pieces"][r.given["look"] - 1]
-    width, length = r.text("width_washed", "cm"), r.text("length_washed", "cm")
-    return first, f"{piece.name} is about {width} wide and {length} long once washed; {r.value('way')[0].lower()}{r.value('way')[1:]}."
+    return first, f"Longest float: {r.value('where')}, about {r.text('float_loom')} on the loom, {'longer than' if over else 'within'} your {flag}."
 
 
 def notes(r):
@@ -99,14 +98,19 @@ def notes(r):
     return said
 
 
+def _unit(r):
+    """Centimeters, or inches for those who work in them."""
+    return r.units("float_loom")[0].sign
+
+
 def whole(r):
-    return pieces_picture(cloths_of(r.given, r.kept["repeats"], r.kept["shrinks"]), yarns_of(r.given), r.given["look"] - 1)
+    return pieces_picture(cloths_of(r.given, r.kept["repeats"], r.kept["shrinks"]), yarns_of(r.given), r.given["look"] - 1, _unit(r))
 
 
 def thread_by_thread(r):
     cloth = cloths_of(r.given, r.kept["repeats"], r.kept["shrinks"])[r.given["look"] - 1]
     size, state = (cloth.washed, "washed") if r.given["state"] == WASHED else (cloth.loom, "on the loom")
-    return threads_picture(cloth, yarns_of(r.given), size, f"{state}: {r.number(size[0], 1)} × {r.number(size[1], 1)} cm")
+    return threads_picture(cloth, yarns_of(r.given), size, f"{state}: {' × '.join(r.number(LENGTH.unit(_unit(r)).from_base(side / 100), 1) for side in size)} {_unit(r)}")
 
 
 def _looked(r):
@@ -137,7 +141,7 @@ def every_piece(r):
         floats, _ = floats_of_piece(repeat, piece.picks, r.given["hem"], r.given["ends"])
         longest = max(float_span(floats.warp, r.given["beat"]), float_span(max(floats.weft, floats.edge), drawn_in))
         rows.append((f"{number} {piece.name}", f"{floats.warp_face}, {floats.warp_back}", f"{floats.weft_face}, {floats.weft_back}", str(floats.edge) if floats.edge else "–",
-                     r.amount(longest / 100, LENGTH, "cm", 2) + (" ▲" if longest > flag else "")))
+                     r.amount(longest / 100, LENGTH, _unit(r), 2) + (" ▲" if longest > flag else "")))
     return Table("Longest floats, threads on face and back", ("Piece", "Warp", "Weft", "Edge", "Longest"), tuple(rows),
                  "Edge: where the weft turns without catching the outermost end. Longest: on the loom; ▲ longer than your limit.")
 
@@ -216,5 +220,6 @@ CARD = Card(
                        "in its own place. Colors on a screen are an estimate."),
     sources=(COMMON_PRACTICE, ARITHMETIC, ISO_5077, TRADE_MEMORY),
     cautions=(Caution("A picture is no sample.", "Floats gather the cloth as it is washed: waffle takes far more than plain weave. Weave, wash and measure a hand’s width before the run."),),
-    carry=(Carry("weft-left", "What does the rest of a ball weave?", {"beat": "beat", "hem": "hem"}), Carry("weave-pace", "How long will it take?", {"ends": "ends"})),
+    carry=(Carry("weft-left", "What does the rest of a ball weave?", {"beat": "beat", "hem": "hem", "shrink": "shrink_length", "pieces": cloth_count, "piece_picks": cloth_picks}),
+           Carry("weave-pace", "How long will it take?", {"ends": "ends", "pieces": cloth_count, "piece_picks": cloth_picks, "stick_share": cloth_stick_share, "changes": cloth_changes})),
 )

@@ -125,6 +125,8 @@ def notes(r):
         said.append(f"The ends stand so far apart that picks can be packed until they touch, at about {r.said('most_picks')}.{beat}" if touch else
                     f"At this sett a plain weave jams at about {r.said('most_picks')}, by Peirce’s geometry.{beat}"
                     + (" More than nine tenths is hard to beat on a small loom." if share and share > 90 else ""))
+    elif r.given["weave"] != "plain":
+        said.append("When a cloth jams is known here for plain weave alone; for this weave the closest sett is the guide.")
     floats = row["longest_float"]
     if isinstance(floats, float) and floats > 1:
         said.append(f"Its longest float is {floats:.0f} threads, {_float(r, floats)} on the cloth at this sett.")

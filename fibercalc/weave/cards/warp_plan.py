@@ -10,6 +10,7 @@ from ...sources import ARITHMETIC, COMMON_PRACTICE, ISO_5077, MAGAZINE_TOWELS, T
 from ...wash.shrink import size_after, size_before
 from ..chain import finished_width, pick_length, warp_for_woven, width_in_heddle
 from ..ends import ends_for_width, ends_that_fit
+from ..pictures.onward import plan_count, plan_ends, plan_hem, plan_hem_yarn, plan_piece_picks, plan_pieces, plan_warp, plan_yarn, plan_yarns
 from ..pictures.warp_run import along, changes, lost, warp_picture
 from ..pictures.warp_sheets import loom_sheet, notes, sizes_picture
 from ..pictures.warp_yarn import balls, order, yarn_sheet, yarns
@@ -232,6 +233,11 @@ CARD = Card(
     basis=Basis(MODEL, "Each loss is divided out in its own place: shrinkage of the cloth, draw-in of the width in the heddle, take-up of the yarn. Ranges are those of one plan: lengths to weave and ends are settled first."),
     sources=(TRADE_PAGES_WARP, TRADE_PAGE_SHRINKAGE, MAGAZINE_TOWELS, ISO_5077, TRADE_MEMORY, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("A warp is cut once.", "Weave and wash a sample first; its shrinkage decides every length here. Buy all of a color from one lot."),),
-    carry=(Carry("cloth-picture", "See the cloth", {}), Carry("weft-left", "What does a leftover ball weave?", {}), Carry("make-size", "Size before and after washing", {"length_percent": "length_shrink", "width_percent": "width_shrink"})),
+    carry=(Carry("cloth-picture", "See the cloth", {"yarns": plan_yarns, "pieces": plan_pieces, "ends": plan_ends, "warp": plan_warp, "sett": "sett", "beat": "picks", "draw_in": "draw_in", "shrink_width": "width_shrink",
+                                                    "shrink_length": "length_shrink", "hem": plan_hem, "hem_yarn": plan_hem_yarn, "hem_beat": "hem_picks"}),
+           Carry("weft-left", "What does a leftover ball weave?", {"yarn": plan_yarn, "width": "heddle_width", "take_up": "weft_take_up", "beat": "picks", "shrink": "length_shrink", "pieces": plan_count,
+                                                                   "piece_picks": plan_piece_picks, "hem": plan_hem}),
+           Carry("weave-pace", "How long will it take?", {"ends": "ends", "warp": "warp_length", "pieces": plan_count, "piece_picks": plan_piece_picks}),
+           Carry("make-size", "Size before and after washing", {"length_percent": "length_shrink", "width_percent": "width_shrink"})),
     papers=(Paper("Loom sheet", "A5", loom_sheet), Paper("Yarn list and color order", "A5", yarn_sheet)),
 )

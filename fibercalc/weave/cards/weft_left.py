@@ -102,9 +102,9 @@ def say(r):
     named = [(ball.name, count) for ball, count in zip(r.given["balls"], dealt(r)) if count]
     if not named:
         return first, "That is too little for a pair of picks in every stripe: ask for fewer stripes."
-    listed = ", ".join(f"{count} of {name}" for name, count in named[:MOST_NAMED]) + (" …" if len(named) > MOST_NAMED else "")
+    listed = ", ".join(f"{count}{' picks' if at == 0 else ''} of {name}" for at, (name, count) in enumerate(named[:MOST_NAMED])) + (", …" if len(named) > MOST_NAMED else "")
     each = "the piece" if pieces == 1 else f"each of {pieces} pieces"
-    return first, f"Even across {each}: {stripes} {'stripe' if stripes == 1 else 'stripes'} a color, of {listed} picks."
+    return first, f"Even across {each}: {stripes} {'stripe' if stripes == 1 else 'stripes'} a color: {listed}."
 
 
 def notes(r):
@@ -119,13 +119,13 @@ def notes(r):
 
 def balls_table(r):
     rows = []
-    for number, (ball, value, (low, high), stripe) in enumerate(zip(r.given["balls"], r.kept["found"], ranges(r), dealt(r)), 1):
+    for number, (ball, (low, high), stripe) in enumerate(zip(r.given["balls"], ranges(r), dealt(r)), 1):
         length = yarn_length(ball.mass, r.given["tare"], r.given["yarn"])
         used = r.given["pieces"] * r.given["stripes"] * (stripe * r.value("pick") + r.given["tail"]) if stripe else 0.0
         spare = max(length - used, 0.0) * r.given["yarn"] / 1000
-        rows.append((f"{number} {ball.name}", r.amount(length, LENGTH, "m", 3), r.amount(length, LENGTH, "yd", 3), f"{low:.0f} to {high:.0f}", r.amount(value / r.given["beat"] / 100, LENGTH, "cm", 3),
+        rows.append((f"{number} {ball.name}", r.amount(length, LENGTH, "m", 3), r.amount(length, LENGTH, "yd", 3), f"{low:.0f} to {high:.0f}",
                      str(stripe) if stripe else "–", r.amount(spare, MASS, "g", 2)))
-    return Table("Ball by ball", ("Ball", "Meters", "Yards", "Picks", "On the loom", "A stripe, picks", "Likely over"), tuple(rows))
+    return Table("Ball by ball", ("Ball", "Meters", "Yards", "Picks", "Stripe", "Over"), tuple(rows), "Stripe: picks of one. Over: what is likely left of the ball.")
 
 
 def _layout(r):

@@ -9,7 +9,7 @@ from ...yarn.diameter import ashenhurst_constants, ashenhurst_diameters_per_inch
 from ..setting import interlacings, maximum_sett, working_sett
 
 # Meters in 100 g with a name, or a cotton count: number of the single over plies, and the hanks in a pound that it is once plied.
-COTTONS = ((100, "very thick"), (130, "thick"), (170, "loom cotton of the examples"), (200, "medium"), ("3/2", 1.5), ("8/4", 2), ("5/2", 2.5), ("8/2", 4), ("10/2", 5), ("16/2", 8), ("20/2", 10), ("30/2", 15))
+COTTONS = ((130, "thick"), (170, "loom cotton of the examples"), (200, "medium"), ("3/2", 1.5), ("8/4", 2), ("5/2", 2.5), ("8/2", 4), ("10/2", 5), ("16/2", 8), ("20/2", 10), ("30/2", 15))
 WOOLS = ((100, "bulky"), (150, "aran"), (200, "worsted"), (230, "DK of the examples"), (300, "sport"), (420, "sock yarn of the examples"), (600, "lace"), (800, "fine lace"))
 
 

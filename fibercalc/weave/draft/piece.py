@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from ...core.problem import OutOfRange, require
 from ...wash.shrink import size_after
@@ -37,6 +37,7 @@ class Block:
         return self.times * sum(count for _, count in self.runs)
 
 
+@lru_cache(256)
 def sections_of(repeat: tuple[str, ...], picks: int, hem: int = 0) -> tuple[Section, ...]:
     """A piece in sections: hem, weave, hem. A hem begins or ends so that it meets the weave in another shed, or the weft would
     come out again at the edge.

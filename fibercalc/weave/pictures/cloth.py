@@ -6,6 +6,7 @@ from functools import cached_property
 
 from ...core.answer import Picture
 from ...core.picture import INK, SOFT, Drawing, Grid, against, dash_of
+from ...core.units import LENGTH
 from ..draft.piece import Section
 from ..draft.repeat import WARP, WEFT, columns_of, rows_of
 from .key import Palette, color_key
@@ -13,7 +14,8 @@ from .key import Palette, color_key
 MOST_DRAWN = 400  # ends and picks: finer than a screen shows
 LEFT, RIGHT, BAR = 22, 354, 12  # bars of the warp and weft order stand above and left of the cloth
 TALLEST, TALLEST_PIECE = 430, 150
-SHADE = 0.16  # of black over warp that lies on top
+BARS = (100, 50, 20, 10, 5, 2)  # of the scale
+SHADE = 0.16  # of black in warp that lies on top
 
 
 @dataclass(frozen=True)
@@ -74,9 +76,9 @@ def threads_picture(cloth: Cloth, palette: Palette, size: tuple[float, float], w
 
 
 def _warp(grid: Grid, sections: Sequence[Section], warp: Sequence[tuple[int, int]], picks: int, palette: Palette) -> None:
-    """The warp over the weft: for each section one path for each color and each kind of column; then a shade over all of it, so that
-    the weave is seen where warp and weft are of one color."""
-    first, ends = 0, sum(count for _, count in warp)
+    """The warp over the weft: for each section one path for each color and each kind of column, a shade darker than its yarn, so that
+    the weave is seen where warp and weft are of one color. (A shade laid over all of it takes the browser twice as long to draw.)"""
+    first = 0
     for section in sections:
         last = min(first + section.picks, picks)
         if last <= first:
@@ -88,11 +90,13 @@ def _warp(grid: Grid, sections: Sequence[Section], warp: Sequence[tuple[int, int
                 kinds.setdefault((color, columns[end % len(columns)]), []).append(end)
         for (color, column), places in kinds.items():
             if WARP in column:
-                grid.columns(places, first, last, dashes(column), palette[color].hex)
-        for column in dict.fromkeys(columns):
-            if WARP in column:
-                grid.columns([end for end in range(ends) if columns[end % len(columns)] == column], first, last, dashes(column), "#000000", SHADE)
+                grid.columns(places, first, last, dashes(column), shaded(palette[color].hex))
         first = last
+
+
+def shaded(color: str) -> str:
+    """A screen color ("#6b7f8f") with some black in it."""
+    return "#" + "".join(f"{round(int(color[at:at + 2], 16) * (1 - SHADE)):02x}" for at in (1, 3, 5))
 
 
 def dashes(column: str) -> list[int]:
@@ -128,12 +132,13 @@ def _bar(drawing: Drawing, fill: str, color: int, x: float, y: float, wide: floa
         drawing.strokes([line], stroke=against(fill), width=1.6, dash=dash)
 
 
-def pieces_picture(cloths: Sequence[Cloth], palette: Palette, shown: int) -> Picture:
+def pieces_picture(cloths: Sequence[Cloth], palette: Palette, shown: int, unit: str = "cm") -> Picture:
     """All pieces side by side at one scale, on the loom above and washed below; colors mixed as they are seen from afar.
 
     cloths   the pieces, 1 to 12
     palette  their colors
     shown    the piece (from 0) that is drawn thread by thread elsewhere: its number is bold
+    unit     cm or in, of the scale and of the sizes in words
     Raises nothing.
     """
     gap = 6.0
@@ -152,11 +157,12 @@ def pieces_picture(cloths: Sequence[Cloth], palette: Palette, shown: int) -> Pic
             drawing.text(left + across / 2, bottom + 15, str(number + 1), anchor="middle", size=13, bold=number == shown)
             left += across + gap
         top = bottom + 22
-    length, said = next((pair for pair in ((100, "100 cm"), (50, "50 cm"), (20, "20 cm"), (10, "10 cm"), (5, "5 cm")) if pair[0] * scale <= 110), (1, "1 cm"))
+    one = LENGTH.unit(unit).factor * 100  # cm
+    length = one * (bar := next((bar for bar in BARS if bar * one * scale <= 110), 1))
     drawing.strokes([[(6, top + 6), (6 + length * scale, top + 6)], [(6, top + 2), (6, top + 10)], [(6 + length * scale, top + 2), (6 + length * scale, top + 10)]], width=1.4)
-    drawing.text(14 + length * scale, top + 11, said, size=13)
+    drawing.text(14 + length * scale, top + 11, f"{bar} {unit}", size=13)
     color_key(drawing, top + 18, palette, used)
-    sizes = "; ".join(f"{number} {cloth.name}: {cloth.loom[0]:.1f} by {cloth.loom[1]:.1f} cm on the loom, {cloth.washed[0]:.1f} by {cloth.washed[1]:.1f} cm washed"
+    sizes = "; ".join(f"{number} {cloth.name}: {cloth.loom[0] / one:.1f} by {cloth.loom[1] / one:.1f} {unit} on the loom, {cloth.washed[0] / one:.1f} by {cloth.washed[1] / one:.1f} {unit} washed"
                       for number, cloth in enumerate(cloths, 1))
     return drawing.picture("All pieces of the warp at one scale", f"{sizes}.")
 
@@ -167,10 +173,12 @@ def _from_afar(drawing: Drawing, cloth: Cloth, palette: Palette, left: float, bo
     weft, warp = _placed(cloth.weft), _placed(cloth.warp)
     for color in sorted({each for each, _, _ in weft}):
         grid.boxes([(0, first, cloth.ends, count) for each, first, count in weft if each == color], palette[color].hex)
-    first = 0
+    first, faces = 0, {}
     for section in cloth.sections:
         face = "".join(section.repeat)
-        for color in sorted({each for each, _, _ in warp}):
-            grid.boxes([(begin, first, count, section.picks) for each, begin, count in warp if each == color], palette[color].hex, opacity=face.count(WARP) / len(face))
+        faces.setdefault(face.count(WARP) / len(face), []).append((first, section.picks))  # both hems are of one face
         first += section.picks
+    for share, stretches in faces.items():
+        for color in sorted({each for each, _, _ in warp}):
+            grid.boxes([(begin, first, count, picks) for first, picks in stretches for each, begin, count in warp if each == color], palette[color].hex, opacity=share)
     drawing.rect(left, bottom - high, wide, high, stroke=INK, stroke_width=0.8)
