@@ -11,6 +11,7 @@ import { siteRoot } from "./places.js";
 import { printAlone } from "./print.js";
 import { put } from "./put.js";
 import { python } from "./python.js";
+import { workbook } from "./records.js";
 import { stateWords } from "./words.js";
 
 /** @typedef {import("./protocol.js").LinkMade} LinkMade */
@@ -44,7 +45,7 @@ export class BenchLink extends HTMLElement {
     form.addEventListener("focusin", () => python.start(), { once: true, signal });
     this.addEventListener("click", (event) => void this.#pressed(startedAt(event, "[data-do]")?.dataset.do), { signal });
     python.addEventListener("stage", () => this.#tell(), { signal });
-    bench.addEventListener("change", () => void this.#offers?.load(false), { signal });
+    for (const kept of [bench, workbook]) kept.addEventListener("change", () => void this.#offers?.load(false), { signal });
     void this.#wake(signal);
   }
 

@@ -13,6 +13,8 @@ import { runtimeAddress } from "./places.js";
 const STALLED = 30_000;
 /** ms for one calculation; no card comes near it. */
 const SLOW = 5_000;
+/** ms for what reads a whole workbook, which may be years of records. */
+const SLOW_RECORDS = 60_000;
 
 const TOO_SLOW = "The calculation took more than 5 seconds and was stopped.";
 const CRASHED = "The calculator stopped while working on this.";
@@ -111,7 +113,7 @@ export class Python extends EventTarget {
     if (this.#stage.stage !== "ready") return;
     const call = this.#calls.take();
     if (!call) return;
-    this.#watch(SLOW, () => this.#startAgain(TOO_SLOW));
+    this.#watch(call.question.do.startsWith("workbook-") ? SLOW_RECORDS : SLOW, () => this.#startAgain(TOO_SLOW));
     this.#worker?.postMessage({ call: call.id, text: JSON.stringify({ id: call.id, ...call.question }) });
   }
 

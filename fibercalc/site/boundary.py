@@ -141,7 +141,9 @@ def _bench_offers(request: dict) -> dict:
     if request.get("records"):
         from ..workbook import flow, records  # only where there are records
 
-        found = flow.offers(card, records.readable(request["records"])[0], settings_of(request))
+        kinds = flow.kinds_for(card)
+        wanted = [each for each in request["records"] if isinstance(each, dict) and str(each.get("kind")) in kinds]
+        found = flow.offers(card, records.readable(wanted)[0], settings_of(request))
     if isinstance(request.get("record"), dict):  # otherwise nothing was ever saved: the example's bench is nobody's
         record, _ = bench.read_record(request["record"])
         taken = {offer["label"] for offer in found}

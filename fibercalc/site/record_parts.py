@@ -15,7 +15,7 @@ from ..core.units import COUNT, MONEY
 from ..workbook.bench import written
 from ..workbook.kind import KNOWN, KNOWN_END, Kind
 from ..workbook.kinds import KINDS
-from ..workbook.records import given_of, references, title_of
+from ..workbook.records import reading_of, references, title_of
 from ..workbook.trace import Traced
 from .form import form
 
@@ -56,14 +56,14 @@ def _line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings
 
 def line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings) -> str:
     """What a record's line in the list says beside its name: amounts with how they are known."""
-    readings, parts = given_of(kind, document).readings, []
+    parts = []
     for name in kind.shown:
         item = kind.names[name]
         if isinstance(item, Rows):
             count = document["rows"].get(name, 0)
             parts += [f"{count} {item.one}{'s' * (count != 1)}"] if count else []
-        elif text := shown(readings[name], titles if name in kind.refers else {}, settings):
-            known = readings.get(f"{name}{KNOWN_END}")
+        elif text := shown(reading_of(document, name), titles if name in kind.refers else {}, settings):
+            known = reading_of(document, f"{name}{KNOWN_END}")
             text = f"{item.label[0].lower()}{item.label[1:]} {text}" if item.of is COUNT else text
             parts.append(f"{text} {KNOWN_WORDS[known.text]}" if known is not None and known.text in KNOWN_WORDS else text)
     text = " · ".join(parts)
@@ -130,9 +130,8 @@ def trace_sheet(found: list[Traced], asked: str, records: list[dict], settings: 
 
 
 def _one_traced(found: Traced, titles: dict[str, str], settings: Settings) -> Markup:
-    readings = given_of(KINDS["dye-lot"], found.lot).readings
-    back = [("Dyed on", shown(readings["dyed"], {}, settings)), ("Colorway", _name(found.colorway)), ("Base", _name(found.base)), ("Mill lot", _mill(found.mill_lot, titles, settings))]
-    doses = [(_bottle(bottle, jar), next((text for name in ("volume", "powder") if (text := shown(readings[f"doses.{row}.{name}"], {}, settings))), ""))
+    back = [("Dyed on", shown(reading_of(found.lot, "dyed"), {}, settings)), ("Colorway", _name(found.colorway)), ("Base", _name(found.base)), ("Mill lot", _mill(found.mill_lot, titles, settings))]
+    doses = [(_bottle(bottle, jar), next((text for name in ("volume", "powder") if (text := shown(reading_of(found.lot, f"doses.{row}.{name}"), {}, settings))), ""))
              for row, (bottle, jar, _) in enumerate(found.doses, 1)]
     forward = [(f"Order {title_of(order)}", _sent(order, count)) for order, count in found.orders]
     made = [(title_of(each), line(each, KINDS["skein"], titles, settings)) for each in found.skeins]

@@ -11,9 +11,18 @@ from ..core.work import Worked
 from .bench import written
 from .kind import KNOWN_END, MEASURED, Kind
 from .kinds import KINDS
-from .records import Unusable, contents_of, given_of, new_record, references, title_of
+from .records import Unusable, contents_of, given_of, new_record, reading_of, references, title_of
 
 KEPT = "kept"
+
+
+def kinds_for(card: Card) -> set[str]:
+    """The kinds of records that can matter to a card: those it asks for and those that they lead to. The others need not be looked at."""
+    found, near = set(), {item.record.split(".")[0] for item in card.inputs if item.record}
+    while near:
+        found |= near
+        near = {other for kind in near for other in KINDS[kind].refers.values()} - found
+    return found
 
 
 def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
@@ -27,32 +36,32 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
         if item.record:
             wanted.setdefault(item.record.split(".")[0], []).append(item)
     by_id = {each["id"]: each for each in records}
+    by_kind = {kind_id: sorted((each for each in records if each["kind"] == kind_id), key=title_of) for kind_id in wanted}
     found = []
     for kind_id, items in wanted.items():
         kind = KINDS[kind_id]
         single = [item for item in items if "." in item.record]
-        for document in sorted((each for each in records if each["kind"] == kind_id), key=title_of) if single else ():
+        for document in by_kind[kind_id] if single else ():
             own = _Filling(by_id, settings)
             own.take(single, document)
             if not own.values:
                 continue
             shown = f" ({own.amounts[-1]})" if own.amounts else ""
-            _bring_along(own, document, wanted, by_id)
+            _bring_along(own, document, wanted, by_kind)
             found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows})
         for item in items:
             every = _Filling(by_id, settings)
-            if "." not in item.record and every.take_all(item, sorted((each for each in records if each["kind"] == kind_id), key=title_of)):
+            if "." not in item.record and every.take_all(item, by_kind[kind_id]):
                 found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows})
     return found
 
 
-def _bring_along(own: "_Filling", document: dict, wanted: dict[str, list[Input | Rows]], by_id: dict[str, dict]) -> None:
+def _bring_along(own: "_Filling", document: dict, wanted: dict[str, list[Input | Rows]], by_kind: dict[str, list[dict]]) -> None:
     """What the records that one leads to can fill in besides; where two could fill the same, the nearer one does."""
-    near = [by_id[text] for _, text in references(document) if text in by_id]
-    reached: dict[str, dict] = {document["id"]: document}
+    reached, near = {document["id"]: document}, [document]
     while near:
+        near = [own.by_id[text] for each in near for _, text in references(each) if text in own.by_id and text not in reached]
         reached |= {each["id"]: each for each in near}
-        near = [by_id[text] for each in near for _, text in references(each) if text in by_id and text not in reached]
     taken = {document["kind"]}
     for each in reached.values():
         if each["kind"] not in taken:
@@ -61,9 +70,7 @@ def _bring_along(own: "_Filling", document: dict, wanted: dict[str, list[Input |
     for kind_id, items in wanted.items():
         for item in items:
             if "." not in item.record:
-                of_kind = [each for each in by_id.values() if each["kind"] == kind_id]
-                led = [each for each in of_kind if each["id"] in reached]
-                own.take_all(item, led if led else sorted(of_kind, key=title_of))
+                own.take_all(item, [each for each in reached.values() if each["kind"] == kind_id] or by_kind[kind_id])
 
 
 class _Filling:
@@ -101,36 +108,34 @@ class _Filling:
             return False
         values, first = {}, None  # the first amount that the card asks for: a list in which no row says it is another kind of list
         for number, (document, start) in enumerate(rows, 1):
-            names = KINDS[document["kind"]].names
             for each in item.fields:
                 name, field = f"{item.name}.{number}.{each.name}", each.record or each.name
                 reading = self._reading(document, start + field)
                 if start and each.measured and first is None and reading is not None:
                     first = each.name
-                known = reading is not None or f"{start.split('.')[0]}.{field}".lstrip(".").split(">")[0] in names
                 if reading is not None and reading.text:
                     texts = _texts(each, name, reading, self.settings)
                     if not texts:
                         return False
                     values |= texts
                 else:
-                    values |= {name: "" if known and each.kind != CHOICE else each.default}
+                    values |= {name: "" if reading is not None and each.kind != CHOICE else each.default}
         if first is not None and not any(values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)):
             return False
         self.values |= values
         self.rows |= {item.name: len(rows)}
         return True
 
-    def _reading(self, document: dict, field: str):
-        """A field as read; "dye.color" of a row, say, through "product>name": the name of the product that the field names. None where there is none."""
+    def _reading(self, document: dict, field: str) -> Reading | None:
+        """A field as read, through "product>name" one of the record that it names; None where there is no such field."""
         field, _, further = field.partition(">")
         kind = KINDS[document["kind"]]
         if further:
             other = self.by_id.get(document["values"].get(field, ""))
-            return self._reading(other, further) if other else None
+            return self._reading(other, further) if other else Reading(kind.names[kind.title], field, "")
         if field in kind.derived:
             return Reading(kind.names[kind.title], field, "", text=kind.derived[field](document, self.by_id))
-        return given_of(kind, document).readings.get(field)
+        return reading_of(document, field)
 
 
 def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict[str, str]:

@@ -10,7 +10,8 @@ ones before it, so that two copies of a record can be told apart: newer, older, 
 import json
 import re
 
-from ..core.card import TEXT, Rows
+from ..core.card import TEXT, Input, Rows
+from ..core.entry import Reading, read_one
 from ..core.problem import Problem
 from ..core.reading import Given, read_inputs
 from ..core.settings import Settings
@@ -28,6 +29,7 @@ PARTS = {"id", "kind", "schema", "rev", "past", "changed", "values", "rows"}
 MIGRATIONS: dict = {}
 
 MAIL = re.compile(r"[^\s@]+@[^\s@]+\.[^\s@]+")
+ROW = re.compile(r"\.\d+\.")
 DAY = re.compile(r"\d{4}-\d{1,2}-\d{1,2}")
 PHONE = re.compile(r"\+\d[\d ()./-]{6,}\d|\(?\b\d{2,5}\)?(?:[ ./-]{1,2}\d{2,5}){2,4}\b")
 FEWEST, MOST = 9, 15  # digits of a telephone number
@@ -104,7 +106,7 @@ def with_own_rules(kind: Kind, given: Given) -> Given:
     for name, reading in given.readings.items():
         if reading.input.of != TEXT or not reading.text:
             continue
-        whole = re.sub(r"\.\d+\.", ".", name)
+        whole = without_row(name)
         if whole in kind.refers:
             if not ID.fullmatch(reading.text):
                 given.problems.append(Problem(name, reading.text[:40], "a record", f"{reading.input.label}: that is no record; choose one, or none."))
@@ -117,7 +119,7 @@ def with_own_rules(kind: Kind, given: Given) -> Given:
 def looks_like_a_customer(text: str, numbers: bool = True) -> bool:
     """Whether a text holds what looks like an e-mail address or, with numbers, a telephone number. Days are neither."""
     text = DAY.sub(" ", text)
-    if MAIL.search(text):
+    if "@" in text and MAIL.search(text):  # looked for alone, the pattern would take a long text's square of time
         return True
     return numbers and any(FEWEST <= sum(c.isdigit() for c in found[0]) <= MOST for found in PHONE.finditer(text))
 
@@ -161,9 +163,23 @@ def title_of(document: dict) -> str:
     return document["values"].get(kind.title, "")
 
 
+def reading_of(document: dict, name: str) -> Reading | None:
+    """One field of a checked record as read, without reading the others; None where its kind has no such field."""
+    item = KINDS[document["kind"]].names.get(without_row(name))
+    if not isinstance(item, Input):
+        return None
+    text = document["values"].get(name, "")
+    return read_one(item, name, text, Settings(), "canonical") if text else Reading(item, name, "")
+
+
+def without_row(name: str) -> str:
+    """"dyes.depth" for "dyes.2.depth"."""
+    return ROW.sub(".", name)
+
+
 def references(document: dict) -> list[tuple[str, str]]:
     """Every (field, id) by which a record names another."""
     refers = KINDS[document["kind"]].refers
-    return [(whole, text) for name, text in document["values"].items() if (whole := re.sub(r"\.\d+\.", ".", name)) in refers]
+    return [(whole, text) for name, text in document["values"].items() if (whole := without_row(name)) in refers]
 
 

@@ -2,11 +2,10 @@
 
 import csv
 import io
-import re
 
 from ..core.card import Rows
 from .kind import Kind
-from .records import title_of
+from .records import title_of, without_row
 
 RISKY = ("=", "+", "-", "@", "\t", "\r")  # a spreadsheet would read such a cell as a formula
 
@@ -33,7 +32,7 @@ def csv_text(kind: Kind, records: list[dict], titles: dict[str, str]) -> str:
 
 def _cell(kind: Kind, record: dict, name: str, titles: dict[str, str]) -> str:
     text = record["values"].get(name, "")
-    return titles.get(text, text) if re.sub(r"\.\d+\.", ".", name) in kind.refers else text
+    return titles.get(text, text) if without_row(name) in kind.refers else text
 
 
 def plain(text: str) -> str:

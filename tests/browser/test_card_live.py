@@ -381,7 +381,7 @@ def test_the_keyboard_alone_is_enough(card):
     card.keyboard.press("Shift+Tab")
     card.keyboard.press("Space")
     expect(field(card, "turns")).to_have_value("261")
-    card.get_by_role("button", name="Print the page").focus()
+    card.get_by_role("button", name="Save to the workbook").focus()
     card.keyboard.press("Tab")
     card.keyboard.press("Enter")
     expect(field(card, "turns")).to_have_value("280")

@@ -15,7 +15,7 @@ from fibercalc.workbook.records import checked
 from .conftest import ARGUMENTS
 from .records import PLACE, SAID, STORED, add_base, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold
 from .test_offline import FAILED_FETCH, build_second, keep
-from .waiting import until
+from .waiting import until, until_live
 
 BLANK = "workbook-schema.json"  # of the same origin, without a script of ours
 
@@ -177,6 +177,33 @@ def test_it_works_with_no_signal_and_outlives_an_update_of_the_book(browser, ser
         offline.reload()
         unfold(offline)
         assert len(stored(offline)) == count + 1
+    finally:
+        context.close()
+
+
+def test_the_tour_goes_from_plan_to_label_with_no_signal_and_nothing_typed(browser, serve, watch):
+    watch.allow(FAILED_FETCH)
+    server = serve()
+    context, page = keep(browser, server, watch)
+    try:
+        server.stop()
+        page.goto(f"{server.address}tour/")
+        page.get_by_role("button", name="Load the demo workbook").click()
+        expect(page.locator("[data-demo-result]")).to_contain_text("records are in your workbook", timeout=40_000)
+        page.get_by_role("link", name="the release plan").click()
+        until_live(page)
+        example = page.locator("bench-card output.answer").text_content()
+        page.locator("bench-card [name='products.1.wanted']").fill("3")
+        expect(page.locator("bench-card output.answer")).not_to_have_text(example)
+        page.get_by_role("button", name="Use Winter release").click()
+        expect(page.locator("bench-card output.answer")).to_have_text(example)
+        page.goto(f"{server.address}sell/label/")
+        until_live(page)
+        page.locator("bench-card [name='lot']").fill("none")
+        page.locator(".offers .chooser select").select_option(label="14")
+        page.get_by_role("button", name="Use it").click()
+        for name, text in (("lot", "14"), ("color", "Wet Slate"), ("name", "Tarrow Sock"), ("fiber", "75 % superwash wool, 25 % nylon"), ("length", "420")):
+            expect(page.locator(f"bench-card [name='{name}']")).to_have_value(text)
     finally:
         context.close()
 

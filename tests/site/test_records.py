@@ -128,6 +128,13 @@ def test_a_bases_offer_stands_once_though_bench_and_workbook_hold_it():
     assert len(set(labels)) == len(labels) and "Use Dunmel DK (230 m)" in labels
 
 
+def test_records_that_do_not_matter_to_a_card_are_not_looked_at_and_damaged_ones_do_no_harm():
+    damaged = [None, 7, [], {}, {"kind": "base", "id": 3}]
+    found = ok("bench-offers", card="yarn-instead", record=None, records=[*DEMO, *damaged])["offers"]
+    assert [offer["label"] for offer in found] == ["Use Cobb (170 m)", "Use Dunmel DK (230 m)", "Use Tarrow Sock (420 m)"]
+    assert ok("bench-offers", card="scald", record=None, records=DEMO)["offers"] == []
+
+
 def test_a_cards_answer_is_kept_and_says_why_not():
     asked = {"card": "skein-length", "values": {"turns": "285"}, "records": DEMO, "today": "2027-01-13", "fresh": "abcdefgh"}
     kept = ok("workbook-keep", place="kept", name="Odd skein", **asked)["record"]
