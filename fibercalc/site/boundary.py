@@ -13,11 +13,8 @@ from ..core.reading import Given, read_inputs
 from ..core.registry import find_card
 from ..core.settings import Settings
 from ..core.work import work_given
-from ..workbook import bench
-from ..workbook.base_link import LINK
 from . import parts
 from .form import shown_text, values_of
-from .sheet import paper, sheet
 
 LAZY = ("segno", "coloraide")  # packages that are fetched only when a card needs them
 
@@ -43,11 +40,19 @@ def _fault(error: Exception) -> dict:
     return {"problem": {"kind": "fault", "text": f"{type(error).__name__}: {error}"[:300]}}
 
 
-OWN = {card.id: card for card in (bench.BENCH, LINK)}  # forms that are no card of a chapter
-
-
 def _card(card_id: str) -> Card:
-    return OWN.get(card_id) or find_card(card_id)
+    """A card of a chapter, or one of the two forms that are none. They are declared only when asked for: a first answer waits for neither."""
+    if card_id == "my-bench":
+        from ..workbook.bench import BENCH
+
+        return BENCH
+    return _link() if card_id == "helper-link" else find_card(card_id)
+
+
+def _link() -> Card:
+    from ..workbook.base_link import LINK
+
+    return LINK
 
 
 def _settings(request: dict) -> Settings:
@@ -139,6 +144,8 @@ def _input(card: Card, name: str) -> Input:
 
 
 def _sheet(request: dict) -> dict:
+    from .sheet import paper, sheet  # only when something is printed
+
     settings = _settings(request)
     given = _given(request, _card(request["card"]), settings)
     try:
@@ -177,6 +184,8 @@ def _hello(request: dict) -> dict:
 
 
 def _bench_check(request: dict) -> dict:
+    from ..workbook import bench
+
     settings = _settings(request)
     given = _given(request, bench.BENCH, settings)
     state = _state(given, settings)
@@ -185,6 +194,8 @@ def _bench_check(request: dict) -> dict:
 
 
 def _bench_read(request: dict) -> dict:
+    from ..workbook import bench
+
     record, notes = bench.read_record(request.get("record"))
     given = bench.given_of(record)
     settings = bench.settings_of(record)
@@ -196,6 +207,8 @@ def _bench_read(request: dict) -> dict:
 def _bench_offers(request: dict) -> dict:
     if not isinstance(request.get("record"), dict):
         return {"offers": []}  # nothing was ever saved: the example's bench is nobody's
+    from ..workbook import bench
+
     record, _ = bench.read_record(request["record"])
     return {"offers": bench.offers(_card(request["card"]), record)}
 
@@ -210,7 +223,7 @@ def _base_link(request: dict) -> dict:
     from . import link_maker
 
     settings = _settings(request)
-    given = _given(request, LINK, settings)
+    given = _given(request, _link(), settings)
     state = _state(given, settings)
     made = link_maker.made(given, str(request.get("here", "")), settings) if state["answered"] else {"refused": state["refused"]}
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
@@ -220,7 +233,7 @@ def _stand(request: dict) -> dict:
     from . import stand
 
     settings = _settings(request)
-    given = _given(request, LINK, settings)
+    given = _given(request, _link(), settings)
     state = _state(given, settings)
     return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
 
