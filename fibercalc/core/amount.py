@@ -7,7 +7,7 @@ always echoed. A typed spread is the half-width of a uniform distribution (desig
 import re
 from dataclasses import dataclass, replace
 
-from .number import NUMBER, canonical, read_number, tidy, write_number, write_plain
+from .number import NUMBER, canonical, read_number, tidy, write_plain
 from .units import PERCENT, Quantity, Unit, quantity_of_unit
 
 PLUS_MINUS = re.compile(r"±|\+\s*/\s*-|\+-|~")
@@ -169,11 +169,6 @@ def _unit(sign: str, quantity: Quantity, default: Unit | None) -> Unit:
     if meant is not None:
         raise Unreadable(f"that is {meant.article} {meant.name}")
     raise Unreadable(f"“{sign[:20]}” is not a unit of {quantity.name}")
-
-
-def write_amount(value: float, unit: Unit, decimals: int, style: str = "point") -> str:
-    """A base value in a unit, with its sign after a no-break space."""
-    return with_sign(write_number(unit.from_base(value), decimals, style), unit)
 
 
 def with_sign(number: str, unit: Unit) -> str:

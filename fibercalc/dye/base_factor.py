@@ -25,23 +25,6 @@ def depth_factor(depth_new: float, depth_usual: float) -> float:
     return depth_new / depth_usual
 
 
-def depth_factor_from_strength(strength_new: float, blank_new: float, strength_usual: float, blank_usual: float) -> float:
-    """Depth factor from samples dyed at one depth on both bases: usual color over new color, each K/S less that of undyed yarn.
-
-    strength_new    K/S of the dyed sample of the new base, above blank_new
-    blank_new       K/S of it undyed, 0 or more
-    strength_usual  K/S of the dyed sample of the usual base, above blank_usual
-    blank_usual     K/S of it undyed, 0 or more
-    Raises OutOfRange outside these.
-    Source: definition of the depth factor with color in proportion to dye (Kubelka-Munk, as recalled: dyeing-textbook).
-    """
-    require("blank_new", blank_new, 0.0)
-    require("blank_usual", blank_usual, 0.0)
-    require("strength_new", strength_new, above=blank_new)
-    require("strength_usual", strength_usual, above=blank_usual)
-    return (strength_usual - blank_usual) / (strength_new - blank_new)
-
-
 def factored_depth(depth: float, factor: float) -> float:
     """Depth, %, of one dye for the new base.
 

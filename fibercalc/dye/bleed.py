@@ -56,23 +56,6 @@ def ladder_range(jar: float, step: float = 2.0) -> tuple[float, float]:
     return left / sqrt(step), min(left * sqrt(step), 100.0)
 
 
-def left_in_bath(now: float, start: float, volume_now: float, volume_start: float) -> float:
-    """Dye left in the bath, % of what went in, from two readings of its strength and the bath's volumes.
-
-    now           strength or absorbance now, 0 or more
-    start         the same of the bath before the yarn went in, above 0
-    volume_now    mL, above 0 (boiled away or topped up)
-    volume_start  mL, above 0
-    Raises OutOfRange outside these.
-    Source: dyeing-textbook (from memory); absorbance stands for strength up to about 1.5.
-    """
-    require("now", now, 0.0)
-    require("start", start, above=0.0)
-    require("volume_now", volume_now, above=0.0)
-    require("volume_start", volume_start, above=0.0)
-    return 100 * now * volume_now / (start * volume_start)
-
-
 def exhaustion(left: float) -> float:
     """Share of the dye, %, that went onto the fiber: E = 100 - left.
 
@@ -97,19 +80,6 @@ def dye_left(mass: float, depth: float, left: float) -> float:
     require("depth", depth, 0.0, 100.0)
     require("left", left, 0.0, 100.0)
     return mass * depth / 100 * left / 100
-
-
-def total_fixed(exhausted: float, fixed: float) -> float:
-    """Share of the dye put in, %, that stays for good: T = E F / 100.
-
-    exhausted  %, 0 to 100 (see exhaustion)
-    fixed      % of the exhausted dye that is fixed, 0 to 100
-    Raises OutOfRange outside these.
-    Source: dyeing-textbook (from memory).
-    """
-    require("exhausted", exhausted, 0.0, 100.0)
-    require("fixed", fixed, 0.0, 100.0)
-    return exhausted * fixed / 100
 
 
 def carry_over_of_water(held: float, rinse: float) -> float:

@@ -153,21 +153,6 @@ def weight_when_ready(dry_mass: float, rest: float, near: float = NEAR_REST) -> 
     return dry_mass * (1 + (rest + near) / 100)
 
 
-def change_in_two_hours(first: float, second: float, hours: float) -> float:
-    """How much weight still changes, % in two hours; at most AT_REST means that it is at rest.
-
-    first   g at the first weighing, above 0
-    second  g at the second, above 0
-    hours   between them, 0.5 to 1,000
-    Raises OutOfRange outside these.
-    Source: arithmetic; the rule is from memory (trade-memory).
-    """
-    require("first", first, above=0.0)
-    require("second", second, above=0.0)
-    require("hours", hours, 0.5, 1000.0)
-    return 100 * abs(first - second) / first * 2 / hours
-
-
 def skeins_on_rail(length: float, each: float) -> int:
     """Skeins that hang on a rail at once.
 

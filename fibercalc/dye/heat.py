@@ -139,19 +139,6 @@ def heating_time(capacity: float, net_power: float, start: float, end: float, lo
     return 1000 * capacity / loss * log((top - start) / (top - end)) / 60 if end > start else 0.0
 
 
-def power_for_rate(capacity: float, rate: float) -> float:
-    """Power, kW, that must reach the bath to warm it at a rate, losses apart.
-
-    capacity  kJ/K, above 0
-    rate      °C a minute, above 0 to 20
-    Raises OutOfRange outside these.
-    Source: definition of heat capacity.
-    """
-    require("capacity", capacity, above=0.0)
-    require("rate", rate, 0.0, 20.0, above=0.0)
-    return capacity * rate / 60
-
-
 def holding_energy(loss: float, temperature: float, room: float, minutes: float) -> float:
     """Energy, kWh into the bath, that keeps it at one temperature.
 

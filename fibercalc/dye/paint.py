@@ -5,7 +5,7 @@ mixes; less leaves undyed cores. Two weighings give either: the change from dry 
 """
 
 from collections.abc import Sequence
-from math import ceil, floor
+from math import ceil
 
 from ..core.problem import OutOfRange, require
 from .recipe import STRONGEST
@@ -44,19 +44,6 @@ def section_masses(mass: float, shares: Sequence[float]) -> list[float]:
     whole = sum(shares)
     require("shares", whole, above=0.0)
     return [mass * share / whole for share in shares]
-
-
-def sections_around(around: float, section: float) -> int:
-    """Whole sections of one length around an opened skein; what is left over widens them (see section_masses).
-
-    around   m around the opened skein, above 0 to 100
-    section  m of one section, above 0 to around
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("around", around, 0.0, 100.0, above=0.0)
-    require("section", section, 0.0, around, above=0.0)
-    return floor(around / section + 1e-9)
 
 
 def paint_strength(depth: float, full: float, damp: float) -> float:

@@ -104,19 +104,6 @@ def bath_auxiliary(volume: float, grams_per_liter: float) -> float:
     return volume * grams_per_liter / 1000
 
 
-def depth_in_bath(depth: float, liquor_ratio: float) -> float:
-    """Grams in a liter of bath that a depth on the fiber comes to: 10 P / L.
-
-    depth         % of the fiber's weight, 0 to 20
-    liquor_ratio  mL for each gram, 1 to 200
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("depth", depth, 0.0, DEEPEST)
-    require("liquor_ratio", liquor_ratio, 1.0, WETTEST)
-    return 10 * depth / liquor_ratio
-
-
 def carried_water(mass: float, pick_up: float) -> float:
     """Water, mL, that soaked and drained yarn brings into the pot.
 

@@ -77,19 +77,6 @@ def speckle_share(speckle_depth: float, ground_depth: float) -> float:
     return 100 * speckle_depth / (speckle_depth + ground_depth)
 
 
-def spots_on_skein(counted: float, share: float) -> float:
-    """Spots on a whole skein from a count on a part of it.
-
-    counted  spots counted, 0 to 5,000
-    share    % of the skein's length or surface that was counted, above 0 to 100
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("counted", counted, 0.0, MOST_SPOTS)
-    require("share", share, 0.0, 100.0, above=0.0)
-    return 100 * counted / share
-
-
 def spots_scatter(spots: float, dose_error: float = 0.0) -> float:
     """Standard deviation of the number of spots from skein to skein, % of it: 100 / sqrt(n), with the dose's own error.
 

@@ -10,7 +10,7 @@ from datetime import date, timedelta
 from math import ceil
 
 from ..core.problem import OutOfRange, require
-from .left import row_at_share, stitches_through
+from .left import stitches_through
 
 MINUTES_A_WEEK = 7 * 24 * 60
 MOST_PARTS = 100
@@ -43,21 +43,6 @@ def part_stitches(row_before: float, row_last: float, first: float, grow: float 
     return stitches_through(row_last, first, grow) - stitches_through(row_before, first, grow)
 
 
-def rows_of_equal_parts(rows: int, parts: int, first: float, grow: float = 0.0) -> list[int]:
-    """The last row of each part when all parts are to hold about the same number of stitches.
-
-    rows   of the whole piece, parts to 5,000
-    parts  1 to 100
-    first  stitches in row 1, above 0 to 5,000
-    grow   stitches by which each row is longer than the last, 0 to 5,000
-    Raises OutOfRange outside these.
-    Source: arithmetic (nearest whole row).
-    """
-    require("parts", parts, 1.0, MOST_PARTS)
-    require("rows", rows, parts)
-    return [round(row_at_share(part / parts, rows, first, grow)) for part in range(1, parts + 1)]
-
-
 def stitches_per_minute(stitches: float, minutes: float) -> float:
     """Own speed.
 
@@ -82,21 +67,6 @@ def knitting_minutes(stitches: float, speed: float) -> float:
     require("stitches", stitches, 0.0)
     require("speed", speed, 0.5, 2000.0)
     return stitches / speed
-
-
-def minutes_by_weight(mass: float, mass_per_evening: float, evening: float) -> float:
-    """Time at the needles, min, from what an evening uses up (the ball weighed before and after it).
-
-    mass              g of the part, 0 or more
-    mass_per_evening  g in an evening, above 0
-    evening           min in an evening, above 0 to 1,440
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("mass", mass, 0.0)
-    require("mass_per_evening", mass_per_evening, above=0.0)
-    require("evening", evening, 0.0, 1440.0, above=0.0)
-    return mass / mass_per_evening * evening
 
 
 def calendar_days(minutes: float, minutes_per_week: float) -> float:

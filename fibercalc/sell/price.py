@@ -6,7 +6,6 @@ Percent arguments are percents, not shares. Tax rates and fees are always the us
 from ..core.problem import OutOfRange, require
 
 MOST_TAX = 100.0  # %; no sales tax comes near
-CLOSE = 1e-9  # a whole number of skeins must not become one more by a float's last bit
 
 
 def markup(price: float, cost: float) -> float:
@@ -44,18 +43,6 @@ def margin_from_markup(percent: float) -> float:
     """
     require("percent", percent, above=-100.0)
     return 100 * percent / (100 + percent)
-
-
-def markup_from_margin(percent: float) -> float:
-    """Markup, % of the cost, from margin, % of the price.
-
-    percent  margin, under 100
-    Raises OutOfRange at 100 and over.
-    Source: arithmetic from the definitions.
-    """
-    if not percent < 100:
-        raise OutOfRange("percent", percent, None, 100.0)
-    return 100 * percent / (100 - percent)
 
 
 def net_of_tax(paid: float, tax: float) -> float:

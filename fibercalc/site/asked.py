@@ -8,21 +8,26 @@ from ..core.reading import Given, read_inputs
 from ..core.registry import find_card
 from ..core.settings import Settings
 from ..core.work import work_given
-from ..workbook import bench
-from ..workbook.base_link import LINK
 from . import parts
 
-OWN = {card.id: card for card in (bench.BENCH, LINK)}  # forms that are no card of a chapter
 RECORD = "record-"
 
 
 def card_of(card_id: str) -> Card:
-    """The card, or the form of our own, that a request names. Raises KeyError."""
+    """The card, or the form of our own, that a request names. Those forms are declared only when asked for: a first answer waits for none. Raises KeyError."""
     if card_id.startswith(RECORD):
-        from ..workbook.kinds import KINDS  # only where records are edited
+        from ..workbook.kinds import KINDS
 
         return KINDS[card_id.removeprefix(RECORD)].card
-    return OWN.get(card_id) or find_card(card_id)
+    if card_id == "my-bench":
+        from ..workbook.bench import BENCH
+
+        return BENCH
+    if card_id == "helper-link":
+        from ..workbook.base_link import LINK
+
+        return LINK
+    return find_card(card_id)
 
 
 def settings_of(request: dict) -> Settings:

@@ -10,11 +10,8 @@ from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.reading import read_inputs
 from ..core.work import work_given
-from ..workbook import bench
-from ..workbook.base_link import LINK
 from .asked import card_of, given_of, settings_of, state_of, trail_of
 from .form import shown_text, values_of
-from .sheet import paper, sheet
 
 LAZY = ("segno", "coloraide")  # packages that are fetched only when a card needs them
 
@@ -82,6 +79,8 @@ def _input(card: Card, name: str) -> Input:
 
 
 def _sheet(request: dict) -> dict:
+    from .sheet import paper, sheet  # only when something is printed
+
     settings = settings_of(request)
     given = given_of(request, card_of(request["card"]), settings)
     try:
@@ -120,6 +119,8 @@ def _hello(request: dict) -> dict:
 
 
 def _bench_check(request: dict) -> dict:
+    from ..workbook import bench
+
     settings = settings_of(request)
     given = given_of(request, bench.BENCH, settings)
     state = state_of(given, settings)
@@ -128,6 +129,8 @@ def _bench_check(request: dict) -> dict:
 
 
 def _bench_read(request: dict) -> dict:
+    from ..workbook import bench
+
     record, notes = bench.read_record(request.get("record"))
     given = bench.given_of(record)
     settings = bench.settings_of(record)
@@ -145,6 +148,8 @@ def _bench_offers(request: dict) -> dict:
         wanted = [each for each in request["records"] if isinstance(each, dict) and str(each.get("kind")) in kinds]
         found = flow.offers(card, records.readable(wanted)[0], settings_of(request))
     if isinstance(request.get("record"), dict):  # otherwise nothing was ever saved: the example's bench is nobody's
+        from ..workbook import bench
+
         record, _ = bench.read_record(request["record"])
         taken = {offer["label"] for offer in found}
         found = [offer for offer in bench.offers(card, record) if offer["label"] not in taken] + found
@@ -161,7 +166,7 @@ def _base_link(request: dict) -> dict:
     from . import link_maker
 
     settings = settings_of(request)
-    given = given_of(request, LINK, settings)
+    given = given_of(request, card_of("helper-link"), settings)
     state = state_of(given, settings)
     made = link_maker.made(given, str(request.get("here", "")), settings) if state["answered"] else {"refused": state["refused"]}
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
@@ -171,7 +176,7 @@ def _stand(request: dict) -> dict:
     from . import stand
 
     settings = settings_of(request)
-    given = given_of(request, LINK, settings)
+    given = given_of(request, card_of("helper-link"), settings)
     state = state_of(given, settings)
     return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
 

@@ -40,21 +40,6 @@ def dry_share(fiber: str, conditioned_shares: Mapping[str, float], regains: Mapp
     return 100 * dry[fiber] / sum(dry.values())
 
 
-def conditioned_share(fiber: str, dry_shares: Mapping[str, float], regains: Mapping[str, float]) -> float:
-    """One fiber's share of the weight with each fiber at its regain, %, from shares of the dry weight.
-
-    fiber       the one asked for
-    dry_shares  % by fiber, each 0 or more, together 100 (within 0.5)
-    regains     % by fiber, 0 to 60, for every fiber in dry_shares
-    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber that has none.
-    Source: definition of regain (astm-d1909-extract).
-    """
-    shares = _whole(dry_shares)
-    _require_regains(shares, regains)
-    damp = {name: share * (1 + regains[name] / 100) for name, share in shares.items()}
-    return 100 * damp[fiber] / sum(damp.values())
-
-
 def blend_density(shares: Mapping[str, float], densities: Mapping[str, float]) -> float:
     """Density of a blend, g/cm3: volumes add, so each share is divided by its density.
 

@@ -4,19 +4,6 @@ from ..core.problem import require
 from .putup import whole_above
 
 
-def turn_length_from_unwinding(length: float, turns: float) -> float:
-    """Length of yarn in one turn, m, from turns unwound and measured rested: the best way to measure a reel.
-
-    length  m, above 0; all of those turns, rested
-    turns   number of turns unwound, 1 or more
-    Raises OutOfRange outside these.
-    Source: common practice.
-    """
-    require("length", length, above=0.0)
-    require("turns", turns, 1.0)
-    return length / turns
-
-
 def turns_for_length(length: float, turn_length: float) -> float:
     """Turns, with the part turn, that hold a wanted length.
 

@@ -80,24 +80,6 @@ def lower_limit_of_next(sample_mean: float, deviation: float, count: int, confid
     return sample_mean - _t_times_error(deviation, count, confidence) * sqrt(count + 1)
 
 
-def share_of_skeins_below(printed: float, sample_mean: float, deviation: float, count: int) -> float:
-    """Chance, %, that one more skein from the same delivery is below a printed figure.
-
-    printed      the figure on the label, in the unit of the mean
-    sample_mean  mean of the skeins measured
-    deviation    their standard deviation, above 0
-    count        number of skeins, 2 to 10,000
-    Raises OutOfRange outside these.
-    Source: Hahn 1970, prediction limits (hahn-1970, from memory).
-    """
-    require("printed", printed, -LARGEST, LARGEST)
-    require("sample_mean", sample_mean, -LARGEST, LARGEST)
-    require("deviation", deviation, above=0.0)
-    require("count", count, 2.0, student_t.MOST_DEGREES)
-    t = (printed - sample_mean) / (deviation * sqrt(1 + 1 / count))
-    return student_t.share_below(max(-student_t.LARGEST_T, min(t, student_t.LARGEST_T)), count - 1)  # beyond, the share is 0 or 100
-
-
 def _t_times_error(deviation: float, count: int, share: float) -> float:
     require("deviation", deviation, 0.0)
     require("count", count, 2.0, student_t.MOST_DEGREES)

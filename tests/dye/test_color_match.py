@@ -49,20 +49,6 @@ def test_the_whole_recipe_may_stand_for_one_dye():
     assert found.changes == (pytest.approx(-0.1, abs=1e-4),)
 
 
-@given(RECIPES)
-def test_a_recipe_is_found_from_its_color(recipe):
-    found = match.recipe_for(THREE, THREE.color(recipe))
-    assert found.recipe == pytest.approx(recipe, abs=0.01) and found.after < 0.05
-
-
-def test_a_color_no_dye_reaches_is_told_by_what_remains():
-    """Blue from gold and rust: the best is far off, and said to be."""
-    found = match.recipe_for(palette(UNDYED, [(read_color("#a8553a"), 1.0), (read_color("#d8a520"), 1.0)]), read_color("#27406a"))
-    assert found.after > 10
-    with pytest.raises(OutOfRange, match="out of reach"):
-        match.recipe_for(palette(UNDYED, [(read_color("#d8d0c0"), 2.0)]), read_color("#202020"))
-
-
 @pytest.mark.parametrize("recipe", [[1.0], [1.0, 1.0, -0.1], [1.0, 1.0, 400.0]])
 def test_a_recipe_that_is_none_is_refused(recipe):
     with pytest.raises(OutOfRange):

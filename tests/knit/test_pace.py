@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
-from fibercalc.knit import left, pace
+from fibercalc.knit import pace
 
 FRIDAY = date(2027, 3, 5)
 WEEKS = [FRIDAY + timedelta(weeks=week) for week in range(5)]
@@ -53,17 +53,6 @@ def test_no_part_is_begun_before_it_is_out_or_before_there_is_time(days, late):
 def test_slower_is_never_done_sooner(days, factor):
     quick, slow = pace.keep_pace(days, WEEKS, FRIDAY), pace.keep_pace([factor * day for day in days], WEEKS, FRIDAY)
     assert all(a.done <= b.done for a, b in zip(quick, slow))
-
-
-@given(rows=some.integers(20, 400), first=some.integers(1, 20), grow=some.floats(0.0, 6.0), parts=some.integers(1, 12))
-def test_parts_of_equal_stitches_have_fewer_rows_toward_the_end(rows, first, grow, parts):
-    """They end at the last row; stitches of parts add to the whole; no part is longer in rows than the one before, but for rounding."""
-    ends = pace.rows_of_equal_parts(rows, parts, first, grow)
-    assert ends[-1] == rows
-    counts = [after - before for before, after in zip([0, *ends], ends)]
-    assert all(later <= earlier + 1 for earlier, later in zip(counts, counts[1:]))
-    stitches = sum(pace.part_stitches(before, after, first, grow) for before, after in zip([0, *ends], ends))
-    assert stitches == pytest.approx(left.stitches_through(rows, first, grow))
 
 
 def test_equal_rows_of_a_growing_shawl_are_not_equal_parts():

@@ -150,6 +150,28 @@ def test_bands_are_all_used_and_evenly_spread(bands):
             assert abs(order[:place].count(skein) - count * place / len(order)) < len(bands)
 
 
+@given(bands=some.lists(some.integers(1, 400), min_size=1, max_size=4))
+def test_a_short_order_is_never_knitted_further_than_any_skein_lasts(bands):
+    order, times = pooling.order_in_turn(bands)
+    used = [times * order.count(skein) for skein in range(len(bands))]
+    assert all(1 <= each <= count for each, count in zip(used, bands))
+    assert any(count < (times + 1) * order.count(skein) for skein, count in enumerate(bands)), "once more through is too far for one of them"
+    assert sum(used) >= 0.95 * len(bands) * min(bands), "never worse than plain turns, but for the 5 % that a shorter order may cost"
+
+
+def test_a_skein_of_half_the_weight_comes_half_as_often():
+    """170 and 85 bands: 1, 2, 1 or the like, 85 times, and nothing is over."""
+    order, times = pooling.order_in_turn([170, 85])
+    assert (sorted(order), times) == ([0, 0, 1], 85)
+    assert pooling.order_in_turn([170, 168]) == ([0, 1], 168)
+
+
+def test_cloth_follows_the_order():
+    mixed = pooling.fabric(SKEIN, LOOP, 50, 6, starts=(0.0, 0.75), change_every=2, order=(0, 1, 0))
+    alone = [pooling.fabric(SKEIN, LOOP, 50, 4, starts=(start,)) for start in (0.0, 0.75)]
+    assert mixed == [*alone[0][:2], *alone[1][:2], *alone[0][2:]]
+
+
 def test_equal_skeins_take_turns():
     assert pooling.alternating_order([3, 3]) == [0, 1, 0, 1, 0, 1]
 

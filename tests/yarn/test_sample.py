@@ -26,18 +26,6 @@ def test_one_skein_is_promised_less_than_the_average(middle, deviation, count):
     assert next_one < average < middle
 
 
-@given(middle=some.floats(50.0, 1000.0), deviation=some.floats(0.5, 30.0), count=some.integers(2, 40), confidence=some.floats(60.0, 99.0))
-def test_printing_the_limit_of_the_next_skein_leaves_the_rest_of_the_chance(middle, deviation, count, confidence):
-    """95 percent sure above is 5 percent below."""
-    printed = sample.lower_limit_of_next(middle, deviation, count, confidence)
-    assert sample.share_of_skeins_below(printed, middle, deviation, count) == pytest.approx(100 - confidence, abs=1e-6)
-
-
-def test_half_of_the_skeins_are_below_their_mean():
-    """Printing the mean itself leaves every second buyer short."""
-    assert sample.share_of_skeins_below(420, 420, 5, 6) == pytest.approx(50)
-
-
 def test_more_skeins_measured_allow_a_higher_put_up():
     """Same mean and spread: ten skeins promise more than three."""
     assert sample.lower_limit_of_mean(420, 5, 10) > sample.lower_limit_of_mean(420, 5, 3)

@@ -30,11 +30,6 @@ def test_a_stretched_turn_holds_less_yarn_than_the_reel_is_round(circumference, 
     assert rested * (1 + stretch / 100) == pytest.approx(circumference)
 
 
-def test_ten_turns_unwound_measure_the_same_turn():
-    """Measuring by unwinding and by stretch are two ways to one number."""
-    assert reel.turn_length_from_unwinding(10 * skein.relaxed_circumference(1.5, 2), 10) == pytest.approx(skein.relaxed_circumference(1.5, 2))
-
-
 @given(mass=some.floats(1.0, 1000.0), sample=some.floats(1.0, 50.0), weight=some.floats(0.1, 50.0))
 def test_length_by_weighing_is_proportional_to_weight(mass, sample, weight):
     """Twice the skein is twice the length."""

@@ -8,7 +8,7 @@ from ...core.units import MASS, NUMBER, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, KM_APPLICATION_NOTE, SHARMA_2005
 from ..color.difference import between
 from ..color.kubelka_munk import ERROR_OF_A_MIXTURE, ERROR_OF_ONE_DYE, palette
-from ..color.match import gentlest_nudge
+from ..color.match import color_after, gentlest_nudge
 from ..color.seeing import corrected_by_card, half_width_between, likely_seen
 from ..pots import skeins_for
 from ..pictures.lots import lots_picture
@@ -36,7 +36,12 @@ def answer(w, old, new, seen, undyed, dyes, fiber, only_add, gray):
         change = gentlest_nudge(mixer, [row.depth for row in dyes], old, new, only_add == "yes")
     except OutOfRange as error:
         raise Refused(f"Dyes: {error.reason or 'a sample must be darker than the undyed fiber'}.", "dyes.1.sample") from None
-    w.searched("after", change.after, ("after >= 0",), "0", NUMBER, label="What would be left of it after the nudge")
+
+    def left():
+        return between(color_after(mixer, new, change.changes), old)
+
+    left.__name__ = "ciede2000_after_the_nudge"
+    w.solved("after", "ciede2000_after_the_nudge() - after", change.after, NUMBER, label="Left of it once the changed dyes are mixed, CIEDE2000", using=(left,))
     w.error("after", (half_width_between(seen) ** 2 + (ERROR_OF_ONE_DYE if len(dyes) == 1 else ERROR_OF_A_MIXTURE) ** 2 / 4) ** 0.5)
     return {"before": apart, "after": change.after, "nudge": change, "seen_as": likely_seen(apart), "colors": (old, new)}
 

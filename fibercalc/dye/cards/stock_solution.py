@@ -23,9 +23,8 @@ def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_ja
         found["final"] = volume
     elif do == USE_UP:
         grams = None
-        active = powder * new_jar / old_jar if jar == "yes" else powder
-        w.step("active", "powder * new_jar / old_jar" if jar == "yes" else "powder", active, MASS, label="That powder, in the usual jar’s grams")
-        found["final"] = w.step("final", "100 * active / wanted", volume_for_powder(active, wanted), VOLUME, label="Make it up to")
+        active = w.step("active", "powder * new_jar / old_jar", powder * new_jar / old_jar, MASS, label="That powder, in the usual jar’s grams") if jar == "yes" else powder
+        found["final"] = w.step("final", f"100 * {'active' if jar == 'yes' else 'powder'} / wanted", volume_for_powder(active, wanted), VOLUME, label="Make it up to")
         found["powder"] = powder
     elif do == DILUTE:
         if wanted > have:

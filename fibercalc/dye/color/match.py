@@ -49,11 +49,27 @@ def nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, onl
     goal, found = absorption(old), absorption(new)
     lows = [0.0 if only_add else -percent for percent in recipe]
     changes = _nearest(palette.dyes, goal, [there - here for there, here in zip(goal, found)], lows)
-    color = color_from([here + sum(change * dye[at] for change, dye in zip(changes, palette.dyes)) for at, here in enumerate(found)])
+    color = color_after(palette, new, changes)
     before, after = between(new, old), between(color, old)
     if after >= before:  # nothing that may be done helps
         changes, color, after = (0.0,) * len(recipe), new, before
     return Nudge(changes, tuple(percent + change for percent, change in zip(recipe, changes)), color, before, after)
+
+
+def color_after(palette: Palette, new: Color, changes: Sequence[float]) -> Color:
+    """The color of a lot once its recipe is changed.
+
+    palette  fiber and dyes
+    new      color of the lot
+    changes  percent of each dye, more or less
+    Raises OutOfRange unless there is one for each dye.
+    Source: km-application-note (K/S linear in dye).
+    """
+    if len(changes) != len(palette.dyes):
+        raise OutOfRange("changes", len(changes), reason="a percent for each dye is needed")
+    if not any(changes):
+        return new
+    return color_from([here + sum(change * dye[at] for change, dye in zip(changes, palette.dyes)) for at, here in enumerate(absorption(new))])
 
 
 def gentlest_nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, only_add: bool = False, enough: float = 1.0) -> Nudge:
@@ -80,22 +96,6 @@ def gentlest_nudge(palette: Palette, recipe: Sequence[float], old: Color, new: C
             found.append(Nudge(changes, tuple(percent + change for percent, change in zip(recipe, changes)), some.color, some.before, some.after))
     reached = max(enough, min(each.after for each in found) + 1e-9)
     return min((each for each in found if each.after <= reached), key=lambda each: sum(abs(change) / max(percent, LITTLE) for change, percent in zip(each.changes, recipe)))
-
-
-def recipe_for(palette: Palette, goal: Color) -> Nudge:
-    """The recipe whose color comes nearest to a goal; its changes are counted from the undyed fiber.
-
-    palette  fiber and dyes
-    goal     color wished for
-    Raises OutOfRange if it takes more than 20 % of a dye.
-    Source: km-application-note (K/S linear in dye); common practice (least squares).
-    """
-    wanted = absorption(goal)
-    recipe = _nearest(palette.dyes, wanted, [there - here for there, here in zip(wanted, palette.undyed)], [0.0] * len(palette.dyes))
-    if max(recipe) > MOST_PERCENT:
-        raise OutOfRange("goal", max(recipe), reason="this color is out of reach: it would take more than 20 % of a dye")
-    color = palette.color(recipe)
-    return Nudge(recipe, recipe, color, between(color_from(palette.undyed), goal), between(color, goal))
 
 
 def _nearest(dyes: Sequence[Three], goal: Three, wanted: Sequence[float], lows: Sequence[float]) -> tuple[float, ...]:

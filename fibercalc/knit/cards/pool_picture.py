@@ -2,12 +2,13 @@
 
 from ...core.answer import Table
 from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows
+from ...core.problem import Refused
 from ...core.table import read_table
-from ...core.units import COUNT, LENGTH, NUMBER, PER_LENGTH, PERCENT
+from ...core.units import COUNT, LENGTH, MASS, NUMBER, PER_LENGTH, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, GATE_TEXTILE_2015, MUNDEN_1959
 from ..loop import stitch_length
 from ..pictures.pooling import fabric_picture, skein_bar
-from ..pooling import FLASHES, FLECKS, POOLS, SPIRALS, STRIPES, drift, fabric, judge, judge_near, stacking_counts, stitches_of, turn_length
+from ..pooling import FLASHES, FLECKS, POOLS, SPIRALS, STRIPES, bands_in, drift, fabric, judge, judge_near, order_in_turn, stacking_counts, stitches_of, turn_length
 
 IN_ROUND, FLAT = "round", "flat"
 WIDEST, TALLEST = 120, 60  # stitches and rows drawn
@@ -16,7 +17,7 @@ MEANING = {STRIPES: "a color fills a whole round", POOLS: "colors stand above th
            SPIRALS: "colors lean and wander", FLECKS: "short dashes lie scattered"}
 
 
-def answer(w, colors, stitches, rows, state, worked, count, drawn, wobble, alternate):
+def answer(w, colors, stitches, rows, state, worked, count, drawn, wobble, alternate, per_100, skein_1, skein_2, skein_3, skein_4):
     flat = worked == FLAT
     turn = w.step("turn", "sum(colors.length)", turn_length([row.length for row in colors]), LENGTH, label="One turn of the skein")
     constant = w.looked_up("loop_constant", "wash", "munden-constants", "state", state, "Ks", label="Loop constant Ks")
@@ -26,7 +27,24 @@ def answer(w, colors, stitches, rows, state, worked, count, drawn, wobble, alter
     judged = judge(count, repeat, patch, flat)
     knit = "2 * count" if flat else "count"
     w.step("shift", f"{knit} - repeat * floor({knit} / repeat + 0.5)", judged.shift, NUMBER, label="Shift when the knitting is back at the same place, in stitches")
-    return {"turn": turn, "loop": loop, "repeat": repeat, "patch": patch, "shift": judged.shift, "kind": judged.kind, "stacked": judged.stacked}
+    masses = [mass for mass in (skein_1, skein_2, skein_3, skein_4) if mass is not None]
+    return {"turn": turn, "loop": loop, "repeat": repeat, "patch": patch, "shift": judged.shift, "kind": judged.kind, "stacked": judged.stacked} | (_in_turn(w, masses, count, loop, per_100) if masses else {})
+
+
+def _in_turn(w, masses, count, loop, per_100):
+    """In which order skeins of these weights are knitted, two rows each, and how far they go."""
+    band = w.step("band", "2 * count * loop * 100 / per_100", 2 * count * loop * 100 / per_100, MASS, label="Yarn in two rows")
+    bands = w.decide("bands", [bands_in(mass, band) for mass in masses])
+    if min(bands) < 1:
+        raise Refused("This skein is not enough for two rows; leave it out, or give its whole weight.", f"skein_{bands.index(min(bands)) + 1}")
+    for number, found in enumerate(bands, 1):
+        w.step(f"bands_{number}", f"floor(skein_{number} / band)", found, COUNT, label=f"Times two rows from skein {number}")
+    order, times = order_in_turn(bands)
+    shares = [order.count(skein) for skein in range(len(masses))]
+    w.searched("times", times, tuple(f"times * {share} <= bands_{number}" for number, share in enumerate(shares, 1)),
+               f"min({', '.join(f'bands_{number} / {share}' for number, share in enumerate(shares, 1))})", label="Times this order is knitted through")
+    lasts = w.step("lasts", f"2 * {len(order)} * times", 2 * len(order) * times, COUNT, label="Rows that this lasts")
+    return {"in_turn": ", ".join(str(skein + 1) for skein in order), "lasts": lasts, "order": order, "over": [mass - share * times * band for mass, share in zip(masses, shares)], "times": times}
 
 
 def _longest(colors):
@@ -60,7 +78,9 @@ def notes(r):
     wander = drift(count, r.given["wobble"], 20)
     said.append(f"Your tension moves the colors too: after 20 rows likely by about {wander:.0f} {'stitch' if wander < 1.5 else 'stitches'} either way, so the picture is one likely outcome.")
     if r.given["alternate"] > 1:
-        said.append("Change skeins every two rows, and begin each at another place of its turn. Carry the resting yarn up the edge, not tight.")
+        over = ", ".join(f"{r.amount(left, MASS, 'g', 2)} of skein {number}" for number, left in enumerate(r.kept["over"], 1))
+        said.append(f"Two rows each from skein {r.value('in_turn')}, and so over again, {r.kept['times']} times through: {r.value('lasts')} rows. Over is then {over}.")
+        said.append("Begin each skein at another place of its turn. Carry the resting yarn up the edge, not tight.")
     else:
         said.append("To break pools up, knit from two skeins in turn, two rows each: set the number of skeins to 2 and look.")
     return said
@@ -76,7 +96,7 @@ def cloth(r):
     skeins = r.given["alternate"]
     starts = [r.value("turn") * number / skeins for number in range(skeins)]
     columns = min(r.given["count"], WIDEST)
-    walk = fabric(lengths, r.value("loop"), r.given["count"], r.given["drawn"], r.given["worked"] == FLAT, r.given["wobble"], columns, starts)
+    walk = fabric(lengths, r.value("loop"), r.given["count"], r.given["drawn"], r.given["worked"] == FLAT, r.given["wobble"], columns, starts, order=r.kept.get("order", ()))
     return fabric_picture(walk, names, colors, r.given["stitches"], r.given["rows"], r.given["count"])
 
 
@@ -107,6 +127,9 @@ CARD = Card(
         Input("drawn", COUNT, "Rows to draw", default="48", allowed=("4", str(TALLEST)), usual=("20", "60")),
         Input("wobble", PERCENT, "How much your tension varies from row to row", default="2 %", allowed=("0 %", "30 %"), usual=("1 %", "5 %")),
         Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),
+        Input("per_100", LENGTH, "Yarn in 100 g", default="420 m", allowed=("20 m", "3000 m"), usual=("100 m", "800 m"), units=("m", "yd"), when={"alternate": (2, 3, 4)}),
+        *(Input(f"skein_{number}", MASS, f"Skein {number} weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "150 g"), units=("g", "oz"), when={"alternate": tuple(range(max(number, 2), 5))})
+          for number in (1, 2, 3, 4)),
     ),
     results=(
         Result("kind", "text", "Likely, from one skein"),
@@ -115,8 +138,11 @@ CARD = Card(
         Result("patch", NUMBER, "Stitches of the longest color", finest=(0.1,), floor=0.0),
         Result("turn", LENGTH, "One turn of the skein", units=("cm", "in"), finest=(1, 0.1), floor=0.0),
         Result("loop", LENGTH, "Yarn in a stitch", units=("mm",), finest=(0.1,), floor=0.0),
+        Result("in_turn", "text", "Skeins in turn, two rows each"),
+        Result("lasts", COUNT, "Rows that this lasts", rounding="down"),
     ),
     answer=answer, say=say, notes=notes, pictures=(cloth, turn), tables=(counts,),
+    link_version=2, upgrades={1: lambda pairs: pairs},  # what skeins in turn weigh came after all that was asked before
     basis=Basis(MODEL, "The yarn is walked stitch by stitch, with the loop length of plain knitting (Munden), modulo one turn of the skein. The words and their edges are our own; "
                        "the picture is one likely outcome."),
     sources=(MUNDEN_1959, GATE_TEXTILE_2015, COMMON_PRACTICE, ARITHMETIC),
