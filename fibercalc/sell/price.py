@@ -6,6 +6,7 @@ Percent arguments are percents, not shares. Tax rates and fees are always the us
 from ..core.problem import OutOfRange, require
 
 MOST_TAX = 100.0  # %; no sales tax comes near
+CLOSE = 1e-9  # a whole number of skeins must not become one more by a float's last bit
 
 
 def markup(price: float, cost: float) -> float:
