@@ -5,7 +5,7 @@ from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Opti
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nice_ticks
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
-from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
+from ...core.units import MASS, NUMBER, PERCENT, VOLUME
 from ...safe.acids import STRONGEST, bath_ph, charge_left, density, dose_for_ph, ionic_strength, ph_error, volume_of
 from ...sources import ATOMIC_WEIGHTS, COMMON_PRACTICE, GOLDBERG_2002, HANDBOOK_DENSITIES, PH_TABLE, SPANA_HELP
 

@@ -1,7 +1,7 @@
 """Heating a bath: energy, time, cost, a program of ramps and holds with clock times, and when it has cooled."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import ENERGY, LENGTH, MASS, MONEY, NUMBER, PERCENT, POWER, TEMPERATURE, TIME, VOLUME

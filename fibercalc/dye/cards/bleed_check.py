@@ -3,7 +3,7 @@
 from ...core.answer import Table
 from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.problem import OutOfRange, Refused
-from ...core.units import COUNT, MASS, NUMBER, PERCENT, VOLUME
+from ...core.units import MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, DYEING_TEXTBOOK
 from ..bleed import (bleed_causes, bleed_symptoms, carry_over_of_water, dye_left, exhaustion, fit_carry_over, ladder_range, left_from_ladder, likely_causes, lint_or_dye, rinses_needed,
                      whole_rinses, yarn_gives_off)

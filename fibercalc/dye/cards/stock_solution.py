@@ -7,7 +7,7 @@ from ...core.paper import Paper
 from ...core.problem import Refused
 from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TRADE_MEMORY
-from ..stock import (diluted_volume, keeping_losses, powder_for_stock, powder_of_jar, powder_to_extend, stock_error, stock_strength, stock_to_dilute, strength_if_added, strength_kept,
+from ..stock import (keeping_losses, powder_for_stock, powder_of_jar, powder_to_extend, stock_error, stock_to_dilute, strength_if_added, strength_kept,
                      volume_for_powder)
 
 MAKE, USE_UP, DILUTE, EXTEND = "make", "use-up", "dilute", "extend"

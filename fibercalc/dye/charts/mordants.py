@@ -1,7 +1,7 @@
 """Chart of mordants: published ranges, the mark above which this book warns, and the metal that each brings."""
 
 from ...core.answer import Table
-from ...core.marks import MARKS, marked, meaning
+from ...core.marks import marked, meaning
 from ...core.table import read_table, status_of
 from .cells import between, named_sources
 

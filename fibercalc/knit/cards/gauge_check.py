@@ -4,7 +4,7 @@ from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nice_ticks
 from ...core.table import read_table
-from ...core.units import COUNT, LENGTH, NUMBER, PER_LENGTH, PERCENT
+from ...core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TRADE_PAGE_NEEDLES
 from ..fit import gauge_of, girth_at_gauge, growth, needle_for_gauge
 

@@ -3,7 +3,6 @@
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Chance, Input, Option, Result
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale
-from ...core.table import read_table
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, METERS_PER_YARD, NUMBER, PER_LENGTH, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, MUNDEN_1959
 from ..loop import LOOSEST, TIGHTEST, stitch_length

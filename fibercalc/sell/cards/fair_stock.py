@@ -9,7 +9,7 @@ from ...core.units import COUNT, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ...sources import ARITHMETIC, CACHON_TERWIESCH, COHEN_1991, COMMON_PRACTICE, TOBIN_1958
 from ..demand import FITTED_FROM, critical_ratio, demand_from_sales
 from ..fair import change_due, crates_needed, skeins_in_crate
-from ..money import cents, change, in_whole, split
+from ..money import cents, change, split
 from ..pictures.fair import fair_line
 from ..price import break_even
 

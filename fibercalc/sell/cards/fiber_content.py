@@ -5,7 +5,7 @@ from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, In
 from ...core.problem import Refused
 from ...core.shares import whole_shares
 from ...core.table import read_table
-from ...core.units import COUNT, MASS, NUMBER, PERCENT
+from ...core.units import COUNT, MASS, PERCENT
 from ...sources import CFR_16_303, CFR_16_303_3, COMMON_PRACTICE, EU_1007_2011, EU_1007_MEMORY, TEXTILE_LAW_OLDER, US_LABEL_MEMORY, WOOL_ACT
 from ..fiber_label import EU, OFF_BY, OTHERS_TOGETHER, POINTS, US, tolerance, unnamed, whole_percents
 from ..pictures.fiber_bars import fiber_bars

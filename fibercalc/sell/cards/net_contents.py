@@ -14,7 +14,7 @@ from ...yarn.sample import mean as mean_of, standard_deviation
 from ...yarn.student_t import quantile, share_below
 from ..lot_test import EU, INSPECTOR, LENGTH as BY_LENGTH, THREAD, US, WEIGHT, judge
 from ..pictures.lot import sample_dots
-from ..tolerance import (CHANCE_EU, CHANCE_US, HEAVIEST, LIGHTEST, THREAD_SHORT, THREAD_UNITS, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor,
+from ..tolerance import (CHANCE_EU, CHANCE_US, HEAVIEST, LIGHTEST, THREAD_UNITS, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor,
                          mean_short, sample_size, tolerable_negative_error)
 
 SURE = 95.0  # %: how often a sample's mean keeps the rule when the packer aims as told

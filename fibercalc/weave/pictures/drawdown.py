@@ -1,7 +1,7 @@
 """A weave's draw-down: black where the warp lies on top, pick by pick from the bottom, with what the heddle and the stick do."""
 
 from ...core.answer import Picture
-from ...core.picture import INK, SOFT, Drawing, Grid
+from ...core.picture import SOFT, Drawing, Grid
 from ..draft.repeat import WARP, WEFT, filled
 from ..draft.sheds import DOWN, EDGE, FLAT, HAND, UP, lifts_of
 from .cloth import dashes
