@@ -3,6 +3,8 @@
 from functools import cache
 from pathlib import Path
 
+import pytest
+
 from fibercalc.core.registry import all_cards
 from fibercalc.site.book import front_matter, navigation
 
@@ -48,3 +50,9 @@ def kinds_of_pages() -> tuple[str, ...]:
 def page_id(address: str) -> str:
     """The name of a page in a test's id."""
     return address.strip("/") or "front"
+
+
+def by_turns(cases, ids=None) -> list:
+    """Every second case for each day, the others for the wide run: between them all of them, in the time there is."""
+    return [pytest.param(*(case if isinstance(case, tuple) else (case,)), id=ids[number] if ids else None, marks=pytest.mark.sweep if number % 2 else ())
+            for number, case in enumerate(cases)]

@@ -113,10 +113,11 @@ def test_ready_is_said_when_every_file_is_held_and_not_before(kept, site):
     expect(page.locator("bench-card > .state")).to_have_text("Live · ready for no signal")
 
 
-def test_every_page_opens_with_the_server_stopped(gone):
+@pytest.mark.parametrize("places", [pytest.param(all_pages()[::3], id="every third"), pytest.param(all_pages(), id="all", marks=pytest.mark.sweep)])
+def test_every_page_opens_with_the_server_stopped(gone, places):
     address, context = gone
     page = context.new_page()
-    for place in all_pages():
+    for place in places:
         page.goto(address + place)
         assert page.locator(".leaf__text h1").text_content().strip()
         assert page.evaluate("() => [...document.styleSheets].length") >= 5, f"{place} has lost its look"

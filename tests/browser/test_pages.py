@@ -9,7 +9,7 @@ import pytest
 from fibercalc.core.registry import find_card
 from fibercalc.site.page import checks_of
 
-from .addresses import all_pages, card_pages, page_id
+from .addresses import all_pages, by_turns, card_pages, page_id
 from .test_card_live import natively, text_of
 from .looking import barriers, compressed, looked_at
 from .waiting import until_live
@@ -125,7 +125,7 @@ def test_no_file_of_python_is_asked_for_before_the_largest_paint(browser, server
         assert looked.largest_paint < min(started)
 
 
-@pytest.mark.parametrize("card_id", card_pages())
+@pytest.mark.parametrize("card_id", by_turns(card_pages()))
 def test_without_scripts_a_card_is_complete(new_page, server, card_id):
     page = new_page(java_script_enabled=False)
     page.goto(server.address + card_pages()[card_id])

@@ -8,7 +8,7 @@ from fibercalc.core.paper import Paper
 from fibercalc.core.registry import all_cards, find_card
 from fibercalc.site.parts import cited
 
-from .addresses import all_pages, card_pages, page_id, reference_pages
+from .addresses import all_pages, by_turns, card_pages, page_id, reference_pages
 from .looking import looked_at
 from .paper import MM, PAPERS, Printed, enter_two, printed, squeezed
 from .waiting import until, until_live
@@ -18,7 +18,7 @@ ONLY_ON_SCREEN = ("Skip to the page", "My bench ", "Find a card", "Copy link", "
                   "Nothing you type", "Show the page", "ready for no signal", "Live", "Update now", "Add a ", "Remove ")
 STATIC = tuple(address for address in all_pages() if address not in card_pages().values() and address != "bench/")
 both_papers = pytest.mark.parametrize("paper", PAPERS)
-# Every page on one paper each day, cards on A4 and reference pages on Letter; on the other in the wide run.
+# Every second page on one paper each day, cards on A4 and reference pages on Letter; the rest in the wide run.
 cards_papers = pytest.mark.parametrize("paper", [paper if paper == "A4" else pytest.param(paper, marks=pytest.mark.sweep) for paper in PAPERS])
 words_papers = pytest.mark.parametrize("paper", [paper if paper == "Letter" else pytest.param(paper, marks=pytest.mark.sweep) for paper in PAPERS])
 
@@ -55,7 +55,7 @@ def desk(browser, server):
         yield looked.page
 
 
-@pytest.fixture(scope="module", params=card_pages())
+@pytest.fixture(scope="module", params=by_turns(card_pages()))
 def live(request, desk, server):
     """A card with two values of one's own, answered: its page, its id, what was entered."""
     address = server.address + card_pages()[request.param]
@@ -67,7 +67,7 @@ def live(request, desk, server):
     yield desk, request.param, enter_two(desk)
 
 
-@pytest.fixture(scope="module", params=STATIC, ids=page_id)
+@pytest.fixture(scope="module", params=by_turns(STATIC, [page_id(address) for address in STATIC]))
 def read_only(request, browser, server):
     """A page without a card."""
     with looked_at(browser, server, request.param) as looked:
@@ -196,7 +196,7 @@ PAPERED = [(card, number) for card in all_cards() for number, paper in enumerate
 MILLIMETERS = {"A6": (105, 148), "A5": (148, 210), "A4": (210, 297)}
 
 
-@pytest.mark.parametrize("card, number", PAPERED, ids=[f"{card.id}-{card.papers[number].size}" for card, number in PAPERED])
+@pytest.mark.parametrize("card, number", by_turns(PAPERED, [f"{card.id}-{card.papers[number].size}" for card, number in PAPERED]))
 def test_a_card_s_own_paper_is_one_exact_sheet_with_its_cautions(desk, server, card, number):
     """Recipe card, batch sheet and their like: the size to a third of a millimeter, one sheet, nothing under 8 pt, nothing over the edge."""
     desk.goto(server.address + card_pages()[card.id])

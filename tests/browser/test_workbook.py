@@ -9,6 +9,7 @@ from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import file_text
 from tests.workbook.making import record
 
+from .addresses import by_turns
 from .conftest import Watch
 from .looking import barriers, looked_at
 from .records import (PLACE, SAID, add_base, as_records, begin, exported, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold, wiped)
@@ -318,10 +319,12 @@ def whole_list(page) -> None:
 STATES = {each.__name__: each for each in (empty, form_open, mistake, previewed, whole_list)}
 
 
-@pytest.mark.parametrize("view", (DESK, PHONE), ids=("desk", "phone"))
-@pytest.mark.parametrize("state", STATES)
+VIEWED = [(state, view) for state in STATES for view in ("desk", "phone")]
+
+
+@pytest.mark.parametrize("state, view", by_turns(VIEWED, ["-".join(case) for case in VIEWED]))
 def test_no_barrier_in_any_state(browser, server, state, view):
-    with looked_at(browser, server, PLACE, sparing=False, **view) as looked:
+    with looked_at(browser, server, PLACE, sparing=False, **{"desk": DESK, "phone": PHONE}[view]) as looked:
         STATES[state](looked.page)
         assert not barriers(looked.page)
         assert looked.page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
