@@ -58,3 +58,13 @@ def test_the_demo_set_is_planned():
     plan, whole = given("set-plan"), RELEASE["set"]
     assert (plan["name"], plan["days"], plan["sets"], plan["spare"], plan["wanted_turns"], plan["loss_share"]) == (whole["name"], whole["days"], whole["sets_sold"], whole["sets_spare"], whole["turns_that_give_five"], whole["loss_percent"])
     assert {row.name: row.needed for row in given("kit-yarn")["colors"]} == RELEASE["kit"]["needed_meters"]
+
+
+def test_what_is_short_rounds_up_and_no_further():
+    """18 skeins of 100 g at 0.55 % take 9.9 g of yellow; 8 g in the jar leave 1.9 g to buy, in the sentence and in the table."""
+    worked = work_card(find_card("release-plan"), {})
+    assert "1.9 g of yellow" in " ".join(worked.sentences())
+    shelf = next(table for table in worked.tables() if "Short" in table.columns)
+    assert next(row for row in shelf.rows if row[0] == "yellow")[shelf.columns.index("Short")] == "1.9 g"
+    little = work_card(find_card("release-plan"), {"jars.4.on_hand": "7.95 g"})
+    assert "2.0 g of yellow" in " ".join(little.sentences())  # 1.95 g: what must be bought is not rounded down

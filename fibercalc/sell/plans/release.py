@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import ceil
 
 from ...core.answer import Table
-from ...core.outcome import Outcome
+from ...core.outcome import Outcome, round_to
 from ...core.units import MASS
 from ...dye.recipe import dye_mass
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, bill_of
@@ -33,7 +33,7 @@ def order_table(r: Outcome) -> Table:
     for name, grams in bill.dyes.items():
         held = r.kept["jar"].get(name.lower(), 0.0)
         short = max(grams - held, 0.0)
-        rows.append((name, f"{r.number(grams, 1)} g", f"{r.number(held, 1)} g", f"{r.number(short, 1)} g" if short else "0", "more" if short else "none"))
+        rows.append((name, f"{r.number(grams, 1)} g", f"{r.number(held, 1)} g", f"{r.number(round_to(short, 0.1, 'up'), 1)} g" if short else "0", "more" if short else "none"))
     held = r.given["acid_on_hand"]
     rows.append(("acid, pure", f"{r.number(r.value('acid'))} g", f"{r.number(held)} g" if held is not None else "–", f"{r.number(r.kept['short_acid'])} g" if r.kept["short_acid"] else "0", "more" if r.kept["short_acid"] else "none"))
     return Table("What is needed, on hand, short", ("What", "Needed", "On hand", "Short", "Order"), tuple(rows))
