@@ -75,9 +75,10 @@ def say(r):
 def notes(r):
     said, wanted = [], r.given["kits"] + r.given["spare"]
     if r.kept["has_kit"] and r.kept["most"] < wanted:
-        said.append(f"{wanted - r.kept['most']} kits are short: only {r.kept['most']} can be packed with each color from one lot. Sell fewer, or dye the color that is short again as a lot of its own for whole kits.")
+        missing = wanted - r.kept["most"]
+        said.append(f"{missing} {'kit is' if missing == 1 else 'kits are'} short: only {r.kept['most']} can be packed with each color from one lot. Sell fewer, or dye the color that is short again as a lot of its own for whole kits.")
     if r.kept["short_club"]:
-        said.append(f"{r.kept['short_club']} club skeins are short.")
+        said.append(f"{r.kept['short_club']} club {'skein is' if r.kept['short_club'] == 1 else 'skeins are'} short.")
     risky = [row.name for row, mass, parts, place in _parcels(r) if place is not None and 1 - parts.chance_below(r.given["bands"][place].most - mass) > 0.05]
     if risky:
         said.append(f"Near the edge of its band: {', '.join(risky)}. Weigh one packed, dry and rested, before you set what postage costs.")

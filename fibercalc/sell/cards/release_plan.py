@@ -156,6 +156,10 @@ def _products(rows, colors, scale):
     return made
 
 
+def _many(count, what):
+    return f"{count} {what}{'' if count == 1 else 's'}"
+
+
 def shortages(r):
     """What is short, in words."""
     said = [f"{max(r.kept['bill'].bases[base.name] - base.on_hand, 0)} skeins of {base.name}" for base in r.kept["bases"] if r.kept["bill"].bases[base.name] > base.on_hand]
@@ -170,7 +174,7 @@ def shortages(r):
 def say(r):
     days = f"{r.value('dye_days')} dye {'day' if r.value('dye_days') == 1 else 'days'}"
     packs = r.value("packs")
-    first = f"Dye {r.value('skeins')} skeins in {r.value('loads')} loads, {days} and {r.value('drying_days')} to dry; order {packs} {'pack' if packs == 1 else 'packs'} of base."
+    first = f"Dye {_many(r.value('skeins'), 'skein')} in {_many(r.value('loads'), 'load')}, {days} and {r.value('drying_days')} to dry; order {packs} {'pack' if packs == 1 else 'packs'} of base."
     short = shortages(r)
     more = f" and {len(short) - MOST_SAID} more" if len(short) > MOST_SAID else ""
     return first, f"Short: {', '.join(short[:MOST_SAID]) + more if short else 'nothing'}; if all is sold it brings {r.text('takings')}, and {r.text('left')} is left for labor, fees and overhead."
