@@ -28,7 +28,7 @@ def changed(page: Page) -> None:
 
 def wrong(page: Page) -> None:
     until_live(page)
-    page.locator("bench-card .entry > input:not(.swatch):visible").first.fill("much")
+    page.locator("bench-card .field:not([data-kind='text'], [data-kind='color']) .entry > input:visible").first.fill("much")
     expect(page.locator("bench-card .why:visible").first).to_be_visible()
     expect(page.locator("bench-card .kept")).to_be_visible()
 
