@@ -6,7 +6,7 @@ The real path is timed: the boundary's own parts are wrapped, not copied.
 import json
 from time import perf_counter
 
-from fibercalc.site import boundary, parts
+from fibercalc.site import asked, boundary, parts
 
 
 def spent_by_phase(requests: list[str]) -> dict[str, list[float]]:
@@ -23,9 +23,9 @@ def spent_by_phase(requests: list[str]) -> dict[str, list[float]]:
 
         return run
 
-    originals = boundary.read_inputs, boundary.work_given, boundary.query_of, dict(parts.SLOTS)
+    originals = asked.read_inputs, asked.work_given, asked.query_of, dict(parts.SLOTS)
     boundary.handle(requests[0])
-    boundary.read_inputs, boundary.work_given, boundary.query_of = (
+    asked.read_inputs, asked.work_given, asked.query_of = (
         timed(name, function) for name, function in zip(("read", "work", "link"), originals))
     parts.SLOTS |= {name: timed(name, function) for name, function in parts.SLOTS.items()}
     whole = timed("whole", boundary.handle)
@@ -39,6 +39,6 @@ def spent_by_phase(requests: list[str]) -> dict[str, list[float]]:
             for name, value in spent.items():
                 times.setdefault(name, []).append(value)
     finally:
-        boundary.read_inputs, boundary.work_given, boundary.query_of = originals[:3]
+        asked.read_inputs, asked.work_given, asked.query_of = originals[:3]
         parts.SLOTS |= originals[3]
     return times
