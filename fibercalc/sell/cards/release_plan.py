@@ -167,14 +167,12 @@ def shortages(r):
     if r.kept["short_acid"] > 0:
         said.append(f"{r.amount(r.kept['short_acid'], MASS, 'g', 3)} of acid")
     if r.kept["short_days"]:
-        said.append(f"{r.kept['short_days']} dye {'day' if r.kept['short_days'] == 1 else 'days'}")
+        said.append(_many(r.kept["short_days"], "dye day"))
     return said
 
 
 def say(r):
-    days = f"{r.value('dye_days')} dye {'day' if r.value('dye_days') == 1 else 'days'}"
-    packs = r.value("packs")
-    first = f"Dye {_many(r.value('skeins'), 'skein')} in {_many(r.value('loads'), 'load')}, {days} and {r.value('drying_days')} to dry; order {packs} {'pack' if packs == 1 else 'packs'} of base."
+    first = f"Dye {_many(r.value('skeins'), 'skein')} in {_many(r.value('loads'), 'load')}, {_many(r.value('dye_days'), 'dye day')} and {r.value('drying_days')} to dry; order {_many(r.value('packs'), 'pack')} of base."
     short = shortages(r)
     more = f" and {len(short) - MOST_SAID} more" if len(short) > MOST_SAID else ""
     return first, f"Short: {', '.join(short[:MOST_SAID]) + more if short else 'nothing'}; if all is sold it brings {r.text('takings')}, and {r.text('left')} is left for labor, fees and overhead."
