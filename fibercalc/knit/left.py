@@ -109,13 +109,13 @@ def rows_that_fill(stitches: float, first: float, grow: float = 0.0) -> float:
     """Rows, with the part of one, that a number of stitches makes, when the first of them holds first.
 
     The solution of rows x first + grow x rows x (rows - 1) / 2 = stitches.
-    stitches  0 to 1,000,000,000
+    stitches  0 or more
     first     stitches in the first of these rows, above 0
     grow      stitches by which each row is longer than the last, 0 to 5,000
     Raises OutOfRange outside these.
     Source: arithmetic (quadratic formula, in the form that stays exact when grow is 0).
     """
-    require("stitches", stitches, 0.0, 1e9)
+    require("stitches", stitches, 0.0)
     require("first", first, above=0.0)
     require("grow", grow, 0.0, MOST_STITCHES)
     if stitches == 0:
@@ -187,7 +187,7 @@ def last_row(stitches_left: float, row: int, first: float, grow: float = 0.0, en
     """The last row after which the end (edging, bind-off) can still be worked on the width reached: start it there at the latest.
 
     With end_rows 0 it is the last row that can be knit at all. Below row, the end cannot be worked even now. At most 5,000.
-    stitches_left  what the yarn left makes (grams left over grams in a stitch), 0 to 1,000,000,000
+    stitches_left  what the yarn left makes (grams left over grams in a stitch), 0 or more
     row            rows done, 0 to 5,000
     first          stitches in row 1, above 0 to 5,000
     grow           stitches by which each row is longer than the last, 0 to 5,000
@@ -195,7 +195,7 @@ def last_row(stitches_left: float, row: int, first: float, grow: float = 0.0, en
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
-    require("stitches_left", stitches_left, 0.0, 1e9)
+    require("stitches_left", stitches_left, 0.0)
     require("end_rows", end_rows, 0.0, 500.0)
     have = stitches_left + stitches_through(row, first, grow)
     # x first + grow x (x - 1) / 2 + end (first + grow (x - 1)) = have, a quadratic in x: the end adds end x grow to each row.
