@@ -133,17 +133,17 @@ function fetchTogether(addresses) {
     const response = await fetch(address).catch(() => { throw new Error(`${file.name} could not be fetched.`); });
     if (!response.ok || !response.body) throw new Error(`${file.name} could not be fetched (${response.status}).`);
     file.packed = response.headers.has("Content-Encoding");
-    const reader = response.body.getReader();
-    const counted = new ReadableStream({
-      async pull(out) {
-        const { done, value } = await reader.read().catch((problem) => { fail(new Error(`${file.name} broke off.`)); throw problem; });
-        if (done) out.close();
-        else out.enqueue(value);
-        file.arrived += value?.length ?? 0;
-        if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
-      },
-    });
-    return new Response(counted, { headers: { "Content-Type": response.headers.get("Content-Type") ?? "" } });
+    count(response.clone().body, file);
+    return response;
+  };
+  const count = async (/** @type {ReadableStream<Uint8Array> | null} */ body, /** @type {typeof files[number]} */ file) => {
+    const reader = /** @type {ReadableStream<Uint8Array>} */ (body).getReader();
+    for (;;) {
+      const { done, value } = await reader.read().catch(() => ({ done: true, value: undefined }));
+      file.arrived += value?.length ?? 0;
+      if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
+      if (done) return;
+    }
   };
   const started = new Map(addresses.map((address, at) => {
     const response = get(address, files[at]);

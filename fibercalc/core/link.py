@@ -5,7 +5,6 @@ values that differ from the example travel, so a changed example or order means 
 """
 
 from functools import lru_cache
-from urllib.parse import parse_qsl, quote
 
 from .card import Card, Input, Rows
 from .problem import Problem
@@ -17,6 +16,7 @@ LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 128, 400  # a rele
 SAME_SHAPES = 64  # a card with its numbers of rows, and the cards it leads to
 CANONICAL = Settings()
 TAKEN = ("q", "v")
+PLAIN = frozenset(b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_.-~,()")
 
 
 def short_key(number: int) -> str:
@@ -77,8 +77,13 @@ def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | N
     if not pairs:
         return ""
     # A "-" stands for a field left blank on purpose; a color travels without its #, which would start a fragment.
-    body = "&".join(f"{key}={quote(text.removeprefix('#') or '-', safe='~,()')}" for key, text in sorted(pairs))
+    body = "&".join(f"{key}={_quoted(text.removeprefix('#') or '-')}" for key, text in sorted(pairs))
     return f"v={card.link_version}&{body}"
+
+
+def _quoted(text: str) -> str:
+    """As urllib.parse.quote does it, which would load a library of network addresses before the first answer."""
+    return "".join(chr(byte) if byte in PLAIN else f"%{byte:02X}" for byte in text.encode())
 
 
 @lru_cache(SAME_SHAPES)
@@ -92,8 +97,12 @@ def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], 
     """Texts by full input name, row counts, and notes on what was not used. Never raises: bad parts fall back to the example."""
     notes: list[str] = []
     query = query.removeprefix("?")
+    if not query:
+        return {}, {}, notes
     if len(query) > LONGEST:
         return {}, {}, ["This link is too long to be one of ours; the example is shown."]
+    from urllib.parse import parse_qsl
+
     pairs: dict[str, str] = {}
     for key, value in parse_qsl(query, keep_blank_values=True, max_num_fields=None)[: MOST_ROWS_KEYS]:
         if key in pairs:

@@ -28,6 +28,7 @@ ROOT = Path(__file__).resolve().parents[2]
 WORK = ROOT / ".build"
 SITE_JS = ROOT / "site_js"
 SITE = WORK / "site"
+SHEET = "assets/css/book.css"
 
 INLINE_SCRIPT = re.compile(r"<script(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.DOTALL)
 # The theme moves the sitemap's addresses to the host that serves the page, but not to its port or path: on any other port
@@ -47,6 +48,7 @@ def prepare(config):
     """Before the pages: everything whose name or content they need."""
     config.nav = book.navigation(Path(config.docs_dir))
     config.extra["version"] = __version__
+    config.extra["sheets"], config.extra_css = [str(each) for each in config.extra_css], [SHEET]
     return config
 
 
@@ -56,6 +58,7 @@ def finish(config) -> None:
     home = urlsplit(config.site_url).path or "/"
     runtime = _browser_python(site)
     app = _scripts(site)
+    _join_sheets(site, config.extra["sheets"])
     _copy_fonts(site)
     _copy_checks(site)
     _write_record_schema(site, config)
@@ -112,6 +115,13 @@ def _scripts(site: Path) -> str:
     named = unnamed.with_name(f"app-{whole.hexdigest()[:12]}")
     unnamed.rename(named)
     return f"assets/{named.name}/"
+
+
+def _join_sheets(site: Path, sheets: list[str]) -> None:
+    """One file out of the look's many: each would be a request that holds up the first view, and most hosts answer six at a time."""
+    (site / SHEET).write_text("".join((site / each).read_text("utf-8") for each in sheets), "utf-8")
+    for each in sheets:
+        (site / each).unlink()
 
 
 def _copy_fonts(site: Path) -> None:

@@ -2,6 +2,7 @@
 
 import shutil
 from contextlib import contextmanager
+from tempfile import TemporaryDirectory
 
 from playwright.sync_api import Browser, sync_playwright
 
@@ -43,13 +44,17 @@ BOOT = """async () => {
 @contextmanager
 def chromium():
     """One browser; each visit takes a context of its own, whose cache is empty."""
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=_program(), args=ARGUMENTS)
+        yield browser
+        browser.close()
+
+
+def _program() -> str:
     program = shutil.which("chromium")
     if not program:
         raise NotMeasured("no chromium found: `make setup` installs it")
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=program, args=ARGUMENTS)
-        yield browser
-        browser.close()
+    return program
 
 
 @contextmanager
@@ -61,6 +66,17 @@ def visitor(browser: Browser, script: str = "", **options):
         context.add_init_script(script)
     yield context
     context.close()
+
+
+@contextmanager
+def profile(script: str = "", **options):
+    """A visitor whose browser keeps what it learns, on disk and for later visits, as a private context does not: it begins with nothing."""
+    with sync_playwright() as playwright, TemporaryDirectory(ignore_cleanup_errors=True) as folder:
+        context = playwright.chromium.launch_persistent_context(folder, executable_path=_program(), args=ARGUMENTS, **({"service_workers": "block"} | options))
+        context.set_default_timeout(PATIENCE)
+        context.add_init_script(script)
+        yield context
+        context.close()
 
 
 def python_in_page(page, address: str) -> dict[str, float]:
