@@ -64,6 +64,7 @@ def measure(report: Report, options) -> None:
 def _visits(server, again: bool) -> list[dict]:
     """A visit with nothing in the cache, and if wanted a second one with what the first left there."""
     with profile(EDIT_AT_ONCE) as context:
+        context.pages[0].wait_for_timeout(READS)  # a visitor's browser has been running for a while
         return [_visit(context, server) for _ in range(2 if again else 1)]
 
 
