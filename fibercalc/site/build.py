@@ -48,7 +48,8 @@ def prepare(config):
     """Before the pages: everything whose name or content they need."""
     config.nav = book.navigation(Path(config.docs_dir))
     config.extra["version"] = __version__
-    config.extra["sheets"], config.extra_css = [str(each) for each in config.extra_css], [SHEET]
+    faces, *config.extra["sheets"] = map(str, config.extra_css)
+    config.extra_css = [faces, SHEET]
     return config
 
 
@@ -118,7 +119,7 @@ def _scripts(site: Path) -> str:
 
 
 def _join_sheets(site: Path, sheets: list[str]) -> None:
-    """One file out of the look's many: each would be a request that holds up the first view, and most hosts answer six at a time."""
+    """One file out of the look's many: each would be a request that holds up the first view. The typefaces, named first, stay apart (see faces.css)."""
     (site / SHEET).write_text("".join((site / each).read_text("utf-8") for each in sheets), "utf-8")
     for each in sheets:
         (site / each).unlink()

@@ -1,12 +1,13 @@
 """Links are short, canonical and versioned, and are read as hostile input."""
 
 import dataclasses
+from urllib.parse import quote
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fibercalc.core.link import LONGEST, query_of, read_query, short_key
+from fibercalc.core.link import LONGEST, _quoted, query_of, read_query, short_key
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
@@ -78,6 +79,11 @@ def test_a_hostile_link_falls_back_to_the_example_and_says_so(query):
 def test_any_text_can_be_opened(query):
     back, _ = read_back(EVERY_KIND, query)
     assert not back.problems
+
+
+@given(st.text(st.characters(exclude_categories=["Cs"])))
+def test_a_value_is_quoted_as_the_standard_library_quotes_it(text):
+    assert _quoted(text) == quote(text, safe="~,()")
 
 
 def test_an_older_link_goes_through_its_upgrade():
