@@ -64,8 +64,7 @@ async function boot(runtime) {
 /**
  * Our package stays zipped and Python imports from the zip, which lies in place before Python starts. Measured in Chromium,
  * 14 starts each on a busy machine, median to the first answer: so 1.68 s; named in the lock file 1.81 s, since the zip is
- * then unpacked after the start, every card of it, and most starts need one. Counting the bytes of the WebAssembly file on
- * their way costs 5 % of a start, and without it a slow line would look dead for half a minute.
+ * then unpacked after the start, every card of it, and most starts need one.
  * @param {string} runtime
  * @param {ReturnType<typeof fetchTogether>} files
  */
@@ -133,16 +132,17 @@ function fetchTogether(addresses) {
     const response = await fetch(address).catch(() => { throw new Error(`${file.name} could not be fetched.`); });
     if (!response.ok || !response.body) throw new Error(`${file.name} could not be fetched (${response.status}).`);
     file.packed = response.headers.has("Content-Encoding");
-    count(response.clone().body, file);
+    // Counted on a copy: what was fetched itself is compiled, since a browser keeps the compiled code of that alone for the next visit.
+    const copy = /** @type {ReadableStream<Uint8Array>} */ (response.clone().body);
+    count(copy.getReader(), file).catch(() => fail(new Error(`${file.name} broke off.`)));
     return response;
   };
-  const count = async (/** @type {ReadableStream<Uint8Array> | null} */ body, /** @type {typeof files[number]} */ file) => {
-    const reader = /** @type {ReadableStream<Uint8Array>} */ (body).getReader();
-    for (;;) {
-      const { done, value } = await reader.read().catch(() => ({ done: true, value: undefined }));
+  const count = async (/** @type {ReadableStreamDefaultReader<Uint8Array>} */ reader, /** @type {typeof files[number]} */ file) => {
+    for (let over = false; !over;) {
+      const { done, value } = await reader.read();
+      over = done;
       file.arrived += value?.length ?? 0;
       if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
-      if (done) return;
     }
   };
   const started = new Map(addresses.map((address, at) => {

@@ -2,12 +2,14 @@
 
 import gzip
 import json
+import socket
 from urllib.parse import urlsplit
 
 import pytest
 
 import fibercalc
 from fibercalc.site.boundary import handle
+from fibercalc.site.serve import SiteHandler
 
 from .conftest import Watch
 from .waiting import until, until_live
@@ -89,6 +91,27 @@ def test_a_file_that_does_not_come_is_said(page, server, watch, name):
     ended = page.evaluate(START)
     assert ended["stage"] == "failed"
     assert name in ended["text"]
+
+
+@pytest.mark.parametrize("name", ["pyodide.asm.wasm", "python_stdlib.zip", "fibercalc.zip"])
+def test_a_file_that_breaks_off_is_said(page, serve, watch, name):
+    """A line lost in the middle of a file: half of it has come, and its length says that more would."""
+    watch.allow(r"ERR_|Failed to (load|fetch)|wasm|network error")
+
+    class Short(SiteHandler):
+        def end_headers(self):
+            super().end_headers()
+            if self.path.endswith(f"/{name}"):
+                self.wfile.write(b"PK or so")
+                self.wfile.flush()
+                self.connection.shutdown(socket.SHUT_RDWR)
+
+    poor = serve()
+    poor.RequestHandlerClass = Short
+    page.goto(poor.address)
+    ended = page.evaluate(START)
+    assert ended["stage"] == "failed"
+    assert name in ended["text"], ended["text"]
 
 
 def test_first_view_before_python_is_at_most_200_kb(page, serve, site):
