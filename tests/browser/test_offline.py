@@ -120,7 +120,8 @@ def test_every_page_opens_with_the_server_stopped(gone, places):
     for place in places:
         page.goto(address + place)
         assert page.locator(".leaf__text h1").text_content().strip()
-        assert page.evaluate("() => [...document.styleSheets].length") >= 5, f"{place} has lost its look"
+        rules = page.evaluate("() => [...document.querySelectorAll('link[rel=stylesheet]')].map(({ sheet }) => sheet?.cssRules.length ?? 0)")
+        assert len(rules) == 2 and min(rules) > 3 and sum(rules) > 200, f"{place} has lost its look: {rules}"
         if place in card_pages().values():
             assert page.locator("bench-card output.answer").text_content().strip()
     assert page.evaluate("() => navigator.onLine"), "the browser itself does not know: nothing may rely on it"
