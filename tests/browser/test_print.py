@@ -14,7 +14,7 @@ from .paper import MM, PAPERS, Printed, enter_two, printed, squeezed
 from .waiting import until, until_live
 
 SMALLEST = 8.0
-ONLY_ON_SCREEN = ("Skip to the page", "My bench ", "Find a card", "Copy link", "Print this card", "Print the page", "Back to the example", "Also in ",
+ONLY_ON_SCREEN = ("Skip to the page", "My bench ", "Find a card", "Copy link", "Print this card", "Print the page", "Back to the example", "Also in ", "Pages and wall charts",
                   "Nothing you type", "Show the page", "ready for no signal", "Live", "Update now", "Add a ", "Remove ")
 STATIC = tuple(address for address in all_pages() if address not in card_pages().values() and address != "bench/")
 both_papers = pytest.mark.parametrize("paper", PAPERS)
