@@ -73,12 +73,20 @@ def say(r):
     words = f"chance {r.text('lasts')}"
     first = (f"It will likely be enough: {words}." if chance >= 80 else f"It will likely not be enough: {words}." if chance <= 20 else f"It is too close to say: {words} that it is enough.")
     need = f"About {r.text('rest', 'g')} are needed ({r.span('rest', 'g')}), {r.amount(r.given['mass_now'], MASS, 'g')} are left."
-    row, edge = r.given["row"], int(r.value("edge_at"))
-    if edge < row:
+    row = r.given["row"]
+    if r.value("edge_at") < row:
         return first, f"{need} There is not enough even to end now."
+    sure = _nearly_sure(r)
     if chance >= 80:
-        return first, f"{need} The edging could wait until row {edge}."
-    return first, f"{need} To be done with what is left, start the edging after row {edge} at the latest."
+        return first, f"{need} The edging could wait until row {r.text('edge_at')}; until row {sure} to be nearly sure."
+    if r.value("edge_at") >= r.given["rows"]:
+        return first, f"{need} To be nearly sure of an end, start the edging after row {sure}."
+    return first, f"{need} Start the edging after row {r.text('edge_at')} at the latest; after row {sure} to be nearly sure."
+
+
+def _nearly_sure(r):
+    """The row after which the edging still works out 39 times in 40."""
+    return max(int(r.low("edge_at")), r.given["row"])
 
 
 def notes(r):
@@ -93,8 +101,7 @@ def notes(r):
     if r.given["shape"] == GROWS:
         said.append(f"Half of the yarn is used at about row {half:.0f} of {r.given['rows']}, not halfway: later rows are longer.")
     if r.value("edge_at") >= r.given["row"]:
-        at_least = int(r.low("edge_at"))
-        said.append(f"To be nearly sure (39 in 40), start the edging after row {max(at_least, r.given['row'])}.")
+        said.append("Nearly sure: 39 times in 40.")
     return said
 
 
