@@ -85,7 +85,7 @@ def test_the_answer_function_takes_exactly_the_inputs(card):
 
 @every_card
 def test_every_state_answers_with_results_in_their_ranges(card):
-    """Each choice gives one or two sentences, results with low <= value <= high, and pictures with words."""
+    """Each choice gives one or two sentences, results with low <= value <= high, pictures with words and tables with rows."""
     for state in states_of(card):
         worked = work_card(card, state)
         answer = answer_of(worked, "test").as_json()
@@ -97,6 +97,8 @@ def test_every_state_answers_with_results_in_their_ranges(card):
             assert result["text"].strip()
         for picture in answer["pictures"]:
             assert len(picture["alt"]) > 15 and picture["svg"].startswith("<svg")
+        for table in worked.tables():
+            assert table.rows and all(len(row) == len(table.columns) for row in table.rows), (state, table.title)
         json.dumps(answer)
 
 

@@ -78,7 +78,7 @@ def timetable(r):
 
 
 def first_day(r):
-    return hands_table(r.kept["plan"], r.kept["opens"], 0)
+    return hands_table(r.kept["plan"], r.kept["opens"], 1)
 
 
 def _yarn_of_load(r):
