@@ -145,12 +145,13 @@ function fetchTogether(addresses) {
       if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
     }
   };
+  // Asked for first, and told of when they come: all else may be there before them.
+  fetch(`${OURS}sizes.json`).then(async (response) => { sizes = await response.json(); tell(); }).catch(() => { sizes = {}; }); // the line then lacks its numbers
   const started = new Map(addresses.map((address, at) => {
     const response = get(address, files[at]);
     response.catch((problem) => fail(problem));
     return [address, response];
   }));
-  fetch(`${OURS}sizes.json`).then(async (response) => { sizes = await response.json(); }).catch(() => { sizes = {}; }); // the line then lacks its numbers
   const take = (/** @type {string} */ address) => {
     const response = started.get(address);
     started.delete(address);

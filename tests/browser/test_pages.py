@@ -1,6 +1,7 @@
 """Every page of the built site once: whole without scripts, within reach, still, light to load, and nothing wider than the screen."""
 
 import re
+import time
 import xml.etree.ElementTree as XML
 from html import unescape
 
@@ -106,6 +107,28 @@ def test_what_is_pressed_is_as_large_as_a_thumb(seen):
 def test_nothing_moves_while_the_page_comes(seen):
     shifts = seen.page.evaluate("() => window.shifts")
     assert sum(each["value"] for each in shifts) <= 0.02, shifts
+
+
+@pytest.mark.parametrize("view", [DESK, PHONE], ids=["desk", "phone"])
+@pytest.mark.parametrize("address", ["", "tour/", card_pages()["shade-steps"], "wash/superwash/"], ids=page_id)
+def test_nothing_moves_when_the_typefaces_come_late(browser, server, address, view):
+    """On a slow line text stands in a stand-in first; the real faces then take its place without pushing anything about."""
+
+    def late(route):
+        time.sleep(0.4)
+        route.continue_()
+
+    context = browser.new_context(service_workers="block", **view)
+    try:
+        page = context.new_page()
+        page.add_init_script("window.moved = []; new PerformanceObserver((list) => window.moved.push(...list.getEntries().map(({ value }) => value))).observe({ type: 'layout-shift', buffered: true });")
+        page.route("**/*.woff2", late)
+        page.goto(server.address + address)
+        assert page.evaluate("() => document.fonts.ready.then(() => [...document.fonts].filter(({ family, status }) => status === 'loaded' && !family.includes('stand-in')).length)") == 2
+        page.wait_for_timeout(300)
+        assert sum(page.evaluate("() => window.moved")) <= 0.02
+    finally:
+        context.close()
 
 
 def test_the_first_view_is_light(seen, site, server):
