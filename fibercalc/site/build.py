@@ -23,6 +23,7 @@ from urllib.parse import urlsplit
 from .. import __version__
 from ..workbook.schema import file_schema
 from . import book, helper_page
+from .serve import KEPT, VERSIONED
 
 ROOT = Path(__file__).resolve().parents[2]
 WORK = ROOT / ".build"
@@ -205,7 +206,7 @@ def _with_head(html: str, base: str, runtime: str, script: str, policy: str) -> 
 def _host_headers(policy: str) -> str:
     """A sample for hosts that read such a file: the policy for workers too, and years of keeping for names that carry a hash."""
     return (f"/*\n  Content-Security-Policy: {policy}; frame-ancestors *\n  X-Content-Type-Options: nosniff\n  Referrer-Policy: no-referrer\n"
-            + "".join(f"{path}\n  Cache-Control: public, max-age=31536000, immutable\n" for path in ("/assets/py/*", "/assets/app-*")))
+            + "".join(f"{start}*\n  Cache-Control: {KEPT}\n" for start in VERSIONED))
 
 
 def _built_on() -> str:

@@ -7,7 +7,6 @@ stored HTML, compressed answers, and on request a policy header and a path under
 import argparse
 import errno
 import gzip
-import re
 import socket
 import sys
 import threading
@@ -28,8 +27,8 @@ FIRST_THING = (
     "Try first: open yarn/skein-length/ there, change the turns on the reel to what you wound last,\n"
     "and read the length that you would print on the label.\n"
 )
-VERSIONED = re.compile(r"/assets/(app-[0-9a-f]+|py/[^/]+)/")  # folders named after a hash of what they hold
-KEPT = "max-age=31536000, immutable"
+VERSIONED = ("/assets/py/", "/assets/app-")  # what stands below these is named after a hash of what it holds
+KEPT = "public, max-age=31536000, immutable"
 COMPRESSIBLE = {".html", ".css", ".js", ".mjs", ".json", ".wasm", ".webmanifest", ".svg", ".xml", ".toml", ".txt"}
 
 
@@ -89,7 +88,7 @@ class SiteHandler(SimpleHTTPRequestHandler):
         self.send_header("Content-Type", TYPES.get(suffix, "application/octet-stream"))
         self.send_header("Content-Length", str(len(body)))
         self.send_header("X-Content-Type-Options", "nosniff")
-        self.send_header("Cache-Control", "no-store" if not tag else KEPT if VERSIONED.search(self.path) else "no-cache")
+        self.send_header("Cache-Control", "no-store" if not tag else KEPT if any(each in self.path for each in VERSIONED) else "no-cache")
         if tag:
             self.send_header("ETag", tag)
         if packed:

@@ -12,7 +12,7 @@ from fibercalc.site.page import checks_of
 
 from .addresses import all_pages, by_turns, card_pages, page_id
 from .test_card_live import natively, text_of
-from .looking import barriers, compressed, looked_at
+from .looking import MEASURE, barriers, compressed, looked_at
 from .waiting import until_live
 
 DESK = {"viewport": {"width": 1280, "height": 800}, "color_scheme": "light"}
@@ -111,24 +111,20 @@ def test_nothing_moves_while_the_page_comes(seen):
 
 @pytest.mark.parametrize("view", [DESK, PHONE], ids=["desk", "phone"])
 @pytest.mark.parametrize("address", ["", "tour/", card_pages()["shade-steps"], "wash/superwash/"], ids=page_id)
-def test_nothing_moves_when_the_typefaces_come_late(browser, server, address, view):
+def test_nothing_moves_when_the_typefaces_come_late(new_page, server, address, view):
     """On a slow line text stands in a stand-in first; the real faces then take its place without pushing anything about."""
 
     def late(route):
         time.sleep(0.4)
         route.continue_()
 
-    context = browser.new_context(service_workers="block", **view)
-    try:
-        page = context.new_page()
-        page.add_init_script("window.moved = []; new PerformanceObserver((list) => window.moved.push(...list.getEntries().map(({ value }) => value))).observe({ type: 'layout-shift', buffered: true });")
-        page.route("**/*.woff2", late)
-        page.goto(server.address + address)
-        assert page.evaluate("() => document.fonts.ready.then(() => [...document.fonts].filter(({ family, status }) => status === 'loaded' && !family.includes('stand-in')).length)") == 2
-        page.wait_for_timeout(300)
-        assert sum(page.evaluate("() => window.moved")) <= 0.02
-    finally:
-        context.close()
+    page = new_page(**view)
+    page.add_init_script(MEASURE)
+    page.route("**/*.woff2", late)
+    page.goto(server.address + address)
+    assert page.evaluate("() => document.fonts.ready.then(() => [...document.fonts].filter(({ family, status }) => status === 'loaded' && !family.includes('stand-in')).length)") == 2
+    page.wait_for_timeout(300)
+    assert sum(page.evaluate("() => window.shifts.map(({ value }) => value)")) <= 0.02
 
 
 def test_the_first_view_is_light(seen, site, server):
