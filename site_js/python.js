@@ -84,7 +84,7 @@ export class Python extends EventTarget {
       worker.onerror = (event) => this.#crashed(event);
       worker.onmessageerror = (event) => this.#crashed(event);
       this.#worker = worker;
-      worker.postMessage({ boot: { runtime: this.#runtime(), stock: false } });
+      worker.postMessage({ boot: { runtime: this.#runtime() } });
     } catch (error) {
       this.#fail(`this browser does not let the page start it (${reason(error)}).`);
     }

@@ -57,6 +57,7 @@ async function boot(runtime) {
     await pyodide.loadPackage(packages, { messageCallback: () => {}, errorCallback: () => {} });
     return boundary.handle(text);
   };
+  files.hush();
   self.postMessage({ stage: "ready", ms: Math.round(performance.now() - began) });
   for (const request of waiting.splice(0)) answer(request);
 }
@@ -75,13 +76,13 @@ async function start(runtime, files) {
   const lock = files.bytes(`${OURS}pyodide-lock.json`).then((bytes) => new TextDecoder().decode(bytes));
   // The loader would begin to compile the interpreter only after it has read its own script; and it would wait for ever
   // where compiling fails or is forbidden. So it is compiled from here, and what the loader asks for is handed over.
-  const interpreter = WebAssembly.compileStreaming(/** @type {Promise<Response>} */ (files.take(`${runtime}pyodide.asm.wasm`)));
-  interpreter.catch(files.fail);
+  const interpreter = WebAssembly.compileStreaming(files.take(`${runtime}pyodide.asm.wasm`));
+  interpreter.catch((problem) => files.fail(new Error(`pyodide.asm.wasm could not be used: ${said(problem)}`)));
   const { fetch: fetchAnew } = self;
   const { instantiateStreaming } = WebAssembly;
   self.fetch = async (input, options) => {
     if (String(input).endsWith("/pyodide.asm.wasm")) return new Response();
-    return files.take(String(input)) ?? fetchAnew(input, options);
+    return files.whole(String(input)) ?? fetchAnew(input, options);
   };
   WebAssembly.instantiateStreaming = async (_, imports) => {
     const module = await interpreter;
@@ -112,12 +113,14 @@ function fetchTogether(addresses) {
   /** @type {Sizes} */
   let sizes = {};
   let told = 0;
+  let over = false;
   /** @type {(problem: Error) => void} */
   let fail = () => {};
   const broken = /** @type {Promise<never>} */ (new Promise((_, reject) => { fail = reject; }));
 
   /** A browser counts what it has unpacked; the line speaks of what has traveled. */
   const tell = () => {
+    if (over) return;
     told = performance.now();
     let loaded = 0, total = 0;
     for (const { name, arrived, packed } of files) {
@@ -134,13 +137,14 @@ function fetchTogether(addresses) {
     file.packed = response.headers.has("Content-Encoding");
     // Counted on a copy: what was fetched itself is compiled, since a browser keeps the compiled code of that alone for the next visit.
     const copy = /** @type {ReadableStream<Uint8Array>} */ (response.clone().body);
-    count(copy.getReader(), file).catch(() => fail(new Error(`${file.name} broke off.`)));
-    return response;
+    const counted = count(copy.getReader(), file).catch(() => { throw new Error(`${file.name} broke off.`); });
+    counted.catch(fail);
+    return { response, counted };
   };
   const count = async (/** @type {ReadableStreamDefaultReader<Uint8Array>} */ reader, /** @type {typeof files[number]} */ file) => {
-    for (let over = false; !over;) {
+    for (let all = false; !all;) {
       const { done, value } = await reader.read();
-      over = done;
+      all = done;
       file.arrived += value?.length ?? 0;
       if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
     }
@@ -148,21 +152,29 @@ function fetchTogether(addresses) {
   // Asked for first, and told of when they come: all else may be there before them.
   fetch(`${OURS}sizes.json`).then(async (response) => { sizes = await response.json(); tell(); }).catch(() => { sizes = {}; }); // the line then lacks its numbers
   const started = new Map(addresses.map((address, at) => {
-    const response = get(address, files[at]);
-    response.catch((problem) => fail(problem));
-    return [address, response];
+    const got = get(address, files[at]);
+    got.catch(fail);
+    return [address, got];
   }));
-  const take = (/** @type {string} */ address) => {
-    const response = started.get(address);
-    started.delete(address);
+  /** As it comes. Each file is read once. */
+  const take = async (/** @type {string} */ address) => {
+    const { response } = await /** @type {ReturnType<typeof get>} */ (started.get(address));
     return response;
   };
-  const bytes = async (/** @type {string} */ address) => {
-    const response = await take(address);
-    if (!response) throw new Error(`${nameOf(address)} was taken before.`);
-    return new Uint8Array(await response.arrayBuffer());
+  /**
+   * Only when all of it is there. One that breaks off never comes: the loader would start Python on what it has, and what
+   * Python says to that would hide the reason. Undefined for what is not among these files.
+   */
+  const whole = (/** @type {string} */ address) => {
+    const got = started.get(address);
+    return got && new Promise((/** @type {(response: Response) => void} */ come) => {
+      got.then(async ({ response, counted }) => { await counted; come(response); }).catch(() => {}); // said by fail
+    });
   };
-  return { take, bytes, broken, fail };
+  const bytes = async (/** @type {string} */ address) => new Uint8Array(await (await /** @type {Promise<Response>} */ (whole(address))).arrayBuffer());
+  /** Python runs: a count that comes only now, of the sizes for one, must not say that it is still being fetched. */
+  const hush = () => { over = true; };
+  return { take, whole, bytes, broken, fail, hush };
 }
 
 /** The packages that an answer asks for, or null. Most answers ask for none and are not parsed. @param {string} reply */

@@ -3,6 +3,7 @@
 import gzip
 import json
 import socket
+import threading
 from urllib.parse import urlsplit
 
 import pytest
@@ -112,6 +113,30 @@ def test_a_file_that_breaks_off_is_said(page, serve, watch, name):
     ended = page.evaluate(START)
     assert ended["stage"] == "failed"
     assert name in ended["text"], ended["text"]
+
+
+def test_sizes_that_come_late_do_not_undo_the_start(page, serve):
+    """They only serve the line that counts megabytes. On a slow line they may come when Python runs already."""
+    wanted, sent = threading.Event(), threading.Event()
+
+    class Late(SiteHandler):
+        def do_GET(self):
+            late = self.path.endswith("/sizes.json")
+            if late:
+                assert wanted.wait(60)
+            super().do_GET()
+            if late:
+                self.wfile.flush()
+                sent.set()
+
+    slow = serve()
+    slow.RequestHandlerClass = Late
+    page.goto(slow.address + CARD)
+    until_live(page)
+    wanted.set()
+    assert sent.wait(10)
+    page.wait_for_timeout(1_000)
+    until_live(page, seconds=0)
 
 
 def test_first_view_before_python_is_at_most_200_kb(page, serve, site):

@@ -16,9 +16,18 @@ def until(page: Page, question: str, argument=None, seconds: float = 20):
         page.wait_for_timeout(50)
 
 
+SAYS = """() => {
+  const state = document.querySelector("bench-card > .state");
+  return [document.querySelector("bench-card")?.dataset.card, state?.dataset.state, state?.textContent.trim(), document.visibilityState];
+}"""
+
+
 def until_live(page: Page, seconds: float = 40, card: str = "") -> None:
     """Until the page's card says that Python answers. Name the card after a link: the address changes on the click, and the card of the page before stands there until the next page has come."""
-    until(page, """(card) => {
-      const shown = document.querySelector("bench-card");
-      return (!card || shown?.dataset.card === card) && ["live", "ready"].includes(shown?.querySelector(":scope > .state")?.dataset.state);
-    }""", card, seconds=seconds)
+    try:
+        until(page, """(card) => {
+          const shown = document.querySelector("bench-card");
+          return (!card || shown?.dataset.card === card) && ["live", "ready"].includes(shown?.querySelector(":scope > .state")?.dataset.state);
+        }""", card, seconds=seconds)
+    except AssertionError as late:
+        raise AssertionError(f"{late}\nThe card says: {page.evaluate(SAYS)}") from None
