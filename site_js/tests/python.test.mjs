@@ -33,7 +33,7 @@ const reply = (worker, value) => {
 test("asking starts the worker, and what was asked before it was ready is answered", async () => {
   const { python, workers } = started();
   const asked = python.ask({ do: "hello" });
-  assert.deepEqual(workers[0].sent, [{ boot: { runtime: "http://book.test/assets/py/x/", stock: false } }]);
+  assert.deepEqual(workers[0].sent, [{ boot: { runtime: "http://book.test/assets/py/x/" } }]);
   workers[0].say({ stage: "loading", loaded: 1, total: 2 });
   assert.deepEqual(python.stage, { stage: "loading", loaded: 1, total: 2 });
   workers[0].say({ stage: "ready", ms: 1 });
