@@ -22,7 +22,7 @@ const waiting = [];
 let last = Promise.resolve();
 
 self.onmessage = ({ data }) => {
-  if (data.boot) boot(data.boot.runtime).catch((problem) => self.postMessage({ stage: "failed", text: said(problem) }));
+  if (data.boot) boot(data.boot.runtime).catch((problem) => self.postMessage({ stage: "failed", text: sentence(said(problem)) }));
   else if (ask) answer(data);
   else waiting.push(data);
 };
@@ -187,4 +187,9 @@ function needed(reply) {
 /** @param {unknown} problem */
 function said(problem) {
   return problem instanceof Error ? problem.message.trim().split("\n").at(-1) ?? problem.name : String(problem);
+}
+
+/** The page says more after it; a browser's own words often end without a period. @param {string} text */
+function sentence(text) {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

@@ -113,6 +113,7 @@ def test_a_file_that_breaks_off_is_said(page, serve, watch, name):
     ended = page.evaluate(START)
     assert ended["stage"] == "failed"
     assert name in ended["text"], ended["text"]
+    assert ended["text"].endswith("."), "the page says more after it"
 
 
 def test_sizes_that_come_late_do_not_undo_the_start(page, serve):
@@ -196,3 +197,4 @@ def test_a_policy_that_forbids_webassembly_is_said_at_once(page, serve, watch):
     ended = page.evaluate(START)
     assert ended["stage"] == "failed"
     assert "WebAssembly" in ended["text"]
+    assert ended["text"].endswith(".")
