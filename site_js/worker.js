@@ -113,14 +113,14 @@ function fetchTogether(addresses) {
   /** @type {Sizes} */
   let sizes = {};
   let told = 0;
-  let over = false;
+  let hushed = false;
   /** @type {(problem: Error) => void} */
   let fail = () => {};
   const broken = /** @type {Promise<never>} */ (new Promise((_, reject) => { fail = reject; }));
 
   /** A browser counts what it has unpacked; the line speaks of what has traveled. */
   const tell = () => {
-    if (over) return;
+    if (hushed) return;
     told = performance.now();
     let loaded = 0, total = 0;
     for (const { name, arrived, packed } of files) {
@@ -142,9 +142,9 @@ function fetchTogether(addresses) {
     return { response, counted };
   };
   const count = async (/** @type {ReadableStreamDefaultReader<Uint8Array>} */ reader, /** @type {typeof files[number]} */ file) => {
-    for (let all = false; !all;) {
+    for (let over = false; !over;) {
       const { done, value } = await reader.read();
-      all = done;
+      over = done;
       file.arrived += value?.length ?? 0;
       if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
     }
@@ -165,15 +165,11 @@ function fetchTogether(addresses) {
    * Only when all of it is there. One that breaks off never comes: the loader would start Python on what it has, and what
    * Python says to that would hide the reason. Undefined for what is not among these files.
    */
-  const whole = (/** @type {string} */ address) => {
-    const got = started.get(address);
-    return got && new Promise((/** @type {(response: Response) => void} */ come) => {
-      got.then(async ({ response, counted }) => { await counted; come(response); }).catch(() => {}); // said by fail
-    });
-  };
+  const whole = (/** @type {string} */ address) =>
+    started.get(address)?.then(({ response, counted }) => counted.then(() => response)).catch(() => /** @type {Promise<never>} */ (new Promise(() => {})));
   const bytes = async (/** @type {string} */ address) => new Uint8Array(await (await /** @type {Promise<Response>} */ (whole(address))).arrayBuffer());
   /** Python runs: a count that comes only now, of the sizes for one, must not say that it is still being fetched. */
-  const hush = () => { over = true; };
+  const hush = () => { hushed = true; };
   return { take, whole, bytes, broken, fail, hush };
 }
 
