@@ -2,11 +2,11 @@
 
 import time
 
-from playwright.sync_api import Page
+from playwright.sync_api import Frame, Page
 
 
-def until(page: Page, question: str, argument=None, seconds: float = 20):
-    """The first truthy answer of a JavaScript function run in the page. Raises AssertionError with the last answer."""
+def until(page: Page | Frame, question: str, argument=None, seconds: float = 20):
+    """The first truthy answer of a JavaScript function run in the page, or in a frame of it. Raises AssertionError with the last answer."""
     end = time.monotonic() + seconds
     while True:
         answer = page.evaluate(question, argument)
