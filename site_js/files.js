@@ -25,6 +25,21 @@ export function saveBlob(content, name) {
 }
 
 /**
+ * Asks for a file. The control stands in the page meanwhile, since some browsers forget one that stands nowhere.
+ * @param {(file: File) => unknown} take
+ */
+export function chooseJson(take) {
+  const picker = Object.assign(document.createElement("input"), { type: "file", accept: ".json,application/json", hidden: true });
+  picker.addEventListener("cancel", () => picker.remove());
+  picker.addEventListener("change", () => {
+    picker.remove();
+    if (picker.files?.[0]) take(picker.files[0]);
+  });
+  document.body.append(picker);
+  picker.click();
+}
+
+/**
  * @param {File} file
  * @returns {Promise<{ content: unknown } | { problem: string }>}
  */

@@ -3,7 +3,7 @@
 
 import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "./dom.js";
-import { readJson, saveAs } from "./files.js";
+import { chooseJson, readJson, saveAs } from "./files.js";
 import { LiveForm } from "./form.js";
 import { sparesData, whenIdle } from "./idle.js";
 import { python } from "./python.js";
@@ -138,16 +138,11 @@ export class BenchMine extends HTMLElement {
   }
 
   #import() {
-    const picker = document.createElement("input");
-    picker.type = "file";
-    picker.accept = ".json,application/json";
-    picker.addEventListener("change", () => void this.#take(picker.files?.[0]));
-    picker.click();
+    chooseJson((file) => void this.#take(file));
   }
 
-  /** @param {File} [file] */
+  /** @param {File} file */
   async #take(file) {
-    if (!file) return;
     const read = await readJson(file);
     if ("problem" in read) {
       this.#say(`${read.problem} Nothing was changed.`);

@@ -2,6 +2,7 @@
 
 import { bench } from "./bench.js";
 import { button } from "./dom.js";
+import { chooseJson } from "./files.js";
 import { workbook } from "./records.js";
 
 /** @typedef {import("./protocol.js").WorkbookFile} WorkbookFile */
@@ -28,16 +29,11 @@ export class Taking {
   }
 
   choose() {
-    const picker = document.createElement("input");
-    picker.type = "file";
-    picker.accept = ".json,application/json";
-    picker.addEventListener("change", () => void this.#read(picker.files?.[0]));
-    picker.click();
+    chooseJson((file) => void this.#read(file));
   }
 
-  /** @param {File} [file] */
+  /** @param {File} file */
   async #read(file) {
-    if (!file) return;
     if (file.size > LARGEST) {
       this.#around.said(`This file was not read: it is larger than ${LARGEST / 1e6} MB. Nothing was changed.`);
       return;

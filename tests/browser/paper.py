@@ -74,6 +74,10 @@ def printed(page: Page, paper: str) -> Printed:
     return Printed(pdf, leaves)
 
 
+# The address follows an answer when typing has rested; where there is none, the card says so at once.
+TAKEN = """(search) => location.search !== search ? "answered" : document.querySelector("bench-card .kept").checkVisibility() && "refused" """
+
+
 def enter_two(page: Page) -> dict[str, str]:
     """Type something new into two fields of a live card (one, where it has no more) so that it answers; what was typed, by name."""
     entered: dict[str, str] = {}
@@ -88,12 +92,10 @@ def enter_two(page: Page) -> dict[str, str]:
         name, search = box.get_attribute("name"), page.evaluate("() => location.search")
         text = str(int(number[0]) + 3) if number[0].isdigit() else f"{float(number[0]) * 1.03:.4g}"
         box.fill(text)
-        page.wait_for_timeout(450)  # an error is shown when typing has rested for 400 ms
-        if page.locator("bench-card .field.bad").count() or page.locator("bench-card .kept").is_visible():
+        if until(page, TAKEN, search) == "refused":
             box.fill(before)
-            page.wait_for_timeout(450)
+            expect(page.locator("bench-card .kept")).to_be_hidden()
         else:
-            until(page, "(search) => location.search !== search", search)
             entered[name] = text
     assert len(entered) == 2 or (entered and len(boxes) < 2), entered
     expect(page.locator("bench-card .kept")).to_be_hidden()

@@ -4,7 +4,7 @@ import json
 import re
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import BrowserContext, Page, Route, expect
 
 from .waiting import until, until_live
 
@@ -37,6 +37,31 @@ def expect_answer(page: Page, values: dict) -> None:
     said = natively("skein-length", controls(page) | values)
     assert said["answered"], said
     expect(page.locator(ANSWER)).to_have_text(text_of(said["slots"]["answer"]))
+
+
+def until_linked(page: Page, card: str = "skein-length") -> None:
+    """Until the address is the link to the values on screen: it follows when typing has rested."""
+    until(page, "(query) => location.search === (query && `?${query}`)", natively(card, controls(page))["query"])
+
+
+def hold_python(context: BrowserContext):
+    """Keeps Python's library back, so that what is seen before it starts is no matter of luck. Returns what lets it go."""
+    held: list[Route] | None = []
+
+    def handle(route: Route) -> None:
+        if held is None:
+            route.continue_()
+        else:
+            held.append(route)
+
+    def let_go() -> None:
+        nonlocal held
+        waiting, held = held, None
+        for route in waiting:
+            route.continue_()
+
+    context.route("**/python_stdlib.zip", handle)
+    return let_go
 
 
 def field(page: Page, name: str):
@@ -77,9 +102,11 @@ def test_an_edit_is_answered_as_the_native_package_answers(card):
 
 
 def test_a_value_typed_before_python_is_ready_is_answered_as_soon_as_it_is(page, server):
+    let_go = hold_python(page.context)
     page.goto(server.address + CARD, wait_until="domcontentloaded")
     field(page, "turns").fill("301")
     expect(page.locator("bench-card .kept")).to_contain_text("as soon as the calculator has started")
+    let_go()
     until_live(page)
     expect_answer(page, {"turns": "301"})
     expect(page.locator("bench-card .kept")).to_be_hidden()
@@ -96,14 +123,16 @@ def test_with_data_to_spare_asked_for_python_waits_for_a_touch(page, server):
 
 def test_a_link_brings_the_values_and_the_answer_to_someone_else(card, new_page, server):
     field(card, "turns").fill("250")
-    field(card, "circumference").fill("59 1/2")
     card.locator("[name='circumference.unit']").select_option("in")
-    until(card, "() => location.search.startsWith('?v=')")
-    card.wait_for_timeout(500)
+    field(card, "circumference").fill("59 1/2")
+    expect_answer(card, {"turns": "250", "circumference": "59 1/2"})
+    until_linked(card)
     answer = card.locator(ANSWER).text_content()
     other = new_page()
+    let_go = hold_python(other.context)
     other.goto(card.url)
     expect(other.locator("bench-card .kept")).to_contain_text("still the example")
+    let_go()
     until_live(other)
     expect(other.locator(ANSWER)).to_have_text(answer)
     expect(field(other, "turns")).to_have_value("250")
@@ -264,8 +293,7 @@ def test_rows_are_added_removed_and_put_back(card):
     rows.get_by_role("button", name="Put row 2 back").click()
     assert lengths() == [*before, "415"]
     expect_answer(card, {})
-    until(card, "() => location.search !== ''")
-    card.wait_for_timeout(500)
+    until_linked(card)
     card.reload()
     until_live(card)
     expect(field(card, f"skeins.{added}.length")).to_have_value("415")

@@ -12,7 +12,7 @@ from tests.workshop import run_in
 
 from .conftest import Watch
 from .paper import MM, printed, squeezed
-from .test_card_live import controls, field, natively, text_of, why
+from .test_card_live import controls, field, natively, text_of, until_linked, why
 from .test_hostile_links import IMAGE, SCRIPT, elements, handlers
 from .waiting import until, until_live
 
@@ -189,7 +189,7 @@ def test_a_link_brings_everything_back_after_a_reload(card, place):
     field(card, "way").select_option("hand")
     card.locator("fieldset[data-rows='dyes'] [data-remove='dyes.3']").click()
     expect_native(card)
-    card.wait_for_timeout(600)
+    until_linked(card, "every-kind")
     shown, answer, address = controls(card), card.locator("bench-card .rest").inner_text(), card.url
     assert "?v=1&" in address
     card.reload()

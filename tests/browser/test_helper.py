@@ -182,7 +182,7 @@ def test_the_makers_code_read_from_the_page_opens_the_helper(new_page, server, t
     expect(shown).to_be_visible(timeout=40_000)
     page.locator("[name='lot']").fill("14")
     page.locator("[name='price']").fill("24")
-    expect(page.locator("bench-link [data-slot='link']")).to_contain_text("l=14&p=")
+    expect(page.locator("bench-link [data-slot='link']")).to_contain_text("l=14&p=%E2%82%AC24")
     link = page.locator("bench-link [data-slot='link']").inner_text()
     page.wait_for_timeout(200)
     page.screenshot(path=tmp_path / "page.png")

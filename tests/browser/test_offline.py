@@ -15,7 +15,7 @@ from fibercalc.site.serve import SiteServer
 
 from .addresses import all_pages, card_pages
 from .conftest import Watch
-from .test_card_live import field, natively, text_of
+from .test_card_live import field, natively, text_of, until_linked
 from .waiting import until, until_live
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -258,8 +258,7 @@ def test_an_update_is_offered_and_the_old_book_stays_whole_until_it_is_taken(bro
         assert "second" not in page.locator(".leaf__text h1").text_content()
         field(page, "turns").fill("267")
         expect(bar).to_be_visible(timeout=20_000)
-        until(page, "() => location.search !== ''")
-        page.wait_for_timeout(500)
+        until_linked(page)
         bar.get_by_role("button", name="Update now").click()
         expect(page.locator(".leaf__text h1")).to_have_text("How many yards, second printing?", timeout=60_000)
         expect(field(page, "turns")).to_have_value("267", timeout=40_000)
