@@ -327,10 +327,20 @@ def test_back_to_the_example_can_be_undone(card, server):
     card.wait_for_url(address)
 
 
+LAST = """async ([card, query]) => {
+  if (!(await indexedDB.databases()).some(({ name }) => name === "bench-book")) return false;  // opening it would make it
+  const opened = indexedDB.open("bench-book");
+  const database = await new Promise((ready, fail) => { opened.onsuccess = () => ready(opened.result); opened.onerror = () => fail(opened.error); });
+  const asked = database.transaction("last").objectStore("last").get(card);
+  const found = await new Promise((ready, fail) => { asked.onsuccess = () => ready(asked.result); asked.onerror = () => fail(asked.error); });
+  database.close();
+  return found?.query === query;
+}"""
+
+
 def test_last_values_are_offered_after_a_reload_and_never_filled_in(card, server):
     field(card, "turns").fill("256")
-    until(card, "() => location.search !== ''")
-    card.wait_for_timeout(1_500)
+    until(card, LAST, ["skein-length", natively("skein-length", controls(card))["query"]])
     card.goto(server.address + CARD)
     until_live(card)
     offer = card.get_by_role("button", name="Put my last values back")
