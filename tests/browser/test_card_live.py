@@ -471,6 +471,31 @@ def test_my_bench_is_saved_offered_and_removed(page, server):
     expect(reel).to_have_value("1.61")
 
 
+def test_my_bench_goes_into_a_file_and_comes_back(page, server, tmp_path):
+    """Read again after a change it is as it was; a file that is no bench record changes nothing. Either way no control is left in the page."""
+    page.goto(server.address + "bench/")
+    reel, state = page.locator("bench-mine [name='reels.1.circumference']"), page.locator("bench-mine .state")
+    reel.fill("1.61")
+    page.get_by_role("button", name="Save my bench").click()
+    expect(state).to_contain_text("Saved.", timeout=40_000)
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Save a copy as a file").click()
+    download.value.save_as(tmp_path / "bench.json")
+    reel.fill("1.7")
+    page.get_by_role("button", name="Save my bench").click()
+    expect(state).to_contain_text("Saved.")
+    (tmp_path / "other.json").write_text("[]", "utf-8")
+    for name, said, length in (("other.json", "Nothing was changed.", "1.7"), ("bench.json", "Imported from bench.json.", "1.61")):
+        with page.expect_file_chooser() as chooser:
+            page.get_by_role("button", name="Read a file").click()
+        chooser.value.set_files(tmp_path / name)
+        expect(state).to_contain_text(said)
+        expect(reel).to_have_value(length)
+        expect(page.locator("input[type='file']")).to_have_count(0)
+    page.reload()
+    expect(reel).to_have_value("1.61", timeout=40_000)
+
+
 def test_an_edit_costs_the_main_thread_less_than_50_ms(card):
     """In time of the thread itself, which other work on the machine does not lengthen; a task of 50 ms counts as long."""
     tools = card.context.new_cdp_session(card)
