@@ -220,7 +220,7 @@ function keptWhere(lasting) {
   const cleared = lasting
     ? "The browser has agreed not to clear it by itself."
     : "A phone may clear it: on an iPhone after seven days of use without a visit, unless the book is on the Home Screen; elsewhere when room runs out.";
-  return `It is kept in this browser on this device only. ${cleared} Export a file to be sure.`;
+  return `It is kept in this browser on this device only. ${cleared} Save a copy as a file to be sure.`;
 }
 
 /**
