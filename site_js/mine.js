@@ -114,7 +114,7 @@ export class BenchMine extends HTMLElement {
         void this.#export();
         break;
       case "import":
-        this.#import();
+        chooseJson((file) => void this.#take(file));
         break;
       case "erase":
         void this.#keep(null, "Everything of My bench is removed from this device.");
@@ -135,10 +135,6 @@ export class BenchMine extends HTMLElement {
     if (!checked) return;
     saveAs(checked.record, `my-bench-${new Date().toISOString().slice(0, 10)}.json`);
     this.#say("The file is in your downloads. It holds all of My bench; import it on another device, or after a phone has cleared this one.");
-  }
-
-  #import() {
-    chooseJson((file) => void this.#take(file));
   }
 
   /** @param {File} file */

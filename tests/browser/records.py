@@ -10,11 +10,12 @@ from .waiting import until
 PLACE = "workbook/"
 SAID = "bench-workbook > .said"
 
-STORED = """async () => {
+STORED = """async (store) => {
+  if (!(await indexedDB.databases()).some(({ name }) => name === "bench-book")) return [];  // opening it would make it
   const opened = indexedDB.open("bench-book");
   const database = await new Promise((ready, fail) => { opened.onsuccess = () => ready(opened.result); opened.onerror = () => fail(opened.error); });
-  if (![...database.objectStoreNames].includes("records")) { database.close(); return []; }
-  const asked = database.transaction("records").objectStore("records").getAll();
+  if (![...database.objectStoreNames].includes(store)) { database.close(); return []; }
+  const asked = database.transaction(store).objectStore(store).getAll();
   const found = await new Promise((ready, fail) => { asked.onsuccess = () => ready(asked.result); asked.onerror = () => fail(asked.error); });
   database.close();
   return found;
@@ -23,7 +24,7 @@ STORED = """async () => {
 
 def stored(page: Page) -> list[dict]:
     """Every record in the store, read past our own script."""
-    return page.evaluate(STORED)
+    return page.evaluate(STORED, "records")
 
 
 WIPE = """async () => {

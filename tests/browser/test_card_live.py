@@ -6,6 +6,7 @@ import re
 import pytest
 from playwright.sync_api import BrowserContext, Page, Route, expect
 
+from .records import STORED
 from .waiting import until, until_live
 
 CARD = "yarn/skein-length/"
@@ -16,20 +17,24 @@ def settings() -> dict:
     return {"style": "point", "system": "both", "money": "€"}
 
 
-def natively(card: str, values: dict, exact: dict | None = None) -> dict:
-    """What the native package answers to the same controls: the page must show exactly this."""
+def asked(do: str, **request) -> dict:
+    """What Python says across the boundary, natively."""
     from fibercalc.site.boundary import handle
 
-    request = {"id": 1, "do": "work", "card": card, "values": values, "exact": exact or {}, "settings": settings()}
-    return json.loads(handle(json.dumps(request)))["ok"]
+    return json.loads(handle(json.dumps({"id": 1, "do": do} | request)))["ok"]
+
+
+def natively(card: str, values: dict, exact: dict | None = None) -> dict:
+    """What the native package answers to the same controls: the page must show exactly this."""
+    return asked("work", card=card, values=values, exact=exact or {}, settings=settings())
 
 
 def text_of(html: str) -> str:
     return re.sub(r"\s+", " ", re.sub(r"<[^>]+>", "", html)).strip()
 
 
-def controls(page: Page) -> dict:
-    return page.evaluate("() => Object.fromEntries(new FormData(document.querySelector('bench-card form')))")
+def controls(page: Page, element: str = "bench-card") -> dict:
+    return page.evaluate("(element) => Object.fromEntries(new FormData(document.querySelector(`${element} form`)))", element)
 
 
 def expect_answer(page: Page, values: dict) -> None:
@@ -327,20 +332,9 @@ def test_back_to_the_example_can_be_undone(card, server):
     card.wait_for_url(address)
 
 
-LAST = """async ([card, query]) => {
-  if (!(await indexedDB.databases()).some(({ name }) => name === "bench-book")) return false;  // opening it would make it
-  const opened = indexedDB.open("bench-book");
-  const database = await new Promise((ready, fail) => { opened.onsuccess = () => ready(opened.result); opened.onerror = () => fail(opened.error); });
-  const asked = database.transaction("last").objectStore("last").get(card);
-  const found = await new Promise((ready, fail) => { asked.onsuccess = () => ready(asked.result); asked.onerror = () => fail(asked.error); });
-  database.close();
-  return found?.query === query;
-}"""
-
-
 def test_last_values_are_offered_after_a_reload_and_never_filled_in(card, server):
     field(card, "turns").fill("256")
-    until(card, LAST, ["skein-length", natively("skein-length", controls(card))["query"]])
+    until(card, f"async ([store, query]) => (await ({STORED})(store)).some((each) => each.query === query)", ["last", natively("skein-length", controls(card))["query"]])
     card.goto(server.address + CARD)
     until_live(card)
     offer = card.get_by_role("button", name="Put my last values back")

@@ -10,13 +10,13 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from fibercalc.site import helper
-from fibercalc.site.boundary import handle
 from fibercalc.site.serve import SiteServer
 from fibercalc.workbook.base_link import BaseLink, write_link
 
 from .conftest import Watch
 from .looking import barriers, compressed, looked_at
 from .paper import printed, squeezed
+from .test_card_live import asked
 from .test_hostile_links import elements, handlers
 from .test_offline import FAILED_FETCH
 from .test_pages import SMALLER, TARGETS
@@ -209,11 +209,6 @@ def test_the_makers_code_read_from_the_page_opens_the_helper(new_page, server, t
     expect(slot(customer, "say")).to_have_text(full()["say"])
 
 
-def asked(do: str, **request) -> dict:
-    """What Python says across the boundary, natively."""
-    return json.loads(handle(json.dumps({"id": 1, "do": do} | request)))["ok"]
-
-
 SHOP = """<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A shop</title><link rel="icon" href="data:,"></head><body><h1>A shop</h1>{frame}{script}</body></html>"""
 # Asked until it is so: a frame of another site runs in a process of its own, which hears of its new height after the page around it has set it.
 FITS = """() => Math.abs(innerHeight - document.body.getBoundingClientRect().height) <= 1 && document.documentElement.scrollHeight <= innerHeight + 1"""
@@ -246,17 +241,17 @@ def test_in_a_frame_on_another_site(browser, site, tmp_path):
         frame.get_by_role("button", name="More exact").click()
         expect(frame.locator("[data-slot='basis']")).to_have_text("From the full calculation.", timeout=40_000)
         until(inside, FITS)
-        told = """(heights) => { for (const height of heights) TARGET.postMessage({ type: "bench:height", v: 1, height }, "*"); }"""
-        is_high = "() => document.querySelector('iframe').style.height"
-        before = page.evaluate(is_high)
-        page.evaluate(told.replace("TARGET", "window"), [1e9, -5])
+        shown, is_high = page.locator("iframe"), "(frame) => frame.style.height"
+        tell = """(heights) => { for (const height of heights) parent.postMessage({ type: "bench:height", v: 1, height }, "*"); }"""
+        before = shown.evaluate(is_high)
+        page.evaluate(tell, [1e9, -5])  # the shop's page is its own parent
         page.wait_for_timeout(200)
-        assert page.evaluate(is_high) == before, "a height is believed that the frame did not say"
+        assert shown.evaluate(is_high) == before, "a height is believed that the frame did not say"
         for heights, kept in (([1e9], "4000px"), ([-5], "80px"), ([300, "900", None], "300px")):
-            inside.evaluate(told.replace("TARGET", "parent"), heights)
-            until(page, f"() => ({is_high})() === '{kept}'")
+            inside.evaluate(tell, heights)
+            expect(shown).to_have_css("height", kept)
         page.wait_for_timeout(200)
-        assert page.evaluate(is_high) == "300px", "a height is believed that is no number"
+        assert shown.evaluate(is_high) == "300px", "a height is believed that is no number"
     finally:
         context.close()
         shop.stop()

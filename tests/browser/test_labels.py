@@ -17,7 +17,7 @@ from fibercalc.sell.pictures.labels import SIZES, STICKER, WITH_CODE
 from .addresses import card_pages
 from .looking import looked_at
 from .paper import MM, PAPERS, printed, squeezed
-from .test_helper import asked
+from .test_card_live import asked, controls
 from .waiting import until, until_live
 
 SMALLEST, CLOSE = 6.0, 0.3  # pt; mm
@@ -217,8 +217,7 @@ def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server,
         expect(page.locator("[data-slot='code'] svg")).to_be_visible(timeout=40_000)
         for name, text in typed.items():
             page.locator(f"bench-link [name='{name}']").fill(text)
-        values = page.evaluate("() => Object.fromEntries(new FormData(document.querySelector('bench-link form')))")
-        link = asked("base-link", values=values, here=server.address)["link"]
+        link = asked("base-link", values=controls(page, "bench-link"), here=server.address)["link"]
         expect(page.locator("bench-link [data-slot='link']")).to_have_text(link)
         page.evaluate("() => { window.asked = false; window.print = () => { window.asked = true; }; }")
         page.get_by_role("button", name="Print the stand, A4").click()

@@ -15,7 +15,7 @@ from fibercalc.site.serve import SiteServer
 
 from .addresses import all_pages, card_pages
 from .conftest import Watch
-from .test_card_live import field, natively, text_of, until_linked
+from .test_card_live import controls, field, natively, text_of, until_linked
 from .waiting import until, until_live
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -64,7 +64,7 @@ def works_without_signal(context, address: str) -> None:
     until_live(page)
     expect(field(page, "turns")).to_have_value("250")
     field(page, "turns").fill("266")
-    said = natively("skein-length", page.evaluate("() => Object.fromEntries(new FormData(document.querySelector('bench-card form')))"))
+    said = natively("skein-length", controls(page))
     expect(page.locator("bench-card output.answer")).to_have_text(text_of(said["slots"]["answer"]))
     page.locator(".find__query").click()
     page.locator(".find__query").press_sequentially("regain")

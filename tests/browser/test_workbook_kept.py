@@ -13,7 +13,7 @@ from playwright.sync_api import Error, expect
 from fibercalc.workbook.records import checked
 
 from .conftest import ARGUMENTS
-from .records import PLACE, SAID, STORED, add_base, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold
+from .records import PLACE, SAID, add_base, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold
 from .test_offline import FAILED_FETCH, build_second, keep
 from .waiting import until, until_live
 
@@ -260,7 +260,7 @@ def killed_while_saving(browser, server, profile, rounds: int) -> None:
             page = own.page()
             page.on("console", lambda line: confirmed.append(line.text.removeprefix("confirmed: ")) if line.text.startswith("confirmed: ") else None)
             page.goto(server.address + BLANK)
-            found = page.evaluate(STORED) if number else []
+            found = stored(page) if number else []
             assert all(checked(each) for each in found), "whole records only"
             assert set(confirmed) <= set(names(found)), "a save that was confirmed is lost"
             before = len(confirmed)
@@ -278,7 +278,7 @@ def killed_while_saving(browser, server, profile, rounds: int) -> None:
     try:
         page = own.page()
         page.goto(server.address + BLANK)
-        assert set(confirmed) <= set(names(page.evaluate(STORED)))
+        assert set(confirmed) <= set(names(stored(page)))
     finally:
         own.kill()
 
