@@ -99,8 +99,9 @@ export class RecordForm {
     if (checked && this.#live?.echo(checked.fields)) await this.#changed();
   }
 
-  async #check() {
-    const checked = await this.#around.ask({ do: "workbook-check", kind: this.#kind, id: this.#id, records: [], bench: null, ...this.#live?.state() }, { replaces: KEY });
+  /** A later edit takes the place of a check that waits, never of a save. @param {{ replaces?: string }} [options] */
+  async #check(options = { replaces: KEY }) {
+    const checked = await this.#around.ask({ do: "workbook-check", kind: this.#kind, id: this.#id, records: [], bench: null, ...this.#live?.state() }, options);
     if (checked) this.#live?.echoes.reveal(checked.shown);
     return checked;
   }
@@ -115,7 +116,7 @@ export class RecordForm {
 
   async #save() {
     this.#around.persist();
-    const checked = await this.#check();
+    const checked = await this.#check({});
     if (!checked) return;
     this.#live?.echo(checked.fields);
     this.#live?.echoes.settle();
