@@ -154,6 +154,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
         ends = ends if len(ends) == 2 else [value]
     near, far = sorted((abs(value - ends[0]), abs(ends[-1] - value)))
     half = min(far, LOPSIDED * near) if near > 0 else far  # a long tail on one side must not round the other one away
+    if result.product and ends[0] > 0:
+        half = min(half, 4 * ends[0])  # nor may it round a low end that is not 0 away
     step = rounding_step(value, half, result.step(unit))
     decimals = decimals_of_step(step)
     sign = settings.money if result.of is MONEY else ""

@@ -27,6 +27,7 @@ class Result:
     rounding  "down" for what is promised to a buyer, "up" for what must be bought, else "nearest"
     error     the model's own error as a 95 % half-width: "9 %" or an amount; "" where the inputs say it all
     floor     the lowest value there can be, in base units: a range is not carried past it
+    product   a product whose factors are rough, some of them to a half and less: its range is a factor either way, and no low end is 0
     chance    this result is the chance that another one lies beyond an edge
     best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
     decided   this result is settled last, from the ranges of the others: a function of the outcome ("how many to buy, to be so sure")
@@ -41,6 +42,7 @@ class Result:
     rounding: str = "nearest"
     error: str = ""
     floor: float | None = None
+    product: bool = False
     chance: Chance | None = None
     best_of: tuple[str, ...] = ()
     decided: Callable | None = None

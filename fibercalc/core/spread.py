@@ -8,7 +8,7 @@ small ones become the usual bell curve.
 
 from dataclasses import dataclass, field
 from itertools import product
-from math import erf, exp, pi, sqrt
+from math import erf, exp, log, pi, sqrt
 
 COVERAGE = 0.95
 NOTHING = 1e-100  # narrower than this is no width: its square would not be a number
@@ -35,6 +35,10 @@ class Parts:
             return NORMAL_95 * sigma
         # A sum of uniforms and a normal has thinner tails than a normal of the same deviation and thicker ones than one uniform.
         return _root(lambda t: _below(t, widths, sigma) - (1 + COVERAGE) / 2, COVERAGE * sqrt(3) * deviation * 0.999, NORMAL_95 * deviation * 1.001)
+
+    def as_factors(self, value: float) -> "Parts":
+        """The same widths as logarithms of factors on a value above 0, for a product: what halves it and what halves it again quarter it."""
+        return Parts([-log(max(1 - width / value, NOTHING)) for width in self.down], [log(1 + width / value) for width in self.up], [deviation / value for deviation in self.normal])
 
     def chance_below(self, offset: float) -> float:
         """The chance, 0 to 1, that the true value lies below (value + offset)."""

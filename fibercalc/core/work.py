@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 from datetime import date
-from math import ceil, floor, isfinite
+from math import ceil, exp, floor, isfinite
 
 from .answer import Answer
 from .card import Card
@@ -109,6 +109,9 @@ def _found(result, value, parts: Parts | None) -> Found:
     parts = parts or Parts()
     down = parts.half_width("down")
     low, high = value - down, value + (down if parts.up == parts.down else parts.half_width("up"))
+    if result.product and value > 0:
+        factors = parts.as_factors(value)
+        low, high = value * exp(-factors.half_width("down")), value * exp(factors.half_width("up"))
     if result.floor is not None:
         low = min(max(low, result.floor), value)
     if result.of is COUNT:

@@ -27,6 +27,7 @@ NIOSH_LIMITS = Source("niosh-limits", "NIOSH", "Recommended exposure limits and 
 UK_EH40 = Source("uk-eh40", "UK Health and Safety Executive", "EH40/2005 Workplace exposure limits, 4th ed.; values recalled, ammonia in an extract", "2020", "memory")
 SANDER_2023 = Source("sander-2023", "R. Sander", "Compilation of Henry's law constants, version 5, Atmospheric Chemistry and Physics 23: formic acid and ammonia", "2023", read="2026-11",
                      address="https://www.henrys-law.org")
+CAL_AC1 = Source("cal-ac1", "California Department of Industrial Relations", "Title 8, section 5155, Table AC-1: acetic acid, ceiling 40 ppm", read="2026-11")
 CDC_2003 = Source("cdc-2003", "CDC", "Guidelines for Environmental Infection Control, Appendix B: air changes and time to purge", "2003", read="2026-11")
 HSE_DYES = Source("hse-dyes", "UK Health and Safety Executive", "Dyes and dyeing; Reactive dyes: handling in textile finishing (TIS5)", read="2026-11", address="https://www.hse.gov.uk/textiles/dyes-dyeing.htm")
 GESTIS = Source("gestis", "GESTIS substance database", "Acetic acid: 2.50 mg/m³ for 1 ppm at 20 °C", read="2026-11")

@@ -1,7 +1,7 @@
 """The range of a sum of uniform and normal parts, against exact distributions and a seeded simulation."""
 
 import random
-from math import erf, sqrt
+from math import erf, log, sqrt
 
 import pytest
 from hypothesis import given
@@ -22,6 +22,13 @@ def test_two_equal_uniform_parts_are_a_triangle():
 def test_a_normal_part_alone_is_the_normal_distribution():
     assert Parts(normal=[3.0]).half_width("up") == pytest.approx(3 * 1.959963984540054, rel=1e-9)
     assert Parts(normal=[3.0]).chance_below(3.0) == pytest.approx(0.5 * (1 + erf(1 / sqrt(2))), abs=1e-12)
+
+
+def test_a_product_is_never_carried_to_zero():
+    """Two factors, each known from a third to three times, are together known from a ninth to nine times at the very most: 1 - 2/3 - 2/3 would be below 0."""
+    factors = Parts(down=[20.0, 20.0], up=[60.0, 60.0]).as_factors(30.0)
+    assert factors.down == pytest.approx(factors.up) == [log(3), log(3)]
+    assert log(3) < factors.half_width("down") < 2 * log(3) and factors.half_width("up") == pytest.approx(factors.half_width("down"))
 
 
 def test_sides_are_kept_apart():

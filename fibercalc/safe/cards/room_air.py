@@ -4,9 +4,9 @@ from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, LENGTH, NUMBER, PERCENT, TIME, VOLUME
-from ...sources import CDC_2003, COMMON_PRACTICE, HSE_DYES, NIOSH_LIMITS, OSHA_1910_1000, SANDER_2023, TRADE_MEMORY, UK_EH40
+from ...sources import CAL_AC1, CDC_2003, COMMON_PRACTICE, HSE_DYES, NIOSH_LIMITS, OSHA_1910_1000, SANDER_2023, TRADE_MEMORY, UK_EH40
 from ..air import clearing_time, day_mean, emission, mixture_index, ppm, room_level, vapor_pressure
-from ..exposure import limits_words, stricter, stricter_short
+from ..exposure import ceiling, dangerous, limits_words, stricter, stricter_short
 from ..limits import published
 from ..pictures.bars import shares_of_limit
 
@@ -19,6 +19,12 @@ STOPS = {PREGNANT: "Stop: pregnant or nursing, leave this work to someone else u
 KNOWN = "known"
 VAPOR_FIRST = "1 lid on; 2 citric acid in place of vinegar (no vapor to speak of); 3 fan blowing out of the window; 4 mask with the right cartridge, last"
 DUST_FIRST = "1 still box, lid on the jar; 2 wet paper, paste with water, liquid stocks made once; 3 no fan while powder is open; 4 fitted particle mask, last"
+# Each share of a limit that is answered: when it is meant, of what it is a share, and where one level counts, how its limit is found.
+SHARES = {"index": ("Over the day", "the stricter 8-hour limit", None), "short": ("In the worst quarter of an hour", "the stricter 15-minute limit", stricter_short),
+          "ceiling": ("At its highest", "the published ceiling", ceiling), "idlh": ("At its highest", "the level immediately dangerous to life or health", dangerous)}
+BARS = {"index": "Over the day", "short": "Worst quarter of an hour", "ceiling": "Highest, of the ceiling", "idlh": "Highest, of what is immediately dangerous"}
+VERDICTS = ("likely below", "it may lie above", "it likely lies above", "it lies above")
+LEAVE = "Leave, air the room, and do not go back in before the air is fresh."
 AIR_TABLE, POT_TABLE, LIMITS = "air-choices", "vapor-choices", "exposure-limits"
 
 
@@ -39,14 +45,15 @@ def answer(w, stop, what, room, air, changes, mixing, pans, across, times):
     area = w.step("area", "pans * pi * (across / 200) ** 2", pans * 3.141592653589793 * (across / 200) ** 2, NUMBER, label="Open surface, m²")
     middle = _day(w, times, area, fresh, room)
     spread = [_day(None, times, area, room * changed / mixing, room, column) for changed, column in ((high_air, "low"), (low_air, "high"))]
-    for name in ("index", "peak") if middle["short"] is None else ("index", "short", "peak"):
-        w.band(name, spread[0][name], spread[1][name])
+    for name, value in middle.items():
+        if value is not None:
+            w.band(name, spread[0][name], spread[1][name])
     return found | middle | {"limit": limits_words([row.vapor for row in times])}
 
 
 def _day(w, times, area, fresh, room, column="middle"):
-    """Share of the stricter limits over the day and in the worst quarter of an hour, and the highest level, from one of the three emission figures."""
-    levels, hours, shorts, peak = {}, {}, [], 0.0
+    """Each share of a limit, and the highest level, from one of the three emission figures."""
+    levels, hours, peak = {}, {}, 0.0
     for place, row in enumerate(times, 1):
         pot, limit = read_table("safe", POT_TABLE).row("key", row.pot), read_table("safe", LIMITS).row("key", row.vapor)
         strength = 10.0 * row.strength  # g/100 mL to g/L, which is kg/m³
@@ -59,8 +66,6 @@ def _day(w, times, area, fresh, room, column="middle"):
         levels.setdefault(row.vapor, []).append(level)
         hours.setdefault(row.vapor, []).append(row.time / 60)
         peak = max(peak, level)
-        if (short := stricter_short(row.vapor)) is not None:
-            shorts.append(100.0 * level / short)
     means = {key: day_mean(levels[key], hours[key]) for key in levels}
     index = 100.0 * mixture_index(means, {key: stricter(key) for key in means})
     if w is not None:
@@ -68,7 +73,19 @@ def _day(w, times, area, fresh, room, column="middle"):
             parts = " + ".join(f"level_{place} * times[{place}].time / 60" for place, row in enumerate(times, 1) if row.vapor == key)
             w.step(f"mean_{key}", f"({parts}) / 8", means[key], NUMBER, label=f"Mean over 8 hours, {key}, ppm")
         w.step("index", "100 * (" + " + ".join(f"mean_{key} / {stricter(key):g}" for key in means) + ")", index, PERCENT, label="Share of the stricter 8-hour limit")
-    return {"index": index, "short": max(shorts) if shorts else None, "peak": peak}
+    return {"index": index, "peak": peak} | {name: _worst(w, name, times, levels, limit_of) for name, (_, _, limit_of) in SHARES.items() if limit_of}
+
+
+def _worst(w, name, times, levels, limit_of):
+    """The highest of the spells' levels as a share of a limit for one moment, %; None where no vapor has such a limit."""
+    limits = {key: limit for key in levels if (limit := limit_of(key)) is not None}
+    if not limits:
+        return None
+    worst = 100.0 * max(max(levels[key]) / limit for key, limit in limits.items())
+    if w is not None:
+        parts = [f"level_{place} / {limits[row.vapor]:g}" for place, row in enumerate(times, 1) if row.vapor in limits]
+        w.step(name, f"100 * max({', '.join(parts)})" if len(parts) > 1 else f"100 * {parts[0]}", worst, PERCENT, label=f"{SHARES[name][0]}, share of {SHARES[name][1]}")
+    return worst
 
 
 def _steps(w, place, row, moles, pressure, emitted, level):
@@ -87,20 +104,31 @@ def say(r):
     if r.given["what"] == POWDER:
         first, rest = "Keep the dust down: no limit stands for dye dust.", "A dye whose hazard statements you do not know counts as a sensitizer: once sensitized, very little sets it off again, for life."
     else:
-        over = r.high("index") > 100
-        first = f"Over the day about {r.text('index')} of the stricter published limit: {'it may lie above' if over else 'likely below'}."
-        rest = f"From {r.span('index')}: nobody knows a pot’s emission without measuring it. Right over the pot it is far worse."
+        worst, *others = sorted((name for name in SHARES if r.has(name)), key=lambda name: (name == "idlh" and _verdict(r, name) > 0, _verdict(r, name), r.high(name)), reverse=True)
+        leave = f"{LEAVE} " if worst == "idlh" and _verdict(r, worst) else ""
+        first = f"{leave}{_share(r, worst)}."
+        also = "; ".join(said[0].lower() + said[1:] for said in (_share(r, name) for name in others if _verdict(r, name)))
+        rest = f"From {r.span(worst)}: nobody knows a pot’s emission without measuring it. Right over the pot it is far worse.{f' Also: {also}.' if also else ''}"
     return (STOPS[r.given["stop"]], f"{first} {rest}") if r.given["stop"] != NOBODY else (first, rest)
+
+
+def _verdict(r, name):
+    """How surely a share lies above its limit: 0 when even its high end does not, 3 when even its low end does."""
+    return sum(end > 100 for end in (r.high(name), r.value(name), r.low(name)))
+
+
+def _share(r, name):
+    when, limit, _ = SHARES[name]
+    return f"{when} about {r.text(name)} of {limit}: {VERDICTS[_verdict(r, name)]}"
 
 
 def notes(r):
     if r.given["what"] == POWDER:
         return ["After a spill or cloud leave the room, air it, then wipe wet; never sweep.", f"At this airing the air is down to 1 % after {r.span('clear') or r.text('clear')}."]
     said = ["Left out: the plume over the pot, drafts, steam that condenses and drips, other sources, and that part of the acid is held by fiber and salts (counted as free here, the careful side). Each spell starts in clean air and counts at the level of its end; spells that follow at once are one longer spell."]
-    if r.has("short"):
-        said.append(f"In the worst quarter of an hour: {r.text('short')} of the stricter short-term limit.")
-    else:
-        said.append("No short-term limit was found for this vapor.")
+    none = [read_table("safe", LIMITS).row("key", key)["label"] for key in dict.fromkeys(row.vapor for row in r.given["times"]) if stricter_short(key) is None]
+    if none:
+        said.append(f"No short-term limit was found for {', '.join(none)}.")
     return said
 
 
@@ -110,20 +138,18 @@ def table(r):
     rows = []
     for key in dict.fromkeys(row.vapor for row in r.given["times"]):
         row = read_table("safe", LIMITS).row("key", key)
-        cells = [f"{row[name]:g}" if row[name] != "" else "–" for name in ("osha", "niosh", "uk", "niosh_short", "uk_short", "idlh")]
+        cells = [f"{row[name]:g}" if row[name] != "" else "–" for name in ("osha", "niosh", "uk", "niosh_short", "uk_short", "ceiling", "idlh")]
         rows.append((row["label"], *cells, f"{stricter(key):g}"))
-    return Table("Published limits, ppm", ("Vapor", "OSHA 8 h", "NIOSH", "UK 8 h", "NIOSH 15 min", "UK 15 min", "IDLH", "Stricter"), tuple(rows),
-                 "OSHA: 29 CFR 1910.1000, read 2026-11. NIOSH: acetic and formic acid read, ammonia in a page that quotes it. UK: from memory, unverified. IDLH: immediately dangerous to life or health.",
-                 ("osha-1910-1000", "niosh-limits", "uk-eh40"))
+    return Table("Published limits, ppm", ("Vapor", "OSHA 8 h", "NIOSH", "UK 8 h", "NIOSH 15 min", "UK 15 min", "Ceiling", "IDLH", "Stricter, 8 h"), tuple(rows),
+                 "OSHA: 29 CFR 1910.1000, read 2026-11. NIOSH: acetic and formic acid read, ammonia in a page that quotes it. UK: from memory, unverified. Ceiling: California. IDLH: immediately dangerous to life or health.",
+                 ("osha-1910-1000", "niosh-limits", "uk-eh40", "cal-ac1"))
 
 
 def picture(r):
     if r.given["what"] == POWDER:
         return None
-    rows = [("Over the day", r.value("index") / 100, r.low("index") / 100, r.high("index") / 100)]
-    if r.has("short"):
-        rows.append(("Worst quarter of an hour", r.value("short") / 100, r.low("short") / 100, r.high("short") / 100))
-    return shares_of_limit("Against the stricter published limit", rows, "the stricter limit")
+    rows = [(BARS[name], r.value(name) / 100, r.low(name) / 100, r.high(name) / 100) for name in SHARES if r.has(name)]
+    return shares_of_limit("Against the published limits", rows, "the limit")
 
 
 WITH_VAPOR = {"what": (VAPOR,)}
@@ -152,15 +178,17 @@ CARD = Card(
     ),
     results=(
         Result("controls", TEXT, "Do first"),
-        Result("index", PERCENT, "Share of the 8-hour limit", finest=(1,), rounding="up", floor=0.0),
-        Result("short", PERCENT, "Share of the 15-minute limit", finest=(1,), rounding="up", floor=0.0),
-        Result("peak", NUMBER, "Highest level in the room, ppm", finest=(0.1,), rounding="up", floor=0.0),
+        Result("index", PERCENT, "Share of the 8-hour limit", finest=(1,), rounding="up", floor=0.0, product=True),
+        Result("short", PERCENT, "Share of the 15-minute limit", finest=(1,), rounding="up", floor=0.0, product=True),
+        Result("peak", NUMBER, "Highest level in the room, ppm", finest=(0.1,), rounding="up", floor=0.0, product=True),
+        Result("ceiling", PERCENT, "Share of the ceiling", finest=(1,), rounding="up", floor=0.0, product=True),
+        Result("idlh", PERCENT, "Share of what is immediately dangerous (IDLH)", finest=(1,), rounding="up", floor=0.0, product=True),
         Result("clear", TIME, "Until 1 % is left", units=("min", "h"), finest=(1, 0.1), rounding="up", floor=0.0),
         Result("limit", TEXT, "Published limit"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(table,),
     basis=Basis(MODEL, "Vapor by Henry’s law over a bath with all acid free, let off at a guessed speed into a well-mixed room; exposures added up as 29 CFR 1910.1000(d) has it. An order of magnitude."),
-    sources=(OSHA_1910_1000, NIOSH_LIMITS, UK_EH40, CDC_2003, SANDER_2023, HSE_DYES, TRADE_MEMORY, COMMON_PRACTICE),
+    sources=(OSHA_1910_1000, NIOSH_LIMITS, UK_EH40, CAL_AC1, CDC_2003, SANDER_2023, HSE_DYES, TRADE_MEMORY, COMMON_PRACTICE),
     cautions=(
         Caution("Not for: pregnancy, asthma, dye allergy, children, pets, food kitchens.", "Burning eyes, a cough or a tight chest: out, into fresh air, and get help. Odor is no gauge. A dust mask stops no vapor."),
     ),

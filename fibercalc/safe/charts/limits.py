@@ -10,14 +10,14 @@ CLASSES = ("corr_a", "corr", "irrit", "dam", "eye", "airway")
 def air_limits() -> list[Table]:
     """Limits in air of three bodies, ppm.
 
-    Source: osha-1910-1000, niosh-limits, uk-eh40 (UK from memory).
+    Source: osha-1910-1000, niosh-limits, uk-eh40 (UK from memory), cal-ac1.
     """
     table = read_table("safe", "exposure-limits")
-    columns = ("osha", "niosh", "uk", "niosh_short", "uk_short", "idlh")
+    columns = ("osha", "niosh", "uk", "niosh_short", "uk_short", "ceiling", "idlh")
     rows = tuple((row["label"], *(marked(row[name], status_of(row, name)) for name in columns)) for row in table.rows)
-    return [Table(f"{table.title}, ppm", ("Vapor", "OSHA 8 h", "NIOSH", "UK 8 h", "NIOSH 15 min", "UK 15 min", "IDLH"), rows,
+    return [Table(f"{table.title}, ppm", ("Vapor", "OSHA 8 h", "NIOSH", "UK 8 h", "NIOSH 15 min", "UK 15 min", "Ceiling", "IDLH"), rows,
                   f"{table.note} IDLH: immediately dangerous to life or health. Citric and tartaric acid give no vapor to speak of. {meaning('read', 'secondary', 'memory')}",
-                  ("osha-1910-1000", "niosh-limits", "uk-eh40"))]
+                  ("osha-1910-1000", "niosh-limits", "uk-eh40", "cal-ac1"))]
 
 
 def label_limits() -> list[Table]:
