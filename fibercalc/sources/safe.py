@@ -36,6 +36,13 @@ GESTIS = Source("gestis", "GESTIS substance database", "Acetic acid: 2.50 mg/m³
 CLP_ANNEXES = Source("clp-annexes", "European Union", "Regulation (EC) No 1272/2008 (CLP), Annexes I and VI: limits as quoted by others", "2008", "secondary", "2026-11")
 CLP_MEMORY = Source("clp-memory", "European Union", "Regulation (EC) No 1272/2008 (CLP), Annexes I and VI: entries recalled, not read", "2008", "memory")
 CLP_3_2_3 = Source("clp-3-2-3", "European Union", "Regulation (EC) No 1272/2008 (CLP), Annex I, 3.2.3: pH of 2 and less, 11.5 and more", "2008", read="2026-11")
+CLP_ACUTE = Source("clp-acute", "European Union", "Regulation (EC) No 1272/2008 (CLP), Annex I, Table 3.1.1 and 3.1.3 (acute toxicity of mixtures)", "2008", read="2026-11",
+                   address="https://reachonline.eu/clp/en/annex-i-3-3.1-3.1.3.html")
+CLP_SENSITIZERS = Source("clp-sensitizers", "European Union", "Regulation (EC) No 1272/2008 (CLP), Annex I, Table 3.4.5 (sensitizers: 1A from 0.1 %, 1 and 1B from 1 %)", "2008",
+                         read="2026-11")
+ECHA_FORMIC = Source("echa-formic", "European Chemicals Agency", "Registration dossier 15127, formic acid: oral LD50 730 mg/kg, LC50 7,850 mg/m³ (4 h, vapor)", read="2026-11",
+                     address="https://echa.europa.eu/registration-dossier/-/registered-dossier/15127/7/3/1")
+GISCHEM_AMMONIA = Source("gischem-ammonia", "GisChem", "Ammonia solution, from 5 % to under 10 %: H290, H314, H335", read="2026-11", address="https://gischem.de")
 EURO_INDUSTRY_NAOH = Source("euro-industry-naoh", "", "Industry note on the labeling of sodium hydroxide solutions", read="2026-11")
 ECHA_NOTIFIED = Source("echa-notified", "European Chemicals Agency", "Classification and labeling inventory, 233-135-0 (notified)", read="2026-11")
 GHS_MEMORY = Source("ghs-memory", "United Nations", "Globally Harmonized System (GHS), wording of the statements recalled", how="memory")

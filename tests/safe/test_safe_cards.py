@@ -11,7 +11,7 @@ from fibercalc.core.work import work_card
 from fibercalc.safe.acids import bath_ph
 from fibercalc.safe.air import mixture_index, room_level
 from fibercalc.safe.drain import doses, held_acid
-from fibercalc.safe.label import classes, share_of_limit, signal_word, to_ask
+from fibercalc.safe.label import ACUTE, acute_estimate, classes, share_of_limit, signal_word, to_ask
 from fibercalc.safe.lift import frequency_row, horizontal, travel, twist, vertical, weight_limit
 from fibercalc.safe.scald import burn_time
 
@@ -65,6 +65,47 @@ def test_statements_follow_from_the_printed_limits(contents, expected):
 def test_strong_ph_counts_as_burning_whatever_the_limits_say():
     assert set(classes({"soda-ash": 2}, 11.5)) == {"H314"} and set(classes({"acetic": 5}, 2.0)) == {"H314"} and not classes({"acetic": 5}, 2.4)
 
+@pytest.mark.parametrize("percent, sure, asked", [
+    (1, set(), set()), (2, {"H315", "H319"}, set()), (9.9, {"H315", "H319"}, set()), (10, {"H314"}, {"EUH071"}), (36, {"H314"}, {"EUH071"}), (36.5, {"H314", "H302"}, {"EUH071"}),
+    (39.25, {"H314", "H302", "H332"}, {"EUH071"}), (78, {"H314", "H302", "H332"}, {"EUH071"}), (78.5, {"H314", "H302", "H331"}, {"EUH071"}), (85, {"H314", "H302", "H331"}, {"EUH071"}),
+])
+def test_formic_acid_is_toxic_only_where_its_estimate_says_so(percent, sure, asked):
+    """ATE 730 mg/kg and 7.85 mg/L (European Chemicals Agency) against 2,000 mg/kg, 10 and 20 mg/L (CLP Annex I, Table 3.1.1)."""
+    assert set(classes({"formic": percent})) == sure and set(to_ask({"formic": percent})) == asked
+
+
+def test_one_percent_of_formic_acid_is_no_danger():
+    worked = work("hazard-label", contents__1__what="formic", contents__1__strength="1", contents__2__what="acetic", contents__2__strength="1")
+    assert worked.outcome.value("signal") == "none" and "H331" not in worked.sentences()[0]
+
+
+def test_estimates_stay_above_the_classes_that_are_not_there():
+    """A stronger class would need a substance with a lower estimate: 300 mg/kg swallowed, 2 mg/L inhaled; what is below 1 % does not count."""
+    rows = read_table("safe", "label-limits").rows
+    assert min(row["oral"] for row in rows if row["oral"] != "") > 300 and min(row["vapor"] for row in rows if row["vapor"] != "") > 2
+    assert acute_estimate({"formic": 0.9}, "oral") is None and acute_estimate({"acetic": 50}, "vapor") is None
+
+
+@pytest.mark.parametrize("percent, h290", [(4.9, False), (5, True), (25, True)])
+def test_ammonia_solution_corrodes_metal_from_5_percent(percent, h290):
+    assert ("H290" in classes({"ammonia": percent})) == h290
+    told = work("hazard-label", contents__1__what="ammonia", contents__1__strength="10", contents__2__what="acetic", contents__2__strength="1")
+    assert "H290" in told.sentences()[0] and "H290 5\u00a0%: GisChem" in told.outcome.value("limit")
+
+
+@pytest.mark.parametrize("key, code, limit", [("dye-skin-1a", "H317", 0.1), ("dye-skin", "H317", 1), ("dye-lung-1a", "H334", 0.1), ("dye-lung", "H334", 1)])
+def test_a_sensitizer_counts_from_a_tenth_of_a_percent_only_in_1a(key, code, limit):
+    """CLP Annex I, Table 3.4.5; below it, from a tenth, its name goes on the label (EUH208, from memory)."""
+    assert set(classes({key: limit})) == {code} and set(classes({key: 0.99 * limit})) == {"EUH208"} == set(classes({key: 0.1 * limit})) and classes({key: 0.09 * limit}) == {}
+    assert "No signal word: EUH208." in work("hazard-label", contents__1__what=key, contents__1__strength=f"{0.5 * limit}", contents__2__what="acetic", contents__2__strength="1").sentences()[0]
+
+
+def test_a_dye_of_unknown_statements_counts_as_the_stricter_category_and_says_so():
+    worked = work("hazard-label", contents__1__strength="0.5")
+    assert {"H317", "H334"} <= set(to_ask({"dye-unknown": 0.5})) and to_ask({"dye-unknown": 0.09}) == ()
+    assert "category 1A, from 0.1 %" in worked.notes()[0] and "1 and 1B count from 1 %" in worked.notes()[0]
+
+
 
 def test_what_has_no_limit_is_asked_about_and_never_made_up():
     assert to_ask({"copper": 5}) == ("H302", "H400", "H410") and to_ask({"copper": 0.05}) == () and to_ask({"alum": 50}) == ()
@@ -76,6 +117,7 @@ def test_what_has_no_limit_is_asked_about_and_never_made_up():
     for row in read_table("safe", "statements").rows:
         assert set(row["precautions"].split()) <= known
 
+    assert {code for bands in ACUTE.values() for _, code, _ in bands} <= known
 
 @given(st.sampled_from(["corr", "irrit", "eye"]), st.floats(0, 50), st.floats(0, 50))
 def test_more_of_a_substance_never_weakens_a_label(kind, some, more):

@@ -3,6 +3,7 @@
 from ...core.answer import Table
 from ...core.marks import marked, meaning
 from ...core.table import read_table, status_of
+from ..label import acute_from, listed
 
 CLASSES = ("corr_a", "corr", "irrit", "dam", "eye", "airway")
 
@@ -23,14 +24,20 @@ def air_limits() -> list[Table]:
 def label_limits() -> list[Table]:
     """From which strength a substance counts on a label.
 
-    Source: clp-annexes, clp-memory and others named in the table.
+    Source: clp-annexes, clp-memory, clp-acute, clp-sensitizers and others named in the table.
     """
     table = read_table("safe", "label-limits")
-    rows = tuple((row["label"], *(marked(row[name], row["status"]) for name in CLASSES), ", ".join(each.partition("@")[0] for each in row["pure"].split()) if row["pure"] not in ("", "none") else "–")
+    rows = tuple((row["label"], *(marked(row[name], row["status"]) for name in CLASSES), _other_statements(row["key"]))
                  for row in table.rows if row["status"] not in ("practice", "unknown"))
-    return [Table("From which strength a label needs it, % by weight", ("Substance", "Burns, 1A", "Burns", "Skin", "Eye damage", "Eyes", "Airway", "Ask too"), rows,
-                  f"Ask too: statements of the pure substance with no limit here; the data sheet decides. {meaning('read', 'secondary', 'memory')}",
-                  ("clp-annexes", "clp-memory", "euro-industry-naoh", "echa-notified"))]
+    return [Table("From which strength a label needs it, % by weight", ("Substance", "Burns, 1A", "Burns", "Skin", "Eye damage", "Eyes", "Airway", "Others, from"), rows,
+                  f"Others: with the strength from which each holds, or “ask” where the data sheet decides. {table.note} {meaning('read', 'secondary', 'memory')}",
+                  ("clp-annexes", "clp-memory", "clp-acute", "clp-sensitizers", "euro-industry-naoh", "echa-notified", "echa-formic", "gischem-ammonia"))]
+
+
+def _other_statements(key: str) -> str:
+    """Statements beside those of skin, eyes and airway, each with the strength it holds from, or "ask"."""
+    limits = acute_from(key) | dict(listed(key))
+    return ", ".join(f"{code} {'ask' if limit is None else f'{limit:.3g}'}" for code, limit in limits.items()) or "–"
 
 
 def burn_times() -> list[Table]:
