@@ -6,7 +6,8 @@ from math import exp, log
 from ..core.problem import require
 from ..core.table import read_table
 
-CHILD = 0.25  # of an adult's time: the lower end of a quarter to half; from memory (scald-children)
+CHILD = 0.5  # of an adult's time (scald-children)
+HANDS = 40.0  # °C: what goes in by hand waits for this, well under the lowest published threshold; common practice
 
 
 @cache
@@ -25,9 +26,18 @@ def coolest() -> float:
 def hottest() -> float:
     """The temperature from which a deep burn takes 1 s or less, °C.
 
-    Source: burn-foundation (156 °F, 1 second).
+    Source: childrens-alabama (155 °F, 1 second).
     """
     return _points()[-1][0]
+
+
+def at_most(celsius: float) -> bool:
+    """Whether the published time at a temperature is a bound ("under 3 s") or the last one, so that "or less" belongs behind it.
+
+    celsius  of the bath
+    Source: childrens-alabama (from 140 °F).
+    """
+    return celsius >= min(row["celsius"] for row in read_table("safe", "burn-times").rows if row["under"])
 
 
 def neighbors(celsius: float) -> tuple[int, int]:
@@ -48,7 +58,7 @@ def burn_time(celsius: float) -> float:
 
     celsius  from coolest() up; from hottest() up the time is the last one published, "1 s or less"
     Raises OutOfRange below the lowest published threshold: nothing is guessed there.
-    Source: cpsc-tap-water, burn-foundation, moritz-henriques.
+    Source: cpsc-tap-water, childrens-alabama, burn-foundation, moritz-henriques.
     """
     require("celsius", celsius, _points()[0][0])
     if celsius >= _points()[-1][0]:

@@ -49,9 +49,13 @@ GHS_MEMORY = Source("ghs-memory", "United Nations", "Globally Harmonized System 
 
 # Safe: scalds, drains, mordants, loads, masks, first aid.
 CPSC_TAP_WATER = Source("cpsc-tap-water", "US Consumer Product Safety Commission", "Hot tap water scalds, as quoted by two pages", how="secondary", read="2026-11")
-BURN_FOUNDATION = Source("burn-foundation", "Burn Foundation", "Time to a third-degree burn, as quoted by two pages", how="secondary", read="2026-11")
+BURN_FOUNDATION = Source("burn-foundation", "Burn Foundation", "Time to a third-degree burn (15 s at 133 °F, 5 s at 140 °F, 1 s at 156 °F), as quoted by pages", how="secondary", read="2026-11")
 MORITZ_HENRIQUES = Source("moritz-henriques", "A. R. Moritz and F. C. Henriques", "Studies of thermal injury II, American Journal of Pathology 23, as quoted by others", "1947", "secondary", "2026-11")
-SCALD_CHILDREN = Source("scald-children", "", "Children burn in a quarter to half of an adult's time (recalled)", how="memory")
+CHILDRENS_ALABAMA = Source("childrens-alabama", "Children's of Alabama", "Prevent scald burn injuries: how fast hot water burns", read="2026-11",
+                           address="https://www.childrensal.org/PreventScaldBurnInjuries")
+SCALD_CHILDREN = Source("scald-children", "", "Children burn in half of an adult's time (3 s at 140 °F): a newspaper quoting a burn center", "1997", "secondary", "2026-11")
+CPSC_CARBON_MONOXIDE = Source("cpsc-carbon-monoxide", "US Consumer Product Safety Commission", "Document 5012: carbon monoxide has no odor; an open window or a fan does not assure that it stays low",
+                              read="2026-11", address="https://www.cpsc.gov")
 CFR_40_403_5 = Source("cfr-40-403-5", "US EPA", "40 CFR 403.5(b) prohibited discharges, as quoted by a city and a handbook", how="secondary", read="2026-11", address="https://www.ecfr.gov/current/title-40/section-403.5")
 LOCAL_LIMITS_US = Source("local-limits-us", "", "Sewer limits of four US places, in their own texts", read="2026-11")
 UK_TRADE_EFFLUENT = Source("uk-trade-effluent", "", "Guide to trade effluent (an example consent)", "2023", "secondary", "2026-11")

@@ -6,6 +6,7 @@ import pytest
 
 from fibercalc.cli import main
 from fibercalc.core.card import HANDLED, Caution, Rows
+from fibercalc.core.registry import find_card
 from fibercalc.core.work import answer_of, work_card
 from fibercalc.site.fence import card as card_fence
 from fibercalc.site.sheet import sheet
@@ -73,6 +74,29 @@ def test_a_card_that_handles_something_and_has_no_standing_caution_cannot_be_dec
             replace(card, cautions=cautions)
     with pytest.raises(ValueError, match="handles is of"):
         replace(card, handles=("magic",))
+
+
+def cautioned(card, **texts) -> str:
+    return " ".join(answer_of(work_card(find_card(card), texts), "test").cautions)
+
+
+def test_a_flame_in_a_room_is_cautioned():
+    """Gas heat indoors: carbon monoxide, in the cards that plan heat."""
+    assert "carbon monoxide" in cautioned("bath-heat", heater="gas") and "carbon monoxide" not in cautioned("bath-heat", heater="ring")
+    assert "carbon monoxide" in cautioned("pots")
+
+
+def test_two_plates_on_one_circuit_are_cautioned():
+    """16 A at 230 V are 3.7 kW, 15 A at 120 V are 1.8 kW."""
+    assert "3.7 kW at 230 V and 16 A, 1.8 kW at 120 V and 15 A" in cautioned("bath-heat") and "one circuit" in cautioned("pots", burners="2")
+    assert round(230 * 16 / 1000, 1) == 3.7 and 120 * 15 / 1000 == 1.8
+    assert "one circuit" not in cautioned("pots", burners="1") and "one circuit" not in cautioned("bath-heat", heater="gas")
+
+
+@pytest.mark.parametrize("card, alkali, none", [("dye-recipe", {"acid": "soda-ash", "fiber": "cotton"}, {}), ("bath-acid", {"chemical": "soda-ash"}, {}),
+                                                ("bath-acid", {"do": "swap", "other": "soda-ash", "chemical": "ammonia"}, {"do": "target"}), ("bath-heat", {"pot": "aluminum"}, {})])
+def test_soda_in_aluminum_is_cautioned(card, alkali, none):
+    assert "No soda in aluminum." in cautioned(card, **alkali) and "aluminum" not in cautioned(card, **none)
 
 
 @every_safe_card

@@ -1,5 +1,8 @@
 """What each safe card must say: the stricter reading where something is unknown, and no way around a refusal."""
 
+import re
+from pathlib import Path
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -62,9 +65,6 @@ def test_statements_follow_from_the_printed_limits(contents, expected):
     assert set(classes(contents)) == set(expected)
 
 
-def test_strong_ph_counts_as_burning_whatever_the_limits_say():
-    assert set(classes({"soda-ash": 2}, 11.5)) == {"H314"} and set(classes({"acetic": 5}, 2.0)) == {"H314"} and not classes({"acetic": 5}, 2.4)
-
 @pytest.mark.parametrize("percent, sure, asked", [
     (1, set(), set()), (2, {"H315", "H319"}, set()), (9.9, {"H315", "H319"}, set()), (10, {"H314"}, {"EUH071"}), (36, {"H314"}, {"EUH071"}), (36.5, {"H314", "H302"}, {"EUH071"}),
     (39.25, {"H314", "H302", "H332"}, {"EUH071"}), (78, {"H314", "H302", "H332"}, {"EUH071"}), (78.5, {"H314", "H302", "H331"}, {"EUH071"}), (85, {"H314", "H302", "H331"}, {"EUH071"}),
@@ -106,6 +106,9 @@ def test_a_dye_of_unknown_statements_counts_as_the_stricter_category_and_says_so
     assert "category 1A, from 0.1 %" in worked.notes()[0] and "1 and 1B count from 1 %" in worked.notes()[0]
 
 
+def test_strong_ph_counts_as_burning_whatever_the_limits_say():
+    assert set(classes({"soda-ash": 2}, 11.5)) == {"H314"} and set(classes({"acetic": 5}, 2.0)) == {"H314"} and not classes({"acetic": 5}, 2.4)
+
 
 def test_what_has_no_limit_is_asked_about_and_never_made_up():
     assert to_ask({"copper": 5}) == ("H302", "H400", "H410") and to_ask({"copper": 0.05}) == () and to_ask({"alum": 50}) == ()
@@ -114,10 +117,10 @@ def test_what_has_no_limit_is_asked_about_and_never_made_up():
     known = {row["code"] for row in read_table("safe", "statements").rows}
     for row in read_table("safe", "label-limits").rows:
         assert {each.partition("@")[0] for each in row["pure"].split()} - {"none"} <= known
+    assert {code for bands in ACUTE.values() for _, code, _ in bands} <= known
     for row in read_table("safe", "statements").rows:
         assert set(row["precautions"].split()) <= known
 
-    assert {code for bands in ACUTE.values() for _, code, _ in bands} <= known
 
 @given(st.sampled_from(["corr", "irrit", "eye"]), st.floats(0, 50), st.floats(0, 50))
 def test_more_of_a_substance_never_weakens_a_label(kind, some, more):
@@ -176,8 +179,40 @@ def test_nothing_is_guessed_below_the_lowest_threshold():
     assert not worked.outcome.has("time") and "not permission" in worked.sentences()[0]
 
 
-def test_from_69_degrees_it_says_a_second_or_less():
-    assert "or less" in work("scald", temperature="95 °C").sentences()[0] and burn_time(95) == 1.0
+def test_from_68_degrees_it_says_a_second_or_less():
+    assert "or less" in work("scald", temperature="95 °C").sentences()[0] and burn_time(95) == burn_time((155 - 32) / 1.8) == 1.0
+
+
+@pytest.mark.parametrize("fahrenheit, seconds", [(120, 300), (125, 90), (130, 30), (133, 15), (135, 10), (140, 5), (145, 3), (150, 1.5), (155, 1), (156, 1)])
+def test_no_time_is_longer_than_a_published_one(fahrenheit, seconds):
+    """Where two sources differ the shorter one; at 140 and 145 °F "less than" is printed."""
+    assert burn_time((fahrenheit - 32) / 1.8) <= seconds + 1e-9 and burn_time((145 - 32) / 1.8) < 3
+    worked = work("scald", temperature=f"{fahrenheit} °F")
+    assert ("or less" in worked.sentences()[0]) == (fahrenheit >= 140)
+
+
+def test_a_childs_skin_burns_in_half_the_time():
+    """A burn center, as a newspaper quotes it: 3 s at 140 °F; half of the adult's 5 s is less."""
+    for temperature in ("50 °C", "140 °F", "145 °F", "90 °C"):
+        adult, child = (work("scald", temperature=temperature, who=who).outcome.value("time") for who in ("adult", "child"))
+        assert child == pytest.approx(adult / 2)
+    assert 60 * work("scald", temperature="140 °F", who="child").outcome.value("time") <= 3
+    assert "in half of" in " ".join(work("scald").notes())
+
+
+def test_hands_go_in_at_40_degrees_wherever_it_is_said():
+    """One figure, HANDS, in the cards; the 49 °C of the tap is said to be none for hands; no page names another figure."""
+    told = " ".join(work("scald").notes())
+    assert "cool to 40\u00a0°C (104\u00a0°F) before hands go in" in told and "not for hands" in told
+    assert "40\u00a0°C or less" in " ".join(work("lift", load="hot").notes())
+    assert "hands go in at 40\u00a0°C (104\u00a0°F) or less" in " ".join(work("bath-heat", touch="55 °C").notes())
+    assert next(each.default for each in find_card("bath-heat").inputs if each.name == "touch") == "40 °C"
+    root = Path(__file__).parents[2]
+    for page in sorted((root / "docs" / "pages").rglob("*.md")):
+        assert not re.search(r"(\d+) °C[^.]*\bhands (?:go|goes) in\b", page.read_text("utf-8")), page
+    for path in sorted((root / "fibercalc").rglob("*.py")):
+        for line in path.read_text("utf-8").splitlines():
+            assert not ("hands go in" in line.lower() and re.search(r"\d °C[^.]*hands go in", line)), (path, line)
 
 
 def test_one_line_through_all_thresholds_would_be_wrong():

@@ -8,8 +8,10 @@ from ...core.table import read_table
 from ...core.units import MASS, NUMBER, PERCENT, VOLUME
 from ...safe.acids import STRONGEST, bath_ph, charge_left, density, dose_for_ph, ionic_strength, ph_error, volume_of
 from ...sources import ATOMIC_WEIGHTS, COMMON_PRACTICE, GOLDBERG_2002, HANDBOOK_DENSITIES, PH_TABLE, SPANA_HELP
+from ..cautions import soda_in_aluminum
 
 AMOUNT, TARGET, SWAP = "amount", "target", "swap"
+ALKALIS = ("ammonia", "soda-ash", "washing-soda", "bicarbonate")
 ACIDS = ("citric", "citric-monohydrate", "acetic", "formic", "ammonia", "soda-ash", "washing-soda", "bicarbonate")
 LABELS = {key: read_table("safe", "bath-chemicals").row("key", key)["label"] for key in ACIDS}
 LIQUIDS = ("acetic", "formic", "ammonia")
@@ -204,7 +206,8 @@ CARD = Card(
     answer=answer, say=say, notes=notes, pictures=(curve,), tables=(equal,),
     basis=Basis(MODEL, "All charges cancel, with activities (Davies), at 25 °C. Water alone: fiber, dye and heat shift it. A strip in the cooled bath decides."),
     sources=(GOLDBERG_2002, SPANA_HELP, ATOMIC_WEIGHTS, HANDBOOK_DENSITIES, PH_TABLE, COMMON_PRACTICE),
-    cautions=(Caution("Acid into water.", "Never water into acid; goggles and gloves, stir slowly. No bleach near any acid. Soda into a sour bath foams. The maker’s safety data sheet comes first."),),
+    cautions=(Caution("Acid into water.", "Never water into acid; goggles and gloves, stir slowly. No bleach near any acid. Soda into a sour bath foams. The maker’s safety data sheet comes first."),
+              soda_in_aluminum(lambda r: r.given["chemical"] in ALKALIS or r.given["do"] == SWAP and r.given["other"] in ALKALIS)),
     carry=(Carry("bath-heat", "How long does it take to heat?", {"bath": "liters"}), Carry("acid-dilution", "Thin a strong acid first", {"acid": _diluted_as, "wanted": "strength", "volume": "volume"}),
            Carry("pots", "How long does the whole run take?", {}),
            Carry("drain-check", "May it go down the drain?", {"volume": "liters", "ph": "ph", "holds": _holds, "alkalinity": _alkalinity})),

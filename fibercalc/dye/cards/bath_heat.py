@@ -5,7 +5,9 @@ from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import ENERGY, LENGTH, MASS, MONEY, NUMBER, PERCENT, POWER, TEMPERATURE, TIME, VOLUME
-from ...sources import ANTOINE_WATER, COMMON_PRACTICE, HEAT_HANDBOOK, MORTON_HEARLE_2008, POCKET_REF_BOILING, STANDARD_ATMOSPHERE
+from ...safe.scald import HANDS
+from ...sources import ANTOINE_WATER, COMMON_PRACTICE, CPSC_CARBON_MONOXIDE, HEAT_HANDBOOK, MORTON_HEARLE_2008, POCKET_REF_BOILING, STANDARD_ATMOSPHERE
+from ..cautions import gas_indoors, one_circuit, soda_in_aluminum
 from ..heat import (cooled_to, cooling_rate, cooling_time, energy_cost, energy_to_heat, heat_capacity, heater_efficiencies, heating_time, holding_energy, loss_from_cooling, plate_energy,
                     power_into_bath, specific_heats)
 from ..pictures.heat import heat_picture
@@ -137,7 +139,7 @@ def say(r):
 def notes(r):
     said = [f"Water boils at {r.text('boils')} at that height: set points must stay below it."]
     if r.has("cool"):
-        said.append(f"With the heat off and the lid as it is, it is down to {r.amount(r.given['touch'], TEMPERATURE, '°C', 3)} after about {r.text('cool', 'h')} ({r.span('cool', 'h')}); look at “How hot is too hot to touch?” before hands go in.")
+        said.append(f"With the heat off and the lid as it is, it is down to {r.amount(r.given['touch'], TEMPERATURE, '°C', 3)} after about {r.text('cool', 'h')} ({r.span('cool', 'h')}); hands go in at {r.amount(HANDS, TEMPERATURE, '°C', 3)} ({r.amount(HANDS, TEMPERATURE, '°F', 3)}) or less.")
     if r.given["cooled"] == "no":
         said.append("What the pot loses is a guess by its lid. Two readings while it cools replace the guess.")
     said.append(f"Bath and yarn stand at {r.text('level', 'L')}: that must lie under the pot’s fill line.")
@@ -214,7 +216,7 @@ CARD = Card(
         _degrees("first", "First reading", "85 °C", ("10 °C", "100 °C"), ("40 °C", "98 °C"), when=MEASURED),
         _degrees("second", "Second reading", "70 °C", ("5 °C", "100 °C"), ("30 °C", "95 °C"), when=MEASURED),
         Input("between", TIME, "Minutes between them", default="45 min", allowed=("1 min", "24 h"), usual=("10 min", "3 h"), units=("min", "h"), when=MEASURED, strict=True),
-        _degrees("touch", "Cool enough at", "40 °C", ("10 °C", "60 °C"), ("25 °C", "45 °C"), ""),
+        _degrees("touch", "Cool enough at", f"{HANDS:g} °C", ("10 °C", "60 °C"), ("25 °C", "45 °C"), ""),
         Input("pause_at", TEMPERATURE, "Wait on the way at", allowed=("15 °C", "99 °C"), usual=("40 °C", "85 °C"), units=DEGREES, strict=True, optional=True, measure="Blank for straight up; uneven dyes are held at 60 to 70 °C."),
         Input("pause", TIME, "Wait there for", default="15 min", allowed=("0 min", "12 h"), usual=("5 min", "60 min"), units=("min", "h"), strict=True),
     ),
@@ -233,8 +235,9 @@ CARD = Card(
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(clock,), link_version=2, upgrades={1: lambda pairs: pairs},  # the wait on the way came after all that was asked before
     basis=Basis(MODEL, "Heat capacity times rise; losses in proportion to how much hotter than the room it is (Newton). Efficiencies and losses are from memory or common practice, and wide."),
-    sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, MORTON_HEARLE_2008, COMMON_PRACTICE),
-    cautions=(Caution("Hot bath, steam, heater.", "Stay with it. Open the lid away from you; do not carry a hot pot: let it cool, bail or drain it. Handles turned in, cables dry, no heater left on unwatched."),),
+    sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, MORTON_HEARLE_2008, CPSC_CARBON_MONOXIDE, COMMON_PRACTICE),
+    cautions=(Caution("Hot bath, steam, heater.", "Stay with it. Open the lid away from you; do not carry a hot pot: let it cool, bail or drain it. Handles turned in, cables dry, no heater left on unwatched."),
+              gas_indoors(lambda r: r.given["heater"] == "gas"), one_circuit(lambda r: r.given["heater"] != "gas"), soda_in_aluminum(lambda r: r.given["pot"] == "aluminum")),
     carry=(Carry("scald", "How hot is too hot to touch?", {"temperature": "top"}), Carry("pots", "How long does the whole run take?", {"steps.3.minutes": _ramp, "steps.4.minutes": "hold"}),
            Carry("drain-check", "May it go down the drain, cooled?", {"volume": "bath", "temperature": "touch"}), Carry("lift", "May I lift it?", {})),
 )

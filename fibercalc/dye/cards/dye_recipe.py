@@ -12,6 +12,7 @@ from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
 from ...yarn.fiber_density import fiber_densities, fiber_density
 from .. import onward
+from ..cautions import soda_in_aluminum
 from ..measuring import error_share, least_dose, volume_error
 from ..pictures.pot import pot_picture
 from ..pots import even_loads, skeins_that_fit
@@ -251,7 +252,7 @@ CARD = Card(
     basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
     sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid, alkali and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid or soda into water, never water onto it, goggles on; lid away from you. "
-                      "The maker’s safety data sheet comes first."),),
+                      "The maker’s safety data sheet comes first."), soda_in_aluminum(lambda r: r.given["acid"] == SODA)),
     carry=(Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "dyes.#.strength", "volume": onward.stock_of_run, "kind": onward.keeps_as}, each="dyes"),
            Carry("bath-acid", "How sour will that bath be?", {"liters": onward.of_pot("bath", "L"), "grams": onward.grams_in_pot, "chemical": onward.acid_in_it, "strength": onward.acid_by_weight}),
            Carry("bath-heat", "How long does it take to heat?", {"bath": onward.of_pot("bath", "L"), "fiber_mass": onward.of_pot("goods", "g"), "fiber": onward.heats_as}),

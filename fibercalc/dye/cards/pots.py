@@ -3,7 +3,8 @@
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MASS, NUMBER, TIME, VOLUME
-from ...sources import ARITHMETIC, COMMON_PRACTICE
+from ...sources import ARITHMETIC, COMMON_PRACTICE, CPSC_CARBON_MONOXIDE
+from ..cautions import gas_indoors, one_circuit
 from ..pictures.timeline import room_timeline
 from ..pots import loads_needed, skeins_that_fit
 from ..ramp import minutes_of_clock
@@ -136,8 +137,8 @@ CARD = Card(
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(timetable, first_day),
     basis=Basis(MODEL, "Nothing is booked twice: pots, burners, hands, rail. A few orders are tried and the one that is done first is kept; the bound is what the scarcest thing needs."),
-    sources=(ARITHMETIC, COMMON_PRACTICE),
-    cautions=(Caution("No heater unwatched.", "Two pots at once are two to watch. Nothing stays on a burner when you leave the room; a tired person spills: plan the last load early."),),
+    sources=(ARITHMETIC, CPSC_CARBON_MONOXIDE, COMMON_PRACTICE),
+    cautions=(Caution("No heater unwatched.", "Two pots at once are two to watch. Nothing stays on a burner when you leave the room; a tired person spills: plan the last load early."), gas_indoors(), one_circuit(lambda r: r.given["burners"] > 1)),
     carry=(Carry("bath-heat", "How long does heating take?", {"bath": _bath_of_load, "fiber_mass": _yarn_of_load, "hold": "steps.4.minutes"}),
            Carry("dye-recipe", "The recipe for the first of them", {"skeins": "recipes.1.skeins", "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "fill": _largest}),
            Carry("drying", "How long do they dry?", {"skeins": lambda r: f"{sum(row.skeins for row in r.given['recipes'])}"}),

@@ -4,11 +4,12 @@ from math import ceil
 
 from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Caution, Input, Option, Result
 from ...core.table import read_table
-from ...core.units import ANGLE, COUNT, LENGTH, MASS, NUMBER, VOLUME
+from ...core.units import ANGLE, COUNT, LENGTH, MASS, NUMBER, TEMPERATURE, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, NIOSH_94_110, NIOSH_RWL_TEXT
 from ..lift import LOAD, LOW_HANDS, frequency_row, horizontal, travel, twist, vertical, weight_limit
 from ..limits import published
 from ..pictures.bars import shares_of_limit
+from ..scald import HANDS
 
 BOX, BUCKET, HOT = "box", "bucket", "hot"
 HOURS = {"hour": "Up to 1 hour", "two": "1 to 2 hours", "eight": "2 to 8 hours"}
@@ -46,7 +47,7 @@ def say(r):
 
 def notes(r):
     if r.given["load"] == HOT:
-        return ["Cool: with a lid on a full pan takes hours; stand it in cold water only if it stands firm. Below 40 °C hands and drain both take it better."]
+        return ["Cool: with a lid on a full pan takes hours; stand it in cold water only if it stands firm. Hands go in, and it goes down the drain, at " + r.amount(HANDS, TEMPERATURE, "°C", 3) + " or less."]
     said = ["The equation is for two hands, standing, a load that does not shift, a dry floor and a room neither hot nor cold. It is not for carrying, pushing, one hand, sitting, or a wet floor."]
     if r.given["load"] == BUCKET:
         said.append("Wet skeins count only in a lidded bucket, without loose water: what slops shifts the load.")

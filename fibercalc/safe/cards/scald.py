@@ -3,16 +3,17 @@
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
 from ...core.table import read_table
 from ...core.units import NUMBER, TEMPERATURE, TIME
-from ...sources import BURN_FOUNDATION, CPSC_TAP_WATER, MORITZ_HENRIQUES, SCALD_CHILDREN
+from ...sources import BURN_FOUNDATION, CHILDRENS_ALABAMA, COMMON_PRACTICE, CPSC_TAP_WATER, MORITZ_HENRIQUES, SCALD_CHILDREN
 from ..limits import published
 from ..pictures.burns import burn_curve
-from ..scald import CHILD, burn_time, coolest, hottest, neighbors
+from ..scald import CHILD, HANDS, at_most, burn_time, coolest, hottest, neighbors
 
 ADULT, YOUNG = "adult", "child"
 
 
 def answer(w, temperature, who, contact):
-    limit = published("Deep burn of adult skin: 5 min at 49 °C, 30 s at 54 °C, 2 s at 66 °C", "cpsc-tap-water")
+    limit = "; ".join((published("Deep burn of adult skin: 5 min at 49 °C, 30 s at 54 °C", "cpsc-tap-water"),
+                       published("10 s at 57 °C, under 3 s at 63 °C, 1.5 s at 66 °C", "childrens-alabama")))
     name, label = ("adult", "Deep burn, adult") if who == YOUNG else ("time", "Deep burn")
     if temperature < coolest():
         return {"time": None, "times_over": None, "limit": limit}
@@ -36,7 +37,7 @@ def say(r):
     who, at = ("the skin of a child" if r.given["who"] == YOUNG else "adult skin"), r.amount(r.given["temperature"], TEMPERATURE, r.readings["temperature"].amount.unit.sign)
     if not r.has("time"):
         return f"At {at} no published burn threshold was found: that is not permission.", f"The lowest found is {coolest():g} °C for hours. Long contact, and skin that cannot feel, burn at less."
-    hot = "or less " if r.given["temperature"] >= hottest() else ""
+    hot = "or less " if at_most(r.given["temperature"]) else ""
     first = f"Water at {at} burns {who} deeply in about {_time(r)} {hot}of contact."
     above = r.high("times_over") >= 1
     return first, f"Your {r.amount(r.given['contact'] / 60, TIME, 's')} {'lie above, or too near,' if above else 'lie below'} the published threshold. Seconds are never permission: pain and lighter burns come sooner."
@@ -48,9 +49,10 @@ def _time(r):
 
 
 def notes(r):
-    return ["Between two published thresholds the logarithm of the time runs straight; nothing is guessed below 44 °C or beyond 69 °C.",
-            "Children burn in a quarter to half of an adult’s time (from memory, unverified): a quarter is used. Old, thin or numb skin is no slower.",
-            "For water at the tap 49 °C (120 °F) is the published setting. Let a bath cool below that before hands go in, gloved or not."]
+    hands = " (".join(r.amount(HANDS, TEMPERATURE, unit, 3) for unit in ("°C", "°F"))
+    return [f"Between two published thresholds the logarithm of the time runs straight; nothing is guessed below {coolest():.0f} °C or beyond {hottest():.0f} °C.",
+            "Where two published times differ the shorter one counts. Children burn in half of an adult’s time (a burn center, as a newspaper quotes it). Old, thin or numb skin is no slower.",
+            f"Let a bath cool to {hands}) before hands go in, gloved or not (common practice). The 49 °C (120 °F) of published advice is a setting for taps, not for hands."]
 
 
 def picture(r):
@@ -74,7 +76,7 @@ CARD = Card(
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,),
     basis=Basis(MODEL, "Published times to a third-degree burn, straight lines in the logarithm between neighbors. Where two sources differ, the shorter time."),
-    sources=(CPSC_TAP_WATER, BURN_FOUNDATION, MORITZ_HENRIQUES, SCALD_CHILDREN),
+    sources=(CPSC_TAP_WATER, CHILDRENS_ALABAMA, BURN_FOUNDATION, MORITZ_HENRIQUES, SCALD_CHILDREN, COMMON_PRACTICE),
     cautions=(
         Caution("Seconds are never permission.", "Use tongs, lift lids away from the face, turn handles in. Steam burns worse than water of its temperature."),
         Caution("Wet gloves hold heat.", "Hot water inside a glove goes on burning: shake it off at once. A burn: cool running water for 20 minutes, then get help; large, deep, face or child: emergency services."),

@@ -43,11 +43,12 @@ def _other_statements(key: str) -> str:
 def burn_times() -> list[Table]:
     """Published times to a deep burn.
 
-    Source: cpsc-tap-water, burn-foundation, moritz-henriques.
+    Source: cpsc-tap-water, childrens-alabama, burn-foundation, moritz-henriques.
     """
     table = read_table("safe", "burn-times")
-    rows = tuple((f"{row['celsius']:.0f} °C", f"{row['fahrenheit']:g} °F", marked(_time(row["seconds"]), row["status"])) for row in table.rows)
-    return [Table(table.title, ("Water", "", "Contact"), tuple((a, b or "–", c) for a, b, c in rows), f"{table.note} {meaning('secondary')}", ("cpsc-tap-water", "burn-foundation", "moritz-henriques", "scald-children"))]
+    rows = tuple((f"{row['celsius']:.0f} °C", f"{row['fahrenheit']:g} °F", marked(f"{row['under']} {_time(row['seconds'])}".strip(), row["status"])) for row in table.rows)
+    return [Table(table.title, ("Water", "", "Contact"), tuple((a, b or "–", c) for a, b, c in rows), f"{table.note} {meaning('read', 'secondary')}",
+                  ("cpsc-tap-water", "childrens-alabama", "burn-foundation", "moritz-henriques", "scald-children"))]
 
 
 def _time(seconds: float) -> str:
