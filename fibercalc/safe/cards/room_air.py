@@ -24,7 +24,7 @@ SHARES = {"index": ("Over the day", "the stricter 8-hour limit", None), "short":
           "ceiling": ("At its highest", "the published ceiling", ceiling), "idlh": ("At its highest", "the level immediately dangerous to life or health", dangerous)}
 BARS = {"index": "Over the day", "short": "Worst quarter of an hour", "ceiling": "Highest, of the ceiling", "idlh": "Highest, of what is immediately dangerous"}
 VERDICTS = ("likely below", "it may lie above", "it likely lies above", "it lies above")
-LEAVE = "Leave, air the room, and do not go back in before the air is fresh."
+LEAVE = "Leave, air the room, and do not go back in without fresh air."
 AIR_TABLE, POT_TABLE, LIMITS = "air-choices", "vapor-choices", "exposure-limits"
 
 
@@ -106,9 +106,9 @@ def say(r):
     else:
         worst, *others = sorted((name for name in SHARES if r.has(name)), key=lambda name: (name == "idlh" and _verdict(r, name) > 0, _verdict(r, name), r.high(name)), reverse=True)
         leave = f"{LEAVE} " if worst == "idlh" and _verdict(r, worst) else ""
-        first = f"{leave}{_share(r, worst)}."
-        also = "; ".join(said[0].lower() + said[1:] for said in (_share(r, name) for name in others if _verdict(r, name)))
-        rest = f"From {r.span(worst)}: nobody knows a pot’s emission without measuring it. Right over the pot it is far worse.{f' Also: {also}.' if also else ''}"
+        first = f"{leave}{SHARES[worst][0]} {_share(r, worst)}."
+        also = "".join(f"; also {_share(r, name)}" for name in others if _verdict(r, name))
+        rest = f"From {r.span(worst)}{also}. Nobody knows a pot’s emission without measuring it. Right over the pot it is far worse."
     return (STOPS[r.given["stop"]], f"{first} {rest}") if r.given["stop"] != NOBODY else (first, rest)
 
 
@@ -118,8 +118,7 @@ def _verdict(r, name):
 
 
 def _share(r, name):
-    when, limit, _ = SHARES[name]
-    return f"{when} about {r.text(name)} of {limit}: {VERDICTS[_verdict(r, name)]}"
+    return f"about {r.text(name)} of {SHARES[name][1]}: {VERDICTS[_verdict(r, name)]}"
 
 
 def notes(r):

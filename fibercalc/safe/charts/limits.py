@@ -37,7 +37,7 @@ def label_limits() -> list[Table]:
 def _other_statements(key: str) -> str:
     """Statements beside those of skin, eyes and airway, each with the strength it holds from, or "ask"."""
     limits = acute_from(key) | dict(listed(key))
-    return ", ".join(f"{code} {'ask' if limit is None else f'{limit:.3g}'}" for code, limit in limits.items()) or "–"
+    return ", ".join(f"{code} {'ask' if limit is None else marked(f'{limit:.3g}', 'memory' if code == 'EUH208' else 'read')}" for code, limit in limits.items()) or "–"
 
 
 def burn_times() -> list[Table]:
