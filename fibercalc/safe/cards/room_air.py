@@ -22,7 +22,7 @@ DUST_FIRST = "1 still box, lid on the jar; 2 wet paper, paste with water, liquid
 # Each share of a limit that is answered: when it is meant, of what it is a share, and where one level counts, how its limit is found.
 SHARES = {"index": ("Over the day", "the stricter 8-hour limit", None), "short": ("In the worst quarter of an hour", "the stricter 15-minute limit", stricter_short),
           "ceiling": ("At its highest", "the published ceiling", ceiling), "idlh": ("At its highest", "the level immediately dangerous to life or health", dangerous)}
-BARS = {"index": "Over the day", "short": "Worst quarter of an hour", "ceiling": "Highest, of the ceiling", "idlh": "Highest, of what is immediately dangerous"}
+BARS = {"index": "Over the day", "short": "Worst quarter of an hour", "ceiling": "Highest, of the ceiling", "idlh": "Highest, of IDLH"}
 VERDICTS = ("likely below", "it may lie above", "it likely lies above", "it lies above")
 LEAVE = "Leave, air the room, and do not go back in without fresh air."
 AIR_TABLE, POT_TABLE, LIMITS = "air-choices", "vapor-choices", "exposure-limits"
