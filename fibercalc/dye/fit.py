@@ -1,8 +1,6 @@
 """Which dye holds on which fiber, where the two are not made for each other."""
 
-from ..core.table import read_table
-
-KNOWN_AS = {"memory": "from memory, unverified", "practice": "common practice"}
+from ..core.table import STATUS_WORDS, read_table
 
 
 def kind_of(fiber: str) -> str:
@@ -15,6 +13,16 @@ def kind_of(fiber: str) -> str:
     return read_table("dye", "fiber-kinds").row("fiber", fiber)["kind"]
 
 
+def told(row: dict) -> str:
+    """What a row of the table dye-on-fiber says, and how that is known.
+
+    row  of the table
+    Raises KeyError for a row without words.
+    Source: as the row names it.
+    """
+    return f"{row['words']} ({STATUS_WORDS[row['status']]})."
+
+
 def ill_fit(dye_class: str, fiber: str) -> dict | None:
     """The row of the table dye-on-fiber for a class of dye on a fiber that it is not made for; None where there is none.
 
@@ -23,7 +31,5 @@ def ill_fit(dye_class: str, fiber: str) -> dict | None:
     Raises KeyError for an unknown fiber.
     Source: dyeing-textbook (recalled); acid dye on plant fiber is common practice.
     """
-    dye = dye_class.partition("-")[0].replace("premetallized", "acid")
-    kind = kind_of(fiber)
-    rows = read_table("dye", "dye-on-fiber").rows
-    return next((row for row in rows if row["kind"] == kind and row["dye"] in (dye, "any")), None)
+    dye, kind = dye_class.partition("-")[0], kind_of(fiber)
+    return next((row for row in read_table("dye", "dye-on-fiber").rows if row["kind"] == kind and dye in row["dyes"].split()), None)

@@ -7,13 +7,13 @@ from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
-from ...core.table import read_table
+from ...core.table import STATUS_WORDS, read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
-from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
+from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, DYEING_TEXTBOOK, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
 from ...safe.liquids import QUESTIONED, liquid_name, share_of_bath
 from ...yarn.fiber_density import fiber_densities, fiber_density
 from .. import onward
-from ..fit import KNOWN_AS, ill_fit, kind_of
+from ..fit import ill_fit, kind_of, told
 from ..measuring import error_share, least_dose, volume_error
 from ..pictures.pot import pot_picture
 from ..pots import even_loads, skeins_that_fit
@@ -150,7 +150,7 @@ def _of_the_class(r, row):
     said = []
     plant, kind, unfit = row["takes"] == "cellulose", kind_of(r.given["fiber"]), ill_fit(row["key"], r.given["fiber"])
     if unfit:
-        said.append(f"{unfit['words']} ({KNOWN_AS[unfit['status']]}).")
+        said.append(told(unfit))
     if plant and kind == "cellulose" and r.given["acid"] in (CITRIC, LIQUID):
         said.append("On plant fiber a reactive dye is fixed by alkali, not by acid; a direct dye takes neither.")
     if not plant and r.given["acid"] == SODA:
@@ -159,7 +159,7 @@ def _of_the_class(r, row):
         said.append(f"Soda harms {r.given['fiber']}.")
     if "metal" in row["handles"]:
         said.append("The class is not told: until the maker says, its bath counts as one that may hold a metal." if row["key"] == "acid-unknown" else
-                    f"{row['label']}: the dye holds a metal, often chromium or cobalt ({KNOWN_AS[row['status']]}); its bath goes down no drain before the data sheet and the sewer authority have been asked.")
+                    f"{row['label']}: the dye holds a metal, often chromium or cobalt ({STATUS_WORDS[row['status']]}); its bath goes down no drain before the data sheet and the sewer authority have been asked.")
     if row["key"].startswith("reactive") and kind == "cellulose":
         pairs = [(shade, [each["low"] for each in PUBLISHED if each["shade"] == shade]) for shade in dict.fromkeys(each["shade"] for each in PUBLISHED)]
         said.append("Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: " + "; ".join(f"at {shade} {salt:g} of salt and {soda:g} of soda ash" for shade, (salt, soda) in pairs)
@@ -271,7 +271,7 @@ CARD = Card(
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(doses, powder),
     papers=(Paper("Recipe card, A6", "A6", recipe_card), Paper("Batch sheet, A5", "A5", batch_sheet)),
     basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
-    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, COMMON_PRACTICE, ARITHMETIC),
+    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, DYEING_TEXTBOOK, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid, alkali and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid or soda into water, never water onto it, goggles on; lid away from you. "
                       "The maker’s safety data sheet comes first."),),
     carry=(Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "dyes.#.strength", "volume": onward.stock_of_run, "kind": onward.keeps_as}, each="dyes"),
