@@ -63,6 +63,13 @@ def test_more_acid_than_bath_is_refused():
     assert "58.5 L of 5 % acetic acid (white vinegar), more than the bath of 8 L" in str(refused.value)
 
 
+def test_more_crystals_than_water_are_refused():
+    """9 kg in 8 L: under the 10 mol in a liter that the model takes, and no bath."""
+    with pytest.raises(BadInputs) as refused:
+        work(do="amount", chemical="citric", grams="9000 g", liters="8 L")
+    assert "9 kg in 8 L" in str(refused.value)
+
+
 def test_the_table_of_other_acids_asks_too():
     cells = {row[0]: row[2].replace("\u00a0", " ") for row in work(target="3").tables()[0].rows}
     assert cells["Acetic acid"] == "over 5 % of the bath, as 5 % acetic acid"

@@ -59,6 +59,8 @@ def answer(w, do, liters, water, alkalinity, chemical, grams, strength, target, 
     if do == TARGET and ends_of:
         doses = [_or_zero(chemical, target, volume, end) for end in ends_of]
         w.band("grams", min(*doses, grams), max(*doses, grams))
+    if chemical not in LIQUIDS and grams > liters:
+        raise Refused(f"That is more {LABELS[chemical].lower()} than water, {grams / 1000:.3g} kg in {liters / 1000:.3g} L: another pH, or a larger bath.", "target" if do == TARGET else "grams")
     if chemical in LIQUIDS:
         found["volume"] = _volume(w, "volume", "grams", chemical, grams, strength, liters, doses)
     if do == SWAP:
