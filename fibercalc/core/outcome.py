@@ -51,6 +51,11 @@ class Outcome:
     def high(self, name: str) -> float:
         return self.found[name].high
 
+    def label(self, name: str) -> str:
+        """What a result is called in this answer."""
+        result = self.found[name].result
+        return result.named(self) if result.named else result.label
+
     def best(self, name: str) -> str:
         """Which of its several ways a result was found by."""
         return self.found[name].best

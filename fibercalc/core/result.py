@@ -32,6 +32,7 @@ class Result:
     best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
     decided   this result is settled last, from the ranges of the others: a function of the outcome ("how many to buy, to be so sure")
     timer     this time is waited for at the kettle: the page offers a timer for it
+    named     what it is called in one answer, a function of the outcome, where that depends on the case (a liquid by its strength)
     """
 
     name: str
@@ -47,6 +48,7 @@ class Result:
     best_of: tuple[str, ...] = ()
     decided: Callable | None = None
     timer: bool = False
+    named: Callable | None = None
 
     @cached_property
     def shown(self) -> tuple[Unit, ...]:

@@ -224,10 +224,10 @@ def _input_json(reading) -> dict:
 
 def _result_json(outcome: Outcome, name: str, found: Found) -> dict:
     if not isinstance(found.value, (int, float)):
-        return {"label": found.result.label, "value": str(found.value), "unit": "", "low": None, "high": None, "text": outcome.text(name)}
+        return {"label": outcome.label(name), "value": str(found.value), "unit": "", "low": None, "high": None, "text": outcome.text(name)}
     unit = outcome.units(name)[0]
     ends = sorted(unit.from_base(end) if not (unit.inverse and end == 0) else 0.0 for end in (found.low, found.value, found.high))
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
     span = outcome.span(name)
     text = outcome.both(name) + (f" ({span})" if span else "")
-    return {"label": found.result.label, "value": value, "unit": unit.sign, "low": ends[0], "high": ends[-1], "text": text}
+    return {"label": outcome.label(name), "value": value, "unit": unit.sign, "low": ends[0], "high": ends[-1], "text": text}

@@ -1,6 +1,7 @@
 """What a recipe gives the next card: stocks for the run, one pot's bath, acid or soda and yarn, and the run's skeins."""
 
 from ..core.onward import spread_text
+from ..core.table import read_table
 
 # What the choices of the recipe are called where the bath's chemistry is asked.
 IN_BATH = {"citric": "citric", "liquid": "acetic", "soda-ash": "soda-ash"}
@@ -33,6 +34,11 @@ def keeps_as(r, number):
 def acid_in_it(r):
     """The acid or alkali of the recipe, as the bath's chemistry knows it; None where there is none."""
     return IN_BATH.get(r.given["acid"])
+
+
+def metal_in_it(r):
+    """That a metal comes with the dye, or may: how much of which one no class of dye tells."""
+    return "unknown" if "metal" in read_table("dye", "dye-classes").row("key", r.given["dye_class"])["handles"] else None
 
 
 def grams_in_pot(r):

@@ -30,7 +30,7 @@ def numbers(worked: Worked) -> Markup:
     outcome = worked.outcome
     rows = []
     for name, found in outcome.found.items():
-        head = tag("th", found.result.label, scope="row")
+        head = tag("th", outcome.label(name), scope="row")
         if isinstance(found.value, str):  # words run on where numbers stand in line
             rows.append(tag("tr", head, tag("td", outcome.text(name), class_="words", colspan="2")))
         else:
@@ -44,7 +44,7 @@ def timers(worked: Worked) -> Markup:
     found = [one for one in worked.outcome.found.values() if one.result.timer and isinstance(one.value, (int, float)) and 0 < one.value <= LONGEST_TIMER]
     offers = []
     for one in found:
-        label = one.result.label
+        label = worked.outcome.label(one.result.name)
         words = f"Start a timer: {label[0].lower()}{label[1:]}, {worked.outcome.text(one.result.name)}"
         offers.append(tag("button", words, type="button", data_do="start-timer", data_label=label, data_minutes=f"{one.value:.3f}"))
     return tag("p", *offers, class_="timer-offers", data_search_exclude=True) if offers else inner()

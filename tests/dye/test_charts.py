@@ -101,7 +101,10 @@ def test_the_acid_chart_says_that_it_is_water_alone():
 
 
 def test_vinegar_that_would_thin_the_bath_is_not_offered():
+    """Over 5 % of the 10 L: 1.2 L in soft water at pH 3, 0.71 L in hard water at pH 3.5; there it stands for no citric acid either."""
     assert column(table("acid_equivalence", "Soft water"), "5 % vinegar, mL")["3"] == "–"
+    assert column(table("acid_equivalence", "Hard water"), "5 % vinegar, mL")["3.5"] == "–"
+    assert column(table("acid_equivalence", "In place of"), "5 % vinegar, mL")["3"] == "–"
 
 
 def test_chrome_is_listed_as_not_offered_and_metals_are_marked():

@@ -7,12 +7,14 @@ from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
-from ...core.table import read_table
+from ...core.table import STATUS_WORDS, read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
-from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
+from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, DYEING_TEXTBOOK, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
+from ...safe.liquids import QUESTIONED, liquid_name, share_of_bath
 from ...yarn.fiber_density import fiber_densities, fiber_density
 from .. import onward
 from ..cautions import soda_in_aluminum
+from ..fit import ill_fit, kind_of, told
 from ..measuring import error_share, least_dose, volume_error
 from ..pictures.pot import pot_picture
 from ..pots import even_loads, skeins_that_fit
@@ -21,7 +23,7 @@ from ..recipe import (bath_auxiliary, bath_volume, carried_water, dye_mass, meas
 NONE, CITRIC, LIQUID, SODA = "none", "citric", "liquid", "soda-ash"
 CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
 PUBLISHED = [row for row in read_table("dye", "auxiliaries").rows if row["key"].startswith("cotton-")]
-ANIMAL, PLANT = ("wool", "silk", "polyamide (nylon)", "mohair, alpaca, cashmere, camel"), ("cotton", "viscose", "flax (linen)", "hemp", "lyocell", "modal")
+HARMED = ("protein", "acetate", "polylactide", "alginate")  # by soda
 BRIM = 4 / 3  # a pot holds about so many times its fill line (12 L filled to 9 L), for the picture only
 POORLY = 5.0  # %: a dose measured worse than this is named (our own edge)
 
@@ -54,7 +56,7 @@ def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_cla
     if acid in (CITRIC, LIQUID):
         acid_pure = w.step("acid_pure", "goods * acid_share / 100", dye_mass(goods, acid_share), MASS, label="Acid, pure")
     if acid == LIQUID:
-        acid_volume = w.step("acid_volume", "100 * acid_pure / acid_strength", stock_volume(acid_pure, acid_strength), VOLUME, label="Acid, as the liquid")
+        acid_volume = w.step("acid_volume", "100 * acid_pure / acid_strength", stock_volume(acid_pure, acid_strength), VOLUME, label=f"{liquid_name('acetic', acid_strength, f'{acid_strength:g} %')}, as poured")
     salt = w.step("salt", "goods * salt_share / 100", dye_mass(goods, salt_share), MASS, label="Salt") if salt_share else None
     soda_mass = w.step("soda_mass", "bath * soda / 1000", bath_auxiliary(bath, soda), MASS, label="Soda ash") if acid == SODA else None
     salt_bath = w.step("salt_bath", "bath * salt_liter / 1000", bath_auxiliary(bath, salt_liter), MASS, label="Salt, by the liter") if salt_liter else None
@@ -81,15 +83,27 @@ def say(r):
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     pots = int(r.value("potfuls"))
     in_pots = "in one pot" if pots == 1 else f"shared over {pots} pots"
-    return f"Measure {listed}.", f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')} on {r.text('goods', 'g')} of yarn, {in_pots}."
+    return f"Measure {listed}.", f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')} on {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
 
 
 def _acid_words(r):
     if r.has("acid_volume"):
-        return f" and {r.text('acid_volume', 'mL')} of the acid"
+        return f" and {r.text('acid_volume', 'mL')} of {_liquid(r)}"
     if r.has("soda_mass"):
         return (f", {r.text('salt_bath', 'g')} of salt" if r.has("salt_bath") else "") + f" and {r.text('soda_mass', 'g')} of soda ash"
     return f" and {r.text('acid_pure', 'g')} of citric acid" if r.has("acid_pure") else ""
+
+
+def _liquid(r, kitchen=True):
+    """The liquid acid with its strength, as the label gives it: grams in 100 mL."""
+    strength = r.given["acid_strength"]
+    return liquid_name("acetic", strength, r.amount(strength, PERCENT), kitchen)
+
+
+def _stays(r):
+    """That most of the dye will not hold on this fiber, where that is so."""
+    row = ill_fit(r.given["dye_class"], r.given["fiber"])
+    return f" But this dye does not stay on {r.given['fiber']}: see the notes." if row and row["stays"] == "no" else ""
 
 
 def _decimals(volume):
@@ -125,6 +139,9 @@ def notes(r):
     said += _of_the_class(r, row)
     if r.given["acid"] == LIQUID:
         said.append("The acid's strength is taken as grams in 100 mL, as a vinegar's label gives it.")
+        share = share_of_bath(r.value("acid_volume"), r.value("bath")) if r.has("acid_volume") else 0.0
+        if share > QUESTIONED:
+            said.append(f"{r.text('acid_volume', 'mL')} of {_liquid(r)} is {r.number(share)} % of the bath: is that meant?")
     said.append("Percent of shade is of the dry weight of the fiber; percent of a stock is grams of dye in 100 mL of it.")
     return said
 
@@ -132,14 +149,19 @@ def notes(r):
 def _of_the_class(r, row):
     """What does not go with this class of dye, and what was published for it."""
     said = []
-    plant, fiber = row["takes"] == "cellulose", r.given["fiber"]
-    if plant == (fiber in ANIMAL) and fiber in (*ANIMAL, *PLANT):
-        said.append(f"{row['label']} is made for {'plant fiber' if plant else 'wool, silk and nylon'}, not for {fiber}: most of it will not stay.")
-    if plant and r.given["acid"] in (CITRIC, LIQUID):
-        said.append("A reactive dye is fixed by alkali and washed out by acid; a direct dye takes neither.")
+    plant, kind, unfit = row["takes"] == "cellulose", kind_of(r.given["fiber"]), ill_fit(row["key"], r.given["fiber"])
+    if unfit:
+        said.append(told(unfit))
+    if plant and kind == "cellulose" and r.given["acid"] in (CITRIC, LIQUID):
+        said.append("On plant fiber a reactive dye is fixed by alkali, not by acid; a direct dye takes neither.")
     if not plant and r.given["acid"] == SODA:
-        said.append("An acid dye does not go on in soda, and soda harms wool and silk.")
-    if row["key"].startswith("reactive"):
+        said.append("An acid dye does not go on in soda.")
+    if kind in HARMED and r.given["acid"] == SODA:
+        said.append(f"Soda harms {r.given['fiber']}.")
+    if "metal" in row["handles"]:
+        said.append("The class is not told: until the maker says, its bath counts as one that may hold a metal." if row["key"] == "acid-unknown" else
+                    f"{row['label']}: the dye holds a metal, often chromium or cobalt ({STATUS_WORDS[row['status']]}); its bath goes down no drain before the data sheet and the sewer authority have been asked.")
+    if row["key"].startswith("reactive") and kind == "cellulose":
         pairs = [(shade, [each["low"] for each in PUBLISHED if each["shade"] == shade]) for shade in dict.fromkeys(each["shade"] for each in PUBLISHED)]
         said.append("Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: " + "; ".join(f"at {shade} {salt:g} of salt and {soda:g} of soda ash" for shade, (salt, soda) in pairs)
                     + ". Salt first, soda last, when the dye is on the fiber; the maker’s sheet comes first.")
@@ -152,7 +174,7 @@ def doses(r):
     share = loads[0] / skeins
     lines = [(row.name, volume, "mL") for row, _, volume in r.kept["doses"]]
     if r.has("acid_volume"):
-        lines.append(("Acid, liquid", r.value("acid_volume"), "mL"))
+        lines.append((_liquid(r), r.value("acid_volume"), "mL"))
     elif r.has("acid_pure"):
         lines.append(("Citric acid", r.value("acid_pure"), "g"))
     if r.has("salt"):
@@ -175,7 +197,7 @@ def picture(r):
     share = r.kept["loads"][0] / r.given["skeins"]
     parts = [(row.name, volume * share) for row, _, volume in r.kept["doses"] if volume > 0]
     if r.has("acid_volume"):
-        parts.append(("acid", r.value("acid_volume") * share))
+        parts.append((_liquid(r, kitchen=False), r.value("acid_volume") * share))
     fill = r.given["fill"]
     return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3))
 
@@ -237,7 +259,7 @@ CARD = Card(
         Result("dye_total", MASS, "Dye in all", units=("g",), finest=(0.01,)),
         Result("water", VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 10), floor=0.0),
         Result("acid_pure", MASS, "Acid, pure", units=("g",), finest=(0.1,)),
-        Result("acid_volume", VOLUME, "Acid, liquid", units=("mL",), finest=(1,)),
+        Result("acid_volume", VOLUME, "Acid, liquid", units=("mL",), finest=(1,), named=_liquid),
         Result("salt", MASS, "Glauber’s salt", units=("g",), finest=(0.1,)),
         Result("soda_mass", MASS, "Soda ash", units=("g",), finest=(1,)),
         Result("salt_bath", MASS, "Salt", units=("g",), finest=(1,)),
@@ -250,14 +272,14 @@ CARD = Card(
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(doses, powder),
     papers=(Paper("Recipe card, A6", "A6", recipe_card), Paper("Batch sheet, A5", "A5", batch_sheet)),
     basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
-    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, COMMON_PRACTICE, ARITHMETIC),
+    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, DYEING_TEXTBOOK, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Powder, acid, alkali and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid or soda into water, never water onto it, goggles on; lid away from you. "
                       "The maker’s safety data sheet comes first."), soda_in_aluminum(lambda r: r.given["acid"] == SODA)),
     carry=(Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "dyes.#.strength", "volume": onward.stock_of_run, "kind": onward.keeps_as}, each="dyes"),
            Carry("bath-acid", "How sour will that bath be?", {"liters": onward.of_pot("bath", "L"), "grams": onward.grams_in_pot, "chemical": onward.acid_in_it, "strength": onward.acid_by_weight}),
            Carry("bath-heat", "How long does it take to heat?", {"bath": onward.of_pot("bath", "L"), "fiber_mass": onward.of_pot("goods", "g"), "fiber": onward.heats_as}),
            Carry("pots", "How long does the whole run take?", {"recipes": onward.recipe_of_run, "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "pots.1.fill": "fill", "pots.2.fill": "fill"}),
-           Carry("drain-check", "May it go down the drain?", {"volume": onward.of_pot("bath", "L"), "holds": onward.acid_in_it})),
+           Carry("drain-check", "May it go down the drain?", {"volume": onward.of_pot("bath", "L"), "holds": onward.acid_in_it, "metal": onward.metal_in_it})),
     link_version=2, upgrades={1: lambda pairs: pairs},  # alkali and salt for plant fiber came after all that was asked before
     saves=(Save("colorway", "A colorway: this recipe", {"skeins": "skeins", "dyes": "dyes", "liquor_ratio": "liquor_ratio", "acid": "acid", "acid_share": "acid_share", "salt_share": "salt_share"}),
            Save("dye-lot", "A dye lot: skeins and dry weight", {"skeins": "skeins", "mass": "goods"})),

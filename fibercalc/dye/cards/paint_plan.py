@@ -69,7 +69,7 @@ def mixing(r):
     skeins = r.given["skeins"]
     rows = tuple((row.name, f"{r.number(mass, 0)} g", f"{r.number(volume)} mL", f"{r.number(strength, 2)} %", f"{r.number(of_stock * skeins)} mL", f"{r.number((volume - of_stock) * skeins)} mL")
                  for row, mass, volume, strength, of_stock in r.kept["lines"])
-    return Table(f"To mix for {skeins} {'skein' if skeins == 1 else 'skeins'}", ("Section", "Yarn", "Liquor for one", "Strength", "Stock, all", "Water and acid, all"), rows)
+    return Table(f"To mix for {skeins} {'skein' if skeins == 1 else 'skeins'}", ("Section", "Yarn", "Liquor for one", "Strength", "Stock, all", "Water, soured, all"), rows)
 
 
 def picture(r):

@@ -4,6 +4,7 @@ from ...core.answer import Picture, Table
 from ...core.number import significant, write_number
 from ...core.picture import LINE, SOFT, Drawing, Scale
 from ...safe.acids import dose_for_ph, volume_of
+from ...safe.liquids import QUESTIONED, share_of_bath
 
 LITERS = 10.0
 WATERS = (("Soft water", 40.0), ("Hard water", 150.0))  # alkalinity, mg/L as calcium carbonate; the first is the demo studio's
@@ -11,7 +12,6 @@ TARGETS = (6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0)
 # What is poured: chemical, strength in % by weight (None for crystals), head of its column.
 POURED = (("citric", None, "Citric acid, g"), ("citric-monohydrate", None, "Citric, with water, g"), ("acetic", 5.0, "5 % vinegar, mL"),
           ("acetic", 56.0, "56 % acetic, mL"), ("formic", 85.0, "85 % formic, mL"))
-TOO_MUCH = 0.1  # of the bath's volume: past it the pour thins the bath, which the sum leaves out
 DRAWN = (("citric", "citric acid", ""), ("acetic", "acetic acid", "7 3"))
 SOURCES = ("goldberg-2002", "spana-help", "handbook-densities")
 
@@ -25,7 +25,7 @@ def acid_equivalence() -> list:
     return [_curves(), *(Table(
         f"{name}: {LITERS:.0f} L of plain water to a pH", ("pH", *heads), tuple((f"{target:g}", *(_poured(one, target, water) for one in POURED)) for target in TARGETS),
         f"Water of {water:g} mg/L alkalinity (as calcium carbonate), at 25 °C, water alone, before fiber: wool takes up acid and raises it, so check with a strip. "
-        f"A dash: over {TOO_MUCH * LITERS:g} L, which would thin the bath. Equal weight is not equal pH. Percents are by weight. Computed here; constants and densities partly from memory, unverified.", SOURCES)
+        f"A dash: over {QUESTIONED:g} % of the bath, which would thin it. Equal weight is not equal pH. Percents are by weight. Computed here; constants and densities partly from memory, unverified.", SOURCES)
         for name, water in WATERS), _swap()]
 
 
@@ -34,10 +34,12 @@ def _swap() -> Table:
     rows = []
     for target in TARGETS:
         citric = dose_for_ph("citric", target, LITERS, alkalinity=soft)
-        cells = [_written(10 * _amount(one, target, soft) / citric) for one in POURED[1:]]
+        amounts = [(one, _amount(one, target, soft)) for one in POURED[1:]]
+        cells = ["–" if _thins(one, amount) else _written(10 * amount / citric) for one, amount in amounts]
         rows.append((f"{target:g}", *cells))
     return Table("In place of 10 g of citric acid, at the same pH, in soft water", ("Bath's pH", *(head for *_, head in POURED[1:])), tuple(rows),
-                 "The more sour the bath, the more vinegar it takes to stand for citric acid: no one figure fits. Computed here.", SOURCES)
+                 "The more sour the bath, the more vinegar it takes to stand for citric acid: no one figure fits. "
+                 f"A dash: at that pH it would be over {QUESTIONED:g} % of the bath. Computed here.", SOURCES)
 
 
 def _amount(poured: tuple, target: float, water: float) -> float:
@@ -48,9 +50,12 @@ def _amount(poured: tuple, target: float, water: float) -> float:
 
 def _poured(poured: tuple, target: float, water: float) -> str:
     amount = _amount(poured, target, water)
-    if poured[1] is not None and amount > TOO_MUCH * 1000 * LITERS:
-        return "–"
-    return _written(amount)
+    return "–" if _thins(poured, amount) else _written(amount)
+
+
+def _thins(poured: tuple, amount: float) -> bool:
+    """Whether a liquid is too much of the bath to be poured unasked: the sum leaves out that it thins the bath."""
+    return poured[1] is not None and share_of_bath(amount, 1000 * LITERS) > QUESTIONED
 
 
 def _written(amount: float) -> str:

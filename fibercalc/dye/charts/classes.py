@@ -6,7 +6,7 @@ from ...core.table import read_table
 from .cells import between, named_sources
 
 FIBERS = {"protein nylon": "Wool, silk, nylon", "cellulose": "Cotton, linen"}
-TAKES = {"protein": "Acid, premetallized", "nylon": "Acid, premetallized", "cellulose": "Reactive, direct", "none": "None of these"}
+TAKES = {"protein": "Acid, premetallized; reactive from a sour bath†", "nylon": "Acid, premetallized", "cellulose": "Reactive, direct", "none": "None of these"}
 BOIL = 100.0
 
 

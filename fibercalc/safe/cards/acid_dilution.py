@@ -9,6 +9,7 @@ from ..acids import density
 from ..dilution import acid_for_mass, mass_of_volume, water_volume
 from ..label import classes, signal_word, to_ask
 from ..limits import published
+from ..liquids import liquid_name
 from ..pictures.mixing import water_then_acid
 
 BY_MASS, BY_VOLUME = "mass", "volume"
@@ -30,7 +31,7 @@ def answer(w, acid, have, wanted, by, mass, volume):
         total, total_name = mass, "mass"
     strong = w.step("acid_mass", f"{total_name} * wanted / have", acid_for_mass(total, wanted, have), MASS, label="Strong acid, by weight")
     water = w.step("water_mass", f"{total_name} - acid_mass", total - strong, MASS, label="Water, by weight")
-    pour = w.step("acid_volume", f"acid_mass / {dense}", strong / density(acid, have), VOLUME, label="Strong acid, by volume")
+    pour = w.step("acid_volume", f"acid_mass / {dense}", strong / density(acid, have), VOLUME, label=f"{have:g} % {acid} acid, by volume")
     return {"acid_mass": strong, "acid_volume": pour, "water_mass": water, "water_volume": w.step("water_volume", "water_mass / 0.998", water_volume(water), VOLUME, label="Water, by volume at 20 °C"),
             "strong_class": _class(acid, have), "weak_class": _class(acid, wanted),
             "limit": published(_limits(acid), "clp-annexes" if acid == "acetic" else "clp-memory")}
@@ -63,8 +64,15 @@ def _limits(acid):
 
 
 def say(r):
-    first = f"Put in {r.text('water_volume')} of cool water first, then {r.text('acid_volume')} ({r.text('acid_mass')}) of the {r.given['have']:g} % acid, slowly, stirring."
-    return first, f"That makes {_made(r)} of {r.given['wanted']:g} %. The strong acid is {r.value('strong_class')}; the weak one is {r.value('weak_class')}."
+    first = f"Put in {r.text('water_volume')} of cool water first, then {r.text('acid_volume')} ({r.text('acid_mass')}) of {_named(r, 'have')}, slowly, stirring."
+    return first, f"That makes {_made(r)} of {_named(r, 'wanted')}. The strong acid is {r.value('strong_class')}; the weak one is {r.value('weak_class')}."
+
+
+def _named(r, which):
+    """The acid of one of the two bottles."""
+    key, percent = r.given["acid"], r.given[which]
+    written = r.amount(percent, PERCENT)
+    return f"{written} citric acid" if key == "citric" else liquid_name(key, percent, written)
 
 
 def _made(r):
@@ -80,7 +88,7 @@ def notes(r):
 
 
 def picture(r):
-    return water_then_acid(r.value("water_mass"), r.value("acid_mass"), r.text("water_volume"), f"{r.text('acid_volume')} of {r.given['have']:g} %")
+    return water_then_acid(r.value("water_mass"), r.value("acid_mass"), r.text("water_volume"), f"{r.text('acid_volume')} of {r.amount(r.given['have'], PERCENT)}")
 
 
 CARD = Card(
@@ -97,7 +105,7 @@ CARD = Card(
     ),
     results=(
         Result("water_volume", VOLUME, "1. Water first", units=("mL",), finest=(1,), floor=0.0),
-        Result("acid_volume", VOLUME, "2. Strong acid into it", units=("mL",), finest=(0.5,), floor=0.0),
+        Result("acid_volume", VOLUME, "2. Strong acid into it", units=("mL",), finest=(0.5,), floor=0.0, named=lambda r: f"2. {_named(r, 'have')} into it"),
         Result("acid_mass", MASS, "or by weight: acid", units=("g",), finest=(0.1,), floor=0.0),
         Result("water_mass", MASS, "and water", units=("g",), finest=(1,), floor=0.0),
         Result("strong_class", TEXT, "The strong acid is"),

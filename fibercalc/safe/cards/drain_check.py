@@ -87,7 +87,7 @@ def verdicts(r):
     if given["metal"] == NO_METAL:
         rows.append(("Metal", "none put in", "–", "nothing to compare"))
     elif given["metal"] == UNKNOWN:
-        rows.append(("Metal", "not known", "–", "not known, counts as above: ask before it goes down any drain"))
+        rows.append(("Metal", "not known which, or how much", "–", "not known, counts as above: ask before it goes down any drain"))
     else:
         level = given["metal_amount"]
         said = f"{level:.3g} mg/L"
@@ -158,7 +158,7 @@ CARD = Card(
               options=(Option("acetic", "Vinegar or acetic acid"), Option("citric", "Citric acid"), Option("formic", "Formic acid"), Option(OTHER, "An acid, not known which"), Option(SODA, "Soda ash"))),
         Input("alkalinity", CONCENTRATION, "Alkalinity of the water", default="40 mg/L", allowed=("0 mg/L", "1000 mg/L"), usual=("10 mg/L", "400 mg/L"), units=("mg/L",), unit="mg/L", bench="alkalinity", rough="20 %",
               measure="As calcium carbonate: soft 20 to 60, hard 150 to 350."),
-        Input("metal", CHOICE, "Metal in it", default=NO_METAL, options=(Option(NO_METAL, "None was put in"), Option(UNKNOWN, "Not known"), *(Option(key, f"{words.capitalize()}, from {next(row['label'] for row in read_table('safe', 'mordants').rows if row['key'] == key).partition(' (')[0].lower()}") for key, words in METALS.items()))),
+        Input("metal", CHOICE, "Metal in it", default=NO_METAL, options=(Option(NO_METAL, "None was put in"), Option(UNKNOWN, "Not known, or in the dye (premetallized)"), *(Option(key, f"{words.capitalize()}, from {next(row['label'] for row in read_table('safe', 'mordants').rows if row['key'] == key).partition(' (')[0].lower()}") for key, words in METALS.items()))),
         Input("metal_amount", CONCENTRATION, "How much metal", default="34 mg/L", allowed=("0 mg/L", "100000 mg/L"), usual=("0.1 mg/L", "2000 mg/L"), units=("mg/L",), unit="mg/L", when=WITH_METAL, rough="30 %"),
         Input("own_low", NUMBER, "Local lower pH", optional=True, **PH),
         Input("own_high", NUMBER, "Local upper pH", optional=True, **PH),

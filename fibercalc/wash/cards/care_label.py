@@ -3,9 +3,9 @@
 from ...core.answer import Table
 from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.shares import whole_shares
-from ...core.table import read_table
+from ...core.table import STATUS_WORDS, read_table
 from ...core.units import COUNT, NUMBER, PERCENT
-from ...sources import COMMON_PRACTICE, ISO_3758
+from ...sources import COMMON_PRACTICE, DYEING_TEXTBOOK, ISO_3758
 from ..care import TREATMENTS, care_words, strictest
 
 TABLES = {"fiber": "care-fibers", "dye": "care-dyes", "finish": "care-finishes", "proof": "care-proofs"}
@@ -65,8 +65,15 @@ def say(r):
     return r.kept["label"], f"For {r.value('content')}. The gentlest of fiber, dye, finish and what was tried decides."
 
 
+def _ill_fits(r):
+    """What is known of this dye on those of the fibers that it is not made for."""
+    dye = r.given["dye"].partition("-")[0]
+    kinds = {read_table("dye", "fiber-kinds").row("fiber", row.fiber)["kind"] for row in r.given["fibers"]}
+    return [row for row in read_table("dye", "dye-on-fiber").rows if row["kind"] in kinds and dye in row["dyes"].split()]
+
+
 def notes(r):
-    said = []
+    said = [f"{row['words']} ({STATUS_WORDS[row['status']]})." for row in _ill_fits(r)]
     if r.given["proof"] in ("none", "hand"):
         said.append("No machine on the label, since no sample went through one. Wash a sample, measure it before and after, and ask again.")
     if r.given["times"] == 1:
@@ -112,7 +119,7 @@ CARD = Card(
     answer=answer, say=say, notes=notes, tables=(table,),
     basis=Basis(BENCH_RULE, "Each fiber, dye and finish allows a treatment up to a level (common practice); the lowest holds, and nothing is promised that no sample went through. "
                             "Words follow ISO 3758 as quoted by others."),
-    sources=(COMMON_PRACTICE, ISO_3758),
+    sources=(COMMON_PRACTICE, DYEING_TEXTBOOK, ISO_3758),
     cautions=(Caution("A label is a promise.", "Test it. The law of the place of sale decides what a label must hold, not this card."),),
     carry=(Carry("fastness", "How well does the color hold?", {}), Carry("shrinkage", "How much does it shrink?", {})),
 )
