@@ -13,9 +13,9 @@ WAYS = {"by_turns": "by turns of the reel", "by_sample": "by the weighed sample"
 
 
 def answer(w, way, turns, circumference, stretch, sample_length, sample_mass, skein_mass, several, skeins):
-    found = dict.fromkeys(("by_turns", "by_sample", "grist", "average", "printable", "next_skein"))
+    found = dict.fromkeys(("turn", "by_turns", "by_sample", "grist", "average", "printable", "next_skein"))
     if way in (BY_TURNS, BOTH):
-        turn = relaxed_circumference(circumference, stretch)
+        turn = found["turn"] = relaxed_circumference(circumference, stretch)
         w.step("turn", "circumference / (1 + stretch / 100)", turn, LENGTH, label="One turn, rested")
         found["by_turns"] = length_by_turns(turns, turn)
         w.step("by_turns", "turns * turn", found["by_turns"], LENGTH, label="Length by turns")
@@ -100,8 +100,7 @@ BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 
 def _rested_turn(r):
     """A turn of the reel as it measures at rest, where the reel was asked for."""
-    turn = r.given["circumference"]
-    return f"{turn * (1 - (r.given['stretch'] or 0) / 100):.6g}m" if turn is not None else None
+    return f"{r.kept['turn']:.6g}m" if r.kept["turn"] is not None else None
 
 
 CARD = Card(
