@@ -44,6 +44,8 @@ def _of_several(w, lengths):
 def say(r):
     first = f"This skein holds about {r.said('length')}."
     if r.has("printable"):
+        if r.low("printable") <= 0:
+            return first, f"{len(r.given['skeins'])} skeins that average {r.text('average')} differ too much for a length to print: measure more of them, wound alike."
         return first, f"From {len(r.given['skeins'])} skeins that average {r.text('average')}, print no more than {r.promised('printable')}."
     if not r.rough("length"):
         return first
@@ -58,9 +60,9 @@ def notes(r):
         said.append(f"The two ways give {r.text('by_turns')} and {r.text('by_sample')}. The better one here is {WAYS[better]}: its range is the narrower.")
         if r.low(better) > r.high(other) or r.low(other) > r.high(better):
             said.append("Their ranges do not meet: measure the circumference on the yarn again, and see that sample and skein are equally dry.")
-    if r.has("printable"):
-        said.append(f"The limit to print is for the average of the whole delivery (19 in 20 sure, the reel's own error taken off). One single skein may be as short as "
-                    f"{r.text('next_skein')}.")
+    if r.has("printable") and r.low("printable") > 0:
+        single = f" One single skein may be as short as {r.down('next_skein')}." if r.low("next_skein") > 0 else ""
+        said.append(f"The limit to print is for the average of the whole delivery (19 in 20 sure, the reel's own error taken off).{single}")
     return said
 
 
