@@ -61,13 +61,14 @@ def _sweaters(structure: str, name: str, how: str) -> list[Project]:
     return made
 
 
-HEIGHTS = {"premature": 11, "baby": 14, "toddler": 17, "child": 19, "woman": 22, "man": 23}  # cm, edge to top
+HEADS_FROM = "Heads: medians of girls for children, of a study for adults; the youngest two from memory, unverified."
+HEIGHTS = {"premature": 11, "newborn": 14, "baby": 16, "toddler": 17, "child": 19, "woman": 22, "man": 23}  # cm, edge to top
 
 
 def _hats() -> Project:
-    sizes = tuple(Size(row["key"], row["label"], _around("head", row["girth"], row["girth"]),
-                       {"make": "hat", "size_by": "table", "head_size": row["key"], "hat_height": f"{HEIGHTS[row['key']]} cm"}) for row in read_table("knit", "council-head").rows)
-    return Project("hat", "Hat", f"Stocking stitch, a single edge, 8 % smaller than the head; 22 cm high for a woman. {BODIES_FROM}", sizes, "woman")
+    sizes = tuple(Size(row["key"], row["label"], f"head {row['girth']:g}{NO_BREAK}cm, {row['girth'] / CM:.3g}{NO_BREAK}in",
+                       {"make": "hat", "size_by": "table", "head_size": row["key"], "hat_height": f"{HEIGHTS[row['key']]} cm"}) for row in read_table("knit", "head-girths").rows)
+    return Project("hat", "Hat", f"Stocking stitch, a single edge, 8 % smaller than the head; 22 cm high for a woman. {HEADS_FROM}", sizes, "woman")
 
 
 def _measured(key: str, label: str, assumes: str, first: str, make: str, names: tuple[str, ...], rows: tuple) -> Project:

@@ -19,8 +19,9 @@ MOST_IN_TURN = 4  # skeins, and times that one of them comes in a short order
 # What the words mean; our own edges, no source. Rows for which a color stays above itself:
 STACKED_ROWS = 24  # from here on it is a column to the eye, about 6 cm of sock; less leans so much that it wanders
 LEANING_ROWS = 2  # from here on it touches itself, so that a slanting line is seen
-POOL_SHARE = 1 / 8  # of the width: a column at least this wide is a pool, a narrower one a flash
-STRIPES, POOLS, FLASHES, SPIRALS, FLECKS = "stripes", "pools", "flashes", "spirals", "flecks"
+SEEN = 120  # stitches of a row that are drawn and that the eye takes in at once, about 40 cm of sock
+BROAD_SHARE = 1 / 8  # of the width that is seen: a column at least this wide is a pool, a dash a block; narrower ones are flashes and flecks
+STRIPES, POOLS, FLASHES, SPIRALS, BLOCKS, FLECKS = "stripes", "pools", "flashes", "spirals", "blocks", "flecks"
 
 
 @dataclass(frozen=True)
@@ -76,46 +77,55 @@ def shift(stitches: float, repeat: float, flat: bool = False) -> float:
     return knit - repeat * floor(knit / repeat + 0.5)
 
 
-def rows_stacked(patch: float, moved: float, flat: bool = False) -> float:
+def rows_stacked(patch: float, moved: float, flat: bool = False, strayed: float = 0.0) -> float:
     """Rows for which a color stays above itself before it has moved off, at most 9,999.
 
-    patch  stitches of the color, above 0
-    moved  the shift, stitches (see shift)
-    flat   worked back and forth: two rows for each shift
+    patch    stitches of the color, above 0
+    moved    the shift, stitches (see shift)
+    flat     worked back and forth: two rows for each shift
+    strayed  how far tension alone likely moves the colors in the time of one shift, stitches, 0 or more (see drift)
     Raises OutOfRange outside these.
-    Source: arithmetic.
+    Source: arithmetic (shifts add up, what tension does adds as squares).
     """
     require("patch", patch, above=0.0)
     require("moved", moved)
-    return min((2 if flat else 1) * patch / max(abs(moved), 1e-9), 9999.0)
+    require("strayed", strayed, 0.0)
+    # n shifts are n x moved and sqrt(n) x strayed: together they are the patch at the root of a quadratic, in the form that stays exact.
+    tension, step = strayed * strayed, max(abs(moved), 1e-9)
+    shifts = 2 * patch * patch / (tension + sqrt(tension * tension + 4 * step * step * patch * patch))
+    return min((2 if flat else 1) * shifts, 9999.0)
 
 
-def judge(stitches: int, repeat: float, patch: float, flat: bool = False) -> Judged:
-    """What the colors will likely do at a stitch count.
+def judge(stitches: int, repeat: float, patch: float, flat: bool = False, wobble: float = 0.0) -> Judged:
+    """What the colors will likely do at a stitch count, by what the drawn fabric shows: at most 120 stitches of its width.
 
     stripes: the longest color fills a whole round or row. pools and flashes: a color stays above itself for 24 rows or more; a
-    pool is at least an eighth of the width. spirals: it touches itself for 2 rows or more, so that it leans (flat, in zigzags).
-    flecks: it does not touch itself, and short dashes lie scattered.
+    pool is at least an eighth of the width that is seen. spirals: it touches itself for 2 rows or more, so that it leans (flat,
+    in zigzags). blocks and flecks: it does not touch itself; a block is at least an eighth of the width that is seen.
     stitches  in a round or row, 1 to 2,000
     repeat    stitches of one turn of the skein, above 0
     patch     stitches of the longest color, above 0 to repeat
     flat      worked back and forth
+    wobble    % by which a row's yarn may differ either way, 0 to 30
     Raises OutOfRange outside these.
     Source: common practice (the words; their edges are our own).
     """
     require("patch", patch, 0.0, repeat * (1 + 1e-9), above=0.0)
     moved = shift(stitches, repeat, flat)
-    stacked = rows_stacked(patch, moved, flat)
-    if patch >= stitches:
+    stacked = rows_stacked(patch, moved, flat, drift(stitches, wobble, 2 if flat else 1))
+    broad = patch >= BROAD_SHARE * min(stitches, SEEN)
+    if patch >= min(stitches, repeat * (1 - 1e-9)):  # a skein of one color fills every row
         kind = STRIPES
     elif stacked >= STACKED_ROWS:
-        kind = POOLS if patch >= POOL_SHARE * stitches else FLASHES
+        kind = POOLS if broad else FLASHES
+    elif stacked >= LEANING_ROWS:
+        kind = SPIRALS
     else:
-        kind = SPIRALS if stacked >= LEANING_ROWS else FLECKS
+        kind = BLOCKS if broad else FLECKS
     return Judged(stitches, moved, stacked, kind)
 
 
-def judge_near(stitches: int, span: int, repeat: float, patch: float, flat: bool = False, step: int = 1) -> list[Judged]:
+def judge_near(stitches: int, span: int, repeat: float, patch: float, flat: bool = False, step: int = 1, wobble: float = 0.0) -> list[Judged]:
     """The same for the stitch counts around a wanted one, to avoid or to seek.
 
     stitches  wanted, 1 to 2,000
@@ -124,13 +134,14 @@ def judge_near(stitches: int, span: int, repeat: float, patch: float, flat: bool
     patch     stitches of the longest color, above 0 to repeat
     flat      worked back and forth
     step      the stitch pattern's multiple, 1 to 100: only counts that differ by it
+    wobble    % by which a row's yarn may differ either way, 0 to 30
     Raises OutOfRange outside these.
     Source: common practice (see judge).
     """
     require("span", span, 0.0, 200.0)
     require("step", step, 1.0, 100.0)
     ways = span // step
-    return [judge(count, repeat, patch, flat) for count in range(stitches - ways * step, stitches + ways * step + 1, step) if 1 <= count <= MOST_STITCHES]
+    return [judge(count, repeat, patch, flat, wobble) for count in range(stitches - ways * step, stitches + ways * step + 1, step) if 1 <= count <= MOST_STITCHES]
 
 
 def stacking_counts(repeat: float, low: int, high: int, flat: bool = False) -> list[float]:

@@ -1,15 +1,20 @@
-"""A sample judged by each rule that reaches its label: what is asked, the limit, what was found, and whether it is met."""
+"""A sample judged by each rule that reaches its label: what is asked, the limit, what was found, and whether it is met.
+
+Each law's test has a least sample: fewer skeins are no test, and are not judged.
+"""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ..core.problem import OutOfRange, require
+from ..core.table import read_table
 from ..yarn.sample import mean, standard_deviation
-from .tolerance import (HEAVIEST, LIGHTEST, THREAD_SHORT, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor, mean_short, sample_size,
-                        tolerable_negative_error)
+from .tolerance import (HEAVIEST, LIGHTEST, THREAD_SHORT, THREAD_UNITS, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor, mean_short,
+                        sample_size, tolerable_negative_error)
 
 US, EU, INSPECTOR, THREAD = "us", "eu", "inspector", "thread"
 WEIGHT, LENGTH = "weight", "length"
+SMALL_BATCH = 100  # packages: of fewer an inspector in the EU and the UK weighs all (directive-76-211, Annex II)
 ONE_IN = 40  # packages of which one may be short by more than the tolerable negative error (uk-packaged-goods)
 
 
@@ -19,15 +24,34 @@ class Judged:
 
     law    whose rule;  key  which of its rules: "mean", "each", "far"
     limit  the edge, in the label's unit;  allowed  how many may be under it; None for a rule of the mean
-    found  the mean, or how many are under the edge;  met  whether the rule is kept
+    found  the mean, or how many are under the edge;  met  whether the rule is kept; None where the sample is under the law's least
     """
 
     law: str
     key: str
     limit: float
     found: float
-    met: bool
+    met: bool | None
     allowed: float | None = None
+
+
+def least_sample(law: str, lot: int) -> int:
+    """Packages that a law's test takes at least.
+
+    law  "us", "eu", "inspector" or "thread"
+    lot  packages under that label, 1 or more
+    Opened packages count in the EU and the UK, since a skein is weighed without its band.
+    Raises OutOfRange outside these; KeyError for another law.
+    Source: nist-hb-133 (from memory); directive-76-211; si-2006-659, Schedule 2, paragraph 4.6; ri-6-10 and ma-94-285.
+    """
+    require("lot", lot, 1)
+    if law == US:
+        return sample_size(lot)[0]
+    if law == THREAD:
+        return THREAD_UNITS
+    if law not in (EU, INSPECTOR):
+        raise KeyError(law)
+    return int(lot) if lot < SMALL_BATCH else int(read_table("sell", "si-2006-659-mean-test").row("test", "opened")["packages"])
 
 
 def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judged]:
@@ -55,11 +79,12 @@ def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judg
         pass  # a heavier label than the recalled rows: the rule is left out, and the page says so
     if by == WEIGHT and LIGHTEST <= label <= HEAVIEST:
         error = tolerable_negative_error(label)
-        low = label - inspector_factor(count) * spread
+        low = label - (inspector_factor(count) * spread if lot >= SMALL_BATCH else 0.0)  # where all are weighed chance has no part
         made += [Judged(EU, "mean", label, middle, middle >= label), _each(EU, "each", label - error, values, count / ONE_IN), _each(EU, "far", label - 2 * error, values, 0),
                  Judged(INSPECTOR, "mean", low, middle, middle >= low)]
     low = label * (1 - THREAD_SHORT / 100)
-    return [*made, Judged(THREAD, "mean", low, middle, mean_short(middle, label) <= THREAD_SHORT)]
+    made.append(Judged(THREAD, "mean", low, middle, mean_short(middle, label) <= THREAD_SHORT))
+    return [rule if count >= least_sample(rule.law, lot) else replace(rule, met=None) for rule in made]
 
 
 def _each(law: str, key: str, edge: float, values: Sequence[float], may: float) -> Judged:

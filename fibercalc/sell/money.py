@@ -5,7 +5,7 @@ the whole exactly. Whole numbers do that; a decimal type would cost the browser 
 """
 
 from collections.abc import Sequence
-from math import floor
+from math import ceil, floor
 
 from ..core.problem import OutOfRange, require
 
@@ -23,6 +23,17 @@ def cents(amount: float) -> int:
     require("amount", amount, -MOST, MOST)
     size = floor(abs(amount) * 100 + 0.5 + TIE)
     return size if amount >= 0 else -size
+
+
+def cents_up(amount: float) -> int:
+    """An amount of money in whole cents, never less than it: a price that must bring so much.
+
+    amount  in the money's main unit, 0 to 1e9
+    Raises OutOfRange outside these.
+    Source: common practice (rounded up).
+    """
+    require("amount", amount, 0.0, MOST)
+    return ceil(amount * 100 - TIE)
 
 
 def split(total: int, parts: Sequence[float]) -> list[int]:

@@ -17,7 +17,11 @@ RIB_CONSTANTS_ABSTRACT = Source(
     read="2026-11")
 TRADE_PAGE_YARDAGE = Source("trade-page-yardage", "", "Trade pages with rules of yardage for plain knitting", how="secondary", read="2026-11")
 CRAFT_YARN_COUNCIL_SIZES = Source(
-    "craft-yarn-council-sizes", "Craft Yarn Council", "Standards & Guidelines, body and head sizes (www.YarnStandards.com); "
+    "craft-yarn-council-sizes", "Craft Yarn Council", "Standards & Guidelines, body sizes (www.YarnStandards.com); "
     "read only in part, in secondary copies: the rest is from memory and marked", "2018", "secondary", "2026-11")
+HEAD_GIRTHS_GIRLS = Source(
+    "head-girths-girls", "", "Medical table of head circumference by age, girls from 0 to 36 months, median (undated)", how="secondary", read="2026-11")
+HEAD_GIRTHS_ADULTS = Source(
+    "head-girths-adults", "", "A study of heads of adults in the United States: 55 cm of women, 57 cm of men, as quoted in a page", "2023", "secondary", "2026-11")
 TRADE_PAGE_EASE = Source("trade-page-ease", "", "Trade pages on ease", how="secondary", read="2026-11")
 TRADE_PAGE_NEEDLES = Source("trade-page-needles", "", "Five needle charts in trade pages", how="secondary", read="2026-11")

@@ -7,6 +7,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.knit import left
 
 rows = some.integers(1, 400)
@@ -118,3 +120,24 @@ def test_a_ball_that_grew_is_refused():
     with pytest.raises(OutOfRange) as found:
         left.mass_per_stitch(40, 41, 100)
     assert found.value.name == "mass_before"
+
+
+@pytest.mark.parametrize("mass_now", ["20 g", "29 g", "30.5 g", "60 g"])
+def test_a_piece_without_an_edging_is_bound_off(mass_now):
+    """The example has no edging: neither its words nor its picture speak of one; with ten rows of it they do."""
+    for edging in ("0", "10"):
+        worked = work_card(find_card("enough-left"), {"mass_now": mass_now, "edging": edging})
+        said = " ".join(worked.sentences()) + worked.pictures()[0].alt
+        assert ("edging" in said) == (edging == "10") and ("ind" in said and "off" in said) == (edging == "0"), said
+
+
+def test_nobody_is_nearly_sure_of_a_row_that_is_past():
+    """By hand: 100 rows of a straight piece took 99 g; 0.87 rows of binding off take 0.87 g. With 0.9 g left that is likely, with a scale of ± 0.5 g never sure."""
+    worked = work_card(find_card("enough-left"), {"shape": "straight", "mass_now": "0.9 g", "mass_before": "99.9 g"})
+    assert worked.outcome.value("edge_at") == 100 and worked.outcome.low("edge_at") < 100
+    assert "not even now" in worked.sentences()[1] and not any("39 times" in note for note in worked.notes())
+
+
+def test_rows_that_do_not_grow_are_not_called_longer():
+    assert not any("longer" in note for note in work_card(find_card("enough-left"), {"grow": "0"}).notes())
+    assert any("longer" in note for note in work_card(find_card("enough-left"), {}).notes())

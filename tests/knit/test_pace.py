@@ -1,12 +1,14 @@
 """Keeping pace: days by hand, nothing done before it is out, and slower never sooner."""
 
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.knit import pace
 
 FRIDAY = date(2027, 3, 5)
@@ -73,3 +75,29 @@ def test_releases_out_of_order_are_refused():
         pace.keep_pace([1.0, 1.0], WEEKS[1::-1], FRIDAY)
     with pytest.raises(OutOfRange, match="2 parts with a length and 1 with a day"):
         pace.keep_pace([1.0, 1.0], WEEKS[:1], FRIDAY)
+
+
+def test_a_part_s_number_is_a_whole_number_without_a_range():
+    """Part 4 of 5 names a part: it is no amount that could lie from 2 to 4. The parts at both ends of the pace are named instead."""
+    worked = work_card(find_card("keep-pace"), {})
+    r = worked.outcome
+    assert r.text("behind_at") == "4" and r.span("behind_at") == "" and not r.rough("behind_at")
+    assert "At the slow end of your pace you fall behind in Part 3, at the quick end in none." in worked.notes()
+
+
+def test_dates_hold_the_rough_week_as_well_as_the_rough_speed():
+    """Hours in a week are rough too: with them exact the last day's range is narrower."""
+    def days(week):
+        row = work_card(find_card("keep-pace"), {"week": week}).tables()[0].rows[-1]
+        return [datetime.strptime(day.split(" ", 1)[1], "%d %b %Y") for day in row[5].split(" to ")]
+    (low, high), (quick, slow) = days("12 ± 2"), days("12 ± 0.01")
+    assert low < quick and slow < high
+
+
+def test_no_hours_are_named_that_would_not_keep_pace():
+    """Begun after the second part is out, part one is behind whatever the hours; begun three days late, four days are left of seven."""
+    assert not work_card(find_card("keep-pace"), {"start": "2027-06-01"}).outcome.has("needed")
+    parts = {f"parts.{number}.{name}": text for number, (day, row) in enumerate((("2027-03-05", "80"), ("2027-03-12", "81")), 1)
+             for name, text in (("name", f"Part {number}"), ("release", day), ("last_row", row))}
+    on_time, late = (work_card(find_card("keep-pace"), parts | {"start": day}).outcome.value("needed") for day in ("2027-03-05", "2027-03-08"))
+    assert late == pytest.approx(on_time * 7 / 4)

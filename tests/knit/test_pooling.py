@@ -1,12 +1,15 @@
 """Pooling: the walk takes the colors in proportion, stacks where the shift is nothing, and is the same every time."""
 
 import time
+from itertools import groupby
 
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.knit import pooling
 
 SKEIN = [0.40, 0.30, 0.50, 0.30]  # one turn of 1.5 m
@@ -94,10 +97,45 @@ def test_the_word_is_what_the_fabric_shows(stitches, flat):
 
 
 def test_the_words_in_the_round_around_one_repeat():
-    """120 stitches stack, 121 stay for 40 rounds, 127 lean, 150 jump by 30 of a color of 40 and fleck; a row of 40 is all stripe."""
+    """120 stitches stack, 121 stay for 40 rounds, 127 lean, 150 jump by 30 of a color of 40, a block; a row of 40 is all stripe."""
     kinds = {count: pooling.judge(count, 120.0, 40.0).kind for count in (40, 120, 121, 127, 150)}
-    assert kinds == {40: "stripes", 120: "pools", 121: "pools", 127: "spirals", 150: "flecks"}
-    assert pooling.judge(480, 120.0, 40.0).kind == "flashes"
+    assert kinds == {40: "stripes", 120: "pools", 121: "pools", 127: "spirals", 150: "blocks"}
+    assert pooling.judge(480, 120.0, 12.0).kind == "flashes" and pooling.judge(150, 120.0, 12.0).kind == "flecks"
+
+
+@given(stitches=some.integers(4, 2000), loop=some.floats(0.004, 0.03), first=some.floats(0.1, 3.0), flat=FLAT)
+def test_broad_and_narrow_are_what_the_picture_shows(stitches, loop, first, flat):
+    """Dashes measured in the drawn rows: the longest is an eighth of their width, or more, where the word speaks of breadth."""
+    lengths = [first, 0.2, first / 2]
+    repeat, patch = sum(lengths) / loop, first / loop
+    judged = pooling.judge(stitches, repeat, max(patch, 0.2 / loop), flat)
+    shown = min(stitches, 120)
+    drawn = pooling.fabric(lengths, loop, stitches, 40, flat, columns=shown)
+    longest = max(len(list(run)) for row in drawn for _, run in groupby(row))
+    if judged.kind in (pooling.POOLS, pooling.BLOCKS):
+        # A window on a wide fabric may cut a dash off at its edge, and does not see one that stacks outside it.
+        assert longest >= min(shown / 8, max(patch, 0.2 / loop)) - 1 or stitches > 120 and judged.kind == pooling.POOLS
+    if judged.kind in (pooling.FLASHES, pooling.FLECKS):
+        assert longest <= shown / 8 + 1
+
+
+def test_the_card_says_blocks_over_a_picture_of_blocks():
+    """By hand: 60 stitches of a skein that comes round every 108 and whose longest color makes 43: 43 of 60 are no fleck."""
+    worked = work_card(find_card("pool-picture"), {"count": "60"})
+    assert worked.outcome.value("kind") == "blocks" and worked.sentences()[0].startswith("On 60 stitches in the round it will likely make blocks: broad blocks")
+    assert next(row[2] for row in worked.tables()[0].rows if row[0] == "60") == "blocks"
+
+
+def test_a_skein_of_one_color_fills_every_row():
+    rows = {"colors.1.name": "Slate", "colors.1.color": "#3d4a5c", "colors.1.length": "60 cm"}
+    assert work_card(find_card("pool-picture"), rows).outcome.value("kind") == "stripes"
+
+
+def test_tension_that_wanders_breaks_the_words_as_it_breaks_the_picture():
+    """By hand: 121 stitches at 30 % drift 121 x 0.3 / sqrt(3) = 21 in one round, so a color of 40 is off after (40 / 21)^2 = 3.6 rounds."""
+    judged = pooling.judge(121, 120.0, 40.0, wobble=30.0)
+    assert judged.stacked == pytest.approx(3.6, abs=0.1) and judged.kind == "spirals"
+    assert pooling.judge(121, 120.0, 40.0).stacked == pytest.approx(40)
 
 
 def test_counts_near_the_wanted_one_keep_the_stitch_pattern():
@@ -191,3 +229,9 @@ def test_sixty_by_sixty_is_quick():
         pooling.fabric(SKEIN, LOOP, 60, 60, wobble=2.0)
         times.append(time.perf_counter() - began)
     assert min(times) < 0.010
+
+
+def test_notes_name_the_nearest_stacks_and_no_drift_where_there_is_none():
+    """By hand: a turn of 108 stacks at 18 and 19 turns, 1,944 and 2,052: the nearest below 2,000 is named."""
+    notes = work_card(find_card("pool-picture"), {"count": "2000", "wobble": "0 %"}).notes()
+    assert any("1944" in note for note in notes) and not any("tension" in note for note in notes)

@@ -5,9 +5,11 @@ from math import pi, sqrt
 
 import pytest
 
+from fibercalc.core.amount import NO_BREAK
 from fibercalc.core.problem import BadInputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
+from fibercalc.knit.asked import PROJECTS
 from fibercalc.knit.cards.yarn_needed import STRUCTURES
 from fibercalc.knit.loop import stitch_length, stitch_length_from_tightness, yarn_on_area, yarn_on_area_from_stitch
 from fibercalc.knit.needs import KNITTER_ERROR
@@ -149,3 +151,17 @@ def test_a_round_hat_s_crown_is_a_flat_circle():
     around = 56 * 0.92
     radius = around / (2 * pi)
     assert outcome(make="hat").value("area") * 1e4 == pytest.approx(pi * radius**2 + around * (22 - radius))
+
+
+@pytest.mark.parametrize("who, head", [("baby", 45.6), ("toddler", 48.1), ("child", 49.3), ("woman", 55), ("man", 57)])
+def test_a_head_of_the_table_is_a_head_and_the_hat_s_ease_is_taken_off_once(who, head):
+    """Published: the median of girls at 12, 24 and 36 months, and of adults; the hat is 8 % smaller, once."""
+    cloth = outcome(make="hat", size_by="table", head_size=who).kept["cloth"]
+    assert cloth.measures["hat_around"] == pytest.approx(0.92 * head)
+
+
+def test_a_customer_reads_the_head_and_not_the_council_s_hat():
+    hats = next(project for project in PROJECTS if project.key == "hat")
+    said = {size.key: size.measure.replace(NO_BREAK, " ") for size in hats.sizes}
+    assert said["child"] == "head 49.3 cm, 19.4 in" and said["woman"] == "head 55 cm, 21.7 in"
+    assert "Craft Yarn Council" not in hats.assumes and "girls" in hats.assumes

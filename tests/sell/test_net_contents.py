@@ -10,7 +10,7 @@ from fibercalc.core.problem import OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.table import read_table
 from fibercalc.core.work import work_card
-from fibercalc.sell.lot_test import EU, INSPECTOR, THREAD, US, judge
+from fibercalc.sell.lot_test import EU, INSPECTOR, THREAD, US, judge, least_sample
 from fibercalc.sell.tolerance import allowed_short_length, allowed_short_weight, correction_factor, inspector_factor, sample_size, tolerable_negative_error
 
 
@@ -79,7 +79,7 @@ def test_twelve_skeins_half_a_gram_light_pass_the_us_mean():
     """Mean 99.40, s 1.50: 0.635 x 1.50 = 0.953 may be missing."""
     assert met(scattered(12, 99.40, 1.50), 100, US, "mean")
     assert not met(scattered(12, 99.04, 1.50), 100, US, "mean")
-    assert not met(scattered(12, 99.40, 1.50), 100, EU, "mean")
+    assert met(scattered(12, 99.40, 1.50), 100, EU, "mean", lot=12) is False
 
 
 def test_one_skein_far_too_light_fails_whatever_the_mean():
@@ -113,7 +113,7 @@ def test_a_heavy_label_leaves_out_what_was_not_recalled():
 
 def test_the_card_says_what_is_not_met():
     texts = {f"skeins.{number}.mass": "95 g" for number in range(1, 13)}
-    first, second = work_card(find_card("net-contents"), texts | {"sold": "eu"}).sentences()
+    first, second = work_card(find_card("net-contents"), texts | {"sold": "eu", "lot": "12"}).sentences()
     assert "does not keep" in first and "Not met" in second and "95.5" in second
 
 
@@ -126,3 +126,31 @@ def test_drier_air_weighs_less_and_the_same_air_the_same():
 
 def test_a_mean_within_the_scales_doubt_is_called_so():
     assert any("measure finer" in note for note in work_card(find_card("net-contents"), {"sold": "eu"}).notes())
+
+
+@pytest.mark.parametrize("sold, least", [(US, "12 skeins from a lot of 40"), (EU, "all 40 skeins of the lot"), (THREAD, "10 skeins or more")])
+@pytest.mark.parametrize("masses", [("100 g", "99 g"), ("101 g", "102 g")])
+def test_two_skeins_are_no_test(sold, least, masses):
+    """The plan: 12 of a lot of 40 in the US, all of a batch under 100 in the EU and the UK, 10 units by the thread laws."""
+    worked = work_card(find_card("net-contents"), {"sold": sold} | {f"skeins.{number}.mass": mass for number, mass in enumerate(masses, 1)})
+    first, second = worked.sentences()
+    assert first.startswith("2 skeins are too few for a verdict") and least in first and "no test" in second
+    assert not any(word in first + second for word in ("keeps", "does not keep", "Met:", "Not met"))
+    assert {row[3] for row in worked.tables()[0].rows} == {"too few to say"}
+
+
+@pytest.mark.parametrize("law, lot, least", [(US, 7, 7), (US, 250, 12), (US, 251, 24), (US, 4000, 48), (EU, 99, 99), (EU, 100, 20), (INSPECTOR, 5000, 20), (THREAD, 4, 10)])
+def test_the_least_sample_of_each_plan(law, lot, least):
+    assert least_sample(law, lot) == least
+    assert {rule.met for rule in judge([100.0] * least, 100, "weight", lot) if rule.law == law} == {True}
+    assert {rule.met for rule in judge([100.0] * (least - 1), 100, "weight", lot) if rule.law == law} == {None}
+
+
+def test_where_an_inspector_weighs_all_chance_has_no_part():
+    """A batch of 40, all weighed: a mean of 99.9 is under the label, whatever the spread; of 300 it is within 0.503 x 1.4 = 0.70."""
+    assert met(scattered(40, 99.9, 1.4), 100, INSPECTOR, "mean", 40) is False and met(scattered(30, 99.9, 1.4), 100, INSPECTOR, "mean", 300)
+
+
+def test_half_a_test_is_said_to_be_half():
+    rows = {f"skeins.{number}.mass": "905 g" for number in range(1, 13)}
+    assert any("half of that test" in note for note in work_card(find_card("net-contents"), rows | {"label_mass": "900 g"}).notes())

@@ -6,8 +6,11 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as some
 
+from fibercalc.core.onward import ways_on
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
 from fibercalc.core.units import METERS_PER_YARD
+from fibercalc.core.work import work_card
 from fibercalc.yarn import putup, reel, skein, split
 
 lengths = some.floats(1.0, 5000.0)
@@ -98,3 +101,23 @@ def test_a_small_skein_of_nothing_is_refused(bad):
     with pytest.raises(OutOfRange) as found:
         split.small_skeins(98.0, bad)
     assert found.value.name == "wanted"
+
+
+def test_a_length_below_nothing_is_never_told_to_be_printed():
+    """Two skeins of 1 m and 20,000 m: Student's t takes the limit far below 0, so there is none to print."""
+    worked = work_card(find_card("skein-length"), {"several": "yes", "skeins.1.length": "1 m", "skeins.2.length": "20000 m"})
+    assert "differ too much" in worked.sentences()[1] and "−" not in " ".join([*worked.sentences(), *worked.notes()])
+
+
+def test_one_skein_may_be_shorter_than_the_average_s_limit_not_longer():
+    """Two skeins measured alike: the reel's own error lies in both limits, so the single skein's is no higher than the average's."""
+    worked = work_card(find_card("skein-length"), {"several": "yes", "skeins.1.length": "420 m", "skeins.2.length": "420 m"})
+    assert any(f"as short as {worked.outcome.down('next_skein')}." in note for note in worked.notes())
+    assert worked.outcome.down("next_skein") == worked.outcome.down("printable")
+
+
+def test_the_turn_that_goes_on_is_the_turn_of_the_working():
+    """By hand: 1.50 m around at 3 % stretch is 1.50 / 1.03 = 1.45631 m at rest, not 1.50 x 0.97 = 1.455."""
+    worked = work_card(find_card("skein-length"), {"stretch": "3 %"})
+    (_, texts, _), = ways_on(worked, next(carry for carry in worked.card.carry if carry.card == "skein-split"))
+    assert texts["reel"] == "1.45631m"

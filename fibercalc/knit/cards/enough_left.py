@@ -76,17 +76,25 @@ def say(r):
     row = r.given["row"]
     if r.value("edge_at") < row:
         return first, f"{need} There is not enough even to end now."
-    sure = _nearly_sure(r)
+    sure, (the_end, end_it) = _nearly_sure(r), _end(r)
     if chance >= 80:
-        return first, f"{need} The edging could wait until row {r.text('edge_at')}; until row {sure} to be nearly sure."
+        return first, f"{need} {the_end} could wait until row {r.text('edge_at')}{f'; until row {sure} to be nearly sure' if sure else ''}."
+    if not sure:
+        return first, f"{need} {end_it.capitalize()} after row {r.text('edge_at')} at the latest; nearly sure of an end you are not even now."
     if r.value("edge_at") >= r.given["rows"]:
-        return first, f"{need} To be nearly sure of an end, start the edging after row {sure}."
-    return first, f"{need} Start the edging after row {r.text('edge_at')} at the latest; after row {sure} to be nearly sure."
+        return first, f"{need} To be nearly sure of an end, {end_it} after row {sure}."
+    return first, f"{need} {end_it.capitalize()} after row {r.text('edge_at')} at the latest; after row {sure} to be nearly sure."
+
+
+def _end(r):
+    """What the end begins with, and to begin it: a piece without an edging is only bound off."""
+    return ("The edging", "start the edging") if r.given["edging"] else ("Binding off", "bind off")
 
 
 def _nearly_sure(r):
-    """The row after which the edging still works out 39 times in 40."""
-    return max(int(r.low("edge_at")), r.given["row"])
+    """The row after which the end still works out 39 times in 40; None where that row is past."""
+    sure = int(r.low("edge_at"))
+    return sure if sure >= r.given["row"] else None
 
 
 def notes(r):
@@ -98,9 +106,9 @@ def notes(r):
     else:
         said.append(f"By the scale, yarn in a row is known to ± {max(error, 1):.0f} %; rows that differ come on top.")
     half = r.value("half")
-    if r.given["shape"] == GROWS:
+    if r.kept["grow"]:
         said.append(f"Half of the yarn is used at about row {half:.0f} of {r.given['rows']}, not halfway: later rows are longer.")
-    if r.value("edge_at") >= r.given["row"]:
+    if _nearly_sure(r):
         said.append("Nearly sure: 39 times in 40.")
     return said
 
@@ -111,7 +119,7 @@ def picture(r):
         marks.insert(0, ("weighed before", float(r.given["row_before"])))
     edge = r.value("edge_at")
     if r.given["row"] <= edge < r.given["rows"]:
-        marks.append(("last row to start the edging", edge))
+        marks.append((f"last row before you {_end(r)[1]}", edge))
     stop = r.given["row"] + r.value("more")
     return yarn_used_by_row(r.given["rows"], r.kept["first"], r.kept["grow"], r.kept["end_rows"], marks, stop if stop < r.given["rows"] else 0.0)
 
@@ -141,7 +149,7 @@ CARD = Card(
         Result("lasts", PERCENT, "Chance that it is enough", chance=Chance("spare", above=0.0)),
         Result("rest", MASS, "Needed for the rest", units=("g", "oz"), finest=(0.1, 0.01), rounding="up", floor=0.0),
         Result("spare", MASS, "To spare at the end", units=("g", "oz"), finest=(0.1, 0.01), rounding="down"),
-        Result("edge_at", NUMBER, "Last row to start the edging", finest=(1,), rounding="down", floor=0.0),
+        Result("edge_at", NUMBER, "Last row before edging and binding off", finest=(1,), rounding="down", floor=0.0),
         Result("more", NUMBER, "Rows that could still be knitted", finest=(1,), rounding="down", floor=0.0),
         Result("half", NUMBER, "Row at which half of the yarn is used", finest=(1,), floor=0.0),
         Result("weigh_again", COUNT, "Rows to knit before weighing again", decided=weigh_again),

@@ -28,9 +28,22 @@ def answer(w, counted_by, first, grow, parts, speed_stitches, speed_minutes, wee
     w.step("weeks", "minutes / (60 * week)", minutes / weekly, NUMBER, label="Weeks of knitting time")
     releases = [row.release for row in parts]
     found = keep_pace(days, releases, start)
-    needed = max((minutes_per_week_needed(knitting_minutes(count, speed), max((later - here).days, 1)) for count, here, later in zip(counts, releases, releases[1:])), default=None)
-    return {"minutes": minutes, "weeks": minutes / weekly, "speed": speed, "done": found[-1].done, "behind_at": first_behind(found), "needed": needed, "days": days, "found": found,
+    # A part's number names one of them and is no amount: it stays fixed, and how sure it is is said by the parts at both ends of the pace.
+    behind_at = w.decide("behind_at", first_behind(found))
+    needed = _needed(counts, releases, start, speed)
+    return {"minutes": minutes, "weeks": minutes / weekly, "speed": speed, "done": found[-1].done, "behind_at": behind_at, "needed": needed, "days": days, "found": found,
             "counts": counts}
+
+
+def _needed(counts, releases, start, speed):
+    """Time in a week that gets each part done by the day the next one is out; None where one can only be begun after that."""
+    longest = None
+    for count, here, later in zip(counts, releases, releases[1:]):
+        if start > here and start >= later:
+            return None
+        days = max((later - max(here, start)).days, 1)
+        longest = max(longest or 0.0, minutes_per_week_needed(knitting_minutes(count, speed), days))
+    return longest
 
 
 def _counts(parts, counted_by, first, grow):
@@ -47,13 +60,13 @@ def _counts(parts, counted_by, first, grow):
 
 
 def _at(r, share):
-    """The plan with a speed that is so much faster (1.1) or slower (0.9)."""
+    """The plan at a pace, speed and hours of a week together, that is so much faster (1.1) or slower (0.9)."""
     return keep_pace([days / share for days in r.kept["days"]], [row.release for row in r.given["parts"]], r.given["start"])
 
 
 def _ends(r):
-    speed = r.value("speed")
-    return _at(r, r.high("speed") / speed), _at(r, max(r.low("speed"), 0.05 * speed) / speed)
+    weeks = r.value("weeks")
+    return _at(r, weeks / max(r.low("weeks"), 0.05 * weeks)), _at(r, weeks / r.high("weeks"))
 
 
 def say(r):
@@ -74,6 +87,10 @@ def notes(r):
     said = []
     if r.given["counted_by"] == BY_ROWS and len(counts) > 1 and counts[-1] > 1.2 * counts[0]:
         said.append(f"The rows grow: the last part holds {counts[-1] / counts[0]:.1f} times the stitches of the first.")
+    quick, slow = (first_behind(end) for end in _ends(r))
+    names = ["in none"] + [f"in {row.name}" for row in r.given["parts"]]
+    if quick != slow:
+        said.append(f"At the slow end of your pace you fall behind {names[slow]}, at the quick end {names[quick]}.")
     said.append("A part begins when it is out and the one before is done. It falls behind when it is done after the next one is out.")
     return said
 

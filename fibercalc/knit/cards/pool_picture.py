@@ -8,13 +8,13 @@ from ...core.units import COUNT, LENGTH, MASS, NUMBER, PER_LENGTH, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, GATE_TEXTILE_2015, MUNDEN_1959
 from ..loop import stitch_length
 from ..pictures.pooling import fabric_picture, skein_bar
-from ..pooling import FLASHES, FLECKS, POOLS, SPIRALS, STRIPES, bands_in, drift, fabric, judge, judge_near, order_in_turn, stacking_counts, stitches_of, turn_length
+from ..pooling import BLOCKS, FLASHES, FLECKS, POOLS, SEEN, SPIRALS, STRIPES, bands_in, drift, fabric, judge, judge_near, order_in_turn, stacking_counts, stitches_of, turn_length
 
 IN_ROUND, FLAT = "round", "flat"
-WIDEST, TALLEST = 120, 60  # stitches and rows drawn
+TALLEST = 60  # rows drawn
 STATES = tuple(Option(row["state"], row["label"]) for row in read_table("wash", "munden-constants").rows)
 MEANING = {STRIPES: "a color fills a whole round", POOLS: "colors stand above themselves in broad pools", FLASHES: "colors stand above themselves in narrow columns",
-           SPIRALS: "colors lean and wander", FLECKS: "short dashes lie scattered"}
+           SPIRALS: "colors lean and wander", BLOCKS: "broad blocks, each row’s set off from the last", FLECKS: "short dashes lie scattered"}
 
 
 def answer(w, colors, stitches, rows, state, worked, count, drawn, wobble, alternate, per_100, skein_1, skein_2, skein_3, skein_4):
@@ -24,7 +24,7 @@ def answer(w, colors, stitches, rows, state, worked, count, drawn, wobble, alter
     loop = w.step("loop", "sqrt(loop_constant / (stitches * rows)) / 100", stitch_length(stitches, rows, constant), LENGTH, label="Yarn in a stitch")
     repeat = w.step("repeat", "turn / loop", stitches_of(turn, loop), NUMBER, label="Stitches of one turn")
     patch = w.step("patch", f"{_longest(colors)} / loop", stitches_of(max(row.length for row in colors), loop), NUMBER, label="Stitches of the longest color")
-    judged = judge(count, repeat, patch, flat)
+    judged = judge(count, repeat, patch, flat, wobble)
     knit = "2 * count" if flat else "count"
     w.step("shift", f"{knit} - repeat * floor({knit} / repeat + 0.5)", judged.shift, NUMBER, label="Shift when the knitting is back at the same place, in stitches")
     masses = [mass for mass in (skein_1, skein_2, skein_3, skein_4) if mass is not None]
@@ -53,7 +53,7 @@ def _longest(colors):
 
 
 def _near(r):
-    return judge_near(r.given["count"], 8, r.value("repeat"), r.value("patch"), r.given["worked"] == FLAT)
+    return judge_near(r.given["count"], 8, r.value("repeat"), r.value("patch"), r.given["worked"] == FLAT, wobble=r.given["wobble"])
 
 
 def say(r):
@@ -70,13 +70,15 @@ def say(r):
 def notes(r):
     flat = r.given["worked"] == FLAT
     count = r.given["count"]
-    stacks = [each for each in stacking_counts(max(r.value("repeat"), 1.0), max(1, count // 2), min(2000, 2 * count), flat)][:6]
+    stacks = [each for each in stacking_counts(max(r.value("repeat"), 1.0), max(1, count // 2), min(2000, 2 * count), flat)]
+    stacks = sorted(sorted(stacks, key=lambda each: abs(each - count))[:6])
     said = []
     if stacks:
         said.append("Colors stack where " + ("twice the stitches are" if flat else "the stitches are") + " a whole number of repeats: near " + ", ".join(f"{each:.0f}" for each in stacks)
                     + " stitches. Go there for columns, keep away from there for a mixed cloth.")
     wander = drift(count, r.given["wobble"], 20)
-    said.append(f"Your tension moves the colors too: after 20 rows likely by about {wander:.0f} {'stitch' if wander < 1.5 else 'stitches'} either way, so the picture is one likely outcome.")
+    if wander >= 0.5:
+        said.append(f"Your tension moves the colors too: after 20 rows likely by about {wander:.0f} {'stitch' if wander < 1.5 else 'stitches'} either way, so the picture is one likely outcome.")
     if r.given["alternate"] > 1:
         over = ", ".join(f"{r.amount(left, MASS, 'g', 2)} of skein {number}" for number, left in enumerate(r.kept["over"], 1))
         said.append(f"Two rows each from skein {r.value('in_turn')}, and so over again, {r.kept['times']} times through: {r.value('lasts')} rows. Over is then {over}.")
@@ -95,7 +97,7 @@ def cloth(r):
     lengths, names, colors = _colors(r)
     skeins = r.given["alternate"]
     starts = [r.value("turn") * number / skeins for number in range(skeins)]
-    columns = min(r.given["count"], WIDEST)
+    columns = min(r.given["count"], SEEN)
     walk = fabric(lengths, r.value("loop"), r.given["count"], r.given["drawn"], r.given["worked"] == FLAT, r.given["wobble"], columns, starts, order=r.kept.get("order", ()))
     return fabric_picture(walk, names, colors, r.given["stitches"], r.given["rows"], r.given["count"])
 

@@ -5,8 +5,8 @@ from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Chanc
 from ...core.problem import Refused
 from ...core.table import read_table
 from ...core.units import AREA, COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PER_LENGTH, PERCENT
-from ...sources import (ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, GATE_TEXTILE_2015, MUNDEN_1959,
-                        TRADE_PAGE_YARDAGE)
+from ...sources import (ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, GATE_TEXTILE_2015, HEAD_GIRTHS_ADULTS,
+                        HEAD_GIRTHS_GIRLS, MUNDEN_1959, TRADE_PAGE_YARDAGE)
 from ..loop import TIGHTNESS_OF, USUAL, stitch_length_from_tightness, yarn_on_area, yarn_on_area_from_stitch
 from ..needs import BUFFERS, KNITTER_ERROR, LOOP_ERROR, TIGHTNESS_ERROR, combined, length_by_loop, length_by_swatch
 from ..odds import each_count, share_of, smallest_enough
@@ -27,6 +27,11 @@ MAKES = (Option("sweater", "A sweater"), Option("hat", "A hat"), Option("mittens
 
 MAKERS = {"sweater": sweater.cloth, "hat": hat.cloth, "mittens": mittens.cloth, "socks": socks.cloth, "cowl": flat.tube, "scarf": flat.flat, "blanket": flat.flat,
           "shawl": shawl.cloth}
+
+
+def _renamed_head(pairs):
+    """Links of version 1 knew one baby, of 14 in around: that is a newborn one, not one of 12 months."""
+    return pairs | ({"o": "newborn"} if pairs.get("o") == "baby" else {})
 
 
 MEASURES = {each.name for each in (SIZE_BY, *sweater.INPUTS, *hat.INPUTS, *mittens.INPUTS, *socks.INPUTS, *flat.INPUTS, *shawl.INPUTS)}
@@ -262,9 +267,10 @@ CARD = Card(
         Result("by_needle_rule", LENGTH, "Trade rule, by needle", units=("yd", "m"), finest=(1, 1), rounding="up"),
     ),
     answer=answer, say=say, notes=notes, pictures=(odds, outline), tables=(odds_table,),
+    link_version=2, upgrades={1: _renamed_head},
     basis=Basis(MODEL, "Cloth from its outline; yarn from a weighed swatch, or the loops of plain knitting (Munden). Odds from the ranges of all measures and of the model: "
                        "a garment strays 9 % from its swatch, hand gauges 10 % from the model (common practice, 95 %)."),
-    sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, ARITHMETIC),
+    sources=(MUNDEN_1959, GATE_TEXTILE_2015, CRAFT_YARN_COUNCIL, CRAFT_YARN_COUNCIL_SIZES, HEAD_GIRTHS_GIRLS, HEAD_GIRTHS_ADULTS, TRADE_PAGE_YARDAGE, COMMON_PRACTICE, ARITHMETIC),
     cautions=(Caution("Buy all of it from one lot.", "A second dye lot seldom matches. Wash the swatch before it is weighed: superwash yarn changes most."),),
     carry=(Carry("enough-left", "Will what is left be enough?", {}), Carry("yarn-instead", "Use another yarn for it", {"theirs_mass": "skein_mass", "theirs_length": "skein_length", "need_by": lambda r: "length", "need_length": "need",
                                                                      "stitches": "stitches", "rows": "rows"}),),

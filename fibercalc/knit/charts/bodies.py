@@ -49,15 +49,17 @@ def men_sizes() -> list[Table]:
 
 
 def children_sizes() -> list[Table]:
-    """Children's body sizes, babies' chests and head sizes in inches and centimeters.
+    """Children's body sizes, babies' chests and heads in inches and centimeters.
 
-    Source: Craft Yarn Council (craft-yarn-council-sizes), read only in part.
+    Source: Craft Yarn Council (craft-yarn-council-sizes), read only in part; heads from pages that quote medical tables
+    (head-girths-girls, head-girths-adults), the youngest from memory (trade-memory).
     """
-    heads, babies = read_table("knit", "council-head"), read_table("knit", "council-body-babies")
-    small = tuple((row["label"], part, *_both_units(row[column], row["status"]))
-                  for table, part, column in ((babies, "chest", "chest"), (heads, "around the head", "girth")) for row in table.rows)
+    heads, babies = read_table("knit", "head-girths"), read_table("knit", "council-body-babies")
+    chests = tuple((row["label"], *_both_units(row["chest"], row["status"])) for row in babies.rows)
+    around = tuple((row["label"], marked(row["girth"] / CM_PER_INCH, row["status"], 1), marked(row["girth"], row["status"], 1)) for row in heads.rows)
     return [*_sizes("council-body-children", CHILDREN),
-            Table("Babies and heads", ("Who", "Measure", "in", "cm"), small, heads.note + " " + meaning("memory"), ("craft-yarn-council-sizes",))]
+            Table("Babies, around the chest", ("Who", "in", "cm"), chests, babies.note + " " + meaning("memory"), (babies.source,)),
+            Table("Around the head", ("Who", "in", "cm"), around, heads.note + " " + meaning("secondary", "memory"), (heads.source, "head-girths-adults", "trade-memory"))]
 
 
 def ease() -> list[Table]:

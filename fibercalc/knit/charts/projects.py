@@ -18,7 +18,7 @@ SIZED = ("child-4", "child-8", "child-12", "woman-s", "woman-m", "woman-l", "wom
 EASE = "8 cm"
 HALF, MOST = 0.5, 0.9
 SURE = (0.8, 0.9, 0.95)
-SOURCES = ("munden-1959", "craft-yarn-council-sizes", "common-practice")
+SOURCES = ("munden-1959", "craft-yarn-council-sizes", "head-girths-girls", "head-girths-adults", "common-practice")
 NOTE = ("Plain stocking stitch at the usual tightness for the yarn and the piece, skeins true to 1.5 %; the odds hold loose and tight knitters alike. "
         f"Sweaters are raglans from the size tables (mostly from memory) with {EASE} of ease. Computed here.")
 
@@ -51,7 +51,7 @@ def _projects(said: Callable[..., str]) -> list[tuple[str, tuple]]:
     """Each project: what it is called, its sizes said in one unit, and the card's inputs that make it."""
     sweaters = [(f"Sweater, {WORDS[SIZES[size]].lower()}, {read_table('knit', SIZES[size]).row('key', size)['label']}",
                  {"make": "sweater", "size_by": "table", "size": size, "ease": EASE}) for size in SIZED]
-    hats = [(f"Hat, {who}, {said(height)} tall", {"make": "hat", "size_by": "table", "head_size": who, "hat_height": f"{height} cm"}) for who, height in (("child", 19), ("woman", 22))]
+    hats = [(f"Hat, {read_table('knit', 'head-girths').row('key', who)['label'].lower()}, {said(height)} tall", {"make": "hat", "size_by": "table", "head_size": who, "hat_height": f"{height} cm"}) for who, height in (("child", 19), ("woman", 22))]
     socks = [(f"Socks, foot {said(foot)}", {"make": "socks", "foot_length": f"{foot} cm", "foot_girth": f"{girth} cm", "leg": f"{leg} cm"})
              for foot, girth, leg in ((20, 19, 14), (25, 23, 18), (28, 26, 20))]
     flat = [(f"{word}, {said(width, length)}", {"make": make, "width": f"{width} cm", "length": f"{length} cm"})

@@ -13,7 +13,7 @@ from .measure import OWN, TABLE, measure, piece
 MAKES = {"make": ("hat",)}
 INPUTS = (
     Input("head_size", CHOICE, "Head", default="woman", when=MAKES | {"size_by": (TABLE,)},
-          options=tuple(Option(row["key"], row["label"]) for row in read_table("knit", "council-head").rows)),
+          options=tuple(Option(row["key"], row["label"]) for row in read_table("knit", "head-girths").rows)),
     measure("head", "Around the head", "56 cm", "90 cm", ("30 cm", "62 cm"), MAKES | {"size_by": (OWN,)}, "Above the ears.", least="15 cm", rough="0.5 cm"),
     Input("hat_ease", PERCENT, "Smaller than the head by", default="8 %", allowed=("-30 %", "30 %"), usual=("5 %", "10 %"), rough="2 %", when=MAKES,
           measure="A hat stretches to stay on. Negative for a loose one."),
@@ -26,8 +26,7 @@ def cloth(w, m: dict) -> Cloth:
     """The pieces of a hat, from its measures m in cm (or a head of the table)."""
     head, ease, height = m["head"], m["hat_ease"], m["hat_height"]
     if m["size_by"] == TABLE:
-        inches = w.looked_up("head_inches", "knit", "council-head", "key", m["head_size"], "girth", LENGTH, "in", "Around the head")
-        head = w.step("head", "head_inches * 2.54", inches * 2.54, LENGTH, "cm", "Around the head")
+        head = w.looked_up("head", "knit", "head-girths", "key", m["head_size"], "girth", LENGTH, "cm", "Around the head")
     around = w.step("hat_around", "head * (1 - hat_ease / 100)", head * (1 - ease / 100), LENGTH, "cm", "Around the hat")
     crown = w.step("crown", "hat_around / (2 * pi)", around / (2 * pi), LENGTH, "cm", "Crown, edge to middle: a flat round")
     if height < crown:

@@ -12,10 +12,10 @@ from ...yarn.moisture import mass_at_other_regain
 from ...yarn.regain import CURVE_ERROR, regain_at_humidity, regain_curves
 from ...yarn.sample import mean as mean_of, standard_deviation
 from ...yarn.student_t import quantile, share_below
-from ..lot_test import EU, INSPECTOR, LENGTH as BY_LENGTH, THREAD, US, WEIGHT, judge
+from ..lot_test import EU, INSPECTOR, LENGTH as BY_LENGTH, SMALL_BATCH, THREAD, US, WEIGHT, judge, least_sample
 from ..pictures.lot import sample_dots
-from ..tolerance import (CHANCE_EU, CHANCE_US, HEAVIEST, LIGHTEST, THREAD_UNITS, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor,
-                         mean_short, sample_size, tolerable_negative_error)
+from ..tolerance import (CHANCE_EU, CHANCE_US, HEAVIEST, LIGHTEST, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor,
+                         mean_short, tolerable_negative_error)
 
 SURE = 95.0  # %: how often a sample's mean keeps the rule when the packer aims as told
 NORMAL_40 = 1.96  # standard deviations that 1 in 40 lie under
@@ -43,18 +43,19 @@ def answer(w, by, label_mass, label_length, skeins, lengths, lot, sold, air, hum
     except OutOfRange:
         pass
     if weighed and LIGHTEST <= label <= HEAVIEST:
-        _average_rule(w, found, count, spread, label)
+        _average_rule(w, found, count, spread, label, lot)
     if weighed and air == "yes":
         _drier(w, found, mean, humidity, driest, fibers)
     return found
 
 
-def _average_rule(w, found, count, spread, label):
+def _average_rule(w, found, count, spread, label, lot):
     error = tolerable_negative_error(label)
     found["first"] = w.step("first", f"label_mass - {error:g}", label - error, MASS, label="EU and UK: 1 in 40 under at most")
     found["second"] = w.step("second", f"label_mass - 2 * {error:g}", label - 2 * error, MASS, label="EU and UK: none under")
-    factor = w.solved("factor_eu", f"share_below(factor_eu * sqrt(count), count - 1) - {CHANCE_EU:g}", inspector_factor(count), NUMBER, label="Inspector’s factor, EU and UK", using=(share_below,))
-    w.step("low_eu", "label_mass - factor_eu * spread", label - factor * spread, MASS, label="EU and UK: an inspector’s mean may be down to")
+    if lot >= SMALL_BATCH:
+        factor = w.solved("factor_eu", f"share_below(factor_eu * sqrt(count), count - 1) - {CHANCE_EU:g}", inspector_factor(count), NUMBER, label="Inspector’s factor, EU and UK", using=(share_below,))
+        w.step("low_eu", "label_mass - factor_eu * spread", label - factor * spread, MASS, label="EU and UK: an inspector’s mean may be down to")
     t = w.solved("t", f"share_below(t, count - 1) - {SURE:g}", quantile(SURE, count - 1), NUMBER, label="Student’s t, 95 %", using=(share_below,))
     found["aim"] = w.step("aim", f"max(label_mass + t * spread / sqrt(count), label_mass - {error:g} + {NORMAL_40} * spread)",
                           max(label + t * spread / sqrt(count), label - error + NORMAL_40 * spread), MASS, label="Aim at a mean of")
@@ -111,6 +112,10 @@ def say(r):
     mean = f"The mean is {r.text(_key(r, 'over')).replace('−', '')} {'over' if over >= 0 else 'under'} the label" if abs(over) > 1e-9 else "The mean is what the label says"
     if not mine:
         return f"{mean}; the average rule of the EU and the UK does not reach it.", "It is for weights from 5 g to 10 kg."
+    if mine[0].met is None:
+        count, lot, least = len(r.kept["values"]), r.given["lot"], least_sample(r.given["sold"], r.given["lot"])
+        taken = f"{least} skeins or more" if r.given["sold"] == THREAD else f"all {lot} skeins of the lot" if least == lot else f"{least} skeins from a lot of {lot}"
+        return f"{count} skeins are too few for a verdict: {LAWS[r.given['sold']]} takes {taken}.", f"{mean}; that is a look and no test. Take {least - count} more at random."
     failed = [rule for rule in mine if not rule.met]
     first = f"{mean}: the sample {'does not keep' if failed else 'keeps'} {LAWS[r.given['sold']]}."
     told = failed or mine
@@ -119,13 +124,10 @@ def say(r):
 
 
 def notes(r):
-    said, count, lot, sold = [], len(r.kept["values"]), r.given["lot"], r.given["sold"]
-    needed, _ = sample_size(lot)
-    if sold == US and count < needed:
-        said.append(f"That test takes {needed} skeins from a lot of {lot}; these are {count}.")
-    if sold == THREAD and count < THREAD_UNITS:
-        said.append(f"That mean is of {THREAD_UNITS} units or more, taken at random; these are {count}.")
-    if sold == EU and lot < 100 and r.given["by"] == WEIGHT:
+    said, lot, sold = [], r.given["lot"], r.given["sold"]
+    if sold == US and len([rule for rule in r.kept["judged"] if rule.law == US]) == 1:
+        said.append("What one skein under so heavy a label may be short was not recalled: only the mean is judged, which is half of that test.")
+    if sold == EU and lot < SMALL_BATCH and r.given["by"] == WEIGHT:
         said.append("Under 100 packages an inspector weighs all of them, and their mean may not be under the label at all.")
     limit = next((rule.limit for rule in r.kept["judged"] if rule.law == sold and rule.key == "mean"), None)
     mean = _key(r, "mean")
@@ -141,7 +143,7 @@ def notes(r):
 
 
 def table(r):
-    return Table("Each rule, side by side", ("Rule", "Limit", "Found", "It is"), tuple((RULES[rule.law, rule.key], _asked(r, rule), _seen(r, rule), "met" if rule.met else "not met") for rule in r.kept["judged"]),
+    return Table("Each rule, side by side", ("Rule", "Limit", "Found", "It is"), tuple((RULES[rule.law, rule.key], _asked(r, rule), _seen(r, rule), {None: "too few to say", True: "met", False: "not met"}[rule.met]) for rule in r.kept["judged"]),
                  "The US table of weights, its sampling plan and some lengths are from memory; EU and UK figures and the thread laws were read. Checked on 26 November 2026; local law decides.")
 
 
@@ -163,9 +165,9 @@ CARD = Card(
         Input("by", CHOICE, "The label says", default=WEIGHT, options=(Option(WEIGHT, "A weight"), Option(BY_LENGTH, "A length"))),
         Input("label_mass", MASS, "Weight on the label", record="base.mass", default="100 g", allowed=("1 g", "10 kg"), usual=("10 g", "500 g"), units=("g", "oz"), when=WEIGHED, bench="bases.mass"),
         Input("label_length", LENGTH, "Length on the label", record="base.length", default="420 m", allowed=("1 m", "20000 m"), usual=("20 m", "2000 m"), units=("m", "yd"), when=REELED, bench="bases.length"),
-        Rows("skeins", "Skeins, weighed", "skein", least=2, most=50, when=WEIGHED, measure="Taken at random, yarn alone, without band and ties; 12 from a lot of up to 250.",
+        Rows("skeins", "Skeins, weighed", "skein", least=2, most=100, when=WEIGHED, measure="Taken at random, yarn alone, without band and ties; 12 from a lot of up to 250.",
              fields=(Input("mass", MASS, "Weight", default="100 g", allowed=("0.5 g", "11 kg"), rough="0.1 g", units=("g", "oz"), instrument="scale"),), default=tuple({"mass": f"{mass} g"} for mass in MASSES)),
-        Rows("lengths", "Skeins, measured", "skein", least=2, most=50, when=REELED, measure="Taken at random, unwound on one reel or meter, lightly tensioned.",
+        Rows("lengths", "Skeins, measured", "skein", least=2, most=100, when=REELED, measure="Taken at random, unwound on one reel or meter, lightly tensioned.",
              fields=(Input("length", LENGTH, "Length", default="420 m", allowed=("0.5 m", "25000 m"), rough="1 %", units=("m", "yd"), instrument="reel"),), default=tuple({"length": f"{length} m"} for length in METERS)),
         Input("lot", COUNT, "Skeins under that label", default="40", allowed=("1", "100000"), usual=("4", "3000"), measure="One base, one put-up, wound alike."),
         Input("sold", CHOICE, "Judge it by", default=US, options=(Option(US, "US: NIST Handbook 133"), Option(EU, "EU or UK: average rule"), Option(THREAD, "US: a state thread law"))),

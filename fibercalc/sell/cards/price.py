@@ -6,7 +6,7 @@ from ...core.outcome import with_money
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MONEY, NUMBER, PERCENT, TIME
 from ...sources import ARITHMETIC, COMMON_PRACTICE
-from ..money import cents, in_whole
+from ..money import cents, cents_up, in_whole
 from ..pictures.money_bars import what_moves_it, where_it_goes
 from ..price import break_even, cost_with_loss, fee, margin, markup, net_of_tax, paid_with_tax, price_for
 
@@ -17,6 +17,7 @@ DISCOUNTS = (5, 10, 15, 20, 25, 30)
 MOVED = {"asked": "Price", "base": "Base yarn", "dye": "Dye", "energy": "Acid, energy", "minutes": "Minutes", "wage": "Wage", "loss": "Spoilt pots", "label": "Label",
          "overhead": "Overhead", "fee_percent": "Fee, percent", "fee_fixed": "Fee, fixed"}
 SHOWN = 8  # of them in the picture
+NEAREST = "floor({} * 100 + 0.5000001) / 100"  # a hair over, as in money.cents: a half that is typed is a float a little under it
 CENT = 0.01  # less than a cent left pays for nothing, in any number of skeins
 
 
@@ -31,19 +32,23 @@ def answer(w, go_by, asked, wanted_margin, tax_place, tax, base, dye, energy, mi
     grossed = f"1 - fee_percent / 100{' * ' + text if on_tax else ''}"
     if go_by == MARGIN:
         try:
-            net = price_for(made, fee_percent, fee_fixed / order, rate if on_tax else 0.0, wanted_margin)
+            exact = price_for(made, fee_percent, fee_fixed / order, rate if on_tax else 0.0, wanted_margin)
         except OutOfRange:
             raise Refused(f"Margin you need: {wanted_margin:g} % and the fee together are all of the price; give less.", "wanted_margin") from None
-        w.step("net", f"(made + fee_fixed / order) / ({grossed} - wanted_margin / 100)", net, MONEY, label="Price before tax, grossed up for fee and margin")
+        w.step("exact", f"(made + fee_fixed / order) / ({grossed} - wanted_margin / 100)", exact, MONEY, label="Price before tax, grossed up for fee and margin")
+        # A ticket is a decision in whole cents: what follows from it is the spread of that price, not of changed prices.
+        ticket = w.decide("ticket", cents_up(paid_with_tax(exact, rate) if tax_place == INSIDE else exact) / 100)
+        w.step("ticket", f"ceil(exact{' * ' + text if tax_place == INSIDE else ''} * 100 - 0.0000001) / 100", ticket, MONEY, label="On the ticket, in whole cents")
     else:
-        net = w.step("net", f"asked / {text}" if tax_place == INSIDE else "asked", net_of_tax(asked, rate) if tax_place == INSIDE else asked, MONEY, label="Price before tax")
-    paid = w.step("paid", f"net * {text}" if taxed else "net", paid_with_tax(net, rate), MONEY, label="The buyer pays")
+        ticket = w.step("ticket", NEAREST.format("asked"), cents(asked) / 100, MONEY, label="On the ticket, in whole cents")
+    net = w.step("net", f"ticket / {text}" if tax_place == INSIDE else "ticket", net_of_tax(ticket, rate) if tax_place == INSIDE else ticket, MONEY, label="Price before tax")
+    paid = w.step("paid", NEAREST.format(f"net * {text}") if tax_place == OUTSIDE else "ticket", _paid(tax_place, ticket, rate), MONEY, label="The buyer pays")
     taken = w.step("taken", f"{'paid' if fee_on == ON_PAID else 'net'} * fee_percent / 100 + fee_fixed / order", fee(paid if fee_on == ON_PAID else net, fee_percent, fee_fixed / order), MONEY, label="Fee")
     brings = w.step("brings", "net - taken", net - taken, MONEY, label="A sale brings, after tax and fee")
     one_more = w.step("one_more", "good + label", good + label, MONEY, label="One more costs")
     cost = w.step("cost", "made + taken", made + taken, MONEY, label="It costs, fee and all")
     left = w.step("left", "net - cost", net - cost, MONEY, label="Left of each skein")
-    found = {"price": paid if tax_place == INSIDE else net, "paid": paid, "net": net, "cost": cost, "left": left, "brings": brings, "one_more": one_more, "labor": labor, "taken": taken, "one": one}
+    found = {"price": ticket, "paid": paid, "net": net, "cost": cost, "left": left, "brings": brings, "one_more": one_more, "labor": labor, "taken": taken, "one": one}
     found["margin"] = w.step("margin", "100 * left / net", margin(net, cost), PERCENT, label="Margin")
     found["markup"] = w.step("markup", "100 * left / cost", markup(net, cost), PERCENT, label="Markup")
     found["contribution"] = w.step("contribution", "net - taken - label - (base + dye + energy) / (1 - loss / 100)", net - taken - label - cost_with_loss(base + dye + energy, loss), MONEY, label="Contribution before labor and overhead")
@@ -66,13 +71,18 @@ def _up(count):
     return -int(-count // 1)
 
 
+def _paid(tax_place, ticket, rate):
+    """What the buyer pays for a ticket: tax that comes on top is rounded to a whole cent at the till."""
+    return cents(paid_with_tax(ticket, rate)) / 100 if tax_place == OUTSIDE else ticket
+
+
 def _left(given, price, **changed):
     """What is left of one skein at another ticket price, or with other costs: the same sums as the working, without it."""
     v = given | changed
     rate = v["tax"] or 0.0
     net = net_of_tax(price, rate) if v["tax_place"] == INSIDE else price
     made = cost_with_loss(v["base"] + v["dye"] + v["energy"] + v["minutes"] * v["wage"] / 60, v["loss"]) + v["label"] + v["overhead"]
-    return net - made - fee(paid_with_tax(net, rate) if v["fee_on"] == ON_PAID else net, v["fee_percent"], v["fee_fixed"] / v["order"])
+    return net - made - fee(_paid(v["tax_place"], price, rate) if v["fee_on"] == ON_PAID else net, v["fee_percent"], v["fee_fixed"] / v["order"])
 
 
 def _money(r):
@@ -96,17 +106,18 @@ def notes(r):
         said.append(f"{r.text('break_even')} skeins a month pay {_money(r)(r.given['month_costs'])} of fixed costs; your labor is paid in every one of them.")
     spoilt = f"A spoilt pot of {r.given['pot']} costs {r.text('pot_loss')}"
     said.append(f"{spoilt}: the earnings of {r.text('make_good')} skeins." if r.has("make_good") else f"{spoilt}.")
-    said.append("Sums are kept exact; where the price is split, whole cents add up to it. Tax authorities round by line or by invoice: use theirs.")
+    said.append("The ticket and what the buyer pays are whole cents, rounded once; sums behind them are kept exact, and where the price is split, whole cents add up to it. Tax authorities round by line or by invoice: use theirs.")
     return said
 
 
 def _parts(r):
-    """What a buyer pays, in whole cents that add up to it."""
+    """What a buyer pays, in whole cents that add up to it; tax and what is left are those that the results say."""
     v, scale = r.given, 1 / (1 - r.given["loss"] / 100)
-    exact = [("Tax", r.value("paid") - r.value("net")), ("Base yarn", v["base"]), ("Dye", v["dye"]), ("Acid, energy", v["energy"]), ("Labor", r.kept["labor"]), ("Spoilt pots", r.kept["one"] * (scale - 1)),
-             ("Label", v["label"]), ("Overhead", v["overhead"]), ("Fee", r.kept["taken"]), ("Left for you", r.value("left"))]
-    whole = in_whole([100 * amount for _, amount in exact], cents(r.value("paid")))
-    return [(name, amount) for (name, _), amount in zip(exact, whole)]
+    paid, net, left = (cents(r.value(name)) for name in ("paid", "net", "left"))
+    exact = [("Base yarn", v["base"]), ("Dye", v["dye"]), ("Acid, energy", v["energy"]), ("Labor", r.kept["labor"]), ("Spoilt pots", r.kept["one"] * (scale - 1)),
+             ("Label", v["label"]), ("Overhead", v["overhead"]), ("Fee", r.kept["taken"])]
+    whole = in_whole([100 * amount for _, amount in exact], net - left)
+    return [("Tax", paid - net), *((name, amount) for (name, _), amount in zip(exact, whole)), ("Left for you", left)]
 
 
 def bars(r):
@@ -138,7 +149,7 @@ def discounts(r):
     money, price, rows = _money(r), r.value("price"), []
     now = r.value("left") + r.given["overhead"]
     for percent in DISCOUNTS:
-        lower = price * (1 - percent / 100)
+        lower = cents(price * (1 - percent / 100)) / 100
         left = _left(r.given, lower)
         earns = left + r.given["overhead"]
         rows.append((f"{percent} %", money(lower), money(left), f"× {r.number(now / earns, 2)}" if now > 0 and earns > 0 else "never"))

@@ -13,9 +13,9 @@ WAYS = {"by_turns": "by turns of the reel", "by_sample": "by the weighed sample"
 
 
 def answer(w, way, turns, circumference, stretch, sample_length, sample_mass, skein_mass, several, skeins):
-    found = dict.fromkeys(("by_turns", "by_sample", "grist", "average", "printable", "next_skein"))
+    found = dict.fromkeys(("turn", "by_turns", "by_sample", "grist", "average", "printable", "next_skein"))
     if way in (BY_TURNS, BOTH):
-        turn = relaxed_circumference(circumference, stretch)
+        turn = found["turn"] = relaxed_circumference(circumference, stretch)
         w.step("turn", "circumference / (1 + stretch / 100)", turn, LENGTH, label="One turn, rested")
         found["by_turns"] = length_by_turns(turns, turn)
         w.step("by_turns", "turns * turn", found["by_turns"], LENGTH, label="Length by turns")
@@ -44,6 +44,8 @@ def _of_several(w, lengths):
 def say(r):
     first = f"This skein holds about {r.said('length')}."
     if r.has("printable"):
+        if r.low("printable") <= 0:
+            return first, f"{len(r.given['skeins'])} skeins that average {r.text('average')} differ too much for a length to print: measure more of them, wound alike."
         return first, f"From {len(r.given['skeins'])} skeins that average {r.text('average')}, print no more than {r.promised('printable')}."
     if not r.rough("length"):
         return first
@@ -58,9 +60,9 @@ def notes(r):
         said.append(f"The two ways give {r.text('by_turns')} and {r.text('by_sample')}. The better one here is {WAYS[better]}: its range is the narrower.")
         if r.low(better) > r.high(other) or r.low(other) > r.high(better):
             said.append("Their ranges do not meet: measure the circumference on the yarn again, and see that sample and skein are equally dry.")
-    if r.has("printable"):
-        said.append(f"The limit to print is for the average of the whole delivery (19 in 20 sure, the reel's own error taken off). One single skein may be as short as "
-                    f"{r.text('next_skein')}.")
+    if r.has("printable") and r.low("printable") > 0:
+        single = f" One single skein may be as short as {r.down('next_skein')}." if r.low("next_skein") > 0 else ""
+        said.append(f"The limit to print is for the average of the whole delivery (19 in 20 sure, the reel's own error taken off).{single}")
     return said
 
 
@@ -100,8 +102,7 @@ BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 
 def _rested_turn(r):
     """A turn of the reel as it measures at rest, where the reel was asked for."""
-    turn = r.given["circumference"]
-    return f"{turn * (1 - (r.given['stretch'] or 0) / 100):.6g}m" if turn is not None else None
+    return f"{r.kept['turn']:.6g}m" if r.kept["turn"] is not None else None
 
 
 CARD = Card(
