@@ -114,22 +114,22 @@ def class_name(number: str) -> str:
     return f"{number} {weight_classes(COUNCIL)[int(number)].name}"
 
 
-WEIGHT_CLASS = Input("weight_class", CHOICE, "Weight class", default="none", measure="The number on the label, 0 (lace) to 7 (jumbo).",
-                     options=(Option("none", "Not said"), *(Option(number, number) for number in CLASSES)))
-LOT = Input("lot", TEXT, "Lot", optional=True, longest=RULES["texts"]["l"])
-PRICE = Input("price", MONEY, "Price of a skein", optional=True, allowed=("0.01", "9999"))
+WEIGHT_CLASS = Input(CHOICE, "Weight class", default="none", measure="The number on the label, 0 (lace) to 7 (jumbo).",
+                     options=(Option("none", "Not said"), *(Option(number, number) for number in CLASSES)), name="weight_class")
+LOT = Input(TEXT, "Lot", optional=True, longest=RULES["texts"]["l"], name="lot")
+PRICE = Input(MONEY, "Price of a skein", optional=True, allowed=("0.01", "9999"), name="price")
 
 LINK = Card(
     id="helper-link", chapter="yarn", place=0, question="Which base is the link for?",
     inputs=(
-        Input("name", TEXT, "Name of the base", default="Dunmel DK", longest=RULES["texts"]["n"], bench="bases.name", record="base.name"),
-        Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("5 g", "2000 g"), units=("g", "oz"), bench="bases.mass", record="base.mass"),
-        Input("length", LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "10000 m"), units=("m", "yd"), bench="bases.length", record="base.length"),
+        Input(TEXT, "Name of the base", default="Dunmel DK", longest=RULES["texts"]["n"], bench="bases.name", record="base.name", name="name"),
+        Input(MASS, "Weight of a skein", default="100 g", allowed=("5 g", "2000 g"), units=("g", "oz"), bench="bases.mass", record="base.mass", name="mass"),
+        Input(LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "10000 m"), units=("m", "yd"), bench="bases.length", record="base.length", name="length"),
         replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
         replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
         replace(PRICE, bench="bases.price", record="base.price", measure="Left blank, it is not in the link. A printed code keeps its price when yours changes."),
-        Input("home", TEXT, "Where your book stands on the web", optional=True, longest=LONGEST_HOME,
-              measure="Left blank, the link leads to where this page is now."),
+        Input(TEXT, "Where your book stands on the web", optional=True, longest=LONGEST_HOME,
+              measure="Left blank, the link leads to where this page is now.", name="home"),
     ),
     results=(), answer=lambda w, **given: {}, say=lambda r: "The link is ready.",
     basis=Basis(BENCH_RULE, "What stands on the skein’s label."), sources=(COMMON_PRACTICE,),

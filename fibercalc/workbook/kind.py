@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import field, replace
 from functools import cached_property
 
-from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows
+from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, row_of
 from ..core.declared import declared
 from ..core.units import Quantity
 from ..sources import COMMON_PRACTICE
@@ -75,12 +75,12 @@ def form_card(kind: Kind, fields: tuple[Input | Rows, ...]) -> Card:
 
 def name(label: str = "Name", measure: str = "", what: str = "name", longest: int = LONGEST_NAME) -> Input:
     """The field that names a record: the only one that must be filled in."""
-    return Input(what, TEXT, label, measure=measure, longest=longest)
+    return Input(TEXT, label, measure=measure, longest=longest, name=what)
 
 
 def words(what: str, label: str, measure: str = "", longest: int = LONGEST_NAME, when: dict | None = None) -> Input:
     """A text that may be left blank."""
-    return Input(what, TEXT, label, measure=measure, optional=True, longest=longest, when=when or {})
+    return Input(TEXT, label, measure=measure, optional=True, longest=longest, when=when or {}, name=what)
 
 
 def note() -> Input:
@@ -90,21 +90,21 @@ def note() -> Input:
 
 def names(what: str, label: str, measure: str = "") -> Input:
     """A field that names another record by its id; Kind.refers says of which kind."""
-    return Input(what, TEXT, label, measure=measure, optional=True, longest=60)
+    return Input(TEXT, label, measure=measure, optional=True, longest=60, name=what)
 
 
 def choice(what: str, label: str, *options: tuple[str, str], measure: str = "", when: dict | None = None) -> Input:
     """One of a few words, the first unless another is chosen; a first one that is blank may stay so."""
-    return Input(what, CHOICE, label, default=options[0][0], optional=not options[0][0], measure=measure, options=tuple(Option(value, words) for value, words in options), when=when or {})
+    return Input(CHOICE, label, default=options[0][0], optional=not options[0][0], measure=measure, options=tuple(Option(value, words) for value, words in options), when=when or {}, name=what)
 
 
 def number(what: str, of: Quantity, label: str, allowed: tuple[str, str], units: tuple[str, ...] = (), known: str = MEASURED, measure: str = "",
            strict: bool = False, when: dict | None = None, default: str = "") -> tuple[Input, Input]:
     """A number that may be left blank, unless it has a default; and beside it how it is known."""
-    return (Input(what, of, label, default=default, allowed=allowed, units=units, optional=not default, measure=measure, strict=strict, when=when or {}),
-            Input(f"{what}{KNOWN_END}", CHOICE, f"{label}: how you know it", default=known, options=KNOWN, beside=what, when=when or {}))
+    return (Input(of, label, default=default, allowed=allowed, units=units, optional=not default, measure=measure, strict=strict, when=when or {}, name=what),
+            Input(CHOICE, f"{label}: how you know it", default=known, options=KNOWN, beside=what, when=when or {}, name=f"{what}{KNOWN_END}"))
 
 
 def rows(what: str, label: str, one: str, *fields: Input, most: int, measure: str = "") -> Rows:
     """A list that may be empty."""
-    return Rows(what, label, one, fields=fields, default=(), least=0, most=most, measure=measure)
+    return Rows(row_of(fields), label, one, default=(), least=0, most=most, measure=measure, name=what)

@@ -3,7 +3,7 @@
 import pytest
 
 from fibercalc.core.formula import evaluate, write
-from fibercalc.core.reading import Row
+from fibercalc.core.card import Row
 
 
 @pytest.mark.parametrize(("text", "values", "expected"), [

@@ -15,21 +15,21 @@ def card(answer, inputs, results):
 
 
 def length(name, default="100 m", **more):
-    return Input(name, LENGTH, name, default=default, allowed=more.pop("allowed", ("0 m", "1000 m")), **more)
+    return Input(LENGTH, name, default=default, allowed=more.pop("allowed", ("0 m", "1000 m")), **more, name=name)
 
 
 def test_a_uniform_input_gives_95_of_100_parts_of_its_half_width():
-    outcome = work_card(card(lambda w, a: {"x": 2 * a}, (length("a", rough="10 m"),), (Result("x", LENGTH, "x"),)), {}).outcome
+    outcome = work_card(card(lambda w, a: {"x": 2 * a}, (length("a", rough="10 m"),), (Result(LENGTH, "x", name="x"),)), {}).outcome
     assert (outcome.low("x"), outcome.value("x"), outcome.high("x")) == pytest.approx((181, 200, 219))
 
 
 def test_a_typed_spread_replaces_the_declared_one():
-    outcome = work_card(card(lambda w, a: {"x": a}, (length("a", rough="10 m"),), (Result("x", LENGTH, "x"),)), {"a": "100 m ± 2"}).outcome
+    outcome = work_card(card(lambda w, a: {"x": a}, (length("a", rough="10 m"),), (Result(LENGTH, "x", name="x"),)), {"a": "100 m ± 2"}).outcome
     assert outcome.high("x") == pytest.approx(101.9)
 
 
 def test_nudges_are_clipped_at_the_allowed_edge():
-    outcome = work_card(card(lambda w, a: {"x": a}, (length("a", rough="10 m", allowed=("95 m", "200 m")),), (Result("x", LENGTH, "x"),)), {}).outcome
+    outcome = work_card(card(lambda w, a: {"x": a}, (length("a", rough="10 m", allowed=("95 m", "200 m")),), (Result(LENGTH, "x", name="x"),)), {}).outcome
     assert outcome.low("x") == pytest.approx(100 - 0.95 * 5) and outcome.high("x") == pytest.approx(109.5)
 
 
@@ -38,13 +38,13 @@ def test_inputs_of_one_instrument_move_together_and_cancel():
     together = (length("a", rough="5 %", instrument="tape"), length("b", rough="5 %", instrument="tape"))
     apart = (length("a", rough="5 %"), length("b", rough="5 %"))
     ratio = lambda w, a, b: {"x": 100 * a / b}  # noqa: E731
-    results = (Result("x", PERCENT, "x"),)
+    results = (Result(PERCENT, "x", name="x"),)
     assert work_card(card(ratio, together, results), {}).outcome.high("x") == pytest.approx(100)
     assert work_card(card(ratio, apart, results), {}).outcome.high("x") > 107
 
 
 def test_the_model_s_own_error_is_a_normal_part():
-    outcome = work_card(card(lambda w, a: {"x": a}, (length("a"),), (Result("x", LENGTH, "x", error="9 %"),)), {}).outcome
+    outcome = work_card(card(lambda w, a: {"x": a}, (length("a"),), (Result(LENGTH, "x", error="9 %", name="x"),)), {}).outcome
     assert outcome.high("x") == pytest.approx(109) and outcome.low("x") == pytest.approx(91)
 
 
@@ -53,28 +53,28 @@ def test_a_decision_stays_while_roughness_is_carried():
     def answer(w, a):
         pieces = w.decide("pieces", int(a // 33))
         return {"pieces": pieces, "margin": a - pieces * 33}
-    results = (Result("pieces", COUNT, "p"), Result("margin", LENGTH, "m"), Result("short", PERCENT, "s", chance=Chance("margin", below=0.0)))
+    results = (Result(COUNT, "p", name="pieces"), Result(LENGTH, "m", name="margin"), Result(PERCENT, "s", chance=Chance("margin", below=0.0), name="short"))
     outcome = work_card(card(answer, (length("a", rough="10 m"),), results), {}).outcome
     assert outcome.low("pieces") == outcome.high("pieces") == 3
     assert outcome.value("short") == pytest.approx(100 * (10 - 1) / 20)  # the margin is uniform from -9 to 11
 
 
 def test_the_narrower_of_two_ways_is_the_answer():
-    results = (Result("best", LENGTH, "b", best_of=("x", "y")), Result("x", LENGTH, "x"), Result("y", LENGTH, "y"))
+    results = (Result(LENGTH, "b", best_of=("x", "y"), name="best"), Result(LENGTH, "x", name="x"), Result(LENGTH, "y", name="y"))
     inputs = (length("a", rough="5 m"), length("b", default="101 m", rough="2 m"))
     outcome = work_card(card(lambda w, a, b: {"x": a, "y": b}, inputs, results), {}).outcome
     assert outcome.best("best") == "y" and outcome.value("best") == 101
 
 
 def test_an_inverse_result_keeps_low_below_high():
-    results = (Result("x", MASS, "x"),)
+    results = (Result(MASS, "x", name="x"),)
     outcome = work_card(card(lambda w, a: {"x": 1000 / a}, (length("a", rough="20 m", allowed=("1 m", "1000 m")),), results), {}).outcome
     assert outcome.low("x") < outcome.value("x") < outcome.high("x")
     assert outcome.high("x") - outcome.value("x") > outcome.value("x") - outcome.low("x")
 
 
 def test_a_range_is_not_carried_past_its_floor():
-    results = (Result("x", LENGTH, "x", error="300 %", floor=0.0),)
+    results = (Result(LENGTH, "x", error="300 %", floor=0.0, name="x"),)
     assert work_card(card(lambda w, a: {"x": a}, (length("a"),), results), {}).outcome.low("x") == 0
 
 

@@ -1,7 +1,7 @@
 """A new or special base against the usual one: depth factors, what wet and heat do to it, go or no-go."""
 
 from ...core.answer import Table
-from ...core.card import BENCH_RULE, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows
+from ...core.card import BENCH_RULE, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows, row_of
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale
 from ...core.units import LENGTH, MASS, NUMBER, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE
@@ -73,21 +73,20 @@ CARD = Card(
     id="base-test", chapter="dye", place=60, handles=("powder", "heat"),
     question="Will my colors come out on this base?",
     inputs=(
-        Rows("dyes", "Dyes tested", "dye", least=1, most=10, measure="Dye small skeins of both bases; find the depth on the new one that looks like the usual one.",
-             fields=(Input("name", TEXT, "Name", default="red", longest=20), Input("usual", PERCENT, "Depth on the usual base", default="1 %", allowed=("0.01 %", "12 %"), rough="2 % of it", strict=True),
-                     Input("new", PERCENT, "Depth on this base that matches it", default="1 %", allowed=("0.01 %", "12 %"), rough="5 % of it", strict=True)),
-             default=({"name": "navy", "usual": "0.62 %", "new": "0.70 %"}, {"name": "black", "usual": "0.24 %", "new": "0.26 %"}, {"name": "brown", "usual": "0.04 %", "new": "0.043 %"})),
-        Input("length_before", LENGTH, "Length before", default="21 m", allowed=("0.5 m", "2000 m"), usual=("5 m", "100 m"), rough="0.5 %", units=("m", "yd"), measure="Of the test skein, rested, the same way both times."),
-        Input("length_after", LENGTH, "Length after dyeing", default="20.4 m", allowed=("0.1 m", "2000 m"), usual=("5 m", "100 m"), rough="0.5 %", units=("m", "yd")),
-        Input("mass_before", MASS, "Weight before", default="5.00 g", allowed=("0.5 g", "1 kg"), usual=("3 g", "100 g"), rough="0.02 g", units=("g", "oz"), measure="As dry as after."),
-        Input("mass_after", MASS, "Weight after", default="4.92 g", allowed=("0.1 g", "1 kg"), usual=("3 g", "100 g"), rough="0.02 g", units=("g", "oz")),
+        Rows(row_of((Input(TEXT, "Name", default="red", longest=20, name="name"), Input(PERCENT, "Depth on the usual base", default="1 %", allowed=("0.01 %", "12 %"), rough="2 % of it", strict=True, name="usual"),
+                     Input(PERCENT, "Depth on this base that matches it", default="1 %", allowed=("0.01 %", "12 %"), rough="5 % of it", strict=True, name="new"))), "Dyes tested", "dye", least=1, most=10, measure="Dye small skeins of both bases; find the depth on the new one that looks like the usual one.",
+             default=({"name": "navy", "usual": "0.62 %", "new": "0.70 %"}, {"name": "black", "usual": "0.24 %", "new": "0.26 %"}, {"name": "brown", "usual": "0.04 %", "new": "0.043 %"}), name="dyes"),
+        Input(LENGTH, "Length before", default="21 m", allowed=("0.5 m", "2000 m"), usual=("5 m", "100 m"), rough="0.5 %", units=("m", "yd"), measure="Of the test skein, rested, the same way both times.", name="length_before"),
+        Input(LENGTH, "Length after dyeing", default="20.4 m", allowed=("0.1 m", "2000 m"), usual=("5 m", "100 m"), rough="0.5 %", units=("m", "yd"), name="length_after"),
+        Input(MASS, "Weight before", default="5.00 g", allowed=("0.5 g", "1 kg"), usual=("3 g", "100 g"), rough="0.02 g", units=("g", "oz"), measure="As dry as after.", name="mass_before"),
+        Input(MASS, "Weight after", default="4.92 g", allowed=("0.1 g", "1 kg"), usual=("3 g", "100 g"), rough="0.02 g", units=("g", "oz"), name="mass_after"),
     ),
     results=(
-        Result("verdict", "text", "Go or no-go"),
-        Result("mean_factor", NUMBER, "Depth factor, mean", finest=(0.01,), floor=0.0),
-        Result("apart", NUMBER, "Largest factor over smallest", finest=(0.01,), floor=0.0),
-        Result("longer", PERCENT, "Change of length", finest=(0.1,)),
-        Result("heavier", PERCENT, "Change of weight", finest=(0.1,)),
+        Result("text", "Go or no-go", name="verdict"),
+        Result(NUMBER, "Depth factor, mean", finest=(0.01,), floor=0.0, name="mean_factor"),
+        Result(NUMBER, "Largest factor over smallest", finest=(0.01,), floor=0.0, name="apart"),
+        Result(PERCENT, "Change of length", finest=(0.1,), name="longer"),
+        Result(PERCENT, "Change of weight", finest=(0.1,), name="heavier"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(recipes,),
     basis=Basis(BENCH_RULE, "The depth that matches by eye on the new base, over the usual depth. The edges between go and no-go are our own."),

@@ -1,7 +1,7 @@
 """Color left in the bath and in the rinses: how much, how many rinses still, and the likely cause; loose fiber told apart from dye."""
 
 from ...core.answer import Table
-from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
+from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of, Save
 from ...core.problem import OutOfRange, Refused
 from ...core.units import MASS, NUMBER, PERCENT, VOLUME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, DYEING_TEXTBOOK
@@ -101,24 +101,23 @@ CARD = Card(
     id="bleed-check", chapter="dye", place=90, tall_sheet=True, handles=("heat", "acid"),
     question="Why does color come off, and how many rinses still?",
     inputs=(
-        Input("jar", NUMBER, "The cooled bath matches jar", default="4", allowed=("0", "12"), usual=("1", "7"), measure="Jar 0 is the bath before the yarn; each next jar is half of the one before. Halves between two."),
-        Input("mass", MASS, "Yarn in it, dry", record="dye-lot.mass", default="400 g", allowed=("0.5 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True),
-        Input("depth", PERCENT, "Depth of shade, all dyes", default="0.9 %", allowed=("0.001 %", "20 %"), usual=("0.1 %", "5 %"), strict=True),
-        Input("rinsed", CHOICE, "Did you compare the rinses with the jars?", default="yes", options=(Option("yes", "Yes"), Option("no", "No"))),
-        Rows("rinses", "Rinses so far", "rinse", least=1, most=10, when=RINSED, measure="The jar that each rinse water matches.",
-             fields=(Input("jar", NUMBER, "Jar", default="8", allowed=("0", "16")),), default=({"jar": "5"}, {"jar": "8"})),
-        Input("wanted", PERCENT, "Pale enough at, percent of the first bath", default="0.2 %", allowed=("0.005 %", "20 %"), usual=("0.05 %", "1 %"), when=RINSED, measure="Jar 9 is 0.2 %."),
-        Input("held", VOLUME, "Water the squeezed yarn holds", default="600 mL", allowed=("1 mL", "100 L"), usual=("50 mL", "3 L"), units=("mL", "L")),
-        Input("rinse", VOLUME, "Clean water of one rinse", default="6 L", allowed=("0.05 L", "500 L"), usual=("1 L", "20 L"), units=("L", "mL")),
-        *(Input(symptom, CHOICE, question, default=EXAMPLE.get(symptom, "not known"), options=ASKED) for symptom, question in SYMPTOMS.items()),
+        Input(NUMBER, "The cooled bath matches jar", default="4", allowed=("0", "12"), usual=("1", "7"), measure="Jar 0 is the bath before the yarn; each next jar is half of the one before. Halves between two.", name="jar"),
+        Input(MASS, "Yarn in it, dry", record="dye-lot.mass", default="400 g", allowed=("0.5 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True, name="mass"),
+        Input(PERCENT, "Depth of shade, all dyes", default="0.9 %", allowed=("0.001 %", "20 %"), usual=("0.1 %", "5 %"), strict=True, name="depth"),
+        Input(CHOICE, "Did you compare the rinses with the jars?", default="yes", options=(Option("yes", "Yes"), Option("no", "No")), name="rinsed"),
+        Rows(row_of((Input(NUMBER, "Jar", default="8", allowed=("0", "16"), name="jar"),)), "Rinses so far", "rinse", least=1, most=10, when=RINSED, measure="The jar that each rinse water matches.", default=({"jar": "5"}, {"jar": "8"}), name="rinses"),
+        Input(PERCENT, "Pale enough at, percent of the first bath", default="0.2 %", allowed=("0.005 %", "20 %"), usual=("0.05 %", "1 %"), when=RINSED, measure="Jar 9 is 0.2 %.", name="wanted"),
+        Input(VOLUME, "Water the squeezed yarn holds", default="600 mL", allowed=("1 mL", "100 L"), usual=("50 mL", "3 L"), units=("mL", "L"), name="held"),
+        Input(VOLUME, "Clean water of one rinse", default="6 L", allowed=("0.05 L", "500 L"), usual=("1 L", "20 L"), units=("L", "mL"), name="rinse"),
+        *(Input(CHOICE, question, default=EXAMPLE.get(symptom, "not known"), options=ASKED, name=symptom) for symptom, question in SYMPTOMS.items()),
     ),
     results=(
-        Result("left", PERCENT, "Color left in the bath", finest=(0.1,), floor=0.0),
-        Result("exhausted", PERCENT, "Gone onto the fiber", finest=(0.1,), floor=0.0),
-        Result("grams", MASS, "Dye left in it", units=("g",), finest=(0.01,), floor=0.0),
-        Result("share", PERCENT, "What a rinse leaves, fitted", finest=(1,), floor=0.0),
-        Result("by_water", PERCENT, "What it would leave by its water alone", finest=(1,), floor=0.0),
-        Result("more", NUMBER, "Rinses still to come", finest=(0.1,), rounding="up", floor=0.0),
+        Result(PERCENT, "Color left in the bath", finest=(0.1,), floor=0.0, name="left"),
+        Result(PERCENT, "Gone onto the fiber", finest=(0.1,), floor=0.0, name="exhausted"),
+        Result(MASS, "Dye left in it", units=("g",), finest=(0.01,), floor=0.0, name="grams"),
+        Result(PERCENT, "What a rinse leaves, fitted", finest=(1,), floor=0.0, name="share"),
+        Result(PERCENT, "What it would leave by its water alone", finest=(1,), floor=0.0, name="by_water"),
+        Result(NUMBER, "Rinses still to come", finest=(0.1,), rounding="up", floor=0.0, name="more"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(causes,),
     basis=Basis(BENCH_RULE, "A jar ladder halves the color each time; each rinse leaves the same share. Causes are ordered by our own points for what you saw."),

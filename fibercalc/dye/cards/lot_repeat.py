@@ -1,7 +1,7 @@
 """A recipe nudged toward an old lot from two colors, and what difference is likely seen."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import MASS, NUMBER, PERCENT
@@ -101,24 +101,23 @@ CARD = Card(
     id="lot-repeat", chapter="dye", place=80, handles=("powder",),
     question="Does this lot match the old one?",
     inputs=(
-        Input("old", COLOR, "The old lot", record="colorway.color", default="lab(29.2 -0.8 -12.4)"),
-        Input("new", COLOR, "The new lot", default="lab(31.8 -1 -11.4)"),
-        Input("seen", CHOICE, "How they were seen", default="together", options=tuple(Option(how, row["words"][0].upper() + row["words"][1:]) for how, row in SEEN.items())),
-        Input("undyed", COLOR, "Undyed fiber", default="#efe6d2"),
-        Rows("dyes", "Dyes of the recipe", "dye", least=1, most=3, measure="A full-strength sample of each; the depth used for the new lot.",
-             fields=(Input("name", TEXT, "Name", default="brown", longest=14), Input("sample", COLOR, "Color of its sample", default="#5a3a28"),
-                     Input("percent", PERCENT, "Depth of that sample", default="1.5 %", allowed=("0.05 %", "12 %"), usual=("0.5 %", "4 %"), strict=True),
-                     Input("depth", PERCENT, "Depth used", default="0.04 %", allowed=("0 %", "12 %"), usual=("0 %", "4 %"), strict=True)),
+        Input(COLOR, "The old lot", record="colorway.color", default="lab(29.2 -0.8 -12.4)", name="old"),
+        Input(COLOR, "The new lot", default="lab(31.8 -1 -11.4)", name="new"),
+        Input(CHOICE, "How they were seen", default="together", options=tuple(Option(how, row["words"][0].upper() + row["words"][1:]) for how, row in SEEN.items()), name="seen"),
+        Input(COLOR, "Undyed fiber", default="#efe6d2", name="undyed"),
+        Rows(row_of((Input(TEXT, "Name", default="brown", longest=14, name="name"), Input(COLOR, "Color of its sample", default="#5a3a28", name="sample"),
+                     Input(PERCENT, "Depth of that sample", default="1.5 %", allowed=("0.05 %", "12 %"), usual=("0.5 %", "4 %"), strict=True, name="percent"),
+                     Input(PERCENT, "Depth used", default="0.04 %", allowed=("0 %", "12 %"), usual=("0 %", "4 %"), strict=True, name="depth"))), "Dyes of the recipe", "dye", least=1, most=3, measure="A full-strength sample of each; the depth used for the new lot.",
              default=({"name": "navy", "sample": "#27406a", "percent": "2 %", "depth": "0.62 %"}, {"name": "black", "sample": "#22262b", "percent": "2 %", "depth": "0.24 %"},
-                      {"name": "brown", "sample": "#5a3a28", "percent": "1.5 %", "depth": "0.04 %"})),
-        Input("fiber", MASS, "Yarn of the next lot", default="400 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True),
-        Input("only_add", CHOICE, "Does the new lot itself go back into the pot?", default="no", options=(Option("no", "No, the next lot is changed"), Option("yes", "Yes, dye can only be added"))),
-        Input("gray", COLOR, "The gray card in that photo", optional=True, when={"seen": ("together", "photo")}, measure="An 18 % card in the same light; blank where the photo was balanced on it already."),
+                      {"name": "brown", "sample": "#5a3a28", "percent": "1.5 %", "depth": "0.04 %"}), name="dyes"),
+        Input(MASS, "Yarn of the next lot", default="400 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True, name="fiber"),
+        Input(CHOICE, "Does the new lot itself go back into the pot?", default="no", options=(Option("no", "No, the next lot is changed"), Option("yes", "Yes, dye can only be added")), name="only_add"),
+        Input(COLOR, "The gray card in that photo", optional=True, when={"seen": ("together", "photo")}, measure="An 18 % card in the same light; blank where the photo was balanced on it already.", name="gray"),
     ),
     results=(
-        Result("seen_as", "text", "Side by side"),
-        Result("before", NUMBER, "Difference, CIEDE2000", finest=(0.1,), floor=0.0),
-        Result("after", NUMBER, "Left of it after the nudge", finest=(0.1,), floor=0.0),
+        Result("text", "Side by side", name="seen_as"),
+        Result(NUMBER, "Difference, CIEDE2000", finest=(0.1,), floor=0.0, name="before"),
+        Result(NUMBER, "Left of it after the nudge", finest=(0.1,), floor=0.0, name="after"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(changes,), link_version=2, upgrades={1: lambda pairs: pairs},  # the gray card came after all that was asked before
     basis=Basis(MODEL, "CIEDE2000 between the two; the recipe is moved by Kubelka-Munk toward the old color. What is likely seen has edges of our own."),

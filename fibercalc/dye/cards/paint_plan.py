@@ -1,7 +1,7 @@
 """Hand-painting: how much liquor each section takes, how strong it must be, and how long the steaming takes."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, TIME, VOLUME
@@ -82,24 +82,23 @@ CARD = Card(
     id="paint-plan", chapter="dye", place=50, handles=("acid", "heat"),
     question="How much liquor for each painted section?",
     inputs=(
-        Input("skein_mass", MASS, "A skein weighs, dry", default="100 g", allowed=("1 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True),
-        Input("full", PERCENT, "Wet through it holds, percent of dry", default="250 %", allowed=("10 %", "1000 %"), usual=("150 %", "400 %"), rough="20 %", measure="Weigh a skein dry, then dripping wet laid flat: the water over the dry weight."),
-        Input("damp", PERCENT, "Before painting it holds", default="80 %", allowed=("0 %", "900 %"), usual=("0 %", "150 %"), rough="10 %", measure="Soaked and spun or squeezed; 0 for dry yarn."),
-        Rows("sections", "Sections", "section", least=1, most=12, measure="Around the skein. What the shares add up to is the whole.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=20), Input("share", NUMBER, "Share", default="10", allowed=("0.5", "1000")),
-                     Input("depth", PERCENT, "Depth", default="0.5 %", allowed=("0 %", "8 %"), usual=("0.05 %", "4 %"), strict=True)),
-             default=({"name": "slate", "share": "50", "depth": "0.9 %"}, {"name": "rust", "share": "20", "depth": "1.2 %"}, {"name": "cream", "share": "30", "depth": "0.05 %"})),
-        Input("stock", CONCENTRATION, "Strength of the stocks", default="2 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.5 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), strict=True),
-        Input("skeins", COUNT, "Skeins", default="4", allowed=("1", "200"), usual=("1", "40")),
-        Input("at_once", COUNT, "Skeins in the steamer at once", default="4", allowed=("1", "100"), usual=("1", "12")),
-        Input("fiber", CHOICE, "Fiber and dye", default="superwash-wool", options=tuple(Option(key, row["label"]) for key, row in STEAM.items())),
+        Input(MASS, "A skein weighs, dry", default="100 g", allowed=("1 g", "2 kg"), usual=("20 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True, name="skein_mass"),
+        Input(PERCENT, "Wet through it holds, percent of dry", default="250 %", allowed=("10 %", "1000 %"), usual=("150 %", "400 %"), rough="20 %", measure="Weigh a skein dry, then dripping wet laid flat: the water over the dry weight.", name="full"),
+        Input(PERCENT, "Before painting it holds", default="80 %", allowed=("0 %", "900 %"), usual=("0 %", "150 %"), rough="10 %", measure="Soaked and spun or squeezed; 0 for dry yarn.", name="damp"),
+        Rows(row_of((Input(TEXT, "Name", default="another", longest=20, name="name"), Input(NUMBER, "Share", default="10", allowed=("0.5", "1000"), name="share"),
+                     Input(PERCENT, "Depth", default="0.5 %", allowed=("0 %", "8 %"), usual=("0.05 %", "4 %"), strict=True, name="depth"))), "Sections", "section", least=1, most=12, measure="Around the skein. What the shares add up to is the whole.",
+             default=({"name": "slate", "share": "50", "depth": "0.9 %"}, {"name": "rust", "share": "20", "depth": "1.2 %"}, {"name": "cream", "share": "30", "depth": "0.05 %"}), name="sections"),
+        Input(CONCENTRATION, "Strength of the stocks", default="2 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.5 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), strict=True, name="stock"),
+        Input(COUNT, "Skeins", default="4", allowed=("1", "200"), usual=("1", "40"), name="skeins"),
+        Input(COUNT, "Skeins in the steamer at once", default="4", allowed=("1", "100"), usual=("1", "12"), name="at_once"),
+        Input(CHOICE, "Fiber and dye", default="superwash-wool", options=tuple(Option(key, row["label"]) for key, row in STEAM.items()), name="fiber"),
     ),
     results=(
-        Result("liquor", VOLUME, "Liquor that one skein takes up", units=("mL",), finest=(5,), floor=0.0),
-        Result("run_liquor", VOLUME, "Liquor for all skeins", units=("mL", "L"), finest=(10, 0.1), rounding="up", floor=0.0),
-        Result("stock_all", VOLUME, "Stocks in it", units=("mL",), finest=(1,), rounding="up", floor=0.0),
-        Result("rounds", COUNT, "Rounds in the steamer", rounding="up"),
-        Result("steaming", TIME, "Steaming in all, once hot", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True),
+        Result(VOLUME, "Liquor that one skein takes up", units=("mL",), finest=(5,), floor=0.0, name="liquor"),
+        Result(VOLUME, "Liquor for all skeins", units=("mL", "L"), finest=(10, 0.1), rounding="up", floor=0.0, name="run_liquor"),
+        Result(VOLUME, "Stocks in it", units=("mL",), finest=(1,), rounding="up", floor=0.0, name="stock_all"),
+        Result(COUNT, "Rounds in the steamer", rounding="up", name="rounds"),
+        Result(TIME, "Steaming in all, once hot", units=("min", "h"), finest=(5, 0.1), floor=0.0, timer=True, name="steaming"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(mixing,),
     basis=Basis(MODEL, "Damp yarn takes up what it holds when wet through, less what it holds already. Steam times are common practice, with no published source."),

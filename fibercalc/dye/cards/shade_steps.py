@@ -1,7 +1,7 @@
 """Skeins from light to dark, or from color to color, in steps that look even; the dye for each, as it can really be weighed."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
@@ -144,32 +144,31 @@ CARD = Card(
     id="shade-steps", chapter="dye", place=25, handles=("powder",),
     question="How do I step from light to dark evenly?",
     inputs=(
-        Input("undyed", COLOR, "Undyed fiber", default="#efe6d2", measure="Wound close, in daylight."),
-        Rows("dyes", "Dyes", "dye", least=1, most=3, measure="A full-strength sample of each, and how much of it the first and the last skein get.",
-             fields=(Input("name", TEXT, "Name", default="brown", longest=14), Input("sample", COLOR, "Color of its sample", default="#7a4a2b"),
-                     Input("percent", PERCENT, "Depth of that sample", default="1.5 %", allowed=("0.05 %", "12 %"), usual=("0.5 %", "4 %"), strict=True),
-                     Input("first", PERCENT, "Depth on the first skein", default="0.05 %", allowed=("0 %", "12 %"), usual=("0 %", "4 %"), strict=True),
-                     Input("last", PERCENT, "Depth on the last skein", default="1 %", allowed=("0 %", "12 %"), usual=("0 %", "4 %"), strict=True)),
-             default=({"name": "navy", "sample": "#27406a", "percent": "2 %", "first": "0.08 %", "last": "1.92 %"},)),
-        Input("way", CHOICE, "With several dyes", default=STRAIGHT, options=(Option(STRAIGHT, "All of them from first to last"), Option(THROUGH, "From one dye to the next, each at its last depth"))),
-        Input("count", COUNT, "Skeins", default="12", allowed=("2", "60"), usual=("3", "30")),
-        Input("fiber", MASS, "Yarn of each shade", default="501 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True, measure="What is really dyed, spares and all."),
-        Input("dose_by", CHOICE, "Dosed as", default=POWDER, options=(Option(POWDER, "Powder, on the scale"), Option(STOCK, "Stock, by syringe"))),
-        Input("scale_step", MASS, "The scale shows steps of", default="0.01 g", allowed=("0.0001 g", "1 g"), usual=("0.001 g", "0.1 g"), units=("g",), when={"dose_by": (POWDER,)}, strict=True),
-        Input("strength", CONCENTRATION, "Strength of the stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when={"dose_by": (STOCK,)}, strict=True),
-        Input("syringe_step", VOLUME, "The syringe is read to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), when={"dose_by": (STOCK,)}, strict=True),
-        Input("seen", CHOICE, "How the colors were seen", default="photo", options=tuple(Option(how, row["words"][0].upper() + row["words"][1:]) for how, row in SEEN.items())),
-        Input("gray", COLOR, "The gray card in that photo", optional=True, when={"seen": ("together", "photo")}, measure="Undyed fiber and samples in one photo with it: an 18 % card in the same light; blank where the photo was balanced on it already."),
+        Input(COLOR, "Undyed fiber", default="#efe6d2", measure="Wound close, in daylight.", name="undyed"),
+        Rows(row_of((Input(TEXT, "Name", default="brown", longest=14, name="name"), Input(COLOR, "Color of its sample", default="#7a4a2b", name="sample"),
+                     Input(PERCENT, "Depth of that sample", default="1.5 %", allowed=("0.05 %", "12 %"), usual=("0.5 %", "4 %"), strict=True, name="percent"),
+                     Input(PERCENT, "Depth on the first skein", default="0.05 %", allowed=("0 %", "12 %"), usual=("0 %", "4 %"), strict=True, name="first"),
+                     Input(PERCENT, "Depth on the last skein", default="1 %", allowed=("0 %", "12 %"), usual=("0 %", "4 %"), strict=True, name="last"))), "Dyes", "dye", least=1, most=3, measure="A full-strength sample of each, and how much of it the first and the last skein get.",
+             default=({"name": "navy", "sample": "#27406a", "percent": "2 %", "first": "0.08 %", "last": "1.92 %"},), name="dyes"),
+        Input(CHOICE, "With several dyes", default=STRAIGHT, options=(Option(STRAIGHT, "All of them from first to last"), Option(THROUGH, "From one dye to the next, each at its last depth")), name="way"),
+        Input(COUNT, "Skeins", default="12", allowed=("2", "60"), usual=("3", "30"), name="count"),
+        Input(MASS, "Yarn of each shade", default="501 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz"), strict=True, measure="What is really dyed, spares and all.", name="fiber"),
+        Input(CHOICE, "Dosed as", default=POWDER, options=(Option(POWDER, "Powder, on the scale"), Option(STOCK, "Stock, by syringe")), name="dose_by"),
+        Input(MASS, "The scale shows steps of", default="0.01 g", allowed=("0.0001 g", "1 g"), usual=("0.001 g", "0.1 g"), units=("g",), when={"dose_by": (POWDER,)}, strict=True, name="scale_step"),
+        Input(CONCENTRATION, "Strength of the stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when={"dose_by": (STOCK,)}, strict=True, name="strength"),
+        Input(VOLUME, "The syringe is read to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), when={"dose_by": (STOCK,)}, strict=True, name="syringe_step"),
+        Input(CHOICE, "How the colors were seen", default="photo", options=tuple(Option(how, row["words"][0].upper() + row["words"][1:]) for how, row in SEEN.items()), name="seen"),
+        Input(COLOR, "The gray card in that photo", optional=True, when={"seen": ("together", "photo")}, measure="Undyed fiber and samples in one photo with it: an 18 % card in the same light; blank where the photo was balanced on it already.", name="gray"),
     ),
     results=(
-        Result("mean", NUMBER, "A step, CIEDE2000", finest=(0.1,), floor=0.0),
-        Result("uneven", PERCENT, "Even steps, off by", finest=(1,), floor=0.0),
-        Result("weighed", PERCENT, "as weighed, off by", finest=(1,), floor=0.0),
-        Result("geometric", PERCENT, "Geometric ladder, off by", finest=(1,), floor=0.0),
-        Result("equal", PERCENT, "Equal percents, off by", finest=(1,), floor=0.0),
-        Result("ratio", NUMBER, "Ratio of a geometric ladder", finest=(0.001,)),
-        Result("dye_total", MASS, "Dye in all shades, even steps", units=("g",), finest=(0.1,), rounding="up"),
-        Result("geometric_total", MASS, "Dye in all shades, geometric", units=("g",), finest=(0.1,), rounding="up"),
+        Result(NUMBER, "A step, CIEDE2000", finest=(0.1,), floor=0.0, name="mean"),
+        Result(PERCENT, "Even steps, off by", finest=(1,), floor=0.0, name="uneven"),
+        Result(PERCENT, "as weighed, off by", finest=(1,), floor=0.0, name="weighed"),
+        Result(PERCENT, "Geometric ladder, off by", finest=(1,), floor=0.0, name="geometric"),
+        Result(PERCENT, "Equal percents, off by", finest=(1,), floor=0.0, name="equal"),
+        Result(NUMBER, "Ratio of a geometric ladder", finest=(0.001,), name="ratio"),
+        Result(MASS, "Dye in all shades, even steps", units=("g",), finest=(0.1,), rounding="up", name="dye_total"),
+        Result(MASS, "Dye in all shades, geometric", units=("g",), finest=(0.1,), rounding="up", name="geometric_total"),
     ),
     answer=answer, say=say, notes=notes, pictures=(strip, compared), tables=(skeins,), link_version=2, upgrades={1: lambda pairs: pairs},  # the gray card came after all that was asked before
     basis=Basis(MODEL, "Dye absorbs in proportion to its amount (Kubelka-Munk, in three channels); steps are even by CIEDE2000. “Off by” is the step farthest from the mean."),

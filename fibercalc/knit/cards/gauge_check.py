@@ -1,7 +1,7 @@
 """Which size to knit at one's own gauge: swatch to stitches and rows, before and after washing, and every size as it would come out."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of, Save
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nice_ticks
 from ...core.table import read_table
 from ...core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
@@ -111,37 +111,36 @@ GAUGE_UNITS = ("per 10 cm", "per 4 in", "per in", "per cm")
 
 
 def _cm(name, label, default, allowed, usual, rough, instrument, when=None, said=""):
-    return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", instrument=instrument, when=when or {}, measure=said)
+    return Input(LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", instrument=instrument, when=when or {}, measure=said, name=name)
 
 
 CARD = Card(
     id="gauge-check", chapter="knit", place=30,
     question="Which size comes out right at my gauge?",
     inputs=(
-        Input("pattern_stitches", PER_LENGTH, "The pattern’s stitches", default="21 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), units=GAUGE_UNITS),
-        Input("pattern_rows", PER_LENGTH, "The pattern’s rows", default="28 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), units=GAUGE_UNITS),
-        Input("counted", NUMBER, "Stitches you counted", default="30", allowed=("2", "1000"), usual=("15", "80"), rough="0.25", measure="Over as much as you have, quarters too: 10 cm is little, 20 cm is good."),
+        Input(PER_LENGTH, "The pattern’s stitches", default="21 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), units=GAUGE_UNITS, name="pattern_stitches"),
+        Input(PER_LENGTH, "The pattern’s rows", default="28 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), units=GAUGE_UNITS, name="pattern_rows"),
+        Input(NUMBER, "Stitches you counted", default="30", allowed=("2", "1000"), usual=("15", "80"), rough="0.25", measure="Over as much as you have, quarters too: 10 cm is little, 20 cm is good.", name="counted"),
         _cm("across", "over a width of", "15 cm", ("2 cm", "200 cm"), ("8 cm", "30 cm"), "0.15 cm", "swatch tape"),
-        Input("counted_rows", NUMBER, "Rows you counted", default="40.5", allowed=("2", "1000"), usual=("20", "120"), rough="0.25"),
+        Input(NUMBER, "Rows you counted", default="40.5", allowed=("2", "1000"), usual=("20", "120"), rough="0.25", name="counted_rows"),
         _cm("tall", "over a height of", "15 cm", ("2 cm", "200 cm"), ("8 cm", "30 cm"), "0.15 cm", "swatch tape", said="Washed, dry and rested, not pinned."),
-        Input("washed", CHOICE, "Measured before the wash too?", default="yes", options=(Option("yes", "Yes"), Option("no", "No"))),
+        Input(CHOICE, "Measured before the wash too?", default="yes", options=(Option("yes", "Yes"), Option("no", "No")), name="washed"),
         _cm("wide_before", "Width before", "14.6 cm", ("2 cm", "200 cm"), ("8 cm", "30 cm"), "0.15 cm", "tape before", WASHED, "The same stitches, before washing."),
         _cm("tall_before", "Height before", "15.3 cm", ("2 cm", "200 cm"), ("8 cm", "30 cm"), "0.15 cm", "tape before", WASHED),
-        Input("needle", LENGTH, "Needle of the swatch", default="4 mm", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",)),
+        Input(LENGTH, "Needle of the swatch", default="4 mm", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",), name="needle"),
         _cm("wanted", "Wanted around the chest", "104 cm", ("20 cm", "300 cm"), ("45 cm", "170 cm"), "", "", said="Of the garment: the body and its ease."),
-        Rows("sizes", "Sizes of the pattern", "size", least=1, most=16, measure="Finished, around the chest, as the pattern gives them.",
-             fields=(Input("name", TEXT, "Name", default="Next", longest=12), _cm("girth", "Around", "125 cm", ("20 cm", "300 cm"), ("45 cm", "170 cm"), "", "")),
-             default=({"name": "1", "girth": "90 cm"}, {"name": "2", "girth": "97 cm"}, {"name": "3", "girth": "104 cm"}, {"name": "4", "girth": "111 cm"}, {"name": "5", "girth": "118 cm"})),
+        Rows(row_of((Input(TEXT, "Name", default="Next", longest=12, name="name"), _cm("girth", "Around", "125 cm", ("20 cm", "300 cm"), ("45 cm", "170 cm"), "", ""))), "Sizes of the pattern", "size", least=1, most=16, measure="Finished, around the chest, as the pattern gives them.",
+             default=({"name": "1", "girth": "90 cm"}, {"name": "2", "girth": "97 cm"}, {"name": "3", "girth": "104 cm"}, {"name": "4", "girth": "111 cm"}, {"name": "5", "girth": "118 cm"}), name="sizes"),
     ),
     results=(
-        Result("girth", LENGTH, "That size at your gauge", units=("cm", "in"), finest=(0.5, 0.2), floor=0.0),
-        Result("off", LENGTH, "Wider than wanted by", units=("cm", "in"), finest=(0.5, 0.2)),
-        Result("own_stitches", PER_LENGTH, "Your stitches, washed", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
-        Result("own_rows", PER_LENGTH, "Your rows, washed", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
-        Result("row_share", NUMBER, "Rows against the pattern’s", finest=(0.01,), floor=0.0),
-        Result("needle_to_try", LENGTH, "Needle to try for the pattern’s gauge", units=("mm",), finest=(0.1,), floor=0.0),
-        Result("wider", PERCENT, "Width, in the wash", finest=(0.5,)),
-        Result("longer", PERCENT, "Length, in the wash", finest=(0.5,)),
+        Result(LENGTH, "That size at your gauge", units=("cm", "in"), finest=(0.5, 0.2), floor=0.0, name="girth"),
+        Result(LENGTH, "Wider than wanted by", units=("cm", "in"), finest=(0.5, 0.2), name="off"),
+        Result(PER_LENGTH, "Your stitches, washed", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0, name="own_stitches"),
+        Result(PER_LENGTH, "Your rows, washed", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0, name="own_rows"),
+        Result(NUMBER, "Rows against the pattern’s", finest=(0.01,), floor=0.0, name="row_share"),
+        Result(LENGTH, "Needle to try for the pattern’s gauge", units=("mm",), finest=(0.1,), floor=0.0, name="needle_to_try"),
+        Result(PERCENT, "Width, in the wash", finest=(0.5,), name="wider"),
+        Result(PERCENT, "Length, in the wash", finest=(0.5,), name="longer"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(table,),
     basis=Basis(MODEL, "The stitches of a size stay, their width changes. What the swatch leaves open (a quarter of a stitch, a millimeter and a half of tape) is carried to the chest. "

@@ -1,7 +1,7 @@
 """Keeping pace with a project that comes out in parts on dates: hours for each part, the day it is done, where it falls behind."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows, Save
+from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows, row_of, Save
 from ...core.day import write_date
 from ...core.problem import Refused
 from ...core.units import COUNT, NUMBER, TIME
@@ -116,28 +116,27 @@ CARD = Card(
     id="keep-pace", chapter="knit", place=70,
     question="Can I keep up with a project in parts?",
     inputs=(
-        Input("counted_by", CHOICE, "The parts are given by", default=BY_ROWS, options=(Option(BY_ROWS, "The row each one ends at"), Option(BY_STITCHES, "Their stitches"))),
-        Input("first", NUMBER, "Stitches in the first row", default="33", allowed=("1", "2000"), usual=("1", "300"), when=ROWS_ONLY),
-        Input("grow", NUMBER, "Stitches added per row", default="1", allowed=("0", "50"), usual=("0", "6"), when=ROWS_ONLY, measure="On average; 0 for a straight piece."),
-        Rows("parts", "Parts", "part", least=1, most=24, measure="In the order in which they come out.",
-             fields=(Input("name", TEXT, "Name", default="Another part", longest=24), Input("release", DATE, "Comes out on", default="2027-04-09"),
-                     Input("last_row", COUNT, "Ends at row", default="480", allowed=("1", "5000"), when=ROWS_ONLY),
-                     Input("stitches", NUMBER, "Stitches", default="18600", allowed=("1", "1000000"), when=STITCHES_ONLY)),
+        Input(CHOICE, "The parts are given by", default=BY_ROWS, options=(Option(BY_ROWS, "The row each one ends at"), Option(BY_STITCHES, "Their stitches")), name="counted_by"),
+        Input(NUMBER, "Stitches in the first row", default="33", allowed=("1", "2000"), usual=("1", "300"), when=ROWS_ONLY, name="first"),
+        Input(NUMBER, "Stitches added per row", default="1", allowed=("0", "50"), usual=("0", "6"), when=ROWS_ONLY, measure="On average; 0 for a straight piece.", name="grow"),
+        Rows(row_of((Input(TEXT, "Name", default="Another part", longest=24, name="name"), Input(DATE, "Comes out on", default="2027-04-09", name="release"),
+                     Input(COUNT, "Ends at row", default="480", allowed=("1", "5000"), when=ROWS_ONLY, name="last_row"),
+                     Input(NUMBER, "Stitches", default="18600", allowed=("1", "1000000"), when=STITCHES_ONLY, name="stitches"))), "Parts", "part", least=1, most=24, measure="In the order in which they come out.",
              default=tuple({"name": f"Part {number}", "release": release, "last_row": str(80 * number), "stitches": "18600"}
-                           for number, release in enumerate(("2027-03-05", "2027-03-12", "2027-03-19", "2027-03-26", "2027-04-02"), 1))),
-        Input("speed_stitches", NUMBER, "Stitches you made", record="measurement.made", default="500", allowed=("5", "100000"), usual=("50", "3000"), rough="15 %",
-              measure="Time a stretch of this very project. Evenings differ: ± 15 % is common practice."),
-        Input("speed_minutes", NUMBER, "in minutes", record="measurement.in_minutes", default="20", allowed=("0.2", "2000"), usual=("5", "120")),
-        Input("week", NUMBER, "Hours for knitting in a week", default="12", allowed=("0.1", "120"), usual=("2", "25"), rough="2"),
-        Input("start", DATE, "You can begin on", default="2027-03-05"),
+                           for number, release in enumerate(("2027-03-05", "2027-03-12", "2027-03-19", "2027-03-26", "2027-04-02"), 1)), name="parts"),
+        Input(NUMBER, "Stitches you made", record="measurement.made", default="500", allowed=("5", "100000"), usual=("50", "3000"), rough="15 %",
+              measure="Time a stretch of this very project. Evenings differ: ± 15 % is common practice.", name="speed_stitches"),
+        Input(NUMBER, "in minutes", record="measurement.in_minutes", default="20", allowed=("0.2", "2000"), usual=("5", "120"), name="speed_minutes"),
+        Input(NUMBER, "Hours for knitting in a week", default="12", allowed=("0.1", "120"), usual=("2", "25"), rough="2", name="week"),
+        Input(DATE, "You can begin on", default="2027-03-05", name="start"),
     ),
     results=(
-        Result("behind_at", COUNT, "First part that falls behind (0: none)"),
-        Result("done", DATE, "The last part is done"),
-        Result("minutes", TIME, "Time at the needles", units=("h",), finest=(1,), floor=0.0),
-        Result("weeks", NUMBER, "Weeks of your knitting time", finest=(0.1,), floor=0.0),
-        Result("speed", NUMBER, "Stitches in a minute", finest=(0.1,), floor=0.0),
-        Result("needed", TIME, "Hours a week that keep pace in every part", units=("h",), finest=(0.1,), rounding="up", floor=0.0),
+        Result(COUNT, "First part that falls behind (0: none)", name="behind_at"),
+        Result(DATE, "The last part is done", name="done"),
+        Result(TIME, "Time at the needles", units=("h",), finest=(1,), floor=0.0, name="minutes"),
+        Result(NUMBER, "Weeks of your knitting time", finest=(0.1,), floor=0.0, name="weeks"),
+        Result(NUMBER, "Stitches in a minute", finest=(0.1,), floor=0.0, name="speed"),
+        Result(TIME, "Hours a week that keep pace in every part", units=("h",), finest=(0.1,), rounding="up", floor=0.0, name="needed"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(plan,),
     basis=Basis(MODEL, "Stitches divided by your own speed; knitting time spread evenly over the week."),

@@ -1,7 +1,7 @@
 """Where the colors of a hand-painted skein fall in the fabric."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows
+from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Input, Option, Result, Rows, row_of
 from ...core.problem import Refused
 from ...core.table import read_table
 from ...core.units import COUNT, LENGTH, MASS, NUMBER, PER_LENGTH, PERCENT
@@ -115,33 +115,32 @@ CARD = Card(
     id="pool-picture", chapter="knit", place=80,
     question="Will this hand-painted skein pool?",
     inputs=(
-        Rows("colors", "Colors around one turn of the skein", "color", least=1, most=12, measure="Lay the skein open and measure each color along it, all the way around.",
-             fields=(Input("name", TEXT, "Name", default="Another color", longest=20), Input("color", COLOR, "Color", default="#8c2f22"),
-                     Input("length", LENGTH, "Length", default="20 cm", allowed=("1 cm", "20 m"), usual=("5 cm", "1 m"), rough="2 %", units=("cm", "in", "m"), instrument="tape")),
-             default=({"name": "Slate", "color": "#3d4a5c", "length": "60 cm"}, {"name": "Rust", "color": "#9c4a2b", "length": "30 cm"}, {"name": "Cream", "color": "#e6d9bd", "length": "60 cm"})),
-        Input("stitches", PER_LENGTH, "Stitches", record="measurement.stitches", default="28 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",
-              units=("per 10 cm", "per 4 in", "per in", "per cm"), measure="In stocking stitch, washed."),
-        Input("rows", PER_LENGTH, "Rows", record="measurement.rows", default="40 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), rough="0.5 per 10 cm",
-              units=("per 10 cm", "per 4 in", "per in", "per cm")),
-        Input("state", CHOICE, "The gauge was counted", record="measurement.state", default="wet", options=STATES),
-        Input("worked", CHOICE, "Knitted", default=IN_ROUND, options=(Option(IN_ROUND, "In the round"), Option(FLAT, "Flat, back and forth"))),
-        Input("count", COUNT, "Stitches in a round or row", default="107", allowed=("4", "2000"), usual=("40", "300")),
-        Input("drawn", COUNT, "Rows to draw", default="48", allowed=("4", str(TALLEST)), usual=("20", "60")),
-        Input("wobble", PERCENT, "How much your tension varies from row to row", default="2 %", allowed=("0 %", "30 %"), usual=("1 %", "5 %")),
-        Input("alternate", COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3")),
-        Input("per_100", LENGTH, "Yarn in 100 g", default="420 m", allowed=("20 m", "3000 m"), usual=("100 m", "800 m"), units=("m", "yd"), when={"alternate": (2, 3, 4)}),
-        *(Input(f"skein_{number}", MASS, f"Skein {number} weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "150 g"), units=("g", "oz"), when={"alternate": tuple(range(max(number, 2), 5))})
+        Rows(row_of((Input(TEXT, "Name", default="Another color", longest=20, name="name"), Input(COLOR, "Color", default="#8c2f22", name="color"),
+                     Input(LENGTH, "Length", default="20 cm", allowed=("1 cm", "20 m"), usual=("5 cm", "1 m"), rough="2 %", units=("cm", "in", "m"), instrument="tape", name="length"))), "Colors around one turn of the skein", "color", least=1, most=12, measure="Lay the skein open and measure each color along it, all the way around.",
+             default=({"name": "Slate", "color": "#3d4a5c", "length": "60 cm"}, {"name": "Rust", "color": "#9c4a2b", "length": "30 cm"}, {"name": "Cream", "color": "#e6d9bd", "length": "60 cm"}), name="colors"),
+        Input(PER_LENGTH, "Stitches", record="measurement.stitches", default="28 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",
+              units=("per 10 cm", "per 4 in", "per in", "per cm"), measure="In stocking stitch, washed.", name="stitches"),
+        Input(PER_LENGTH, "Rows", record="measurement.rows", default="40 per 10 cm", allowed=("2 per 10 cm", "300 per 10 cm"), usual=("12 per 10 cm", "60 per 10 cm"), rough="0.5 per 10 cm",
+              units=("per 10 cm", "per 4 in", "per in", "per cm"), name="rows"),
+        Input(CHOICE, "The gauge was counted", record="measurement.state", default="wet", options=STATES, name="state"),
+        Input(CHOICE, "Knitted", default=IN_ROUND, options=(Option(IN_ROUND, "In the round"), Option(FLAT, "Flat, back and forth")), name="worked"),
+        Input(COUNT, "Stitches in a round or row", default="107", allowed=("4", "2000"), usual=("40", "300"), name="count"),
+        Input(COUNT, "Rows to draw", default="48", allowed=("4", str(TALLEST)), usual=("20", "60"), name="drawn"),
+        Input(PERCENT, "How much your tension varies from row to row", default="2 %", allowed=("0 %", "30 %"), usual=("1 %", "5 %"), name="wobble"),
+        Input(COUNT, "Skeins knitted in turn", default="1", allowed=("1", "4"), usual=("1", "3"), name="alternate"),
+        Input(LENGTH, "Yarn in 100 g", default="420 m", allowed=("20 m", "3000 m"), usual=("100 m", "800 m"), units=("m", "yd"), when={"alternate": (2, 3, 4)}, name="per_100"),
+        *(Input(MASS, f"Skein {number} weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "150 g"), units=("g", "oz"), when={"alternate": tuple(range(max(number, 2), 5))}, name=f"skein_{number}")
           for number in (1, 2, 3, 4)),
     ),
     results=(
-        Result("kind", "text", "Likely, from one skein"),
-        Result("repeat", NUMBER, "Stitches of one turn", finest=(0.1,), floor=0.0),
-        Result("shift", NUMBER, "Shift, stitches", finest=(0.1,)),
-        Result("patch", NUMBER, "Stitches of the longest color", finest=(0.1,), floor=0.0),
-        Result("turn", LENGTH, "One turn of the skein", units=("cm", "in"), finest=(1, 0.1), floor=0.0),
-        Result("loop", LENGTH, "Yarn in a stitch", units=("mm",), finest=(0.1,), floor=0.0),
-        Result("in_turn", "text", "Skeins in turn, two rows each"),
-        Result("lasts", COUNT, "Rows that this lasts", rounding="down"),
+        Result("text", "Likely, from one skein", name="kind"),
+        Result(NUMBER, "Stitches of one turn", finest=(0.1,), floor=0.0, name="repeat"),
+        Result(NUMBER, "Shift, stitches", finest=(0.1,), name="shift"),
+        Result(NUMBER, "Stitches of the longest color", finest=(0.1,), floor=0.0, name="patch"),
+        Result(LENGTH, "One turn of the skein", units=("cm", "in"), finest=(1, 0.1), floor=0.0, name="turn"),
+        Result(LENGTH, "Yarn in a stitch", units=("mm",), finest=(0.1,), floor=0.0, name="loop"),
+        Result("text", "Skeins in turn, two rows each", name="in_turn"),
+        Result(COUNT, "Rows that this lasts", rounding="down", name="lasts"),
     ),
     answer=answer, say=say, notes=notes, pictures=(cloth, turn), tables=(counts,),
     link_version=2, upgrades={1: lambda pairs: pairs},  # what skeins in turn weigh came after all that was asked before

@@ -12,11 +12,11 @@ from .measure import OWN, TABLE, measure, piece
 
 MAKES = {"make": ("hat",)}
 INPUTS = (
-    Input("head_size", CHOICE, "Head", default="woman", when=MAKES | {"size_by": (TABLE,)},
-          options=tuple(Option(row["key"], row["label"]) for row in read_table("knit", "head-girths").rows)),
+    Input(CHOICE, "Head", default="woman", when=MAKES | {"size_by": (TABLE,)},
+          options=tuple(Option(row["key"], row["label"]) for row in read_table("knit", "head-girths").rows), name="head_size"),
     measure("head", "Around the head", "56 cm", "90 cm", ("30 cm", "62 cm"), MAKES | {"size_by": (OWN,)}, "Above the ears.", least="15 cm", rough="0.5 cm"),
-    Input("hat_ease", PERCENT, "Smaller than the head by", default="8 %", allowed=("-30 %", "30 %"), usual=("5 %", "10 %"), rough="2 %", when=MAKES,
-          measure="A hat stretches to stay on. Negative for a loose one."),
+    Input(PERCENT, "Smaller than the head by", default="8 %", allowed=("-30 %", "30 %"), usual=("5 %", "10 %"), rough="2 %", when=MAKES,
+          measure="A hat stretches to stay on. Negative for a loose one.", name="hat_ease"),
     measure("hat_height", "Height, edge to top", "22 cm", "60 cm", ("12 cm", "28 cm"), MAKES, "Laid flat, an edge that is turned up not counted twice."),
     measure("turn_up", "Turned up at the edge", "0 cm", "30 cm", ("0 cm", "8 cm"), MAKES, "How much of it lies double; 0 for none.", least="0 cm", rough="0.5 cm"),
 )

@@ -14,7 +14,7 @@ ROUND = (HALF_CIRCLE, CIRCLE)
 
 MAKES = {"make": ("shawl",)}
 INPUTS = (
-    Input("shape", CHOICE, "Shape", default=TOP, when=MAKES, options=tuple(Option(value, label) for value, label in LABELS.items())),
+    Input(CHOICE, "Shape", default=TOP, when=MAKES, options=tuple(Option(value, label) for value, label in LABELS.items()), name="shape"),
     measure("span", "Wingspan, or across", "160 cm", "400 cm", ("60 cm", "260 cm"), MAKES, "The longest edge, or straight across a circle, blocked."),
     measure("depth", "Depth", "70 cm", "300 cm", ("20 cm", "130 cm"), MAKES | {"shape": (TOP, CORNER, WING, CRESCENT)}, "At its deepest, straight from the longest edge."),
 )

@@ -12,8 +12,8 @@ INPUTS = (
     measure("foot_length", "Foot, heel to toe", "25 cm", "45 cm", ("11 cm", "30 cm"), MAKES, "Standing, the longer foot.", least="6 cm", rough="0.5 cm"),
     measure("foot_girth", "Around the foot", "23 cm", "45 cm", ("12 cm", "28 cm"), MAKES, "Around the ball of the foot.", least="6 cm", rough="0.5 cm"),
     measure("leg", "Leg, top to heel", "18 cm", "80 cm", ("5 cm", "40 cm"), MAKES, "With the ribbing or hem; a folded hem counts twice.", least="0 cm"),
-    Input("sock_ease", PERCENT, "Smaller than the foot by", default="10 %", allowed=("-20 %", "30 %"), usual=("5 %", "15 %"), rough="2 %", when=MAKES,
-          measure="Around; the length is taken off by the same share."),
+    Input(PERCENT, "Smaller than the foot by", default="10 %", allowed=("-20 %", "30 %"), usual=("5 %", "15 %"), rough="2 %", when=MAKES,
+          measure="Around; the length is taken off by the same share.", name="sock_ease"),
 )
 
 

@@ -29,11 +29,11 @@ OWN_SIZE = MAKES | {"size_by": (OWN,)}
 BY_TABLE = MAKES | {"size_by": (TABLE,)}
 
 INPUTS = (
-    Input("size", CHOICE, "Size", default="woman-m", options=SIZE_OPTIONS, when=BY_TABLE),
-    Input("ease", LENGTH, "Ease: wider than the body by", default="10 cm", allowed=("-15 cm", "40 cm"), usual=("-5 cm", "15 cm"), rough="1 cm", units=("cm", "in"), unit="cm",
-          when=BY_TABLE, measure="Around the chest. Negative for cloth that stretches to fit."),
-    Input("construction", CHOICE, "How it is made", default=RAGLAN, when=MAKES,
-          options=(Option(RAGLAN, "Raglan"), Option(ROUND, "Round yoke"), Option(DROP, "Drop shoulder"))),
+    Input(CHOICE, "Size", default="woman-m", options=SIZE_OPTIONS, when=BY_TABLE, name="size"),
+    Input(LENGTH, "Ease: wider than the body by", default="10 cm", allowed=("-15 cm", "40 cm"), usual=("-5 cm", "15 cm"), rough="1 cm", units=("cm", "in"), unit="cm",
+          when=BY_TABLE, measure="Around the chest. Negative for cloth that stretches to fit.", name="ease"),
+    Input(CHOICE, "How it is made", default=RAGLAN, when=MAKES,
+          options=(Option(RAGLAN, "Raglan"), Option(ROUND, "Round yoke"), Option(DROP, "Drop shoulder")), name="construction"),
     measure("chest", "Around the chest, finished", "104 cm", "300 cm", ("45 cm", "170 cm"), OWN_SIZE, "The finished garment, not the body."),
     measure("body", "Body, hem to underarm", "39 cm", "150 cm", ("12 cm", "60 cm"), OWN_SIZE),
     measure("sleeve", "Sleeve, cuff to underarm", "45 cm", "100 cm", ("12 cm", "55 cm"), OWN_SIZE),

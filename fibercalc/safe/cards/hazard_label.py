@@ -1,7 +1,7 @@
 """What hazard statements a bottle needs, from what is in it."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Caution, Input, Option, Result, Rows, row_of
 from ...core.problem import Refused
 from ...core.table import STATUS_WORDS, read_table
 from ...core.units import NUMBER, PERCENT
@@ -111,23 +111,22 @@ CARD = Card(
     id="hazard-label", chapter="safe", place=30,
     question="What hazards go on the bottle?",
     inputs=(
-        Rows("contents", "In the bottle", "substance", least=1, most=6, measure="What is not listed is water, or not classified by its own data sheet.",
-             fields=(Input("what", CHOICE, "Substance", default="acetic", options=SUBSTANCES),
-                     Input("strength", PERCENT, "Strength", default="10", allowed=("0.01", "100"), usual=("0.5", "100"), rough="", strict=True, measure="% by weight.")),
-             default=({"what": "dye-unknown", "strength": "1"}, {"what": "acetic", "strength": "5"})),
-        Input("ph", NUMBER, "pH, if measured", default="", allowed=("0", "14"), usual=("2", "12"), optional=True, strict=True, measure="2 and less, 11.5 and more count as burning the skin, unless data say otherwise."),
+        Rows(row_of((Input(CHOICE, "Substance", default="acetic", options=SUBSTANCES, name="what"),
+                     Input(PERCENT, "Strength", default="10", allowed=("0.01", "100"), usual=("0.5", "100"), rough="", strict=True, measure="% by weight.", name="strength"))), "In the bottle", "substance", least=1, most=6, measure="What is not listed is water, or not classified by its own data sheet.",
+             default=({"what": "dye-unknown", "strength": "1"}, {"what": "acetic", "strength": "5"}), name="contents"),
+        Input(NUMBER, "pH, if measured", default="", allowed=("0", "14"), usual=("2", "12"), optional=True, strict=True, measure="2 and less, 11.5 and more count as burning the skin, unless data say otherwise.", name="ph"),
     ),
     results=(
-        Result("signal", TEXT, "Signal word"),
-        Result("codes", TEXT, "Hazard statements"),
-        Result("ask", TEXT, "The data sheet decides on"),
-        Result("class", TEXT, "Class"),
-        Result("precautions", TEXT, "Precautionary statements"),
-        Result("burns", NUMBER, "Severe burns, share of the limit", finest=(0.01,), rounding="up"),
-        Result("skin", NUMBER, "Skin irritation, share of the limit", finest=(0.01,), rounding="up"),
-        Result("damage", NUMBER, "Eye damage, share of the limit", finest=(0.01,), rounding="up"),
-        Result("eyes", NUMBER, "Eye irritation, share of the limit", finest=(0.01,), rounding="up"),
-        Result("limit", TEXT, "Published limit"),
+        Result(TEXT, "Signal word", name="signal"),
+        Result(TEXT, "Hazard statements", name="codes"),
+        Result(TEXT, "The data sheet decides on", name="ask"),
+        Result(TEXT, "Class", name="class"),
+        Result(TEXT, "Precautionary statements", name="precautions"),
+        Result(NUMBER, "Severe burns, share of the limit", finest=(0.01,), rounding="up", name="burns"),
+        Result(NUMBER, "Skin irritation, share of the limit", finest=(0.01,), rounding="up", name="skin"),
+        Result(NUMBER, "Eye damage, share of the limit", finest=(0.01,), rounding="up", name="damage"),
+        Result(NUMBER, "Eye irritation, share of the limit", finest=(0.01,), rounding="up", name="eyes"),
+        Result(TEXT, "Published limit", name="limit"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(statements,),
     basis=Basis(STANDARD, "Strength over limit, added up over the substances: from 1 the class applies; acute toxicity by the mixture’s estimate. What has no limit here is left to the data sheet, and until then counts."),

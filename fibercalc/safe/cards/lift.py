@@ -68,30 +68,30 @@ COLD = {"load": (BOX, BUCKET)}
 
 
 def _cm(name, label, default, allowed, usual, said=""):
-    return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough="3 cm", units=("cm", "in"), unit="cm", when=COLD, measure=said)
+    return Input(LENGTH, label, default=default, allowed=allowed, usual=usual, rough="3 cm", units=("cm", "in"), unit="cm", when=COLD, measure=said, name=name)
 
 
 CARD = Card(
     id="lift", chapter="safe", place=70,
     question="May I lift this?",
     inputs=(
-        Input("load", CHOICE, "The load", default=BUCKET, options=(Option(BUCKET, "Wet skeins in a lidded bucket, cold"), Option(BOX, "A box, cold and stable"), Option(HOT, "A hot or open pot"))),
-        Input("volume", VOLUME, "Bath in the pot", default="9 L", allowed=("0.1 L", "500 L"), usual=("1 L", "60 L"), units=("L", "qt", "gal"), when={"load": (HOT,)}),
-        Input("jug", VOLUME, "Jug to bail with", default="1 L", allowed=("0.1 L", "10 L"), usual=("0.5 L", "3 L"), units=("L", "qt"), when={"load": (HOT,)}),
-        Input("mass", MASS, "Weight", default="8 kg", allowed=("0.1 kg", "100 kg"), usual=("1 kg", "30 kg"), rough="5 %", units=("kg", "lb", "g"), unit="kg", when=COLD, measure="Skeins from the spinner weigh about 1.5 times their dry weight, dripping ones 3 times."),
+        Input(CHOICE, "The load", default=BUCKET, options=(Option(BUCKET, "Wet skeins in a lidded bucket, cold"), Option(BOX, "A box, cold and stable"), Option(HOT, "A hot or open pot")), name="load"),
+        Input(VOLUME, "Bath in the pot", default="9 L", allowed=("0.1 L", "500 L"), usual=("1 L", "60 L"), units=("L", "qt", "gal"), when={"load": (HOT,)}, name="volume"),
+        Input(VOLUME, "Jug to bail with", default="1 L", allowed=("0.1 L", "10 L"), usual=("0.5 L", "3 L"), units=("L", "qt"), when={"load": (HOT,)}, name="jug"),
+        Input(MASS, "Weight", default="8 kg", allowed=("0.1 kg", "100 kg"), usual=("1 kg", "30 kg"), rough="5 %", units=("kg", "lb", "g"), unit="kg", when=COLD, measure="Skeins from the spinner weigh about 1.5 times their dry weight, dripping ones 3 times.", name="mass"),
         _cm("reach", "Hands in front of the ankles", "35 cm", ("0 cm", "120 cm"), ("25 cm", "63 cm"), "From between the ankles to between the hands, at the farther end of the lift."),
         _cm("start", "Hands at the start, from the floor", "40 cm", ("0 cm", "220 cm"), ("0 cm", "150 cm")),
         _cm("end", "Hands at the end, from the floor", "90 cm", ("0 cm", "220 cm"), ("0 cm", "175 cm")),
-        Input("angle", ANGLE, "Turn of the trunk", default="30°", allowed=("0°", "180°"), usual=("0°", "90°"), rough="10°", when=COLD),
-        Input("often", NUMBER, "Lifts in a minute", default="0.2", allowed=("0.01", "15"), usual=("0.02", "9"), when=COLD, measure="Once in five minutes is 0.2."),
-        Input("lasting", CHOICE, "For", default="hour", options=tuple(Option(key, words) for key, words in HOURS.items()), when=COLD),
-        Input("grip", CHOICE, "Grip", default="fair", options=tuple(Option(row["key"], row["label"]) for row in read_table("safe", "lift-grip").rows), when=COLD),
+        Input(ANGLE, "Turn of the trunk", default="30°", allowed=("0°", "180°"), usual=("0°", "90°"), rough="10°", when=COLD, name="angle"),
+        Input(NUMBER, "Lifts in a minute", default="0.2", allowed=("0.01", "15"), usual=("0.02", "9"), when=COLD, measure="Once in five minutes is 0.2.", name="often"),
+        Input(CHOICE, "For", default="hour", options=tuple(Option(key, words) for key, words in HOURS.items()), when=COLD, name="lasting"),
+        Input(CHOICE, "Grip", default="fair", options=tuple(Option(row["key"], row["label"]) for row in read_table("safe", "lift-grip").rows), when=COLD, name="grip"),
     ),
     results=(
-        Result("rwl", MASS, "Recommended weight limit", units=("kg", "lb"), finest=(0.1, 0.2), rounding="down", floor=0.0),
-        Result("index", NUMBER, "Load over the limit", finest=(0.01,), rounding="up", floor=0.0),
-        Result("jugs", COUNT, "Jugs to bail"),
-        Result("limit", TEXT, "Published limit"),
+        Result(MASS, "Recommended weight limit", units=("kg", "lb"), finest=(0.1, 0.2), rounding="down", floor=0.0, name="rwl"),
+        Result(NUMBER, "Load over the limit", finest=(0.01,), rounding="up", floor=0.0, name="index"),
+        Result(COUNT, "Jugs to bail", name="jugs"),
+        Result(TEXT, "Published limit", name="limit"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,),
     basis=Basis(STANDARD, "NIOSH lifting equation, revised 1991: 23 kg times six multipliers, the worse end of the lift for the height. Between rows of a table the stricter one."),

@@ -1,7 +1,7 @@
 """What vapor or dye dust does to the air of the room: controls first, then a rough figure beside the published limits."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, COUNT, LENGTH, NUMBER, PERCENT, TIME, VOLUME
 from ...sources import CAL_AC1, CDC_2003, COMMON_PRACTICE, HSE_DYES, NIOSH_LIMITS, OSHA_1910_1000, SANDER_2023, TRADE_MEMORY, UK_EH40
@@ -158,32 +158,31 @@ CARD = Card(
     id="room-air", chapter="safe", place=20,
     question="What does the pot do to the air?",
     inputs=(
-        Input("stop", CHOICE, "Does one of these hold?", default=NOBODY,
-              options=(Option(NOBODY, "None of them"), Option(PREGNANT, "Pregnant or nursing"), Option(LUNGS, "Asthma, or a dye allergy"), Option(CHILDREN, "Children or pets in the room"), Option(FOOD, "A kitchen for food"))),
-        Input("what", CHOICE, "In the air", default=VAPOR, options=(Option(VAPOR, "Vapor of a bath"), Option(POWDER, "Dust of a dye"))),
-        Input("room", VOLUME, "Room", default="30 m³", allowed=("3 m³", "2000 m³"), usual=("8 m³", "200 m³"), rough="10 %", units=("m³", "ft³"), unit="m³", measure="Length times width times height."),
-        Input("air", CHOICE, "Airing", default="window", options=(*LABELS[AIR_TABLE], Option(KNOWN, "I know the air changes")), measure="A fan moving 240 m³ in an hour gives a room of 30 m³ eight changes."),
-        Input("changes", NUMBER, "Air changes in an hour", default="2", allowed=("0.1", "60"), usual=("0.5", "20"), when={"air": (KNOWN,)}),
-        Input("mixing", NUMBER, "Mixing factor", default="5", allowed=("1", "10"), usual=("3", "10"), rough="2", measure="1 is perfect mixing; rooms with dead corners 3 to 10."),
-        Input("pans", COUNT, "Pots at once", default="2", allowed=("1", "20"), usual=("1", "6"), when=WITH_VAPOR),
-        Input("across", LENGTH, "Width of a pot", default="28 cm", allowed=("5 cm", "200 cm"), usual=("15 cm", "60 cm"), units=("cm", "in"), unit="cm", when=WITH_VAPOR),
-        Rows("times", "Times of the day", "time", least=1, most=6, when=WITH_VAPOR, measure="Each spell with a pot going. Acid in the bath: 100 mL of 5 % vinegar in 9 L is 0.56 g/L.",
-             fields=(Input("vapor", CHOICE, "Vapor", default="acetic", options=LABELS[LIMITS]),
-                     Input("pot", CHOICE, "The pot", default="simmer", options=LABELS[POT_TABLE]),
-                     Input("strength", CONCENTRATION, "Pure acid in the bath", default="0.56 g/L", allowed=("0.001 g/L", "100 g/L"), usual=("0.05 g/L", "10 g/L"), units=("g/L", "g/100 mL"), strict=True, rough="20 %"),
-                     Input("time", TIME, "For", default="60 min", allowed=("1 min", "8 h"), usual=("5 min", "4 h"), units=("min", "h"))),
+        Input(CHOICE, "Does one of these hold?", default=NOBODY,
+              options=(Option(NOBODY, "None of them"), Option(PREGNANT, "Pregnant or nursing"), Option(LUNGS, "Asthma, or a dye allergy"), Option(CHILDREN, "Children or pets in the room"), Option(FOOD, "A kitchen for food")), name="stop"),
+        Input(CHOICE, "In the air", default=VAPOR, options=(Option(VAPOR, "Vapor of a bath"), Option(POWDER, "Dust of a dye")), name="what"),
+        Input(VOLUME, "Room", default="30 m³", allowed=("3 m³", "2000 m³"), usual=("8 m³", "200 m³"), rough="10 %", units=("m³", "ft³"), unit="m³", measure="Length times width times height.", name="room"),
+        Input(CHOICE, "Airing", default="window", options=(*LABELS[AIR_TABLE], Option(KNOWN, "I know the air changes")), measure="A fan moving 240 m³ in an hour gives a room of 30 m³ eight changes.", name="air"),
+        Input(NUMBER, "Air changes in an hour", default="2", allowed=("0.1", "60"), usual=("0.5", "20"), when={"air": (KNOWN,)}, name="changes"),
+        Input(NUMBER, "Mixing factor", default="5", allowed=("1", "10"), usual=("3", "10"), rough="2", measure="1 is perfect mixing; rooms with dead corners 3 to 10.", name="mixing"),
+        Input(COUNT, "Pots at once", default="2", allowed=("1", "20"), usual=("1", "6"), when=WITH_VAPOR, name="pans"),
+        Input(LENGTH, "Width of a pot", default="28 cm", allowed=("5 cm", "200 cm"), usual=("15 cm", "60 cm"), units=("cm", "in"), unit="cm", when=WITH_VAPOR, name="across"),
+        Rows(row_of((Input(CHOICE, "Vapor", default="acetic", options=LABELS[LIMITS], name="vapor"),
+                     Input(CHOICE, "The pot", default="simmer", options=LABELS[POT_TABLE], name="pot"),
+                     Input(CONCENTRATION, "Pure acid in the bath", default="0.56 g/L", allowed=("0.001 g/L", "100 g/L"), usual=("0.05 g/L", "10 g/L"), units=("g/L", "g/100 mL"), strict=True, rough="20 %", name="strength"),
+                     Input(TIME, "For", default="60 min", allowed=("1 min", "8 h"), usual=("5 min", "4 h"), units=("min", "h"), name="time"))), "Times of the day", "time", least=1, most=6, when=WITH_VAPOR, measure="Each spell with a pot going. Acid in the bath: 100 mL of 5 % vinegar in 9 L is 0.56 g/L.",
              default=({"vapor": "acetic", "pot": "simmer", "strength": "0.56 g/L", "time": "60 min"}, {"vapor": "acetic", "pot": "simmer", "strength": "0.56 g/L", "time": "60 min"},
-                      {"vapor": "acetic", "pot": "simmer", "strength": "0.56 g/L", "time": "60 min"})),
+                      {"vapor": "acetic", "pot": "simmer", "strength": "0.56 g/L", "time": "60 min"}), name="times"),
     ),
     results=(
-        Result("controls", TEXT, "Do first"),
-        Result("index", PERCENT, "Share of the 8-hour limit", finest=(1,), rounding="up", floor=0.0, product=True),
-        Result("short", PERCENT, "Share of the 15-minute limit", finest=(1,), rounding="up", floor=0.0, product=True),
-        Result("peak", NUMBER, "Highest level in the room, ppm", finest=(0.1,), rounding="up", floor=0.0, product=True),
-        Result("ceiling", PERCENT, "Share of the ceiling", finest=(1,), rounding="up", floor=0.0, product=True),
-        Result("idlh", PERCENT, "Share of what is immediately dangerous (IDLH)", finest=(1,), rounding="up", floor=0.0, product=True),
-        Result("clear", TIME, "Until 1 % is left", units=("min", "h"), finest=(1, 0.1), rounding="up", floor=0.0),
-        Result("limit", TEXT, "Published limit"),
+        Result(TEXT, "Do first", name="controls"),
+        Result(PERCENT, "Share of the 8-hour limit", finest=(1,), rounding="up", floor=0.0, product=True, name="index"),
+        Result(PERCENT, "Share of the 15-minute limit", finest=(1,), rounding="up", floor=0.0, product=True, name="short"),
+        Result(NUMBER, "Highest level in the room, ppm", finest=(0.1,), rounding="up", floor=0.0, product=True, name="peak"),
+        Result(PERCENT, "Share of the ceiling", finest=(1,), rounding="up", floor=0.0, product=True, name="ceiling"),
+        Result(PERCENT, "Share of what is immediately dangerous (IDLH)", finest=(1,), rounding="up", floor=0.0, product=True, name="idlh"),
+        Result(TIME, "Until 1 % is left", units=("min", "h"), finest=(1, 0.1), rounding="up", floor=0.0, name="clear"),
+        Result(TEXT, "Published limit", name="limit"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(table,),
     basis=Basis(MODEL, "Vapor by Henry’s law over a bath with all acid free, let off at a guessed speed into a well-mixed room; exposures added up as 29 CFR 1910.1000(d) has it. An order of magnitude."),

@@ -1,7 +1,7 @@
 """A release planned backward from its start: the last day for each step, with weekday and slack, late ones first."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, DATE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.day import write_date
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
@@ -129,34 +129,34 @@ def picture(r):
 
 def _range(name, words, quick, usual, slow, most, unit):
     label = f"{words}, {unit}"
-    return (Input(f"{name}_quick", COUNT, f"{label}, at best", default=quick, allowed=("0", most)), Input(name, COUNT, f"{label}, usually", default=usual, allowed=("0", most)),
-            Input(f"{name}_slow", COUNT, f"{label}, at worst", default=slow, allowed=("0", most)))
+    return (Input(COUNT, f"{label}, at best", default=quick, allowed=("0", most), name=f"{name}_quick"), Input(COUNT, f"{label}, usually", default=usual, allowed=("0", most), name=name),
+            Input(COUNT, f"{label}, at worst", default=slow, allowed=("0", most), name=f"{name}_slow"))
 
 
 CARD = Card(
     id="back-plan", chapter="sell", place=30, tall_sheet=True,
     question="By when must I do what?",
     inputs=(
-        Input("start", DATE, "It starts on", record="plan.starts", default="2027-03-05", measure="Part one, the first club parcel, the fair."),
-        Input("ahead", COUNT, "In hand so many days before", default="7", allowed=("0", "120"), usual=("0", "21")),
+        Input(DATE, "It starts on", record="plan.starts", default="2027-03-05", measure="Part one, the first club parcel, the fair.", name="start"),
+        Input(COUNT, "In hand so many days before", default="7", allowed=("0", "120"), usual=("0", "21"), name="ahead"),
         *_range("home", "Post at home", "2", "4", "7", "60", "days"), *_range("abroad", "Post abroad", "6", "9", "14", "120", "days"),
-        Input("window", COUNT, "From the release to the first parcel, days", default="14", allowed=("0", "365"), usual=("0", "60"), measure="To sell, to count, to pack."),
-        Input("label", COUNT, "Labels, pictures, list: working days", default="2", allowed=("0", "60"), usual=("1", "10")),
-        Input("drying", TIME, "The last load hangs", default="40 h", allowed=("0 h", "240 h"), usual=("12 h", "96 h"), units=("h", "day")),
-        Input("dye_days", COUNT, "Dye days", default="4", allowed=("1", "120"), usual=("1", "20"), measure="From “What does this release take?”."),
-        Input("check", COUNT, "Weighing the base in: working days", default="1", allowed=("0", "20"), usual=("0", "3")),
-        Input("spare", COUNT, "Kept free for what goes wrong: working days", default="0", allowed=("0", "60"), usual=("0", "5")),
+        Input(COUNT, "From the release to the first parcel, days", default="14", allowed=("0", "365"), usual=("0", "60"), measure="To sell, to count, to pack.", name="window"),
+        Input(COUNT, "Labels, pictures, list: working days", default="2", allowed=("0", "60"), usual=("1", "10"), name="label"),
+        Input(TIME, "The last load hangs", default="40 h", allowed=("0 h", "240 h"), usual=("12 h", "96 h"), units=("h", "day"), name="drying"),
+        Input(COUNT, "Dye days", default="4", allowed=("1", "120"), usual=("1", "20"), measure="From “What does this release take?”.", name="dye_days"),
+        Input(COUNT, "Weighing the base in: working days", default="1", allowed=("0", "20"), usual=("0", "3"), name="check"),
+        Input(COUNT, "Kept free for what goes wrong: working days", default="0", allowed=("0", "60"), usual=("0", "5"), name="spare"),
         *_range("supplier", "The supplier takes", "3", "4", "5", "60", "weeks"),
-        Input("week", CHOICE, "You work", default="mon-fri", options=WEEKS),
-        Rows("closed", "Closed days", "stretch", record="plan.closed", least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
-        Input("supplier_closed", CHOICE, "The supplier is closed then too", default="no", options=(Option("no", "no"), Option("yes", "yes, the same days"))),
-        Input("today", DATE, "Today", default="2026-11-26", measure="Or the day on which you look."),
+        Input(CHOICE, "You work", default="mon-fri", options=WEEKS, name="week"),
+        Rows(row_of((Input(DATE, "From", default="2027-02-01", name="first"), Input(DATE, "to", default="2027-02-01", name="last"))), "Closed days", "stretch", record="plan.closed", least=0, most=12, default=({"first": "2026-12-24", "last": "2027-01-02"},), name="closed"),
+        Input(CHOICE, "The supplier is closed then too", default="no", options=(Option("no", "no"), Option("yes", "yes, the same days")), name="supplier_closed"),
+        Input(DATE, "Today", default="2026-11-26", measure="Or the day on which you look.", name="today"),
     ),
     results=(
-        Result("order", DATE, "Order base by"), Result("order_usual", DATE, "if all are as quick as usual"), Result("order_quick", DATE, "if all are as quick as can be"),
-        Result("dye_from", DATE, "Begin to dye by"), Result("dye_to", DATE, "Last load by"), Result("label_from", DATE, "Begin to label by"), Result("release", DATE, "Release by"),
-        Result("post_abroad", DATE, "Post abroad by"), Result("post_home", DATE, "Post at home by"), Result("in_hand", DATE, "In buyers’ hands"),
-        Result("slack", COUNT, "Days until the first of these", rounding="down"), Result("late", COUNT, "Steps already late"),
+        Result(DATE, "Order base by", name="order"), Result(DATE, "if all are as quick as usual", name="order_usual"), Result(DATE, "if all are as quick as can be", name="order_quick"),
+        Result(DATE, "Begin to dye by", name="dye_from"), Result(DATE, "Last load by", name="dye_to"), Result(DATE, "Begin to label by", name="label_from"), Result(DATE, "Release by", name="release"),
+        Result(DATE, "Post abroad by", name="post_abroad"), Result(DATE, "Post at home by", name="post_home"), Result(DATE, "In buyers’ hands", name="in_hand"),
+        Result(COUNT, "Days until the first of these", rounding="down", name="slack"), Result(COUNT, "Steps already late", name="late"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(last_days,), papers=(Paper("Dates, A5", "A5", date_sheet),),
     basis=Basis(MODEL, "Each step begins as late as the next one allows, on a day on which you work. Post and supplier at their slowest, their usual and their quickest."),

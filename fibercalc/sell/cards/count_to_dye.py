@@ -3,7 +3,7 @@
 from math import ceil, sqrt
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MONEY, NUMBER, PERCENT
 from ...sources import ABRAMOWITZ_STEGUN, ARITHMETIC, CACHON_TERWIESCH, COHEN_1991, COMMON_PRACTICE, TOBIN_1958
@@ -123,29 +123,28 @@ CARD = Card(
     id="count-to-dye", chapter="sell", place=15,
     question="How many should I dye?",
     inputs=(
-        Rows("releases", "Past releases", "release", record="sale", least=1, most=24, measure="Of the same sort of thing. Where all was sold, it sold out.",
-             fields=(Input("name", TEXT, "When", record="event", default="another", longest=16), Input("offered", COUNT, "Offered", default="48", allowed=("1", "5000")), Input("sold", COUNT, "Sold", default="44", allowed=("0", "5000"))),
-             default=({"name": "June", "offered": "40", "sold": "40"}, {"name": "August", "offered": "48", "sold": "44"}, {"name": "October", "offered": "60", "sold": "51"})),
-        Input("usual_spread", PERCENT, "Demand goes up and down by", default="25 %", allowed=("2 %", "150 %"), usual=("15 %", "60 %"), measure="From release to release; its standard deviation. Used until four releases did not sell out."),
-        Input("price", MONEY, "One sold brings", default="21.74", allowed=("0.01", "10000"), usual=("2", "200"), measure="Without tax and fees."),
-        Input("cost", MONEY, "One costs to make", default="13.63", allowed=("0", "10000"), usual=("1", "150"), measure="What you would not spend if you dyed one fewer; see “What must it sell at?”."),
-        Input("left_value", MONEY, "One left still brings", default="9", allowed=("0", "10000"), usual=("0", "100"), measure="In a mixed bargain bag, say."),
-        Input("seconds", PERCENT, "Come out as seconds", default="3 %", allowed=("0 %", "40 %"), usual=("0 %", "10 %")),
-        Input("lost", PERCENT, "Parcels lost or faulty", default="2 %", allowed=("0 %", "40 %"), usual=("0 %", "5 %")),
-        Input("sure", CHOICE, "Spares and seconds suffice in", default="95", options=tuple(Option(each, f"{each} in 100") for each in ("80", "90", "95", "99"))),
-        Input("club_made", COUNT, "Skeins you can dye for a club", default="24", allowed=("1", "2000"), optional=True, measure="A dye day’s, say. Blank: no club."),
+        Rows(row_of((Input(TEXT, "When", record="event", default="another", longest=16, name="name"), Input(COUNT, "Offered", default="48", allowed=("1", "5000"), name="offered"), Input(COUNT, "Sold", default="44", allowed=("0", "5000"), name="sold"))), "Past releases", "release", record="sale", least=1, most=24, measure="Of the same sort of thing. Where all was sold, it sold out.",
+             default=({"name": "June", "offered": "40", "sold": "40"}, {"name": "August", "offered": "48", "sold": "44"}, {"name": "October", "offered": "60", "sold": "51"}), name="releases"),
+        Input(PERCENT, "Demand goes up and down by", default="25 %", allowed=("2 %", "150 %"), usual=("15 %", "60 %"), measure="From release to release; its standard deviation. Used until four releases did not sell out.", name="usual_spread"),
+        Input(MONEY, "One sold brings", default="21.74", allowed=("0.01", "10000"), usual=("2", "200"), measure="Without tax and fees.", name="price"),
+        Input(MONEY, "One costs to make", default="13.63", allowed=("0", "10000"), usual=("1", "150"), measure="What you would not spend if you dyed one fewer; see “What must it sell at?”.", name="cost"),
+        Input(MONEY, "One left still brings", default="9", allowed=("0", "10000"), usual=("0", "100"), measure="In a mixed bargain bag, say.", name="left_value"),
+        Input(PERCENT, "Come out as seconds", default="3 %", allowed=("0 %", "40 %"), usual=("0 %", "10 %"), name="seconds"),
+        Input(PERCENT, "Parcels lost or faulty", default="2 %", allowed=("0 %", "40 %"), usual=("0 %", "5 %"), name="lost"),
+        Input(CHOICE, "Spares and seconds suffice in", default="95", options=tuple(Option(each, f"{each} in 100") for each in ("80", "90", "95", "99")), name="sure"),
+        Input(COUNT, "Skeins you can dye for a club", default="24", allowed=("1", "2000"), optional=True, measure="A dye day’s, say. Blank: no club.", name="club_made"),
     ),
     results=(
-        Result("made", COUNT, "To dye", rounding="up"),
-        Result("count", COUNT, "Good ones to sell", rounding="up"),
-        Result("spares", COUNT, "Spares for lost parcels", rounding="up"),
-        Result("typical", NUMBER, "Mean demand", finest=(1,), floor=0.0),
-        Result("ratio", PERCENT, "Best chance of having enough", finest=(1,)),
-        Result("enough", PERCENT, "These are enough in", finest=(1,)),
-        Result("left_over", NUMBER, "Left, on average", finest=(0.1,)),
-        Result("in_vain", NUMBER, "Asked for in vain, on average", finest=(0.1,)),
-        Result("profit", MONEY, "Brings after cost, on average", finest=(1,), rounding="down"),
-        Result("places", COUNT, "Places of a club", rounding="down"),
+        Result(COUNT, "To dye", rounding="up", name="made"),
+        Result(COUNT, "Good ones to sell", rounding="up", name="count"),
+        Result(COUNT, "Spares for lost parcels", rounding="up", name="spares"),
+        Result(NUMBER, "Mean demand", finest=(1,), floor=0.0, name="typical"),
+        Result(PERCENT, "Best chance of having enough", finest=(1,), name="ratio"),
+        Result(PERCENT, "These are enough in", finest=(1,), name="enough"),
+        Result(NUMBER, "Left, on average", finest=(0.1,), name="left_over"),
+        Result(NUMBER, "Asked for in vain, on average", finest=(0.1,), name="in_vain"),
+        Result(MONEY, "Brings after cost, on average", finest=(1,), rounding="down", name="profit"),
+        Result(COUNT, "Places of a club", rounding="down", name="places"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(other_counts,),
     basis=Basis(MODEL, "Demand is taken as normal; a sold-out release is a censored value. The count is the point of demand at which one more no longer pays (newsvendor). Seconds and losses are binomial."),

@@ -1,7 +1,7 @@
 """A fair: how many must sell, with a wage and without; how many to bring when past fairs sold out; crates and float."""
 
 from ...core.answer import Table
-from ...core.card import MODEL, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows
+from ...core.card import MODEL, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows, row_of
 from ...core.outcome import with_money
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
@@ -132,48 +132,45 @@ def packing_list(r):
 
 
 def _volume(name, label, default, allowed, usual, said=""):
-    return Input(name, VOLUME, label, default=default, allowed=allowed, usual=usual, units=("L", "ft³"), unit="L", measure=said)
+    return Input(VOLUME, label, default=default, allowed=allowed, usual=usual, units=("L", "ft³"), unit="L", measure=said, name=name)
 
 
 CARD = Card(
     id="fair-stock", chapter="sell", place=70, handles=("load",), tall_sheet=True,
     question="How many must I sell at the fair, and what do I load?",
     inputs=(
-        Rows("costs", "Costs of the fair", "cost", least=1, most=10, measure="That come whether anything sells or not.",
-             fields=(Input("name", TEXT, "For", default="another", longest=20), Input("amount", MONEY, "Amount", default="20", allowed=("0", "100000"))),
-             default=({"name": "stall", "amount": "180"}, {"name": "travel", "amount": "64"}, {"name": "bed", "amount": "95"})),
-        Input("days", COUNT, "Days", default="2", allowed=("1", "14"), usual=("1", "4")),
-        Input("hours", TIME, "Hours of work a day", default="8 h", allowed=("0 h", "24 h"), usual=("4 h", "14 h"), units=("h",), measure="Driving, setting up and packing too."),
-        Input("wage", MONEY, "Your wage, an hour", default="18", allowed=("0", "1000"), usual=("5", "80")),
-        Input("contribution", MONEY, "One skein leaves", default="10.89", allowed=("0.01", "10000"), usual=("2", "60"), measure="Before labor and overhead, after tax, fee and what it cost: see “What must this skein sell at”."),
-        Input("home", MONEY, "One carried home costs you", default="2.50", allowed=("0.01", "10000"), usual=("0.1", "30"), measure="Money tied up, handling, a price cut later. Its whole cost if it will never sell."),
-        Rows("past", "Past fairs like it", "fair", least=1, most=20, measure="Sold as many as brought means sold out: then demand was at least that.",
-             fields=(Input("brought", COUNT, "Brought", default="60", allowed=("1", "100000")), Input("sold", COUNT, "Sold", default="50", allowed=("0", "100000"))),
-             default=({"brought": "50", "sold": "50"}, {"brought": "80", "sold": "61"}, {"brought": "70", "sold": "70"})),
-        Input("usual_spread", PERCENT, "Fairs differ by about", default="30 %", allowed=("2 %", "150 %"), usual=("10 %", "60 %"), measure="Standard deviation, of the mean: used until four fairs did not sell out."),
-        Rows("colors", "Colors, by their share", "color", least=1, most=24, measure="What they add up to is the whole.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=22), Input("share", NUMBER, "Share", default="20", allowed=("0.1", "1000"))),
-             default=({"name": "Wet Slate", "share": "45"}, {"name": "Rusted Gate", "share": "35"}, {"name": "undyed", "share": "20"})),
-        Input("price", MONEY, "A buyer pays", record="product.price", default="27", allowed=("0.01", "100000"), usual=("5", "80")),
-        Input("skein_mass", MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("10 g", "250 g"), units=("g", "oz"), unit="kg", bench="bases.mass"),
+        Rows(row_of((Input(TEXT, "For", default="another", longest=20, name="name"), Input(MONEY, "Amount", default="20", allowed=("0", "100000"), name="amount"))), "Costs of the fair", "cost", least=1, most=10, measure="That come whether anything sells or not.",
+             default=({"name": "stall", "amount": "180"}, {"name": "travel", "amount": "64"}, {"name": "bed", "amount": "95"}), name="costs"),
+        Input(COUNT, "Days", default="2", allowed=("1", "14"), usual=("1", "4"), name="days"),
+        Input(TIME, "Hours of work a day", default="8 h", allowed=("0 h", "24 h"), usual=("4 h", "14 h"), units=("h",), measure="Driving, setting up and packing too.", name="hours"),
+        Input(MONEY, "Your wage, an hour", default="18", allowed=("0", "1000"), usual=("5", "80"), name="wage"),
+        Input(MONEY, "One skein leaves", default="10.89", allowed=("0.01", "10000"), usual=("2", "60"), measure="Before labor and overhead, after tax, fee and what it cost: see “What must this skein sell at”.", name="contribution"),
+        Input(MONEY, "One carried home costs you", default="2.50", allowed=("0.01", "10000"), usual=("0.1", "30"), measure="Money tied up, handling, a price cut later. Its whole cost if it will never sell.", name="home"),
+        Rows(row_of((Input(COUNT, "Brought", default="60", allowed=("1", "100000"), name="brought"), Input(COUNT, "Sold", default="50", allowed=("0", "100000"), name="sold"))), "Past fairs like it", "fair", least=1, most=20, measure="Sold as many as brought means sold out: then demand was at least that.",
+             default=({"brought": "50", "sold": "50"}, {"brought": "80", "sold": "61"}, {"brought": "70", "sold": "70"}), name="past"),
+        Input(PERCENT, "Fairs differ by about", default="30 %", allowed=("2 %", "150 %"), usual=("10 %", "60 %"), measure="Standard deviation, of the mean: used until four fairs did not sell out.", name="usual_spread"),
+        Rows(row_of((Input(TEXT, "Name", default="another", longest=22, name="name"), Input(NUMBER, "Share", default="20", allowed=("0.1", "1000"), name="share"))), "Colors, by their share", "color", least=1, most=24, measure="What they add up to is the whole.",
+             default=({"name": "Wet Slate", "share": "45"}, {"name": "Rusted Gate", "share": "35"}, {"name": "undyed", "share": "20"}), name="colors"),
+        Input(MONEY, "A buyer pays", record="product.price", default="27", allowed=("0.01", "100000"), usual=("5", "80"), name="price"),
+        Input(MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("10 g", "250 g"), units=("g", "oz"), unit="kg", bench="bases.mass", name="skein_mass"),
         _volume("skein_volume", "A skein takes up", "0.7 L", ("0.02 L", "50 L"), ("0.1 L", "3 L"), "Fill a crate without pressing, count, divide."),
         _volume("crate_volume", "A crate holds", "45 L", ("1 L", "1000 L"), ("20 L", "120 L")),
-        Input("crate_mass", MASS, "and may weigh, filled", default="10 kg", allowed=("0.1 kg", "100 kg"), usual=("5 kg", "25 kg"), units=("kg", "lb"), unit="kg", measure="What you can lift all day."),
-        Input("cash_sales", COUNT, "Cash sales before takings give change", default="6", allowed=("0", "1000"), usual=("2", "30")),
-        Input("note", MONEY, "Largest note you take", default="50", allowed=("0.01", "100000"), usual=("10", "200")),
+        Input(MASS, "and may weigh, filled", default="10 kg", allowed=("0.1 kg", "100 kg"), usual=("5 kg", "25 kg"), units=("kg", "lb"), unit="kg", measure="What you can lift all day.", name="crate_mass"),
+        Input(COUNT, "Cash sales before takings give change", default="6", allowed=("0", "1000"), usual=("2", "30"), name="cash_sales"),
+        Input(MONEY, "Largest note you take", default="50", allowed=("0.01", "100000"), usual=("10", "200"), name="note"),
     ),
     results=(
-        Result("with_wage", COUNT, "Skeins that pay the fair and you", rounding="up"),
-        Result("break_even", COUNT, "Skeins that pay the fair alone", rounding="up"),
-        Result("bring", COUNT, "Bring"),
-        Result("enough", PERCENT, "They are enough, of 100 such fairs", finest=(1,)),
-        Result("pays", PERCENT, "Your wage comes in, of 100 such fairs", finest=(1,)),
-        Result("mean", NUMBER, "Demand, on average", finest=(1,)),
-        Result("fixed", MONEY, "Costs of the fair", finest=(0.01,)),
-        Result("pay", MONEY, "Your wage for it", finest=(0.01,)),
-        Result("crates", COUNT, "Crates", rounding="up"),
-        Result("load", MASS, "Yarn in the car", units=("kg", "lb"), finest=(0.1, 0.1), rounding="up"),
-        Result("float", MONEY, "Change to bring", finest=(0.01,), rounding="up"),
+        Result(COUNT, "Skeins that pay the fair and you", rounding="up", name="with_wage"),
+        Result(COUNT, "Skeins that pay the fair alone", rounding="up", name="break_even"),
+        Result(COUNT, "Bring", name="bring"),
+        Result(PERCENT, "They are enough, of 100 such fairs", finest=(1,), name="enough"),
+        Result(PERCENT, "Your wage comes in, of 100 such fairs", finest=(1,), name="pays"),
+        Result(NUMBER, "Demand, on average", finest=(1,), name="mean"),
+        Result(MONEY, "Costs of the fair", finest=(0.01,), name="fixed"),
+        Result(MONEY, "Your wage for it", finest=(0.01,), name="pay"),
+        Result(COUNT, "Crates", rounding="up", name="crates"),
+        Result(MASS, "Yarn in the car", units=("kg", "lb"), finest=(0.1, 0.1), rounding="up", name="load"),
+        Result(MONEY, "Change to bring", finest=(0.01,), rounding="up", name="float"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(packing, pace, odds, floats),
     papers=(Paper("Fair packing list, A5", "A5", packing_list),),

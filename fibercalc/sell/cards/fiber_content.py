@@ -1,7 +1,7 @@
 """The fiber line of a label, in the order and words the law of the place asks: largest first, whole percents that make 100."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.problem import Refused
 from ...core.shares import whole_shares
 from ...core.table import read_table
@@ -150,33 +150,31 @@ def picture(r):
     return fiber_bars(rows)
 
 
-FIBER = Input("fiber", CHOICE, "Fiber", default="silk", options=tuple(Option(key, row["label"]) for key, row in NAMES.items()))
-FUNCTION = Input("function", CHOICE, "Under 5 %, but it does something", default=NO, options=(Option(NO, "No"), Option(YES, "Yes: strength, stretch")))
+FIBER = Input(CHOICE, "Fiber", default="silk", options=tuple(Option(key, row["label"]) for key, row in NAMES.items()), name="fiber")
+FUNCTION = Input(CHOICE, "Under 5 %, but it does something", default=NO, options=(Option(NO, "No"), Option(YES, "Yes: strength, stretch")), name="function")
 
 CARD = Card(
     id="fiber-content", chapter="sell", place=90,
     question="What do I write for its fiber content?",
     inputs=(
-        Input("sold", CHOICE, "It is sold in", default=US, options=(Option(US, "The US"), Option(EU, "The EU or the UK"))),
-        Input("by", CHOICE, "You know", default=PERCENTS, options=(Option(PERCENTS, "Percent, from the mill"), Option(GRAMS, "Grams of each, blended by you"))),
-        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=8, when={"by": (PERCENTS,)}, measure="Together 100 %; one left blank is the rest. The same fiber may stand twice: it is added up.",
-             fields=(FIBER, Input("share", PERCENT, "Share", default="", allowed=("0.1 %", "100 %"), optional=True), FUNCTION), default=({"fiber": "wool", "share": "75 %"}, {"fiber": "nylon", "share": ""})),
-        Rows("blend", "Fibers, weighed", "fiber", least=1, most=8, when={"by": (GRAMS,)}, measure="Of a yarn that is a blend itself, give each of its fibers: 50 g of 75/25 are 37.5 and 12.5 g.",
-             fields=(FIBER, Input("mass", MASS, "Weight", default="20 g", allowed=("0.01 g", "100 kg"), units=("g", "oz", "kg")), FUNCTION),
-             default=({"fiber": "wool", "mass": "37.5 g"}, {"fiber": "nylon", "mass": "12.5 g"}, {"fiber": "wool", "mass": "50 g"})),
-        Input("loading", PERCENT, "Weight that is no fiber", default="0 %", allowed=("0 %", "50 %"), usual=("0 %", "20 %"), when={"sold": (US,)}, measure="Weighting or filling, at most; 0 for nearly all yarn. The Wool Act wants it on the label."),
-        Input("maker", TEXT, "Who answers for it", default="Brackwend Dyehouse", longest=50, optional=True),
-        Input("spun", TEXT, "Spun in (country)", default="", longest=30, optional=True, measure="From the mill’s papers. Blank leaves a place to write it."),
+        Input(CHOICE, "It is sold in", default=US, options=(Option(US, "The US"), Option(EU, "The EU or the UK")), name="sold"),
+        Input(CHOICE, "You know", default=PERCENTS, options=(Option(PERCENTS, "Percent, from the mill"), Option(GRAMS, "Grams of each, blended by you")), name="by"),
+        Rows(row_of((FIBER, Input(PERCENT, "Share", default="", allowed=("0.1 %", "100 %"), optional=True, name="share"), FUNCTION)), "Fibers", "fiber", record="base.fibers", least=1, most=8, when={"by": (PERCENTS,)}, measure="Together 100 %; one left blank is the rest. The same fiber may stand twice: it is added up.", default=({"fiber": "wool", "share": "75 %"}, {"fiber": "nylon", "share": ""}), name="fibers"),
+        Rows(row_of((FIBER, Input(MASS, "Weight", default="20 g", allowed=("0.01 g", "100 kg"), units=("g", "oz", "kg"), name="mass"), FUNCTION)), "Fibers, weighed", "fiber", least=1, most=8, when={"by": (GRAMS,)}, measure="Of a yarn that is a blend itself, give each of its fibers: 50 g of 75/25 are 37.5 and 12.5 g.",
+             default=({"fiber": "wool", "mass": "37.5 g"}, {"fiber": "nylon", "mass": "12.5 g"}, {"fiber": "wool", "mass": "50 g"}), name="blend"),
+        Input(PERCENT, "Weight that is no fiber", default="0 %", allowed=("0 %", "50 %"), usual=("0 %", "20 %"), when={"sold": (US,)}, measure="Weighting or filling, at most; 0 for nearly all yarn. The Wool Act wants it on the label.", name="loading"),
+        Input(TEXT, "Who answers for it", default="Brackwend Dyehouse", longest=50, optional=True, name="maker"),
+        Input(TEXT, "Spun in (country)", default="", longest=30, optional=True, measure="From the mill’s papers. Blank leaves a place to write it.", name="spun"),
     ),
     results=(
-        Result("content", TEXT, "Fiber line"),
-        Result("maker_line", TEXT, "Maker"),
-        Result("origin", TEXT, "Origin line"),
-        Result("largest", PERCENT, "Largest share, exactly", finest=(0.01,)),
-        Result("named", COUNT, "Fibers named"),
-        Result("other", PERCENT, "Other fiber, exactly", finest=(0.01,)),
-        Result("test_low", PERCENT, "A test may find, of the largest", finest=(0.1,)),
-        Result("test_high", PERCENT, "and up to", finest=(0.1,)),
+        Result(TEXT, "Fiber line", name="content"),
+        Result(TEXT, "Maker", name="maker_line"),
+        Result(TEXT, "Origin line", name="origin"),
+        Result(PERCENT, "Largest share, exactly", finest=(0.01,), name="largest"),
+        Result(COUNT, "Fibers named", name="named"),
+        Result(PERCENT, "Other fiber, exactly", finest=(0.01,), name="other"),
+        Result(PERCENT, "A test may find, of the largest", finest=(0.1,), name="test_low"),
+        Result(PERCENT, "and up to", finest=(0.1,), name="test_high"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(table,),
     basis=Basis(STANDARD, "US: 16 CFR 303 and the Wool Act, sections read. EU and UK: Regulation 1007/2011, scope read, order and tolerance as quoted, small shares from memory. Names from memory."),

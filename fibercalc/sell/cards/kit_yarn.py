@@ -1,7 +1,7 @@
 """A kit sized to a pattern: skeins of each color, what is spare, who runs short and in which color, and whether cut skeins would do."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of, Save
 from ...core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
 from ...dye.pots import MOST_SKEINS, days_at_rounds, loads_needed
 from ...knit.needs import BUFFERS, KNITTER_ERROR
@@ -131,30 +131,29 @@ CARD = Card(
     id="kit-yarn", chapter="sell", place=40, tall_sheet=True,
     question="How many skeins of each color go in a kit?",
     inputs=(
-        Input("kits", COUNT, "Kits to sell", default="16", allowed=("1", "1000"), usual=("4", "100")),
-        Input("spare", COUNT, "Spare kits", default="2", allowed=("0", "200"), usual=("0", "10"), measure="For lost parcels; see “How many should I dye?”."),
-        Input("skein_mass", MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), units=("g", "oz"), bench="bases.mass"),
-        Input("skein_length", LENGTH, "A skein holds", record="base.length", default="420 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length", measure="In meters or yards; grams are not asked here."),
-        Rows("colors", "Colors", "color", record="product.parts", least=1, most=12, measure="Each color’s length as the pattern gives it, for the size you pack.",
-             fields=(Input("name", TEXT, "Name", default="D", longest=20), Input("needed", LENGTH, "Yarn, by the pattern", default="100 m", allowed=("0.5 m", "20000 m"), usual=("10 m", "2000 m"), rough="5 m", units=("m", "yd")),
-                     Input("give", COUNT, "Skeins, if you have settled it", record="skeins", allowed=("1", "60"), optional=True)),
-             default=({"name": "A", "needed": "640 m"}, {"name": "B", "needed": "350 m"}, {"name": "C", "needed": "300 m"})),
-        Input("buffer", CHOICE, "Do these figures hold a buffer already?", default="unknown", options=(Option("unknown", "It does not say"), Option("held", "Yes, some is added"), Option("none", "No, it is what was used"))),
-        Input("sure", CHOICE, "Enough in each color for", default="95", options=tuple(Option(each, f"{each} in 100 knitters") for each in ("80", "90", "95", "99"))),
-        Input("load", COUNT, "Skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20")),
-        Input("a_day", COUNT, "Loads in a day", default="6", allowed=("1", "100"), usual=("1", "12"), measure="Pots times rounds."),
-        Input("reel", LENGTH, "One turn of your reel, rested", default="1.50 m", allowed=("0.05 m", "10 m"), usual=("0.5 m", "2 m"), units=("m", "cm", "in", "yd"), bench="reels.circumference"),
-        Input("loss_share", PERCENT, "Lost in winding, when a skein is cut", default="2 %", allowed=("0 %", "50 %"), usual=("1 %", "3 %")),
+        Input(COUNT, "Kits to sell", default="16", allowed=("1", "1000"), usual=("4", "100"), name="kits"),
+        Input(COUNT, "Spare kits", default="2", allowed=("0", "200"), usual=("0", "10"), measure="For lost parcels; see “How many should I dye?”.", name="spare"),
+        Input(MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), units=("g", "oz"), bench="bases.mass", name="skein_mass"),
+        Input(LENGTH, "A skein holds", record="base.length", default="420 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length", measure="In meters or yards; grams are not asked here.", name="skein_length"),
+        Rows(row_of((Input(TEXT, "Name", default="D", longest=20, name="name"), Input(LENGTH, "Yarn, by the pattern", default="100 m", allowed=("0.5 m", "20000 m"), usual=("10 m", "2000 m"), rough="5 m", units=("m", "yd"), name="needed"),
+                     Input(COUNT, "Skeins, if you have settled it", record="skeins", allowed=("1", "60"), optional=True, name="give"))), "Colors", "color", record="product.parts", least=1, most=12, measure="Each color’s length as the pattern gives it, for the size you pack.",
+             default=({"name": "A", "needed": "640 m"}, {"name": "B", "needed": "350 m"}, {"name": "C", "needed": "300 m"}), name="colors"),
+        Input(CHOICE, "Do these figures hold a buffer already?", default="unknown", options=(Option("unknown", "It does not say"), Option("held", "Yes, some is added"), Option("none", "No, it is what was used")), name="buffer"),
+        Input(CHOICE, "Enough in each color for", default="95", options=tuple(Option(each, f"{each} in 100 knitters") for each in ("80", "90", "95", "99")), name="sure"),
+        Input(COUNT, "Skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20"), name="load"),
+        Input(COUNT, "Loads in a day", default="6", allowed=("1", "100"), usual=("1", "12"), measure="Pots times rounds.", name="a_day"),
+        Input(LENGTH, "One turn of your reel, rested", default="1.50 m", allowed=("0.05 m", "10 m"), usual=("0.5 m", "2 m"), units=("m", "cm", "in", "yd"), bench="reels.circumference", name="reel"),
+        Input(PERCENT, "Lost in winding, when a skein is cut", default="2 %", allowed=("0 %", "50 %"), usual=("1 %", "3 %"), name="loss_share"),
     ),
     results=(
-        Result("packed", COUNT, "Kits to pack"),
-        Result("in_kit", COUNT, "Skeins in a kit", rounding="up", decided=in_a_kit),
-        Result("in_all", COUNT, "Skeins in all kits", rounding="up", decided=in_all),
-        Result("tightest", TEXT, "Tightest color", decided=lambda r: _tightest(r)[0].name),
-        Result("spare_share", PERCENT, "Spare in it, over the pattern", finest=(1,), rounding="down", decided=lambda r: spare_share(_tightest(r)[0].needed, _tightest(r)[3], r.given["skein_length"])),
-        Result("short", PERCENT, "Knitters who run short in it", finest=(0.1,), rounding="up", decided=lambda r: 100 * _tightest(r)[4]),
-        Result("loads", COUNT, "Loads", rounding="up", decided=loads),
-        Result("dye_days", COUNT, "Dye days", rounding="up", decided=dye_days),
+        Result(COUNT, "Kits to pack", name="packed"),
+        Result(COUNT, "Skeins in a kit", rounding="up", decided=in_a_kit, name="in_kit"),
+        Result(COUNT, "Skeins in all kits", rounding="up", decided=in_all, name="in_all"),
+        Result(TEXT, "Tightest color", decided=lambda r: _tightest(r)[0].name, name="tightest"),
+        Result(PERCENT, "Spare in it, over the pattern", finest=(1,), rounding="down", decided=lambda r: spare_share(_tightest(r)[0].needed, _tightest(r)[3], r.given["skein_length"]), name="spare_share"),
+        Result(PERCENT, "Knitters who run short in it", finest=(0.1,), rounding="up", decided=lambda r: 100 * _tightest(r)[4], name="short"),
+        Result(COUNT, "Loads", rounding="up", decided=loads, name="loads"),
+        Result(COUNT, "Dye days", rounding="up", decided=dye_days, name="dye_days"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(by_color, cutting),
     basis=Basis(MODEL, "Each color’s need has a range: the pattern’s rounding and its buffer, the skein’s length, the knitter’s tension (9 %, common practice, 95 %). No flat padding: odds."),

@@ -5,7 +5,7 @@ from math import ceil
 
 from ...core.amount import NO_BREAK
 from ...core.answer import Table
-from ...core.card import BENCH_RULE, CHOICE, DATE, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import BENCH_RULE, CHOICE, DATE, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.day import write_date
 from ...core.label import PAGES, Precut, Sheets, TooLong, fits_on, has_foot, laid_out, smallest
 from ...core.label.sheet import MOST, ROUND_GAP
@@ -209,7 +209,7 @@ def _for(*kinds):
 
 
 def _measure(name, label, default):
-    return Input(name, LENGTH, label, default=default, allowed=("0 mm", "297 mm"), units=("mm", "in"), when=BOUGHT, measure="Edge to the same edge." if name.startswith("step") else "")
+    return Input(LENGTH, label, default=default, allowed=("0 mm", "297 mm"), units=("mm", "in"), when=BOUGHT, measure="Edge to the same edge." if name.startswith("step") else "", name=name)
 
 
 ON_SKEIN, ON_SHEETS = _for(*SKEINS), {"page": (A4, LETTER)}
@@ -218,50 +218,49 @@ CARD = Card(
     id="label", chapter="sell", place=100, handles=("powder", "acid", "alkali"),
     question="What goes on the label, and does it fit?",
     inputs=(
-        Input("kind", CHOICE, "Label", default=BAND, options=tuple(Option(kind, f"{name}, {width:g} × {height:g} mm") for kind, (name, width, height) in SIZES.items())),
-        Input("page", CHOICE, "Paper", default=A4, options=(Option(A4, "Sheets of A4"), Option(LETTER, "Sheets of US Letter"), Option(ALONE, "One to a page, for a label printer"))),
-        Input("copies", COUNT, "Copies", default="4", allowed=("1", "600"), usual=("1", "100"), measure="Of each number, for stickers."),
-        Input("name", TEXT, "Name", record="base.name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
-        Input("color", TEXT, "Color", record="colorway.name", default="Wet Slate", longest=40, optional=True, when=_for(*SKEINS, KIT)),
-        Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE, KIT), measure="Name, or registered number."),
-        Input("fiber", TEXT, "Fiber content", record="base.fiber_line", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “What do I write for its fiber content?”. Not known is an answer: say so."),
-        Input("mass", MASS, "Weight of a skein", record="base.mass", default="100 g", allowed=("1 g", "2000 g"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", when=ON_SKEIN, measure="Conditioned. With ± its low end is printed."),
-        Input("length", LENGTH, "Length of a skein", record="base.length", default="420 m", allowed=("1 m", "10000 m"), usual=("10 m", "1000 m"), units=("m", "yd"), bench="bases.length", when=ON_SKEIN, measure="With ± its low end is printed."),
-        Input("weight_class", CHOICE, "Weight class for the code", record="base.weight_class", default="1", options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")), when=_for(*WITH_CODE), bench="bases.weight_class"),
-        Input("lot", TEXT, "Lot", record="dye-lot.lot", default="WS-14", longest=24, optional=True, when=_for(*WITH_CODE, SMALL, SHELF, KIT), bench="bases.lot"),
-        Input("care_1", TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(*WITH_CODE), measure="From “What goes on the care label?”."),
-        Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(*WITH_CODE)),
-        Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(*WITH_CODE), measure="Country. Blank leaves it off; some laws ask for it."),
-        Input("price", MONEY, "Price", record="product.price", default="27", allowed=("0.01", "99999"), usual=("1", "200"), when=_for(PRICE)),
-        Input("of_set", TEXT, "Set", record="product.name", default="Twelve Lamps", longest=30, when=_for(STICKER)),
-        Input("first", COUNT, "First number", default="1", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
-        Input("last", COUNT, "Last number", default="12", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
-        Input("kit", TEXT, "Kit", default="Culvert Stole", longest=40, when=_for(KIT)),
-        Input("parts", COUNT, "Parts", default="5", allowed=("1", "12"), usual=("1", "8"), when=_for(KIT)),
-        Input("start", DATE, "Part one comes on", default="2027-03-05", allowed=("2000-01-01", "2199-12-31"), when=_for(KIT)),
-        Input("every", COUNT, "Days from part to part", default="7", allowed=("1", "92"), usual=("7", "31"), when=_for(KIT)),
-        Input("stock", TEXT, "Dye or other stock", record="bottle.name", default="navy", longest=40, when=_for(BOTTLE)),
-        Input("strength", CONCENTRATION, "Strength of the stock", record="bottle.strength", default="1 g/100 mL", allowed=("0.005 g/100 mL", "40 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when=_for(BOTTLE), strict=True),
-        Input("made", DATE, "Made on", record="bottle.made_on", default="2027-01-11", when=_for(BOTTLE)),
-        Input("jar", TEXT, "Lot of the jar", record="jar.lot", longest=24, optional=True, when=_for(BOTTLE)),
-        Rows("contents", "In the bottle", "substance", least=1, most=6, when=_for(BOTTLE), measure="What is not listed is water, or not classified by its own data sheet.",
-             fields=(Input("what", CHOICE, "Substance", default="acetic", options=tuple(Option(row["key"], row["label"]) for row in read_table("safe", "label-limits").rows)),
-                     Input("share", PERCENT, "Strength", default="1", allowed=("0.01", "100"), usual=("0.5", "100"), strict=True, measure="% by weight.")),
-             default=({"what": "dye-unknown", "share": "1"},)),
-        Input("right", LENGTH, "Move right", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Where your printer starts too far left. Negative moves left."),
-        Input("down", LENGTH, "Move down", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Negative moves up."),
-        Input("sheet", CHOICE, "The sheet is", default=PLAIN, options=(Option(PLAIN, "Plain, I cut it"), Option(PRECUT, "Bought with cut labels")), when=ON_SHEETS),
-        Input("across", COUNT, "Labels across", default="4", allowed=("1", "20"), when=BOUGHT), Input("rows", COUNT, "Labels down", default="1", allowed=("1", "40"), when=BOUGHT),
+        Input(CHOICE, "Label", default=BAND, options=tuple(Option(kind, f"{name}, {width:g} × {height:g} mm") for kind, (name, width, height) in SIZES.items()), name="kind"),
+        Input(CHOICE, "Paper", default=A4, options=(Option(A4, "Sheets of A4"), Option(LETTER, "Sheets of US Letter"), Option(ALONE, "One to a page, for a label printer")), name="page"),
+        Input(COUNT, "Copies", default="4", allowed=("1", "600"), usual=("1", "100"), measure="Of each number, for stickers.", name="copies"),
+        Input(TEXT, "Name", record="base.name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base.", name="name"),
+        Input(TEXT, "Color", record="colorway.name", default="Wet Slate", longest=40, optional=True, when=_for(*SKEINS, KIT), name="color"),
+        Input(TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE, KIT), measure="Name, or registered number.", name="maker"),
+        Input(TEXT, "Fiber content", record="base.fiber_line", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “What do I write for its fiber content?”. Not known is an answer: say so.", name="fiber"),
+        Input(MASS, "Weight of a skein", record="base.mass", default="100 g", allowed=("1 g", "2000 g"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", when=ON_SKEIN, measure="Conditioned. With ± its low end is printed.", name="mass"),
+        Input(LENGTH, "Length of a skein", record="base.length", default="420 m", allowed=("1 m", "10000 m"), usual=("10 m", "1000 m"), units=("m", "yd"), bench="bases.length", when=ON_SKEIN, measure="With ± its low end is printed.", name="length"),
+        Input(CHOICE, "Weight class for the code", record="base.weight_class", default="1", options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")), when=_for(*WITH_CODE), bench="bases.weight_class", name="weight_class"),
+        Input(TEXT, "Lot", record="dye-lot.lot", default="WS-14", longest=24, optional=True, when=_for(*WITH_CODE, SMALL, SHELF, KIT), bench="bases.lot", name="lot"),
+        Input(TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(*WITH_CODE), measure="From “What goes on the care label?”.", name="care_1"),
+        Input(TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(*WITH_CODE), name="care_2"),
+        Input(TEXT, "Made in", longest=40, optional=True, when=_for(*WITH_CODE), measure="Country. Blank leaves it off; some laws ask for it.", name="origin"),
+        Input(MONEY, "Price", record="product.price", default="27", allowed=("0.01", "99999"), usual=("1", "200"), when=_for(PRICE), name="price"),
+        Input(TEXT, "Set", record="product.name", default="Twelve Lamps", longest=30, when=_for(STICKER), name="of_set"),
+        Input(COUNT, "First number", default="1", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER), name="first"),
+        Input(COUNT, "Last number", default="12", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER), name="last"),
+        Input(TEXT, "Kit", default="Culvert Stole", longest=40, when=_for(KIT), name="kit"),
+        Input(COUNT, "Parts", default="5", allowed=("1", "12"), usual=("1", "8"), when=_for(KIT), name="parts"),
+        Input(DATE, "Part one comes on", default="2027-03-05", allowed=("2000-01-01", "2199-12-31"), when=_for(KIT), name="start"),
+        Input(COUNT, "Days from part to part", default="7", allowed=("1", "92"), usual=("7", "31"), when=_for(KIT), name="every"),
+        Input(TEXT, "Dye or other stock", record="bottle.name", default="navy", longest=40, when=_for(BOTTLE), name="stock"),
+        Input(CONCENTRATION, "Strength of the stock", record="bottle.strength", default="1 g/100 mL", allowed=("0.005 g/100 mL", "40 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when=_for(BOTTLE), strict=True, name="strength"),
+        Input(DATE, "Made on", record="bottle.made_on", default="2027-01-11", when=_for(BOTTLE), name="made"),
+        Input(TEXT, "Lot of the jar", record="jar.lot", longest=24, optional=True, when=_for(BOTTLE), name="jar"),
+        Rows(row_of((Input(CHOICE, "Substance", default="acetic", options=tuple(Option(row["key"], row["label"]) for row in read_table("safe", "label-limits").rows), name="what"),
+                     Input(PERCENT, "Strength", default="1", allowed=("0.01", "100"), usual=("0.5", "100"), strict=True, measure="% by weight.", name="share"))), "In the bottle", "substance", least=1, most=6, when=_for(BOTTLE), measure="What is not listed is water, or not classified by its own data sheet.",
+             default=({"what": "dye-unknown", "share": "1"},), name="contents"),
+        Input(LENGTH, "Move right", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Where your printer starts too far left. Negative moves left.", name="right"),
+        Input(LENGTH, "Move down", default="0 mm", allowed=("-6 mm", "6 mm"), usual=("-3 mm", "3 mm"), units=("mm", "in"), measure="Negative moves up.", name="down"),
+        Input(CHOICE, "The sheet is", default=PLAIN, options=(Option(PLAIN, "Plain, I cut it"), Option(PRECUT, "Bought with cut labels")), when=ON_SHEETS, name="sheet"),
+        Input(COUNT, "Labels across", default="4", allowed=("1", "20"), when=BOUGHT, name="across"), Input(COUNT, "Labels down", default="1", allowed=("1", "40"), when=BOUGHT, name="rows"),
         _measure("left", "Paper’s left edge to the first label", "13 mm"), _measure("top", "Paper’s top edge to the first label", "20 mm"),
         _measure("step_across", "From one label to the next, across", "48 mm"), _measure("step_down", "From one label to the next, down", "48 mm"),
-        Input("used", COUNT, "Places already used", default="0", allowed=("0", "799"), when=BOUGHT),
+        Input(COUNT, "Places already used", default="0", allowed=("0", "799"), when=BOUGHT, name="used"),
     ),
     results=(
-        Result("printed_length", LENGTH, "Length promised", units=("yd", "m"), finest=(1, 1), rounding="down"),
-        Result("printed_mass", MASS, "Weight promised", units=("g", "oz"), finest=(1, 0.1), rounding="down"),
-        Result("per_sheet", COUNT, "To a sheet"),
-        Result("sheets", COUNT, "Sheets", rounding="up"),
-        Result("smallest", NUMBER, "Smallest letters, pt", finest=(0.1,), rounding="down"),
+        Result(LENGTH, "Length promised", units=("yd", "m"), finest=(1, 1), rounding="down", name="printed_length"),
+        Result(MASS, "Weight promised", units=("g", "oz"), finest=(1, 0.1), rounding="down", name="printed_mass"),
+        Result(COUNT, "To a sheet", name="per_sheet"),
+        Result(COUNT, "Sheets", rounding="up", name="sheets"),
+        Result(NUMBER, "Smallest letters, pt", finest=(0.1,), rounding="down", name="smallest"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(asked_for,),
     papers=(Labels("These labels", sheets), Paper("Lot card, A6", "A6", lot_paper)),

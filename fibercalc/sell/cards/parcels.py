@@ -1,7 +1,7 @@
 """Good skeins to kits, club and shop with no kit across two lots; and what each parcel weighs against the post's own bands."""
 
 from ...core.answer import Table
-from ...core.card import MODEL, TEXT, Basis, Card, Carry, Caution, Chance, Input, Result, Rows
+from ...core.card import MODEL, TEXT, Basis, Card, Carry, Caution, Chance, Input, Result, Rows, row_of
 from ...core.paper import Paper
 from ...core.problem import Refused
 from ...core.spread import Parts
@@ -122,29 +122,26 @@ CARD = Card(
     id="parcels", chapter="sell", place=60, tall_sheet=True,
     question="What goes into which parcel?",
     inputs=(
-        Input("kits", COUNT, "Kits sold", default="16", allowed=("0", "2000"), usual=("0", "200")),
-        Input("spare", COUNT, "Spare kits to keep", default="2", allowed=("0", "200"), usual=("0", "20")),
-        Rows("kit", "In one kit", "color", least=0, most=8, fields=(Input("color", TEXT, "Color", default="Wet Slate", longest=20), Input("each", COUNT, "Skeins", default="1", allowed=("1", "60"))),
-             default=({"color": "Wet Slate", "each": "2"}, {"color": "Peat Gold"}, {"color": "Sheepfold"})),
-        Rows("lots", "Good skeins, lot by lot", "lot", record="dye-lot", least=1, most=24, measure="A pot is a lot, unless its skeins were mixed with another’s and looked at side by side. Leave out seconds.",
-             fields=(Input("color", TEXT, "Color", record="colorway>name", default="Wet Slate", longest=20), Input("lot", TEXT, "Lot", default="new", longest=12), Input("good", COUNT, "Good skeins", default="4", allowed=("0", "2000"))),
+        Input(COUNT, "Kits sold", default="16", allowed=("0", "2000"), usual=("0", "200"), name="kits"),
+        Input(COUNT, "Spare kits to keep", default="2", allowed=("0", "200"), usual=("0", "20"), name="spare"),
+        Rows(row_of((Input(TEXT, "Color", default="Wet Slate", longest=20, name="color"), Input(COUNT, "Skeins", default="1", allowed=("1", "60"), name="each"))), "In one kit", "color", least=0, most=8,
+             default=({"color": "Wet Slate", "each": "2"}, {"color": "Peat Gold"}, {"color": "Sheepfold"}), name="kit"),
+        Rows(row_of((Input(TEXT, "Color", record="colorway>name", default="Wet Slate", longest=20, name="color"), Input(TEXT, "Lot", default="new", longest=12, name="lot"), Input(COUNT, "Good skeins", default="4", allowed=("0", "2000"), name="good"))), "Good skeins, lot by lot", "lot", record="dye-lot", least=1, most=24, measure="A pot is a lot, unless its skeins were mixed with another’s and looked at side by side. Leave out seconds.",
              default=({"color": "Wet Slate", "lot": "L41", "good": "24"}, {"color": "Wet Slate", "lot": "L42", "good": "23"}, {"color": "Peat Gold", "lot": "L43", "good": "12"}, {"color": "Peat Gold", "lot": "L44", "good": "11"},
-                      {"color": "Sheepfold", "lot": "L45", "good": "20"})),
-        Rows("club", "Promised to the club", "color", least=0, most=8, fields=(Input("color", TEXT, "Color", default="Wet Slate", longest=20), Input("places", COUNT, "Skeins", default="1", allowed=("0", "2000"))),
-             default=({"color": "Wet Slate", "places": "8"},)),
-        Input("skein_mass", MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "250 g"), rough="3 %", units=("g", "oz"), bench="bases.mass", measure="With its band, as it lies in your room: ± 3 % for damp (common practice)."),
-        Rows("parcels", "Parcels", "parcel", least=1, most=10,
-             fields=(Input("name", TEXT, "Name", default="another parcel", longest=24), Input("skeins", COUNT, "Skeins", default="1", allowed=("0", "400")),
-                     Input("extras", MASS, "Pattern, card, notions", default="10 g", allowed=("0 g", "20 kg"), rough="2 g", units=("g", "oz")), Input("wrapping", MASS, "Box and wrapping", default="40 g", allowed=("0 g", "20 kg"), rough="5 g", units=("g", "oz"))),
-             default=({"name": "Culvert Stole", "skeins": "4", "extras": "35 g", "wrapping": "55 g"}, {"name": "Club", "skeins": "1", "wrapping": "22 g"}, {"name": "Two skeins", "skeins": "2", "wrapping": "30 g"})),
-        Rows("bands", "Your post’s bands", "band", least=1, most=10, measure="From your own post’s price list, lightest first.",
-             fields=(Input("most", MASS, "Up to", default="5 kg", allowed=("1 g", "100 kg"), units=("g", "kg", "oz", "lb")), Input("price", MONEY, "Postage", default="9.90", allowed=("0", "2000"))),
-             default=({"most": "100 g", "price": "2.40"}, {"most": "250 g", "price": "3.60"}, {"most": "500 g", "price": "5.20"}, {"most": "1 kg", "price": "6.80"}, {"most": "2 kg", "price": "8.40"})),
+                      {"color": "Sheepfold", "lot": "L45", "good": "20"}), name="lots"),
+        Rows(row_of((Input(TEXT, "Color", default="Wet Slate", longest=20, name="color"), Input(COUNT, "Skeins", default="1", allowed=("0", "2000"), name="places"))), "Promised to the club", "color", least=0, most=8,
+             default=({"color": "Wet Slate", "places": "8"},), name="club"),
+        Input(MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "250 g"), rough="3 %", units=("g", "oz"), bench="bases.mass", measure="With its band, as it lies in your room: ± 3 % for damp (common practice).", name="skein_mass"),
+        Rows(row_of((Input(TEXT, "Name", default="another parcel", longest=24, name="name"), Input(COUNT, "Skeins", default="1", allowed=("0", "400"), name="skeins"),
+                     Input(MASS, "Pattern, card, notions", default="10 g", allowed=("0 g", "20 kg"), rough="2 g", units=("g", "oz"), name="extras"), Input(MASS, "Box and wrapping", default="40 g", allowed=("0 g", "20 kg"), rough="5 g", units=("g", "oz"), name="wrapping"))), "Parcels", "parcel", least=1, most=10,
+             default=({"name": "Culvert Stole", "skeins": "4", "extras": "35 g", "wrapping": "55 g"}, {"name": "Club", "skeins": "1", "wrapping": "22 g"}, {"name": "Two skeins", "skeins": "2", "wrapping": "30 g"}), name="parcels"),
+        Rows(row_of((Input(MASS, "Up to", default="5 kg", allowed=("1 g", "100 kg"), units=("g", "kg", "oz", "lb"), name="most"), Input(MONEY, "Postage", default="9.90", allowed=("0", "2000"), name="price"))), "Your post’s bands", "band", least=1, most=10, measure="From your own post’s price list, lightest first.",
+             default=({"most": "100 g", "price": "2.40"}, {"most": "250 g", "price": "3.60"}, {"most": "500 g", "price": "5.20"}, {"most": "1 kg", "price": "6.80"}, {"most": "2 kg", "price": "8.40"}), name="bands"),
     ),
     results=(
-        Result("packed", COUNT, "Kits to pack", rounding="down"), Result("to_club", COUNT, "Skeins for the club", rounding="down"), Result("shop", COUNT, "Skeins for the shop", rounding="down"), Result("good", COUNT, "Good skeins in all"),
-        Result("mass", MASS, "The first parcel weighs", units=("g", "oz"), finest=(1, 0.1), rounding="up"), Result("slack", MASS, "To spare in its band", units=("g", "oz"), finest=(1, 0.1), rounding="down"),
-        Result("over", PERCENT, "Chance that it is over its band", chance=Chance("slack", below=0.0)), Result("postage", MONEY, "Its postage", finest=(0.01,)),
+        Result(COUNT, "Kits to pack", rounding="down", name="packed"), Result(COUNT, "Skeins for the club", rounding="down", name="to_club"), Result(COUNT, "Skeins for the shop", rounding="down", name="shop"), Result(COUNT, "Good skeins in all", name="good"),
+        Result(MASS, "The first parcel weighs", units=("g", "oz"), finest=(1, 0.1), rounding="up", name="mass"), Result(MASS, "To spare in its band", units=("g", "oz"), finest=(1, 0.1), rounding="down", name="slack"),
+        Result(PERCENT, "Chance that it is over its band", chance=Chance("slack", below=0.0), name="over"), Result(MONEY, "Its postage", finest=(0.01,), name="postage"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture, scale), tables=(lots_table, parcels_table), papers=(Paper("Picking list, A5", "A5", picking_list),),
     basis=Basis(MODEL, "Kits first, each color of a kit from one lot; then the club; the rest is the shop’s. Parcels by adding up, with the damp of yarn as a range."),

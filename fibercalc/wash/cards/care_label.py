@@ -1,7 +1,7 @@
 """Care words for a label: what the most delicate of fibers, dye, finish and what was tried allows."""
 
 from ...core.answer import Table
-from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import BENCH_RULE, CHOICE, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.shares import whole_shares
 from ...core.table import STATUS_WORDS, read_table
 from ...core.units import COUNT, NUMBER, PERCENT
@@ -101,20 +101,19 @@ CARD = Card(
     id="care-label", chapter="wash", place=60,
     question="What goes on the care label?",
     inputs=(
-        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=5, measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
-             fields=(Input("fiber", CHOICE, "Fiber", default="wool", options=_options("fiber")), Input("percent", PERCENT, "Share", record="share", default="", allowed=("0.5 %", "100 %"), optional=True)),
-             default=({"fiber": "superwash", "percent": "75 %"}, {"fiber": "nylon", "percent": ""})),
-        Input("dye", CHOICE, "Dye", default="acid-milling", options=_options("dye")),
-        Input("finish", CHOICE, "Finish or trim", default="none", options=_options("finish")),
-        Input("proof", CHOICE, "A sample was washed, measured and held", default="mild30", options=_options("proof")),
-        Input("times", COUNT, "How many times", default="1", allowed=("1", "100"), usual=("1", "20"), when={"proof": WASHED}),
-        Input("tumbled", CHOICE, "A sample was tumble dried and held", default=NO, options=(Option(NO, "No"), Option(YES, "Yes"))),
-        Input("stains", CHOICE, "White cloth washed with it", default="slight", options=(
-            Option("unknown", "Was not tried"), Option("stains", "Was stained, grade 3-4 and below"), Option("slight", "Hardly stained, grade 4 and above"), Option("undyed", "It is undyed"))),
+        Rows(row_of((Input(CHOICE, "Fiber", default="wool", options=_options("fiber"), name="fiber"), Input(PERCENT, "Share", record="share", default="", allowed=("0.5 %", "100 %"), optional=True, name="percent"))), "Fibers", "fiber", record="base.fibers", least=1, most=5, measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
+             default=({"fiber": "superwash", "percent": "75 %"}, {"fiber": "nylon", "percent": ""}), name="fibers"),
+        Input(CHOICE, "Dye", default="acid-milling", options=_options("dye"), name="dye"),
+        Input(CHOICE, "Finish or trim", default="none", options=_options("finish"), name="finish"),
+        Input(CHOICE, "A sample was washed, measured and held", default="mild30", options=_options("proof"), name="proof"),
+        Input(COUNT, "How many times", default="1", allowed=("1", "100"), usual=("1", "20"), when={"proof": WASHED}, name="times"),
+        Input(CHOICE, "A sample was tumble dried and held", default=NO, options=(Option(NO, "No"), Option(YES, "Yes")), name="tumbled"),
+        Input(CHOICE, "White cloth washed with it", default="slight", options=(
+            Option("unknown", "Was not tried"), Option("stains", "Was stained, grade 3-4 and below"), Option("slight", "Hardly stained, grade 4 and above"), Option("undyed", "It is undyed")), name="stains"),
     ),
     results=(
-        Result("content", "text", "Fiber"),
-        *(Result(treatment, "text", LABELS[treatment]) for treatment in TREATMENTS),
+        Result("text", "Fiber", name="content"),
+        *(Result("text", LABELS[treatment], name=treatment) for treatment in TREATMENTS),
     ),
     answer=answer, say=say, notes=notes, tables=(table,),
     basis=Basis(BENCH_RULE, "Each fiber, dye and finish allows a treatment up to a level (common practice); the lowest holds, and nothing is promised that no sample went through. "

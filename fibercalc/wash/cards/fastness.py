@@ -119,21 +119,21 @@ def _on_the_label(r):
 
 
 def _seen(name, column, judged, default):
-    return Input(name, CHOICE, "It looks like this", default=default, options=tuple(Option(grade_words(row["grade"]), row[column]) for row in STEPS), when={"by": (EYE,), "judged": (judged,)})
+    return Input(CHOICE, "It looks like this", default=default, options=tuple(Option(grade_words(row["grade"]), row[column]) for row in STEPS), when={"by": (EYE,), "judged": (judged,)}, name=name)
 
 
 def _color(name, label, default, judged, said=""):
-    return Input(name, COLOR, label, default=default, when={"by": (COLORS,), "judged": (judged,)}, measure=said)
+    return Input(COLOR, label, default=default, when={"by": (COLORS,), "judged": (judged,)}, measure=said, name=name)
 
 
 CARD = Card(
     id="fastness", chapter="wash", place=40,
     question="How well does the color hold?",
     inputs=(
-        Input("test", CHOICE, "After", default="washing", options=tuple(Option(test, words[0].upper() + words[1:]) for test, words in TESTS.items())),
-        Input("times", COUNT, "Done how many times", default="1", allowed=("1", "100"), usual=("1", "20"), measure="Washes, or rounds of ten rubs, before you looked."),
-        Input("judged", CHOICE, "You look at", default=STAINING, options=(Option(STAINING, "White cloth that was beside it"), Option(CHANGE, "The piece itself"))),
-        Input("by", CHOICE, "You have", default=COLORS, options=(Option(COLORS, "Two colors, read the same way"), Option(EYE, "Your eyes"))),
+        Input(CHOICE, "After", default="washing", options=tuple(Option(test, words[0].upper() + words[1:]) for test, words in TESTS.items()), name="test"),
+        Input(COUNT, "Done how many times", default="1", allowed=("1", "100"), usual=("1", "20"), measure="Washes, or rounds of ten rubs, before you looked.", name="times"),
+        Input(CHOICE, "You look at", default=STAINING, options=(Option(STAINING, "White cloth that was beside it"), Option(CHANGE, "The piece itself")), name="judged"),
+        Input(CHOICE, "You have", default=COLORS, options=(Option(COLORS, "Two colors, read the same way"), Option(EYE, "Your eyes")), name="by"),
         _color("white", "White, unwashed", "lab(93 -1 2)", STAINING, "Dry, in daylight, both at once."),
         _color("stained", "White, after the test", "lab(87 -2 -2)", STAINING),
         _color("before", "The piece, before", "lab(29.2 -0.8 -12.4)", CHANGE, "Dry, in daylight, both at once."),
@@ -142,8 +142,8 @@ CARD = Card(
         _seen("change_seen", "see_change", CHANGE, "4"),
     ),
     results=(
-        Result("grade", NUMBER, "Grade, 5 is best", finest=(0.1,), floor=1.0),
-        Result("difference", NUMBER, "CIELAB difference", finest=(0.1,), floor=0.0),
+        Result(NUMBER, "Grade, 5 is best", finest=(0.1,), floor=1.0, name="grade"),
+        Result(NUMBER, "CIELAB difference", finest=(0.1,), floor=0.0, name="difference"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(steps,),
     basis=Basis(STANDARD, "Gray scales of ISO 105: steps for change were read (A02); those for staining (A03) and the formulas (A04, A05) are from memory and agree with one another. "

@@ -120,11 +120,11 @@ def picture(r):
 
 
 def _cm(name, label, default, allowed=("2 cm", "2000 cm"), usual=("5 cm", "500 cm"), rough="", instrument="", when=None, said=""):
-    return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", instrument=instrument, when=when or {}, measure=said)
+    return Input(LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", instrument=instrument, when=when or {}, measure=said, name=name)
 
 
 def _percent(name, label, default, record):
-    return Input(name, PERCENT, label, record=record, default=default, allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %", when={"how": (OWN,)})
+    return Input(PERCENT, label, record=record, default=default, allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %", when={"how": (OWN,)}, name=name)
 
 
 MEASURED = {"how": (SWATCH,)}
@@ -136,28 +136,28 @@ CARD = Card(
     inputs=(
         _cm("wanted_length", "Wanted length, washed", "63 cm", said="Along the rows’ way up, or the warp; hems included."),
         _cm("wanted_width", "Wanted width, washed", "34 cm"),
-        Input("how", CHOICE, "Shrinkage from", default=OWN, options=(Option(OWN, "A percentage that I know"), Option(SWATCH, "A swatch, measured twice"), Option(PUBLISHED, "A published range"))),
+        Input(CHOICE, "Shrinkage from", default=OWN, options=(Option(OWN, "A percentage that I know"), Option(SWATCH, "A swatch, measured twice"), Option(PUBLISHED, "A published range")), name="how"),
         _percent("length_percent", "It shrinks in length by", "18 %", "measurement.length_change"),
         _percent("width_percent", "and in width by", "14 %", "measurement.width_change"),
         _cm("swatch_length", "Swatch length before", "35 cm", ("2 cm", "1000 cm"), ("8 cm", "100 cm"), "0.1 cm", "tape before", MEASURED, "Between marks, rested and flat."),
         _cm("swatch_length_after", "Swatch length after", "28.7 cm", ("2 cm", "1000 cm"), ("5 cm", "100 cm"), "0.1 cm", "tape after", MEASURED),
         _cm("swatch_width", "Swatch width before", "35 cm", ("2 cm", "1000 cm"), ("8 cm", "100 cm"), "0.1 cm", "tape before", MEASURED),
         _cm("swatch_width_after", "Swatch width after", "30.1 cm", ("2 cm", "1000 cm"), ("5 cm", "100 cm"), "0.1 cm", "tape after", MEASURED),
-        Input("cloth", CHOICE, "Cloth", default="woven-plain", options=tuple(Option(row["key"], row["label"]) for row in CLOTHS), when={"how": (PUBLISHED,)}),
-        Input("stitches", PER_LENGTH, "Stitches or ends, unwashed", default="4.26 per cm", allowed=("0.2 per cm", "60 per cm"), usual=("0.8 per cm", "30 per cm"), optional=True, units=GAUGE_UNITS,
-              measure="Off the needles or off the loom; leave blank if you only want the size."),
-        Input("rows", PER_LENGTH, "Rows or picks, unwashed", default="5 per cm", allowed=("0.2 per cm", "80 per cm"), usual=("1 per cm", "40 per cm"), optional=True, units=GAUGE_UNITS),
+        Input(CHOICE, "Cloth", default="woven-plain", options=tuple(Option(row["key"], row["label"]) for row in CLOTHS), when={"how": (PUBLISHED,)}, name="cloth"),
+        Input(PER_LENGTH, "Stitches or ends, unwashed", default="4.26 per cm", allowed=("0.2 per cm", "60 per cm"), usual=("0.8 per cm", "30 per cm"), optional=True, units=GAUGE_UNITS,
+              measure="Off the needles or off the loom; leave blank if you only want the size.", name="stitches"),
+        Input(PER_LENGTH, "Rows or picks, unwashed", default="5 per cm", allowed=("0.2 per cm", "80 per cm"), usual=("1 per cm", "40 per cm"), optional=True, units=GAUGE_UNITS, name="rows"),
     ),
     results=(
-        Result("make_length", LENGTH, "Length to make", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("make_width", LENGTH, "Width to make", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("across", NUMBER, "Stitches or ends for it", finest=(1,), floor=0.0),
-        Result("along", NUMBER, "Rows or picks for it", finest=(1,), floor=0.0),
-        Result("finished_length", LENGTH, "Length after washing", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("finished_width", LENGTH, "Width after washing", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("length_shrink", PERCENT, "Shrinkage in length", finest=(0.1,)),
-        Result("width_shrink", PERCENT, "Shrinkage in width", finest=(0.1,)),
-        Result("more", PERCENT, "More cloth to make", finest=(1,)),
+        Result(LENGTH, "Length to make", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="make_length"),
+        Result(LENGTH, "Width to make", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="make_width"),
+        Result(NUMBER, "Stitches or ends for it", finest=(1,), floor=0.0, name="across"),
+        Result(NUMBER, "Rows or picks for it", finest=(1,), floor=0.0, name="along"),
+        Result(LENGTH, "Length after washing", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="finished_length"),
+        Result(LENGTH, "Width after washing", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="finished_width"),
+        Result(PERCENT, "Shrinkage in length", finest=(0.1,), name="length_shrink"),
+        Result(PERCENT, "Shrinkage in width", finest=(0.1,), name="width_shrink"),
+        Result(PERCENT, "More cloth to make", finest=(1,), name="more"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(table,),
     basis=Basis(MODEL, "Size before = size after ÷ (1 − shrinkage), each direction apart (ISO 5077, solved for the size before). Published ranges are others’ cloths."),

@@ -3,7 +3,7 @@
 from math import hypot
 
 from ...core.answer import Table
-from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
+from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of, Save
 from ...core.problem import Refused
 from ...core.units import LENGTH, PERCENT
 from ...sources import ARITHMETIC, HAHN_1970, ISO_5077, TWC_TM31, WOOL_SHRINKAGE_LECTURE
@@ -143,7 +143,7 @@ def picture(r):
 
 
 def _cm(name, label, default, instrument):
-    return Input(name, LENGTH, label, default=default, allowed=("2 cm", "1000 cm"), usual=("8 cm", "300 cm"), rough="0.1 cm", units=("cm", "in"), unit="cm", instrument=instrument)
+    return Input(LENGTH, label, default=default, allowed=("2 cm", "1000 cm"), usual=("8 cm", "300 cm"), rough="0.1 cm", units=("cm", "in"), unit="cm", instrument=instrument, name=name)
 
 
 BEFORE, AFTER, LATER = "tape before", "tape after", "tape later"
@@ -152,28 +152,26 @@ CARD = Card(
     id="shrinkage", chapter="wash", place=10,
     question="How much does it shrink in the wash?",
     inputs=(
-        Rows("samples", "Samples, between marks", "sample", least=1, most=6, measure="Rested and flat, the same way each time; three samples say more than one.",
-             fields=(_cm("length", "Length before", "35 cm", BEFORE), _cm("length_after", "Length after one wash", "28.7 cm", AFTER),
-                     _cm("width", "Width before", "35 cm", BEFORE), _cm("width_after", "Width after one wash", "30.1 cm", AFTER)),
+        Rows(row_of((_cm("length", "Length before", "35 cm", BEFORE), _cm("length_after", "Length after one wash", "28.7 cm", AFTER),
+                     _cm("width", "Width before", "35 cm", BEFORE), _cm("width_after", "Width after one wash", "30.1 cm", AFTER))), "Samples, between marks", "sample", least=1, most=6, measure="Rested and flat, the same way each time; three samples say more than one.",
              default=({"length": "35 cm", "length_after": "28.7 cm", "width": "35 cm", "width_after": "30.1 cm"}, {"length": "35 cm", "length_after": "28.5 cm", "width": "35 cm", "width_after": "30 cm"},
-                      {"length": "35 cm", "length_after": "28.9 cm", "width": "35 cm", "width_after": "30.2 cm"})),
-        Input("fiber", CHOICE, "Fiber", default=OTHER, options=(Option(OTHER, "Plant fiber, silk or man-made"), Option(FELTS, "Wool or hair, not superwash"), Option(TREATED, "Superwash wool"))),
-        Input("first", CHOICE, "The first wash", default=WORKED, options=(Option(WORKED, "In a machine, or rubbed"), Option(GENTLE, "Soaked, not worked"))),
-        Input("again", CHOICE, "Washed again?", default="yes", options=(Option("yes", "Yes"), Option("no", "No"))),
-        Rows("later", "Sample 1 after each later wash", "wash", least=1, most=8, when={"again": ("yes",)}, measure="Between the same marks.",
-             fields=(_cm("length", "Length", "28.5 cm", LATER), _cm("width", "Width", "29.9 cm", LATER)),
-             default=({"length": "28.5 cm", "width": "29.9 cm"},)),
+                      {"length": "35 cm", "length_after": "28.9 cm", "width": "35 cm", "width_after": "30.2 cm"}), name="samples"),
+        Input(CHOICE, "Fiber", default=OTHER, options=(Option(OTHER, "Plant fiber, silk or man-made"), Option(FELTS, "Wool or hair, not superwash"), Option(TREATED, "Superwash wool")), name="fiber"),
+        Input(CHOICE, "The first wash", default=WORKED, options=(Option(WORKED, "In a machine, or rubbed"), Option(GENTLE, "Soaked, not worked")), name="first"),
+        Input(CHOICE, "Washed again?", default="yes", options=(Option("yes", "Yes"), Option("no", "No")), name="again"),
+        Rows(row_of((_cm("length", "Length", "28.5 cm", LATER), _cm("width", "Width", "29.9 cm", LATER))), "Sample 1 after each later wash", "wash", least=1, most=8, when={"again": ("yes",)}, measure="Between the same marks.",
+             default=({"length": "28.5 cm", "width": "29.9 cm"},), name="later"),
     ),
     results=(
-        Result("length_change", PERCENT, "Length, first wash", finest=(0.1,)),
-        Result("width_change", PERCENT, "Width, first wash", finest=(0.1,)),
-        Result("area_change", PERCENT, "Area, first wash", finest=(0.1,)),
-        Result("later_length", PERCENT, "Length, later washes", finest=(0.1,)),
-        Result("later_width", PERCENT, "Width, later washes", finest=(0.1,)),
-        Result("total_length", PERCENT, "Length, all washes", finest=(0.1,)),
-        Result("total_width", PERCENT, "Width, all washes", finest=(0.1,)),
-        Result("length_lost", PERCENT, "Next piece loses, length", finest=(0.1,)),
-        Result("width_lost", PERCENT, "Next piece loses, width", finest=(0.1,)),
+        Result(PERCENT, "Length, first wash", finest=(0.1,), name="length_change"),
+        Result(PERCENT, "Width, first wash", finest=(0.1,), name="width_change"),
+        Result(PERCENT, "Area, first wash", finest=(0.1,), name="area_change"),
+        Result(PERCENT, "Length, later washes", finest=(0.1,), name="later_length"),
+        Result(PERCENT, "Width, later washes", finest=(0.1,), name="later_width"),
+        Result(PERCENT, "Length, all washes", finest=(0.1,), name="total_length"),
+        Result(PERCENT, "Width, all washes", finest=(0.1,), name="total_width"),
+        Result(PERCENT, "Next piece loses, length", finest=(0.1,), name="length_lost"),
+        Result(PERCENT, "Next piece loses, width", finest=(0.1,), name="width_lost"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(samples, washes),
     basis=Basis(STANDARD, "ISO 5077: percent of the size before, each direction apart. Ranges are Student’s t; washes multiply."),

@@ -80,8 +80,8 @@ def picture(r):
 
 
 def _cm(name, label, default, instrument, when=None, said=""):
-    return Input(name, LENGTH, label, default=default, allowed=("2 cm", "200 cm"), usual=("8 cm", "30 cm"), rough="0.15 cm", units=("cm", "in"), unit="cm", instrument=instrument, when=when or {},
-                 measure=said)
+    return Input(LENGTH, label, default=default, allowed=("2 cm", "200 cm"), usual=("8 cm", "30 cm"), rough="0.15 cm", units=("cm", "in"), unit="cm", instrument=instrument, when=when or {},
+                 measure=said, name=name)
 
 
 def _lost(side):
@@ -109,25 +109,25 @@ CARD = Card(
     inputs=(
         _cm("wide", "Width before", "14.6 cm", "tape before", said="Off the needles, rested a day, not pinned."),
         _cm("tall", "Height before", "15.3 cm", "tape before"),
-        Input("stitches", NUMBER, "Stitches in that width", default="30", allowed=("2", "1000"), usual=("15", "80"), rough="0.25", optional=True),
-        Input("rows", NUMBER, "Rows in that height", default="40.5", allowed=("2", "1000"), usual=("20", "120"), rough="0.25", optional=True),
-        Input("after", CHOICE, "Then it is", default="wet", options=AFTER),
-        Input("measured", CHOICE, "Measured afterward?", default="yes", options=(Option("yes", "Yes"), Option("no", "Not yet"))),
+        Input(NUMBER, "Stitches in that width", default="30", allowed=("2", "1000"), usual=("15", "80"), rough="0.25", optional=True, name="stitches"),
+        Input(NUMBER, "Rows in that height", default="40.5", allowed=("2", "1000"), usual=("20", "120"), rough="0.25", optional=True, name="rows"),
+        Input(CHOICE, "Then it is", default="wet", options=AFTER, name="after"),
+        Input(CHOICE, "Measured afterward?", default="yes", options=(Option("yes", "Yes"), Option("no", "Not yet")), name="measured"),
         _cm("wide_after", "Width after", "15 cm", "tape after", AFTERWARD, "The same stitches, dry again and rested."),
         _cm("tall_after", "Height after", "15 cm", "tape after", AFTERWARD),
     ),
     results=(
-        Result("width_likely", PERCENT, "Width, expected", finest=(0.5,)),
-        Result("height_likely", PERCENT, "Height, expected", finest=(0.5,)),
-        Result("width_own", PERCENT, "Width, yours", finest=(0.5,)),
-        Result("height_own", PERCENT, "Height, yours", finest=(0.5,)),
-        Result("width_off", PERCENT, "Width, apart", finest=(0.5,)),
-        Result("height_off", PERCENT, "Height, apart", finest=(0.5,)),
-        Result("width_after", LENGTH, "Expected width", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("height_after", LENGTH, "Expected height", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("stitches_after", PER_LENGTH, "Expected stitches", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
-        Result("rows_after", PER_LENGTH, "Expected rows", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0),
-        Result("proportion", NUMBER, "Rows over stitches", finest=(0.01,), floor=0.0),
+        Result(PERCENT, "Width, expected", finest=(0.5,), name="width_likely"),
+        Result(PERCENT, "Height, expected", finest=(0.5,), name="height_likely"),
+        Result(PERCENT, "Width, yours", finest=(0.5,), name="width_own"),
+        Result(PERCENT, "Height, yours", finest=(0.5,), name="height_own"),
+        Result(PERCENT, "Width, apart", finest=(0.5,), name="width_off"),
+        Result(PERCENT, "Height, apart", finest=(0.5,), name="height_off"),
+        Result(LENGTH, "Expected width", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="width_after"),
+        Result(LENGTH, "Expected height", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="height_after"),
+        Result(PER_LENGTH, "Expected stitches", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0, name="stitches_after"),
+        Result(PER_LENGTH, "Expected rows", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0, name="rows_after"),
+        Result(NUMBER, "Rows over stitches", finest=(0.01,), floor=0.0, name="proportion"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,),
     basis=Basis(MODEL, "Width goes as 1/Kw and height as 1/Kc of the state of rest; the yarn in a stitch stays. The constants are from memory; their ranges are those of their last digit."),

@@ -2,7 +2,7 @@
 
 from math import ceil
 
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Chance, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Chance, Input, Option, Result, Rows, row_of
 from ...core.paper import Paper
 from ...core.problem import Refused
 from ...core.units import COUNT, LENGTH, MASS, NUMBER, PER_LENGTH, PERCENT
@@ -153,43 +153,42 @@ PER = ("per cm", "per in", "per 10 cm")
 
 
 def _cm(name, label, default, allowed, usual, rough="", said="", when=None, optional=False):
-    return Input(name, LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", measure=said, when=when or {}, optional=optional)
+    return Input(LENGTH, label, default=default, allowed=allowed, usual=usual, rough=rough, units=("cm", "in"), unit="cm", measure=said, when=when or {}, optional=optional, name=name)
 
 
 def _lost(name, label, default, said, usual=("2 %", "20 %"), least="0 %", record=""):
-    return Input(name, PERCENT, label, record=record, default=default, allowed=(least, "50 %"), usual=usual, rough="2 %", measure=said)
+    return Input(PERCENT, label, record=record, default=default, allowed=(least, "50 %"), usual=usual, rough="2 %", measure=said, name=name)
 
 
 def _ball(name, of, label, default, when=None, said=""):
     if of is MASS:
-        return Input(name, MASS, label, default=default, allowed=("1 g", "2 kg"), usual=("10 g", "500 g"), units=("g", "oz"), when=when or {}, bench="" if when else "bases.mass", record="" if when else "base.mass", measure=said)
-    return Input(name, LENGTH, label, default=default, allowed=("5 m", "20000 m"), usual=("50 m", "3000 m"), rough="1.5 %", units=("m", "yd"), when=when or {}, bench="" if when else "bases.length", record="" if when else "base.length", measure=said)
+        return Input(MASS, label, default=default, allowed=("1 g", "2 kg"), usual=("10 g", "500 g"), units=("g", "oz"), when=when or {}, bench="" if when else "bases.mass", record="" if when else "base.mass", measure=said, name=name)
+    return Input(LENGTH, label, default=default, allowed=("5 m", "20000 m"), usual=("50 m", "3000 m"), rough="1.5 %", units=("m", "yd"), when=when or {}, bench="" if when else "bases.length", record="" if when else "base.length", measure=said, name=name)
 
 
 CARD = Card(
     id="warp-plan", chapter="weave", place=20, tall_sheet=True,
     question="How do I plan a whole run of pieces on one warp?",
     inputs=(
-        Rows("pieces", "Pieces, in the order of weaving", "piece", least=1, most=12, measure="Finished length, without hems or fringe. Alike pieces stand in one row.",
-             fields=(Input("name", TEXT, "Name", default="Cloth", longest=18), Input("many", COUNT, "How many alike", default="1", allowed=("1", "200"), usual=("1", "20")),
-                     _cm("length", "Finished length", "20 cm", ("2 cm", "2000 cm"), ("10 cm", "300 cm")), Input("color", TEXT, "Weft color", default="natural", longest=18)),
-             default=({"name": "Towel", "many": "5", "length": "55 cm", "color": "natural"},)),
-        Input("go_by", CHOICE, "Go by", default=WIDTH, options=(Option(WIDTH, "A finished width"), Option(ENDS, "A number of ends")), when={"warp_colors": (ONE, REPEATED)}),
+        Rows(row_of((Input(TEXT, "Name", default="Cloth", longest=18, name="name"), Input(COUNT, "How many alike", default="1", allowed=("1", "200"), usual=("1", "20"), name="many"),
+                     _cm("length", "Finished length", "20 cm", ("2 cm", "2000 cm"), ("10 cm", "300 cm")), Input(TEXT, "Weft color", default="natural", longest=18, name="color"))), "Pieces, in the order of weaving", "piece", least=1, most=12, measure="Finished length, without hems or fringe. Alike pieces stand in one row.",
+             default=({"name": "Towel", "many": "5", "length": "55 cm", "color": "natural"},), name="pieces"),
+        Input(CHOICE, "Go by", default=WIDTH, options=(Option(WIDTH, "A finished width"), Option(ENDS, "A number of ends")), when={"warp_colors": (ONE, REPEATED)}, name="go_by"),
         _cm("width", "Finished width wanted", "34 cm", ("1 cm", "400 cm"), ("5 cm", "150 cm"), when={"go_by": (WIDTH,)}),
-        Input("ends_given", COUNT, "Ends", default="160", allowed=("2", "20000"), usual=("20", "800"), when={"go_by": (ENDS,)}, measure="Without the extra ends at the edges."),
+        Input(COUNT, "Ends", default="160", allowed=("2", "20000"), usual=("20", "800"), when={"go_by": (ENDS,)}, measure="Without the extra ends at the edges.", name="ends_given"),
         _lost("width_shrink", "Shrinkage in width", "14 %", "Percent of the width before washing.", ("0 %", "35 %"), "-20 %", "measurement.width_change"),
         _lost("length_shrink", "Shrinkage in length", "18 %", "Percent of the length as measured on the loom, from a washed sample.", ("0 %", "35 %"), "-20 %", "measurement.length_change"),
         _lost("draw_in", "Draw-in", "6 %", "Percent of the width in the heddle."),
         _lost("take_up", "Take-up of the warp", "10 %", "Percent of the warp yarn."),
         _lost("weft_take_up", "Take-up of the weft", "6 %", "Percent of the weft yarn; its turns and joins with it."),
-        Input("sett", PER_LENGTH, "Ends", default="4 per cm", allowed=("0.5 per cm", "60 per cm"), usual=("1 per cm", "30 per cm"), units=PER, measure="As the heddle gives them."),
-        Input("picks", PER_LENGTH, "Picks, on the loom", default="5 per cm", allowed=("0.2 per cm", "60 per cm"), usual=("1 per cm", "30 per cm"), rough="0.2 per cm", units=PER),
-        Input("multiple", COUNT, "Ends in multiples of", default="2", allowed=("1", "400"), usual=("1", "60"), when={"go_by": (WIDTH,)}, measure="A pattern’s repeat; 2 for a warp wound in loops."),
-        Input("edge_ends", COUNT, "Extra ends at the edges", default="0", allowed=("0", "40"), usual=("0", "8"), measure="Doubled into the last holes: they take no width."),
-        Input("finish", CHOICE, "Each end of a piece", default=HEM, options=(Option(HEM, "A hem"), Option(FRINGE, "A fringe"), Option(NEITHER, "Neither"))),
+        Input(PER_LENGTH, "Ends", default="4 per cm", allowed=("0.5 per cm", "60 per cm"), usual=("1 per cm", "30 per cm"), units=PER, measure="As the heddle gives them.", name="sett"),
+        Input(PER_LENGTH, "Picks, on the loom", default="5 per cm", allowed=("0.2 per cm", "60 per cm"), usual=("1 per cm", "30 per cm"), rough="0.2 per cm", units=PER, name="picks"),
+        Input(COUNT, "Ends in multiples of", default="2", allowed=("1", "400"), usual=("1", "60"), when={"go_by": (WIDTH,)}, measure="A pattern’s repeat; 2 for a warp wound in loops.", name="multiple"),
+        Input(COUNT, "Extra ends at the edges", default="0", allowed=("0", "40"), usual=("0", "8"), measure="Doubled into the last holes: they take no width.", name="edge_ends"),
+        Input(CHOICE, "Each end of a piece", default=HEM, options=(Option(HEM, "A hem"), Option(FRINGE, "A fringe"), Option(NEITHER, "Neither")), name="finish"),
         _cm("hem", "Cloth in one hem", "4 cm", ("0.2 cm", "60 cm"), ("1 cm", "10 cm"), said="Washed; all that is folded in.", when=HEMMED),
-        Input("hem_yarn", CHOICE, "Hems woven in", default=SAME, options=(Option(SAME, "The piece’s own weft"), Option(OTHER, "A finer yarn")), when=HEMMED),
-        Input("hem_picks", PER_LENGTH, "Picks in the hems", default="9 per cm", allowed=("0.5 per cm", "100 per cm"), usual=("2 per cm", "40 per cm"), rough="0.5 per cm", units=PER, when=FINE),
+        Input(CHOICE, "Hems woven in", default=SAME, options=(Option(SAME, "The piece’s own weft"), Option(OTHER, "A finer yarn")), when=HEMMED, name="hem_yarn"),
+        Input(PER_LENGTH, "Picks in the hems", default="9 per cm", allowed=("0.5 per cm", "100 per cm"), usual=("2 per cm", "40 per cm"), rough="0.5 per cm", units=PER, when=FINE, name="hem_picks"),
         _ball("hem_mass", MASS, "A ball of the finer yarn weighs", "50 g", FINE),
         _ball("hem_length", LENGTH, "and holds", "280 m", FINE),
         _cm("fringe", "Fringe at one end", "8 cm", ("0.5 cm", "100 cm"), ("4 cm", "25 cm"), said="As cut on the loom; with what knots or twisting take.", when={"finish": (FRINGE,)}),
@@ -197,37 +196,36 @@ CARD = Card(
         _cm("sample", "Sample woven first", "0 cm", ("0 cm", "300 cm"), ("0 cm", "40 cm"), said="As woven; to be washed before the rest is cut to its marks."),
         _cm("waste", "Loom waste", "50 cm", ("0 cm", "400 cm"), ("20 cm", "120 cm"), "5 cm", "Both ends: tied on, and what cannot be reached."),
         _cm("loom_width", "Width of the heddle or reed", "40 cm", ("2 cm", "400 cm"), ("15 cm", "200 cm")),
-        Input("limit", LENGTH, "Warp there is, or the loom takes", allowed=("0.2 m", "500 m"), usual=("1 m", "30 m"), units=("m", "yd", "cm", "in"), optional=True, measure="Blank if it is still to be wound."),
-        Input("warp_colors", CHOICE, "Colors of the warp", default=ONE, options=(Option(ONE, "One"), Option(REPEATED, "Stripes, again and again"), Option(ONCE, "Stripes, once across"))),
-        Input("warp_color", TEXT, "Warp color", default="natural", longest=18, when={"warp_colors": (ONE,)}),
-        Rows("stripes", "Stripes, from the first end", "stripe", least=1, most=24, when=STRIPED,
-             fields=(Input("color", TEXT, "Color", default="natural", longest=18), Input("ends", COUNT, "Ends", default="4", allowed=("1", "2000"), usual=("1", "200"))),
-             default=({"color": "natural", "ends": "12"}, {"color": "slate", "ends": "4"})),
+        Input(LENGTH, "Warp there is, or the loom takes", allowed=("0.2 m", "500 m"), usual=("1 m", "30 m"), units=("m", "yd", "cm", "in"), optional=True, measure="Blank if it is still to be wound.", name="limit"),
+        Input(CHOICE, "Colors of the warp", default=ONE, options=(Option(ONE, "One"), Option(REPEATED, "Stripes, again and again"), Option(ONCE, "Stripes, once across")), name="warp_colors"),
+        Input(TEXT, "Warp color", default="natural", longest=18, when={"warp_colors": (ONE,)}, name="warp_color"),
+        Rows(row_of((Input(TEXT, "Color", default="natural", longest=18, name="color"), Input(COUNT, "Ends", default="4", allowed=("1", "2000"), usual=("1", "200"), name="ends"))), "Stripes, from the first end", "stripe", least=1, most=24, when=STRIPED,
+             default=({"color": "natural", "ends": "12"}, {"color": "slate", "ends": "4"}), name="stripes"),
         _ball("skein_mass", MASS, "A ball weighs", "100 g"), _ball("skein_length", LENGTH, "A ball holds", "170 m", said="Take off what knots and joins lost in balls like it."),
-        Input("weft_from", CHOICE, "Weft", default=SAME, options=(Option(SAME, "The same yarn"), Option(OTHER, "Another yarn"))),
+        Input(CHOICE, "Weft", default=SAME, options=(Option(SAME, "The same yarn"), Option(OTHER, "Another yarn")), name="weft_from"),
         _ball("weft_mass", MASS, "A ball of the weft weighs", "100 g", SEPARATE), _ball("weft_length", LENGTH, "and holds", "170 m", SEPARATE),
     ),
     results=(
-        Result("buy", COUNT, "Balls to buy", rounding="up", decided=to_buy),
-        Result("ends", COUNT, "Ends"),
-        Result("heddle_width", LENGTH, "Width in the heddle", units=("cm", "in"), finest=(0.1, 0.1)),
-        Result("warp_sure", LENGTH, "Warp to wind, so that the last piece is whole", units=("m", "yd"), finest=(0.01, 0.01), rounding="up", decided=warp_to_wind),
-        Result("warp_length", LENGTH, "Warp length, as reckoned", units=("m", "yd"), finest=(0.01, 0.01)),
-        Result("finished_width", LENGTH, "Width, washed", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0),
-        Result("finished_length", LENGTH, "Length of the first piece, finished", units=("cm", "in"), finest=(0.1, 0.1)),
-        Result("weft_picks", COUNT, "Picks in all"),
-        Result("warp_yarn", LENGTH, "Warp yarn", units=("m", "yd"), finest=(1, 1), rounding="up", floor=0.0),
-        Result("weft_yarn", LENGTH, "Weft yarn", units=("m", "yd"), finest=(1, 1), rounding="up", floor=0.0),
-        Result("warp_weight", MASS, "Warp yarn, weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0),
-        Result("weft_weight", MASS, "Weft yarn, weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0),
-        Result("warp_balls", NUMBER, "Warp yarn, in balls", finest=(0.01,), rounding="up", floor=0.0),
-        Result("weft_balls", NUMBER, "Weft yarn, in balls", finest=(0.01,), rounding="up", floor=0.0),
-        Result("hem_thread", LENGTH, "Finer yarn for the hems", units=("m", "yd"), finest=(1, 1), rounding="up", floor=0.0),
-        Result("hem_weight", MASS, "Its weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0),
-        Result("hem_balls", NUMBER, "In balls", finest=(0.01,), rounding="up", floor=0.0),
-        Result("hem_buy", COUNT, "Balls of it to buy", rounding="up", decided=hems_to_buy),
-        Result("spare", LENGTH, "Left of the warp there is", units=("cm", "in"), finest=(1, 0.5), rounding="down"),
-        Result("last_lost", PERCENT, "Chance that the last piece is cut short", chance=Chance("spare", below=0.0)),
+        Result(COUNT, "Balls to buy", rounding="up", decided=to_buy, name="buy"),
+        Result(COUNT, "Ends", name="ends"),
+        Result(LENGTH, "Width in the heddle", units=("cm", "in"), finest=(0.1, 0.1), name="heddle_width"),
+        Result(LENGTH, "Warp to wind, so that the last piece is whole", units=("m", "yd"), finest=(0.01, 0.01), rounding="up", decided=warp_to_wind, name="warp_sure"),
+        Result(LENGTH, "Warp length, as reckoned", units=("m", "yd"), finest=(0.01, 0.01), name="warp_length"),
+        Result(LENGTH, "Width, washed", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, name="finished_width"),
+        Result(LENGTH, "Length of the first piece, finished", units=("cm", "in"), finest=(0.1, 0.1), name="finished_length"),
+        Result(COUNT, "Picks in all", name="weft_picks"),
+        Result(LENGTH, "Warp yarn", units=("m", "yd"), finest=(1, 1), rounding="up", floor=0.0, name="warp_yarn"),
+        Result(LENGTH, "Weft yarn", units=("m", "yd"), finest=(1, 1), rounding="up", floor=0.0, name="weft_yarn"),
+        Result(MASS, "Warp yarn, weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0, name="warp_weight"),
+        Result(MASS, "Weft yarn, weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0, name="weft_weight"),
+        Result(NUMBER, "Warp yarn, in balls", finest=(0.01,), rounding="up", floor=0.0, name="warp_balls"),
+        Result(NUMBER, "Weft yarn, in balls", finest=(0.01,), rounding="up", floor=0.0, name="weft_balls"),
+        Result(LENGTH, "Finer yarn for the hems", units=("m", "yd"), finest=(1, 1), rounding="up", floor=0.0, name="hem_thread"),
+        Result(MASS, "Its weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0, name="hem_weight"),
+        Result(NUMBER, "In balls", finest=(0.01,), rounding="up", floor=0.0, name="hem_balls"),
+        Result(COUNT, "Balls of it to buy", rounding="up", decided=hems_to_buy, name="hem_buy"),
+        Result(LENGTH, "Left of the warp there is", units=("cm", "in"), finest=(1, 0.5), rounding="down", name="spare"),
+        Result(PERCENT, "Chance that the last piece is cut short", chance=Chance("spare", below=0.0), name="last_lost"),
     ),
     answer=answer, say=say, notes=notes, pictures=(sizes_picture, warp_picture), tables=(changes, along, yarns, order),
     basis=Basis(MODEL, "Each loss is divided out in its own place: shrinkage of the cloth, draw-in of the width in the heddle, take-up of the yarn. Ranges are those of one plan: lengths to weave and ends are settled first."),

@@ -1,7 +1,7 @@
 """What a shuttle or a leftover ball still weaves, and leftovers dealt into stripes that come out even across the pieces."""
 
 from ...core.answer import Table
-from ...core.card import COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows
+from ...core.card import COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Result, Rows, row_of
 from ...core.problem import Refused
 from ...core.spread import Parts
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT, PER_LENGTH
@@ -154,31 +154,30 @@ CARD = Card(
     id="weft-left", chapter="weave", place=40,
     question="What does the rest of a shuttle or ball still weave?",
     inputs=(
-        Rows("balls", "Shuttles or leftover balls, one for each color", "ball", least=1, most=12,
-             fields=(Input("name", TEXT, "Yarn", default="Another", longest=16), Input("color", COLOR, "Color", default="#8a8f6a"),
-                     Input("mass", MASS, "Weighs", default="30 g", allowed=("0.5 g", "5 kg"), rough="0.5 g", units=("g", "oz"))),
-             default=({"name": "Rust", "color": "#9c4a2b", "mass": "38 g"}, {"name": "Slate", "color": "#3d4a5c", "mass": "52 g"}, {"name": "Moss", "color": "#8a8f6a", "mass": "21 g"})),
-        Input("tare", MASS, "of that, the empty shuttle or core", default="0 g", allowed=("0 g", "500 g"), usual=("0 g", "150 g"), units=("g", "oz"), measure="The same for each; weigh it before it is wound."),
-        Input("yarn", LINEAR_DENSITY, "Yarn", default="170 m/100 g", allowed=("5 tex", "20000 tex"), usual=("30 tex", "2000 tex"), rough="2 %",
-              units=("m/100 g", "yd/100 g", "yd/lb", "yd/oz", "tex", "Ne", "Nm")),
-        Input("width", LENGTH, "Width in the heddle", default="40 cm", allowed=("1 cm", "300 cm"), usual=("10 cm", "120 cm"), rough="0.3 cm", units=("cm", "in")),
-        Input("take_up", PERCENT, "The weft takes up", default="6 %", allowed=("0 %", "60 %"), usual=("2 %", "15 %"), rough="2 %", measure="Percent of the weft that goes into its bends and its arc."),
-        Input("beat", PER_LENGTH, "Picks on the loom", default="5 per cm", allowed=("0.5 per cm", "60 per cm"), usual=("2 per cm", "14 per cm"), rough="0.2 per cm", units=("per cm", "per in", "per 10 cm")),
-        Input("shrink", PERCENT, "The wash takes, of the length", record="measurement.length_change", default="18 %", allowed=("-20 %", "60 %"), usual=("0 %", "35 %"), rough="2 %"),
-        Input("pieces", COUNT, "Pieces still to weave", default="3", allowed=("1", "100"), usual=("1", "12")),
-        Input("piece_picks", COUNT, "Picks of a piece, with both hems", default="384", allowed=("4", "4000"), usual=("20", "1500")),
-        Input("hem", COUNT, "Picks of each hem", default="24", allowed=("0", "400"), usual=("0", "80"), measure="In the main yarn; no stripe falls there."),
-        Input("stripes", COUNT, "Stripes of each color in a piece", default="2", allowed=("1", "40"), usual=("1", "12")),
-        Input("tail", LENGTH, "Each stripe loses", default="10 cm", allowed=("0 cm", "200 cm"), usual=("0 cm", "40 cm"), units=("cm", "in"), measure="Both its ends, woven in and trimmed."),
+        Rows(row_of((Input(TEXT, "Yarn", default="Another", longest=16, name="name"), Input(COLOR, "Color", default="#8a8f6a", name="color"),
+                     Input(MASS, "Weighs", default="30 g", allowed=("0.5 g", "5 kg"), rough="0.5 g", units=("g", "oz"), name="mass"))), "Shuttles or leftover balls, one for each color", "ball", least=1, most=12,
+             default=({"name": "Rust", "color": "#9c4a2b", "mass": "38 g"}, {"name": "Slate", "color": "#3d4a5c", "mass": "52 g"}, {"name": "Moss", "color": "#8a8f6a", "mass": "21 g"}), name="balls"),
+        Input(MASS, "of that, the empty shuttle or core", default="0 g", allowed=("0 g", "500 g"), usual=("0 g", "150 g"), units=("g", "oz"), measure="The same for each; weigh it before it is wound.", name="tare"),
+        Input(LINEAR_DENSITY, "Yarn", default="170 m/100 g", allowed=("5 tex", "20000 tex"), usual=("30 tex", "2000 tex"), rough="2 %",
+              units=("m/100 g", "yd/100 g", "yd/lb", "yd/oz", "tex", "Ne", "Nm"), name="yarn"),
+        Input(LENGTH, "Width in the heddle", default="40 cm", allowed=("1 cm", "300 cm"), usual=("10 cm", "120 cm"), rough="0.3 cm", units=("cm", "in"), name="width"),
+        Input(PERCENT, "The weft takes up", default="6 %", allowed=("0 %", "60 %"), usual=("2 %", "15 %"), rough="2 %", measure="Percent of the weft that goes into its bends and its arc.", name="take_up"),
+        Input(PER_LENGTH, "Picks on the loom", default="5 per cm", allowed=("0.5 per cm", "60 per cm"), usual=("2 per cm", "14 per cm"), rough="0.2 per cm", units=("per cm", "per in", "per 10 cm"), name="beat"),
+        Input(PERCENT, "The wash takes, of the length", record="measurement.length_change", default="18 %", allowed=("-20 %", "60 %"), usual=("0 %", "35 %"), rough="2 %", name="shrink"),
+        Input(COUNT, "Pieces still to weave", default="3", allowed=("1", "100"), usual=("1", "12"), name="pieces"),
+        Input(COUNT, "Picks of a piece, with both hems", default="384", allowed=("4", "4000"), usual=("20", "1500"), name="piece_picks"),
+        Input(COUNT, "Picks of each hem", default="24", allowed=("0", "400"), usual=("0", "80"), measure="In the main yarn; no stripe falls there.", name="hem"),
+        Input(COUNT, "Stripes of each color in a piece", default="2", allowed=("1", "40"), usual=("1", "12"), name="stripes"),
+        Input(LENGTH, "Each stripe loses", default="10 cm", allowed=("0 cm", "200 cm"), usual=("0 cm", "40 cm"), units=("cm", "in"), measure="Both its ends, woven in and trimmed.", name="tail"),
     ),
     results=(
-        Result("picks", NUMBER, "Picks they weave in all", finest=(1,), rounding="down", floor=0.0),
-        Result("on_loom", LENGTH, "Cloth on the loom", units=("cm", "in"), finest=(0.5, 0.2), rounding="down", floor=0.0),
-        Result("after", LENGTH, "Cloth once washed", units=("cm", "in"), finest=(0.5, 0.2), rounding="down", floor=0.0),
-        Result("pick", LENGTH, "Weft in a pick", units=("cm", "in"), finest=(0.1, 0.05), rounding="up", floor=0.0),
-        Result("striped", COUNT, "Picks of stripes in each piece", decided=in_a_piece),
-        Result("main", COUNT, "Picks of the main yarn in each piece", decided=main_picks),
-        Result("main_yarn", LENGTH, "Main yarn for all of them", units=("m", "yd"), finest=(1, 1), rounding="up", decided=main_length),
+        Result(NUMBER, "Picks they weave in all", finest=(1,), rounding="down", floor=0.0, name="picks"),
+        Result(LENGTH, "Cloth on the loom", units=("cm", "in"), finest=(0.5, 0.2), rounding="down", floor=0.0, name="on_loom"),
+        Result(LENGTH, "Cloth once washed", units=("cm", "in"), finest=(0.5, 0.2), rounding="down", floor=0.0, name="after"),
+        Result(LENGTH, "Weft in a pick", units=("cm", "in"), finest=(0.1, 0.05), rounding="up", floor=0.0, name="pick"),
+        Result(COUNT, "Picks of stripes in each piece", decided=in_a_piece, name="striped"),
+        Result(COUNT, "Picks of the main yarn in each piece", decided=main_picks, name="main"),
+        Result(LENGTH, "Main yarn for all of them", units=("m", "yd"), finest=(1, 1), rounding="up", decided=main_length, name="main_yarn"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(balls_table, order),
     basis=Basis(MODEL, "Length by weight and count; a pick takes the width in the heddle over (1 − take-up). Dealing is our own: pairs of picks, every stripe of a color alike, from the low end of what its ball weaves."),

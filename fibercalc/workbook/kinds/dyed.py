@@ -23,7 +23,7 @@ COLORWAY = Kind(
         *number("salt_share", PERCENT, "Glauber’s salt, percent of the yarn", ("0 %", "50 %"), known=DECIDED, strict=True),
         *number("top", TEMPERATURE, "Heat to", ("0 °C", "105 °C"), ("°C", "°F"), known=DECIDED, strict=True),
         *number("hold", TIME, "Hold", ("0 min", "24 h"), ("min", "h"), known=DECIDED),
-        Input("color", COLOR, "Color, dry in daylight", optional=True),
+        Input(COLOR, "Color, dry in daylight", optional=True, name="color"),
         note(),
     ),
     shown=("base", "dyes"), refers={"base": "base"}, derived={"recipe": recipe_line})
@@ -35,7 +35,7 @@ DYE_LOT = Kind(
         names("colorway", "Colorway"),
         names("base", "Base"),
         names("mill_lot", "Mill lot of the base"),
-        Input("dyed", DATE, "Dyed on", optional=True),
+        Input(DATE, "Dyed on", optional=True, name="dyed"),
         *number("skeins", COUNT, "Skeins dyed", ("1", "1000")),
         *number("spoilt", COUNT, "Skeins spoilt", ("0", "1000")),
         *number("good", COUNT, "Good skeins, to sell", ("0", "1000")),

@@ -13,7 +13,7 @@ MEASUREMENT = Kind(
         name(measure="Such as “Dunmel, 4 mm, washed”."),
         choice("what", "It is a", ("gauge", "Gauge"), ("speed", "Knitting speed"), ("shrinkage", "Shrinkage"), ("batch", "Time for a batch")),
         names("base", "Base"),
-        Input("day", DATE, "Measured on", optional=True),
+        Input(DATE, "Measured on", optional=True, name="day"),
         *number("stitches", PER_LENGTH, "Stitches or ends", ("0.5 per 10 cm", "300 per 10 cm"), PER, when=GAUGE),
         *number("rows", PER_LENGTH, "Rows or picks", ("0.5 per 10 cm", "300 per 10 cm"), PER, when=GAUGE),
         *number("needle", LENGTH, "Needle", ("0.5 mm", "40 mm"), ("mm",), when=GAUGE),
@@ -36,7 +36,7 @@ KEPT = Kind(
         words("card", "Card", longest=60),
         words("query", "Its values", longest=2000),
         words("answer", "The answer", longest=1000),
-        Input("day", DATE, "On", optional=True),
+        Input(DATE, "On", optional=True, name="day"),
         note(),
     ),
     shown=("day", "answer"))

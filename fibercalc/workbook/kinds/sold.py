@@ -32,10 +32,10 @@ PLAN = Kind(
         choice("state", "It is", ("open", "Open"), ("done", "Done"), ("dropped", "Dropped")),
         rows("items", "To be made", "line", names("product", "Product"), *number("count", COUNT, "How many", ("0", "100000"), known=DECIDED),
              *number("spare", COUNT, "and spares", ("0", "10000"), known=DECIDED, default="0"), most=40),
-        Input("release", DATE, "Release", optional=True),
-        Input("needed", DATE, "In the buyer’s hand by", optional=True),
-        Input("starts", DATE, "Starts on, such as part one", optional=True),
-        rows("closed", "Closed days", "stretch", Input("first", DATE, "From", optional=True), Input("last", DATE, "to", optional=True), most=12),
+        Input(DATE, "Release", optional=True, name="release"),
+        Input(DATE, "In the buyer’s hand by", optional=True, name="needed"),
+        Input(DATE, "Starts on, such as part one", optional=True, name="starts"),
+        rows("closed", "Closed days", "stretch", Input(DATE, "From", optional=True, name="first"), Input(DATE, "to", optional=True, name="last"), most=12),
         note(),
     ),
     shown=("state", "release"), refers={"items.product": "product"})
@@ -45,7 +45,7 @@ SALE = Kind(
     (
         name("Release or fair", what="event"),
         names("product", "Product"),
-        Input("day", DATE, "On", optional=True),
+        Input(DATE, "On", optional=True, name="day"),
         *number("offered", COUNT, "Offered", ("0", "100000")),
         *number("sold", COUNT, "Sold", ("0", "100000")),
         choice("sold_out", "Sold out?", ("", "Not said"), ("yes", "Yes"), ("no", "No")),
@@ -59,7 +59,7 @@ ORDER = Kind(
     "order", "order", "Orders", "Which lots went out under which order number, so that a lot can be called back. The number alone: no name, no address.",
     (
         name("Order number", "The number alone. Who it is stands in your shop’s own books.", what="number", longest=LONGEST_NAME // 2),
-        Input("sent", DATE, "Sent on", optional=True),
+        Input(DATE, "Sent on", optional=True, name="sent"),
         rows("lots", "What went out", "line", names("dye_lot", "Dye lot"), names("product", "Product"),
              *number("count", COUNT, "How many", ("0", "10000")), most=40),
         note(),

@@ -1,7 +1,7 @@
 """How much of a yarn's weight is yarn: the water taken out, and put back as the standard atmosphere and the trade agree on it."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SOFT, Drawing
 from ...core.problem import Refused
 from ...core.units import MASS, PERCENT
@@ -207,30 +207,29 @@ CARD = Card(
     id="true-weight", chapter="yarn", place=30,
     question="It says 100 g and my scale says 103: how much yarn is it really?",
     inputs=(
-        Input("weighed", MASS, "Weight on my scale", record="mill-lot.mass", default="103 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), rough="1 g", units=("g", "oz", "kg", "lb"),
-              measure="Yarn only. Ten skeins at once, divided by ten, say more than one."),
-        Input("labelled", MASS, "Weight on the label", default="100 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz", "kg", "lb"), optional=True, bench="bases.mass", record="base.mass",
-              measure="For the same yarn as on the scale; blank if there is none."),
-        Input("dampness", CHOICE, "How damp it is", default=BY_HUMIDITY,
-              options=(Option(BY_HUMIDITY, "By the humidity of the room"), Option(BY_REGAIN, "I know its regain"))),
-        Input("humidity", PERCENT, "Relative humidity where it rested", record="mill-lot.humidity", default="78 %", allowed=("10 %", "90 %"), usual=("30 %", "85 %"), rough="5 %", when={"dampness": (BY_HUMIDITY,)},
-              measure="Where the yarn lay open for two days or more. A cheap meter is easily 5 % out."),
-        Input("regain", PERCENT, "Regain as weighed", default="15.5 %", allowed=("0 %", "40 %"), usual=("0 %", "25 %"), rough="0.5 %", when={"dampness": (BY_REGAIN,)},
-              measure="Water as a percentage of the dry yarn: weigh a sample, dry it fully, weigh it hot; 100 × (damp − dry) ÷ dry."),
-        Input("standard_regain", PERCENT, "Regain at the standard atmosphere", default="", allowed=("0 %", "40 %"), usual=("0 %", "20 %"), rough="0.5 %", optional=True,
-              when={"dampness": (BY_REGAIN,)}, measure="Blank: taken from the table by fiber."),
-        Input("shares_of", CHOICE, "What the shares are shares of", default=LABEL, options=(Option(LABEL, "As on a label, allowances included"), Option(DRY, "The dry weight"))),
-        Rows("fibers", "Fibers in the yarn", "fiber", least=1, most=6, measure="Together 100 %.",
-             fields=(Input("fiber", CHOICE, "Fiber", default="wool, combed (worsted)", options=FIBERS), Input("share", PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))),
-             default=({"fiber": "wool, combed (worsted)", "share": "75 %"}, {"fiber": "polyamide (nylon), staple", "share": "25 %"})),
+        Input(MASS, "Weight on my scale", record="mill-lot.mass", default="103 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), rough="1 g", units=("g", "oz", "kg", "lb"),
+              measure="Yarn only. Ten skeins at once, divided by ten, say more than one.", name="weighed"),
+        Input(MASS, "Weight on the label", default="100 g", allowed=("1 g", "50 kg"), usual=("20 g", "2 kg"), units=("g", "oz", "kg", "lb"), optional=True, bench="bases.mass", record="base.mass",
+              measure="For the same yarn as on the scale; blank if there is none.", name="labelled"),
+        Input(CHOICE, "How damp it is", default=BY_HUMIDITY,
+              options=(Option(BY_HUMIDITY, "By the humidity of the room"), Option(BY_REGAIN, "I know its regain")), name="dampness"),
+        Input(PERCENT, "Relative humidity where it rested", record="mill-lot.humidity", default="78 %", allowed=("10 %", "90 %"), usual=("30 %", "85 %"), rough="5 %", when={"dampness": (BY_HUMIDITY,)},
+              measure="Where the yarn lay open for two days or more. A cheap meter is easily 5 % out.", name="humidity"),
+        Input(PERCENT, "Regain as weighed", default="15.5 %", allowed=("0 %", "40 %"), usual=("0 %", "25 %"), rough="0.5 %", when={"dampness": (BY_REGAIN,)},
+              measure="Water as a percentage of the dry yarn: weigh a sample, dry it fully, weigh it hot; 100 × (damp − dry) ÷ dry.", name="regain"),
+        Input(PERCENT, "Regain at the standard atmosphere", default="", allowed=("0 %", "40 %"), usual=("0 %", "20 %"), rough="0.5 %", optional=True,
+              when={"dampness": (BY_REGAIN,)}, measure="Blank: taken from the table by fiber.", name="standard_regain"),
+        Input(CHOICE, "What the shares are shares of", default=LABEL, options=(Option(LABEL, "As on a label, allowances included"), Option(DRY, "The dry weight")), name="shares_of"),
+        Rows(row_of((Input(CHOICE, "Fiber", default="wool, combed (worsted)", options=FIBERS, name="fiber"), Input(PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"), name="share"))), "Fibers in the yarn", "fiber", least=1, most=6, measure="Together 100 %.",
+             default=({"fiber": "wool, combed (worsted)", "share": "75 %"}, {"fiber": "polyamide (nylon), staple", "share": "25 %"}), name="fibers"),
     ),
     results=(
-        Result("conditioned", MASS, "At the standard atmosphere", units=("g", "oz"), finest=(0.1, 0.01)),
-        Result("water", MASS, "Water in it as weighed", units=("g", "oz"), finest=(0.1, 0.01)),
-        Result("dry", MASS, "Oven-dry", units=("g", "oz"), finest=(0.1, 0.01)),
-        Result("over", MASS, "Over the label, at the standard atmosphere", units=("g", "oz"), finest=(0.1, 0.01)),
-        Result("eu_mass", MASS, "Commercial weight, EU allowance", units=("g", "oz"), finest=(0.1, 0.01)),
-        Result("us_mass", MASS, "Commercial weight, US regain", units=("g", "oz"), finest=(0.1, 0.01)),
+        Result(MASS, "At the standard atmosphere", units=("g", "oz"), finest=(0.1, 0.01), name="conditioned"),
+        Result(MASS, "Water in it as weighed", units=("g", "oz"), finest=(0.1, 0.01), name="water"),
+        Result(MASS, "Oven-dry", units=("g", "oz"), finest=(0.1, 0.01), name="dry"),
+        Result(MASS, "Over the label, at the standard atmosphere", units=("g", "oz"), finest=(0.1, 0.01), name="over"),
+        Result(MASS, "Commercial weight, EU allowance", units=("g", "oz"), finest=(0.1, 0.01), name="eu_mass"),
+        Result(MASS, "Commercial weight, US regain", units=("g", "oz"), finest=(0.1, 0.01), name="us_mass"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(weights,),
     basis=Basis(MODEL, "Only the oven-dry weight is yarn. Regain is water as a percentage of it; a blend's regain is that of its fibers by their dry shares. The standard atmosphere is 20 °C and "

@@ -1,7 +1,7 @@
 """Wraps per inch, every weight class that matches, and the wide band of yards per pound that a wrap count allows."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.picture import INDIGO, INDIGO_WASH, SOFT, Drawing, Scale
 from ...core.problem import Refused
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, METERS_PER_INCH, NUMBER, PER_LENGTH
@@ -124,19 +124,18 @@ CARD = Card(
     id="wraps", chapter="yarn", place=20,
     question="How many wraps per inch is it, and what weight do I call it?",
     inputs=(
-        Input("convention", CHOICE, "How you wrapped", default=RELAXED, options=CONVENTIONS),
-        Input("width", LENGTH, "Width wrapped", default="2 in", allowed=("0.2 in", "39 in"), usual=("1 in", "4 in"), rough="0.02 in", units=("in", "cm", "mm"), unit="in",
-              instrument="ruler", measure="Two inches (5 cm) or more, in the middle of the wrapping: the ends spread."),
-        Rows("tries", "Turns counted", "try", least=1, most=8, measure="Unwind and wrap afresh each time. Three tries.",
-             fields=(Input("turns", COUNT, "Turns", default="35", allowed=("1", "400"), usual=("8", "80"), rough="0.5"),),
-             default=({"turns": "34"}, {"turns": "36"}, {"turns": "35"})),
-        Input("grist", LINEAR_DENSITY, "Its length and weight, if you know them", default="420 m/100 g", allowed=("5 tex", "20000 tex"), rough="2 %", optional=True,
-              units=("m/100 g", "yd/100 g", "yd/lb", "tex", "yd/oz"), measure="From the label, or from a weighed length."),
+        Input(CHOICE, "How you wrapped", default=RELAXED, options=CONVENTIONS, name="convention"),
+        Input(LENGTH, "Width wrapped", default="2 in", allowed=("0.2 in", "39 in"), usual=("1 in", "4 in"), rough="0.02 in", units=("in", "cm", "mm"), unit="in",
+              instrument="ruler", measure="Two inches (5 cm) or more, in the middle of the wrapping: the ends spread.", name="width"),
+        Rows(row_of((Input(COUNT, "Turns", default="35", allowed=("1", "400"), usual=("8", "80"), rough="0.5", name="turns"),)), "Turns counted", "try", least=1, most=8, measure="Unwind and wrap afresh each time. Three tries.",
+             default=({"turns": "34"}, {"turns": "36"}, {"turns": "35"}), name="tries"),
+        Input(LINEAR_DENSITY, "Its length and weight, if you know them", default="420 m/100 g", allowed=("5 tex", "20000 tex"), rough="2 %", optional=True,
+              units=("m/100 g", "yd/100 g", "yd/lb", "tex", "yd/oz"), measure="From the label, or from a weighed length.", name="grist"),
     ),
     results=(
-        Result("wraps", PER_LENGTH, "Wraps", units=("per in", "per cm"), finest=(0.5, 0.1), floor=0.1 * PER_CM),
-        Result("by_wraps", LINEAR_DENSITY, "Goes with, by wraps alone", units=("yd/lb", "m/100 g"), finest=(10, 1)),
-        Result("by_label", LINEAR_DENSITY, "By its length and weight", units=("yd/lb", "m/100 g"), finest=(1, 1)),
+        Result(PER_LENGTH, "Wraps", units=("per in", "per cm"), finest=(0.5, 0.1), floor=0.1 * PER_CM, name="wraps"),
+        Result(LINEAR_DENSITY, "Goes with, by wraps alone", units=("yd/lb", "m/100 g"), finest=(10, 1), name="by_wraps"),
+        Result(LINEAR_DENSITY, "By its length and weight", units=("yd/lb", "m/100 g"), finest=(1, 1), name="by_label"),
     ),
     answer=answer, say=say, notes=notes, pictures=(overlap(COUNCIL), overlap(PLY_TERMS)), tables=(conventions_table,),
     basis=Basis(MODEL, "Wraps go with the square root of yards per pound. The ratio depends on how tightly the wraps lie, and its published values leave a wide band."),

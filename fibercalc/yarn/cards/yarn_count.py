@@ -2,7 +2,7 @@
 
 from ...core.amount import NO_BREAK
 from ...core.answer import Table
-from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Input, Option, Result, Rows
+from ...core.card import CHOICE, STANDARD, Basis, Card, Carry, Input, Option, Result, Rows, row_of
 from ...core.picture import INDIGO, SOFT, Drawing, Scale
 from ...core.problem import Refused
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, PERCENT
@@ -109,25 +109,24 @@ CARD = Card(
     id="yarn-count", chapter="yarn", place=40,
     question="What is this yarn count in the other systems?",
     inputs=(
-        Input("known", CHOICE, "What you know of the yarn", default=BY_NUMBER,
-              options=(Option(BY_NUMBER, "Its count in one system"), Option(BY_PUTUP, "Weight and length of a put-up"), Option(BY_SINGLES, "The singles it is plied from"))),
-        Input("count", LINEAR_DENSITY, "Count", default="238 tex", allowed=(FINEST, COARSEST), usual=("15 tex", "2000 tex"), units=UNITS, when={"known": (BY_NUMBER,)},
-              measure="Choose the system first: 20 in cotton count is not 20 in worsted count."),
-        Input("length", LENGTH, "Length of the put-up", default="420 m", allowed=("0.1 m", "200 km"), usual=("50 m", "2000 m"), units=("m", "yd"), when={"known": (BY_PUTUP,)},
-              measure="From the label, or better as you measured it."),
-        Input("mass", MASS, "Weight of the put-up", default="100 g", allowed=("0.1 g", "10 kg"), usual=("20 g", "1 kg"), units=("g", "oz", "kg", "lb"),
-              measure="Yarn only, rested and dry."),
-        Rows("singles", "Singles in the plied yarn", "single", least=1, most=8, when={"known": (BY_SINGLES,)},
+        Input(CHOICE, "What you know of the yarn", default=BY_NUMBER,
+              options=(Option(BY_NUMBER, "Its count in one system"), Option(BY_PUTUP, "Weight and length of a put-up"), Option(BY_SINGLES, "The singles it is plied from")), name="known"),
+        Input(LINEAR_DENSITY, "Count", default="238 tex", allowed=(FINEST, COARSEST), usual=("15 tex", "2000 tex"), units=UNITS, when={"known": (BY_NUMBER,)},
+              measure="Choose the system first: 20 in cotton count is not 20 in worsted count.", name="count"),
+        Input(LENGTH, "Length of the put-up", default="420 m", allowed=("0.1 m", "200 km"), usual=("50 m", "2000 m"), units=("m", "yd"), when={"known": (BY_PUTUP,)},
+              measure="From the label, or better as you measured it.", name="length"),
+        Input(MASS, "Weight of the put-up", default="100 g", allowed=("0.1 g", "10 kg"), usual=("20 g", "1 kg"), units=("g", "oz", "kg", "lb"),
+              measure="Yarn only, rested and dry.", name="mass"),
+        Rows(row_of((Input(COUNT, "Strands of it", default="1", allowed=("1", "50"), usual=("1", "8"), name="strands"),
+                     Input(LINEAR_DENSITY, "Count of this single", default="56.5 tex", allowed=(FINEST, COARSEST), units=UNITS, name="count"))), "Singles in the plied yarn", "single", least=1, most=8, when={"known": (BY_SINGLES,)},
              measure="One row for each kind of single.",
-             fields=(Input("strands", COUNT, "Strands of it", default="1", allowed=("1", "50"), usual=("1", "8")),
-                     Input("count", LINEAR_DENSITY, "Count of this single", default="56.5 tex", allowed=(FINEST, COARSEST), units=UNITS)),
-             default=({"strands": "4", "count": "56.5 tex"},)),
-        Input("take_up", PERCENT, "Take-up in plying", default="5 %", allowed=("0 %", "50 %"), usual=("0 %", "10 %"), when={"known": (BY_SINGLES,)},
-              measure="How much shorter the plied yarn is than its singles. 0 for a nominal count; handspun yarn mostly 5 to 10 % (from memory, unverified)."),
+             default=({"strands": "4", "count": "56.5 tex"},), name="singles"),
+        Input(PERCENT, "Take-up in plying", default="5 %", allowed=("0 %", "50 %"), usual=("0 %", "10 %"), when={"known": (BY_SINGLES,)},
+              measure="How much shorter the plied yarn is than its singles. 0 for a nominal count; handspun yarn mostly 5 to 10 % (from memory, unverified).", name="take_up"),
     ),
     results=(
-        Result("linear_density", LINEAR_DENSITY, "Count of the yarn", units=("yd/lb", "m/100 g", "tex")),
-        Result("putup_length", LENGTH, "Length in the put-up, to print", units=("yd", "m"), finest=(1, 1), rounding="down"),
+        Result(LINEAR_DENSITY, "Count of the yarn", units=("yd/lb", "m/100 g", "tex"), name="linear_density"),
+        Result(LENGTH, "Length in the put-up, to print", units=("yd", "m"), finest=(1, 1), rounding="down", name="putup_length"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(every_system,),
     basis=Basis(STANDARD, "Counts are defined by hanks of exact yards to the exact pound, or by grams to exact meters; each is turned into tex and from there into the others. "

@@ -3,7 +3,7 @@
 from math import cos, pi, sin, sqrt
 
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
 from ...core.picture import INDIGO, INDIGO_WASH, SOFT, Drawing
 from ...core.problem import Refused
 from ...core.units import DENSITY, LENGTH, LINEAR_DENSITY, NUMBER, PER_LENGTH, PERCENT
@@ -128,26 +128,25 @@ CARD = Card(
     id="yarn-diameter", chapter="yarn", place=50,
     question="How thick is this yarn, and by which model?",
     inputs=(
-        Input("count", LINEAR_DENSITY, "Count", default="238 tex", allowed=("0.5 tex", "100000 tex"), usual=("15 tex", "2000 tex"), rough="3 %",
-              units=("tex", "yd/lb", "m/100 g", "yd/100 g", "Nm", "Ne", "Nw", "run", "cut", "lea", "den", "dtex"), measure="From a label, or from a weighed length. Never from a hand wrap."),
-        Input("made_of", CHOICE, "What it is made of", default=BLEND,
-              options=(Option(ONE, "One fiber"), Option(BLEND, "A blend"), Option(OWN, "I know the density"))),
-        Input("fiber", CHOICE, "Fiber", default="wool", options=FIBERS, when={"made_of": (ONE,)}),
-        Rows("blend", "Fibers of the blend", "fiber", least=1, most=6, when={"made_of": (BLEND,)}, measure="Shares by weight; together 100 %.",
-             fields=(Input("fiber", CHOICE, "Fiber", default="wool", options=FIBERS), Input("share", PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))),
-             default=({"fiber": "wool", "share": "75 %"}, {"fiber": "polyamide (nylon)", "share": "25 %"})),
-        Input("density", DENSITY, "Density of the fiber", default="1.31 g/cm3", allowed=("0.8 g/cm3", "3 g/cm3"), usual=("0.9 g/cm3", "1.6 g/cm3"), rough="1 %",
-              when={"made_of": (OWN,)}, measure="The fiber itself, without the air between."),
-        Input("packing", PERCENT, "Packing: how much of the yarn is fiber", default="50 %", allowed=("5 %", "90 %"), usual=("25 %", "70 %"), rough="10 %",
-              measure="About 60 % for close-spun yarn, 30 to 45 % for soft or woolen yarn; a plied sock yarn lies between (from memory, unverified)."),
-        Input("kind", CHOICE, "Kind of yarn, for Ashenhurst", default="worsted", options=KINDS),
+        Input(LINEAR_DENSITY, "Count", default="238 tex", allowed=("0.5 tex", "100000 tex"), usual=("15 tex", "2000 tex"), rough="3 %",
+              units=("tex", "yd/lb", "m/100 g", "yd/100 g", "Nm", "Ne", "Nw", "run", "cut", "lea", "den", "dtex"), measure="From a label, or from a weighed length. Never from a hand wrap.", name="count"),
+        Input(CHOICE, "What it is made of", default=BLEND,
+              options=(Option(ONE, "One fiber"), Option(BLEND, "A blend"), Option(OWN, "I know the density")), name="made_of"),
+        Input(CHOICE, "Fiber", default="wool", options=FIBERS, when={"made_of": (ONE,)}, name="fiber"),
+        Rows(row_of((Input(CHOICE, "Fiber", default="wool", options=FIBERS, name="fiber"), Input(PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"), name="share"))), "Fibers of the blend", "fiber", least=1, most=6, when={"made_of": (BLEND,)}, measure="Shares by weight; together 100 %.",
+             default=({"fiber": "wool", "share": "75 %"}, {"fiber": "polyamide (nylon)", "share": "25 %"}), name="blend"),
+        Input(DENSITY, "Density of the fiber", default="1.31 g/cm3", allowed=("0.8 g/cm3", "3 g/cm3"), usual=("0.9 g/cm3", "1.6 g/cm3"), rough="1 %",
+              when={"made_of": (OWN,)}, measure="The fiber itself, without the air between.", name="density"),
+        Input(PERCENT, "Packing: how much of the yarn is fiber", default="50 %", allowed=("5 %", "90 %"), usual=("25 %", "70 %"), rough="10 %",
+              measure="About 60 % for close-spun yarn, 30 to 45 % for soft or woolen yarn; a plied sock yarn lies between (from memory, unverified).", name="packing"),
+        Input(CHOICE, "Kind of yarn, for Ashenhurst", default="worsted", options=KINDS, name="kind"),
     ),
     results=(
-        Result("solid", LENGTH, "Solid model", units=("mm", "in"), finest=(0.01, 0.001)),
-        Result("peirce", LENGTH, "Peirce", units=("mm", "in"), finest=(0.01, 0.001)),
-        Result("ashenhurst", LENGTH, "Ashenhurst", units=("mm", "in"), finest=(0.01, 0.001)),
-        Result("side_by_side", PER_LENGTH, "Diameters side by side, Ashenhurst", units=("per in", "per cm"), finest=(0.1, 0.1)),
-        Result("apart", PERCENT, "Thickest over thinnest", finest=(1,)),
+        Result(LENGTH, "Solid model", units=("mm", "in"), finest=(0.01, 0.001), name="solid"),
+        Result(LENGTH, "Peirce", units=("mm", "in"), finest=(0.01, 0.001), name="peirce"),
+        Result(LENGTH, "Ashenhurst", units=("mm", "in"), finest=(0.01, 0.001), name="ashenhurst"),
+        Result(PER_LENGTH, "Diameters side by side, Ashenhurst", units=("per in", "per cm"), finest=(0.1, 0.1), name="side_by_side"),
+        Result(PERCENT, "Thickest over thinnest", finest=(1,), name="apart"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(by_model,),
     basis=Basis(MODEL, "The solid model is the area of a circle with a known share of fiber in it. Peirce took cotton yarn of 1.1 cm³ a gram. Ashenhurst is a rule for setting cloth, "
