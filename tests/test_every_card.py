@@ -25,36 +25,13 @@ from fibercalc.site.form import values_of
 from fibercalc.site.parts import cited
 from fibercalc.site.sheet import sheet
 from fibercalc.workbook import bench
+from fibercalc.core.traced import leaves_of, value_of
 from tests.cards import CARDS, card_id
+from tests.read_back import read_back
+from tests.states import changed, fields_of, states_of
 
 POINT = Settings()
 every_card = pytest.mark.parametrize("card", CARDS, ids=card_id)
-
-
-def fields_of(card) -> list[tuple[str, Input]]:
-    """Every input of the example by its full name."""
-    found = []
-    for item in card.inputs:
-        if isinstance(item, Rows):
-            found += [(f"{item.name}.{number}.{each.name}", each) for number in range(1, len(item.default) + 1) for each in item.fields]
-        else:
-            found.append((item.name, item))
-    return found
-
-
-def changed(card, name, text) -> dict[str, str]:
-    """The example with one input changed. Whoever names one row gives the whole list, so the rest of the list comes along."""
-    rows = {other: kept for other, kept in card.defaults().items() if "." in name and other.startswith(name.split(".")[0] + ".")}
-    return rows | {name: text}
-
-
-def states_of(card) -> list[dict[str, str]]:
-    """The example, and the example with each choice made otherwise."""
-    states = [{}]
-    for name, each in fields_of(card):
-        if each.kind == CHOICE:
-            states += [changed(card, name, option.value) for option in each.options]
-    return states
 
 
 def answers(card, texts=None, **kwargs):
@@ -79,6 +56,9 @@ def test_the_example_is_complete_and_usual(card):
 
 @every_card
 def test_the_answer_function_takes_exactly_the_inputs(card):
+    if card.case is not None:
+        assert len(inspect.signature(card.answer).parameters) == 1
+        return
     names = list(inspect.signature(card.answer).parameters)[1:]
     assert names == [item.name for item in card.inputs]
 
@@ -107,6 +87,9 @@ def test_every_working_step_evaluates_to_its_value(card):
     """Formulas are evaluated again, equations leave no residual, table values are read again, searches keep their constraints."""
     for state in states_of(card):
         worked = work_card(card, state)
+        if card.case is not None:
+            _every_traced_step_gives_its_value(worked)
+            continue
         values = dict(worked.outcome.given)
         assert worked.steps, "a card shows its working"
         for step in worked.steps:
@@ -133,6 +116,35 @@ def test_every_working_step_evaluates_to_its_value(card):
                 step = next(step for step in worked.steps if step.name == name)
                 assert step.unit.to_base(values[name]) == pytest.approx(found.value, rel=1e-9, abs=1e-9), f"{name}: the working and the result differ"
         assert len(worked.working()) == len(worked.steps)
+
+
+def _every_traced_step_gives_its_value(worked):
+    """What is written is read back by Python's own parser as the value; searches keep their word."""
+    assert worked.steps, "a card shows its working"
+    for step in worked.steps:
+        leaf, found = step.leaf, step.leaf.value
+        if step.kind == "formula":
+            assert read_back(step.tree) == pytest.approx(found, rel=1e-6, abs=1e-9), step.label
+        elif step.kind == "solved":
+            assert leaf in leaves_of(step.tree), f"{step.label}: the equation does not speak of it"
+            left = abs(value_of(step.tree))
+            leaf.value = found * 1.01 + 1e-6
+            scale = max(abs(value_of(step.tree)), 1e-12)
+            leaf.value = found
+            assert left <= 1e-3 * scale, f"{step.label}: residual"
+        elif step.kind == "looked up":
+            chapter, table, key_column, key, column = step.look
+            assert read_table(chapter, table).row(key_column, key)[column] == found
+        else:
+            for kept in step.kept:
+                left, right = value_of(kept.left), value_of(kept.right)
+                slack = 1e-9 * max(abs(left), abs(right))
+                assert left <= right + slack if kept.sign == "≤" else left >= right - slack, step.label
+    assert len(worked.working()) == len(worked.steps)
+    shown = {step.part.name: step.leaf for step in worked.steps}
+    for name, result in worked.outcome.found.items():
+        if name in shown and isinstance(result.value, (int, float)):
+            assert shown[name].unit.to_base(shown[name].value) == pytest.approx(result.value, rel=1e-9, abs=1e-9), name
 
 
 @every_card

@@ -1,18 +1,27 @@
 """How a card is declared: once, as data, from which the form, command, page, sheet, link and checks are all made."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from dataclasses import field
 from functools import cached_property
+from typing import TYPE_CHECKING, Any, Generic, TypeVar
 
 from ..sources import Source
 from .amount import read_amount, width_in_base
 from .carry import Carry
 from .declared import declared
 from .paper import Paper
+from .part import Part, T, parts_of
 from .result import Chance, Result  # part of what a card's file declares
 from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
+
+if TYPE_CHECKING:
+    from .case import Case
+
+R = TypeVar("R", bound="Row")
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
@@ -31,7 +40,7 @@ class Option:
 
 
 @declared
-class Input:
+class Input(Part[T]):
     """One thing a person knows.
 
     of          a Quantity, or DATE, CHOICE, TEXT, COLOR
@@ -51,7 +60,6 @@ class Input:
     beside      the input that this choice stands beside and says something of, such as how its value is known
     """
 
-    name: str
     of: Quantity | str
     label: str
     default: str = ""
@@ -71,6 +79,7 @@ class Input:
     bench: str = ""
     record: str = ""
     beside: str = ""
+    name: str = ""
 
     def __repr__(self) -> str:
         return f"Input({self.name})"
@@ -108,6 +117,10 @@ class Input:
         """Canonical texts of declared defaults, kept by core.link once it has read them."""
         return {}
 
+    def names_others(self) -> set[str]:
+        """The inputs that it speaks of."""
+        return {*self.when, *([self.beside] if self.beside else [])}
+
     def base_value(self, text: str) -> float:
         """A declared text in base units."""
         return read_amount(text, self.of, self.choices[0], "canonical").value
@@ -128,26 +141,87 @@ class Input:
             raise ValueError(f"input {self.name}: options are needed")
 
 
+class Row:
+    """One row of a list: its class declares the inputs of a row and what is found for each, it holds their values."""
+
+    fields: tuple[Input[Any], ...] = ()
+    found: frozenset[str] = frozenset()
+
+    def __init_subclass__(cls) -> None:
+        cls.fields = tuple(parts_of(cls, Input))
+        cls.found = frozenset(part.name for part in parts_of(cls, Part) if not isinstance(part, Input))
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        if name not in self.found:
+            raise AttributeError(f"{type(self).__name__} declares no {name} to be found")
+        vars(self)[name] = value
+
+    def __init__(self, values: dict[str, Any]) -> None:
+        vars(self).update(values)
+
+    def maybe(self, part: Part[T]) -> T | None:
+        """A value, or None where it was not asked."""
+        return vars(self).get(part.name)
+
+
 @declared
-class Rows:
+class Rows(Part[list[R]], Generic[R]):
     """A list of the same small group of inputs: dyes in a recipe, pieces on a warp, colors in an order.
 
-    one      what one row is called ("dye");  fields  the inputs of a row
+    row      the class of a row, whose inputs are its fields;  one  what one row is called ("dye")
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
     record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
     """
 
-    name: str
+    row: type[R]
     label: str
     one: str
-    fields: tuple[Input, ...]
-    default: tuple[dict[str, str], ...]
+    default: tuple[dict[str, str], ...] = ()
     least: int = 1
     most: int = 12
     measure: str = ""
     when: dict[str, tuple[str, ...]] = field(default_factory=dict)
     record: str = ""
     kind: str = "rows"
+    name: str = ""
+
+    def __repr__(self) -> str:
+        return f"Rows({self.name})"
+
+    @property
+    def fields(self) -> tuple[Input[Any], ...]:
+        return self.row.fields
+
+    @property
+    def fields_by_name(self) -> dict[str, Input[Any]]:
+        return {each.name: each for each in self.row.fields}
+
+    def names_others(self) -> set[str]:
+        """The inputs that it and its fields speak of."""
+        return {*self.when, *(name for each in self.row.fields for name in each.names_others())}
+
+    def each(self, part: Part[Any]) -> RowPart:
+        """A value of whichever row is meant."""
+        if part not in self.row.fields:
+            raise ValueError(f"{self.label}: a {self.one} has no such value")
+        return RowPart(self, part)
+
+
+@declared
+class RowPart:
+    """A value of whichever row of a list is meant: of the row that a link is for."""
+
+    rows: Rows[Any]
+    part: Part[Any]
+
+    def of(self, number: int) -> str:
+        """The full name of that value in one row, counted from 1."""
+        return f"{self.rows.name}.{number}.{self.part.name}"
+
+
+def row_of(fields: tuple[Input[Any], ...]) -> type[Row]:
+    """The class of a row with these inputs, for a list that is put together and not written down."""
+    return type("SomeRow", (Row,), {each.name: each for each in fields})
 
 
 @declared
@@ -195,12 +269,13 @@ class Card:
     chapter: str
     place: int
     question: str
-    inputs: tuple[Input | Rows, ...]
-    results: tuple[Result, ...]
     answer: Callable
     say: Callable
     basis: Basis
     sources: tuple[Source, ...]
+    case: type[Case] | None = None
+    inputs: tuple[Input[Any] | Rows[Any], ...] = ()
+    results: tuple[Result[Any], ...] = ()
     pictures: tuple[Callable, ...] = ()
     tables: tuple[Callable, ...] = ()
     cautions: tuple[Caution, ...] = ()
@@ -214,6 +289,9 @@ class Card:
     saves: tuple[Save, ...] = ()
 
     def __post_init__(self):
+        if self.case is not None:
+            object.__setattr__(self, "inputs", self.case.inputs)
+            object.__setattr__(self, "results", self.case.results)
         if self.chapter not in CHAPTERS:
             raise ValueError(f"card {self.id}: {self.chapter} is not a chapter")
         if not self.question.endswith("?"):

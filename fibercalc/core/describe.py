@@ -1,6 +1,7 @@
 """A card's declaration as plain data, for `fibercalc show` and whoever builds on it."""
 
-from .card import Card, Input, Rows
+from .card import Card, Input, RowPart, Rows
+from .part import name_of
 
 
 def declaration(card: Card) -> dict:
@@ -14,10 +15,17 @@ def declaration(card: Card) -> dict:
         "basis": {"kind": card.basis.kind, "text": card.basis.text},
         "sources": [{"id": s.id, "body": s.body, "title": s.title, "year": s.year, "how": s.how, "read": s.read, "address": s.address} for s in card.sources],
         "cautions": [f"{caution.title} {caution.text}" for caution in card.cautions],
-        "carry": [{"card": carry.card, "words": carry.words, "inputs": {name: "worked out" if callable(found) else found for name, found in carry.inputs.items()}} for carry in card.carry],
+        "carry": [{"card": carry.card, "words": carry.words, "inputs": {name: _referred(found) for name, found in carry.inputs.items()}} for carry in card.carry],
         "link_version": card.link_version,
         "handles": list(card.handles),
     }
+
+
+def _referred(found) -> str:
+    """What goes on, by its name; a row's as "dyes.#.name"."""
+    if callable(found):
+        return "worked out"
+    return f"{found.rows.name}.#.{found.part.name}" if isinstance(found, RowPart) else name_of(found)
 
 
 def _input(each: Input) -> dict:

@@ -6,9 +6,11 @@ of two that know the same thing the later one is believed.
 
 from functools import lru_cache
 
-from .card import TEXT, Card, Carry, Input, Rows
+from .card import TEXT, Card, Carry, Input, RowPart, Rows
+from .case import Between
 from .entry import read_one
 from .link import CANONICAL, read_query
+from .part import Part, name_of
 from .problem import BadInputs, Problem
 from .reading import read_inputs
 from .registry import find_card
@@ -43,7 +45,7 @@ def _labels(worked, carry: Carry) -> list[str]:
         return [""]
     if callable(carry.each):
         return carry.each(worked.outcome)
-    return [str(getattr(row, "name", "")) or str(number) for number, row in enumerate(worked.outcome.given[carry.each] or (), 1)]
+    return [str(getattr(row, "name", "")) or str(number) for number, row in enumerate(worked.outcome.given[name_of(carry.each)] or (), 1)]
 
 
 def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, str], dict[str, int]]:
@@ -73,12 +75,20 @@ def _allowed(card_id: str, name: str, text: str) -> bool:
 def _found(worked, source, each: bool, number: int, item, name: str):
     if callable(source):
         return source(worked.outcome, number) if each else source(worked.outcome)
+    if isinstance(source, RowPart):
+        source = source.of(number)
+    elif isinstance(source, Part):
+        source = source.name
     return known_as(worked, source.replace("#", str(number)), None if isinstance(item, Rows) and "." not in name else _input(item, name))
 
 
 def known_as(worked, name: str, into: Input | None) -> str | None:
     """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
     outcome = worked.outcome
+    if into is not None and name not in outcome.found and worked.card.case and isinstance(part := worked.card.case.parts.get(name), Between):
+        # a number on the way is carried as it was worked; only an answer has a spread of its own
+        value = vars(outcome.case).get(name)
+        return None if value is None else spread_text(value, value, value, part.work_unit.sign)
     if into is not None and name in outcome.found and isinstance(outcome.value(name), (int, float)):
         if into.of is COUNT:
             return f"{round(outcome.value(name))}"

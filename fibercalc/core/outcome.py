@@ -1,16 +1,21 @@
 """What came out: each result with its range and how it is written; handed to a card's sentence, pictures and tables."""
 
 from dataclasses import dataclass
+from typing import Generic, TypeVar
 from math import ceil, floor, log10
 
 from .amount import NO_BREAK, with_sign, write_typed
 from .card import Card, Result
+from .part import Part, name_of
 from .number import decimals_of_step, write_number
 from .day import write_date
 from .reading import Given
 from .settings import Settings
 from .spread import Parts
 from .units import MONEY, Quantity, Unit
+
+C = TypeVar("C")
+Ref = Part | str  # a result, or its name
 
 LOPSIDED = 3.0  # so many times its near side is what the far side of a range counts for, at most, when a step is chosen
 TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
@@ -28,90 +33,91 @@ class Found:
     best: str = ""
 
 
-class Outcome:
+class Outcome(Generic[C]):
     """A card's results with their ranges, what was given, and the means to write them.
 
     value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as written;  kept  extra values of the answer
     given  the values the answer function got;  settings  number style, unit system and money sign
     """
 
-    def __init__(self, card: Card, given: Given, arguments: dict, found: dict[str, Found], kept: dict, settings: Settings):
+    def __init__(self, card: Card, given: Given, arguments: dict, found: dict[str, Found], kept: dict, settings: Settings, case: C | None = None):
+        self.case: C = case
         self.card, self.readings, self.found, self.kept, self.settings = card, given.readings, found, kept, settings
         self.given = arguments
 
-    def has(self, name: str) -> bool:
-        return name in self.found
+    def has(self, name: Ref) -> bool:
+        return name_of(name) in self.found
 
-    def value(self, name: str):
-        return self.found[name].value
+    def value(self, name: Ref):
+        return self.found[name_of(name)].value
 
-    def low(self, name: str) -> float:
-        return self.found[name].low
+    def low(self, name: Ref) -> float:
+        return self.found[name_of(name)].low
 
-    def high(self, name: str) -> float:
-        return self.found[name].high
+    def high(self, name: Ref) -> float:
+        return self.found[name_of(name)].high
 
-    def label(self, name: str) -> str:
+    def label(self, name: Ref) -> str:
         """What a result is called in this answer."""
-        result = self.found[name].result
+        result = self.found[name_of(name)].result
         return result.named(self) if result.named else result.label
 
-    def best(self, name: str) -> str:
+    def best(self, name: Ref) -> str:
         """Which of its several ways a result was found by."""
-        return self.found[name].best
+        return self.found[name_of(name)].best
 
-    def rough(self, name: str) -> bool:
+    def rough(self, name: Ref) -> bool:
         """Whether the result carries a spread at all."""
-        found = self.found[name]
+        found = self.found[name_of(name)]
         return found.low is not None and found.high > found.low
 
-    def chance_below(self, name: str, edge: float) -> float:
+    def chance_below(self, name: Ref, edge: float) -> float:
         """The chance, 0 to 1, that the true value of a result lies below an edge in its base unit."""
-        found = self.found[name]
+        found = self.found[name_of(name)]
         return found.parts.chance_below(edge - found.value)
 
-    def units(self, name: str) -> tuple[Unit, ...]:
+    def units(self, name: Ref) -> tuple[Unit, ...]:
         """The units a result is shown in, main one first, in the user's system."""
-        return in_system(self.found[name].result.shown, self.settings.system)
+        return in_system(self.found[name_of(name)].result.shown, self.settings.system)
 
-    def text(self, name: str, unit: str = "") -> str:
+    def text(self, name: Ref, unit: str = "") -> str:
         """A result as written in one unit (the main one, unless named), rounded to what its spread supports."""
         return self._write(name, unit)[0]
 
-    def bare(self, name: str, unit: str = "") -> str:
+    def bare(self, name: Ref, unit: str = "") -> str:
         """A result's number as written, without its unit, for a sentence that says the unit in words."""
         return self.text(name, unit).partition(NO_BREAK)[0]
 
-    def span(self, name: str, unit: str = "") -> str:
+    def span(self, name: Ref, unit: str = "") -> str:
         """A result's range as written: "451 to 467 yd"; "" where there is no spread."""
         return self._write(name, unit)[1]
 
-    def down(self, name: str, unit: str = "") -> str:
+    def down(self, name: Ref, unit: str = "") -> str:
         """The low end of a result's range, rounded down to its finest step in one unit: what may be promised."""
-        found = self.found[name]
+        found = self.found[name_of(name)]
         shown = found.result.of.unit(unit) if unit else self.units(name)[0]
         step = found.result.step(shown) or 1.0
         low = min(shown.from_base(found.low), shown.from_base(found.high))
         return with_sign(write_number(round_to(low, step, "down"), decimals_of_step(step), self.settings.style), shown)
 
-    def both(self, name: str) -> str:
+    def both(self, name: Ref) -> str:
         """A result in all its units: "459 yd · 420 m"."""
-        if not isinstance(self.found[name].result.of, Quantity):
+        if not isinstance(self.found[name_of(name)].result.of, Quantity):
             return self.text(name)
         return f"{NO_BREAK}· ".join(self.text(name, unit.sign) for unit in self.units(name))
 
-    def said(self, name: str) -> str:
+    def said(self, name: Ref) -> str:
         """A result for a sentence: "459 yd (420 m)"."""
         first, *rest = [self.text(name, unit.sign) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
-    def promised(self, name: str) -> str:
+    def promised(self, name: Ref) -> str:
         """The low end of a result's range for a sentence, in its units, each rounded down: what may be printed on a label."""
         first, *rest = [self.down(name, unit.sign) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
     def _write(self, name: str, sign: str) -> tuple[str, str]:
-        found = self.found[name]
+        found = self.found[name_of(name)]
         result = found.result
         if isinstance(found.value, str):
             return found.value, ""

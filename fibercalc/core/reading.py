@@ -3,17 +3,10 @@
 import re
 from dataclasses import dataclass, field, replace
 
-from .card import Card, Input, Rows
+from .card import Card, Input, Row, Rows
 from .entry import Reading, read_one
 from .problem import Problem
 from .settings import Settings
-
-
-class Row:
-    """One row's values by name, for an answer function."""
-
-    def __init__(self, values: dict):
-        self.__dict__.update(values)
 
 
 @dataclass
@@ -32,12 +25,28 @@ class Given:
         for item in self.card.inputs:
             if isinstance(item, Rows):
                 arguments[item.name] = [
-                    Row({each.name: self.readings[f"{item.name}.{number}.{each.name}"].value for each in item.fields})
+                    item.row({each.name: self.readings[f"{item.name}.{number}.{each.name}"].value for each in item.fields})
                     for number in range(1, self.counts.get(item.name, 0) + 1)
                 ]
             else:
                 arguments[item.name] = self.readings[item.name].value
         return arguments
+
+    def values(self) -> dict[str, object]:
+        """Values by input name for a case, without what is not asked."""
+        values: dict[str, object] = {}
+        for item in self.card.inputs:
+            if not isinstance(item, Rows):
+                reading = self.readings[item.name]
+                if reading.asked:
+                    values[item.name] = reading.value
+            elif _holds(self, item.when, ""):
+                values[item.name] = [self._row(item, number) for number in range(1, self.counts.get(item.name, 0) + 1)]
+        return values
+
+    def _row(self, item: Rows, number: int) -> Row:
+        found = {each.name: self.readings[f"{item.name}.{number}.{each.name}"] for each in item.fields}
+        return item.row({name: reading.value for name, reading in found.items() if reading.asked})
 
     def asked(self) -> list[str]:
         return [name for name, reading in self.readings.items() if reading.asked]
@@ -51,7 +60,7 @@ def with_changed(arguments: dict[str, object], changed: dict[str, object]) -> di
         if place:
             rows = moved[head] if moved[head] is not arguments[head] else list(arguments[head])
             at = int(place[0]) - 1
-            rows[at] = Row({**vars(rows[at]), place[1]: value})
+            rows[at] = type(rows[at])({**vars(rows[at]), place[1]: value})
             value = rows
         moved[head] = value
     return moved

@@ -1,9 +1,12 @@
 """How a result of a card is declared: what follows, in which units, rounded which way."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from functools import cached_property
 
 from .declared import declared
+from .part import Part, T
 from .units import COUNT, TIME, Quantity, Unit
 
 
@@ -20,7 +23,7 @@ class Chance:
 
 
 @declared
-class Result:
+class Result(Part[T]):
     """One thing that follows.
 
     units     unit signs shown, in order;  finest  the finest honest step in each of them (empty: four significant digits)
@@ -31,11 +34,12 @@ class Result:
     chance    this result is the chance that another one lies beyond an edge
     best_of   this result is whichever of the named ones has the narrowest range: two ways of measuring one thing
     decided   this result is settled last, from the ranges of the others: a function of the outcome ("how many to buy, to be so sure")
+    unit      the unit it is worked in (the base one when "");  fixed  a whole number settled on from the values as given, which stays
+              while roughness is carried: what follows from it is the spread of one plan and not of changed plans
     timer     this time is waited for at the kettle: the page offers a timer for it
     named     what it is called in one answer, a function of the outcome, where that depends on the case (a liquid by its strength)
     """
 
-    name: str
     of: Quantity | str
     label: str
     units: tuple[str, ...] = ()
@@ -49,6 +53,21 @@ class Result:
     decided: Callable | None = None
     timer: bool = False
     named: Callable | None = None
+    unit: str = ""
+    fixed: bool = False
+    name: str = ""
+
+    def __repr__(self) -> str:
+        return f"Result({self.name})"
+
+    @property
+    def work_unit(self) -> Unit:
+        """The unit in which the answer function gives the value."""
+        return self.of.unit(self.unit) if self.unit else self.of.base
+
+    def names_others(self) -> set[str]:
+        """The results that it speaks of."""
+        return {*self.best_of, *([self.chance.of] if self.chance else [])}
 
     @cached_property
     def shown(self) -> tuple[Unit, ...]:

@@ -2,10 +2,12 @@
 
 from dataclasses import replace
 from datetime import date
+from functools import cached_property
 from math import ceil, exp, floor, isfinite
 
 from .answer import Answer
 from .card import Card
+from .case import found_in, model_of, recording, steps_of
 from .color import Color
 from .outcome import Found, Outcome
 from .problem import BadInputs, OutOfRange, Problem, Refused
@@ -13,7 +15,8 @@ from .reading import Given, read_inputs, with_changed
 from .settings import Settings
 from .spread import NORMAL_95, Parts
 from .units import COUNT, PERCENT, Quantity
-from .working import Step, Working, written_steps
+from .working import Working, written_steps
+from .written import written
 
 COLOR_AXES = ("lightness", "a", "b")
 
@@ -21,8 +24,17 @@ COLOR_AXES = ("lightness", "a", "b")
 class Worked:
     """One card worked once: its outcome, steps and everything that is shown. Made by work_card."""
 
-    def __init__(self, card: Card, given: Given, outcome: Outcome, steps: list[Step], settings: Settings):
-        self.card, self.given, self.outcome, self.steps, self.settings = card, given, outcome, steps, settings
+    def __init__(self, card: Card, given: Given, outcome: Outcome, settings: Settings, old_steps: list = ()):
+        self.card, self.given, self.outcome, self.settings, self._old_steps = card, given, outcome, settings, old_steps
+
+    @cached_property
+    def steps(self) -> list:
+        """The steps of the working: the case is worked once more with numbers that remember."""
+        if self.card.case is None:
+            return self._old_steps
+        case = recording(self.card.case)(self.given.values())
+        self.card.answer(case)
+        return steps_of(case)
 
     def sentences(self) -> tuple[str, ...]:
         """The answer in one or two plain sentences, the first one large."""
@@ -42,6 +54,8 @@ class Worked:
         return self.given.notes + (list(self.card.notes(self.outcome)) if self.card.notes else [])
 
     def working(self) -> list[dict]:
+        if self.card.case is not None:
+            return written(self.steps, self.settings)
         return written_steps(self.steps, self.card, self.outcome.given, self.settings)
 
 
@@ -57,15 +71,15 @@ def work_given(given: Given, settings: Settings) -> Worked:
     if given.problems:
         raise BadInputs(given.problems)
     arguments = given.arguments()
-    working = Working()
     try:
-        values = card.answer(working, **arguments)
+        run = _run(card, arguments, given.values() if card.case else {})
     except Refused as refusal:
         raise BadInputs([Problem(refusal.input, _given_text(given, refusal.input), "", refusal.text)]) from None
     except OutOfRange as error:
         raise BadInputs([_out_of_range(given, error)]) from None
     found, kept = {}, {}
-    parts = _parts(given, arguments, values, working)
+    values = run.values
+    parts = _parts(given, arguments, run)
     for name, value in values.items():
         result = card.result_by_name.get(name)
         if result is None:
@@ -75,7 +89,7 @@ def work_given(given: Given, settings: Settings) -> Worked:
     for result in card.results:
         if best := _narrowest(result, found):
             found[result.name] = replace(best, result=result, best=best.result.name)
-    outcome = Outcome(card, given, arguments, found, kept, settings)
+    outcome = Outcome(card, given, arguments, found, kept, settings, run.case)
     for result in card.results:
         if result.decided is not None and (value := result.decided(outcome)) is not None:
             found[result.name] = Found(result, value, value, value, Parts())
@@ -83,7 +97,24 @@ def work_given(given: Given, settings: Settings) -> Worked:
         if result.chance is not None and result.chance.of in found:
             found[result.name] = _chance(result, outcome)
     outcome.found = {result.name: found[result.name] for result in card.results if result.name in found}
-    return Worked(card, given, outcome, working.steps, settings)
+    return Worked(card, given, outcome, settings, run.steps)
+
+
+class _Run:
+    """What answering once gave: values by name in base units, the model's own errors and bands, and what is settled."""
+
+    def __init__(self, values: dict, errors: dict, bands: dict, settled: dict, case=None, steps: list = ()):
+        self.values, self.errors, self.bands, self.settled, self.case, self.steps = values, errors, bands, settled, case, steps
+
+
+def _run(card: Card, arguments: dict, values: dict, settled: dict | None = None) -> _Run:
+    if card.case is None:
+        working = Working(settled)
+        found = card.answer(working, **arguments)
+        return _Run(found, working.errors, working.bands, working.decisions, None, working.steps)
+    case = card.case(values, settled)
+    card.answer(case)
+    return _Run(found_in(case), *model_of(case), case)
 
 
 def _given_text(given: Given, name: str) -> str:
@@ -132,32 +163,32 @@ def _chance(result, outcome: Outcome) -> Found:
     return Found(result, percent, percent, percent, Parts())
 
 
-def _parts(given: Given, arguments: dict, values: dict, working: Working) -> dict[str, Parts]:
+def _parts(given: Given, arguments: dict, run: _Run) -> dict[str, Parts]:
     """For each numeric result, what every rough input and the model itself lend to its range."""
-    card = given.card
+    card, values = given.card, run.values
     numeric = {name: value for name, value in values.items() if name in card.result_by_name and isinstance(value, (int, float))}
     parts = {name: Parts() for name in numeric}
     for members in _instruments(given).values():
-        ends = [_nudged(given, arguments, members, direction, numeric, working.decisions) for direction in (-1, 1)]
+        ends = [_nudged(given, arguments, members, direction, numeric, run.settled) for direction in (-1, 1)]
         for name, value in numeric.items():
             shifts = [end[name] - value for end in ends if end.get(name) is not None]
             if shifts:
                 parts[name].down.append(max(0.0, -min(shifts)))
                 parts[name].up.append(max(0.0, max(shifts)))
-    for name, (low, high) in working.bands.items():
+    for name, (low, high) in run.bands.items():
         if name in numeric:
             parts[name].down.append(max(0.0, numeric[name] - low))
             parts[name].up.append(max(0.0, high - numeric[name]))
     for name, value in numeric.items():
-        half_width = _model_error(card.result_by_name[name], value, working)
+        half_width = _model_error(card.result_by_name[name], value, run)
         if half_width:
             parts[name].normal.append(half_width / NORMAL_95)
     return parts
 
 
-def _model_error(result, value: float, working: Working) -> float:
-    if result.name in working.errors:
-        return working.errors[result.name]
+def _model_error(result, value: float, run: _Run) -> float:
+    if result.name in run.errors:
+        return run.errors[result.name]
     if not result.error:
         return 0.0
     if result.error.endswith("%") and result.of is not PERCENT:
@@ -192,7 +223,8 @@ def _nudged(given: Given, arguments: dict, members: list, direction: int, numeri
         low, high = sorted(unit.from_base(edge) for edge in edges) if not unit.inverse or edges[0] > 0 else (0.0, float("inf"))
         changed[name] = min(max(reading.value + direction * reading.rough, low), high)
     try:
-        moved = given.card.answer(Working(decided), **with_changed(arguments, changed))
+        card = given.card
+        moved = _run(card, *((with_changed(arguments, changed), {}) if card.case is None else ({}, with_changed(given.values(), changed))), decided).values
     except (OutOfRange, Refused, ZeroDivisionError):
         return {}
     return {name: moved.get(name) for name in numeric if isinstance(moved.get(name), (int, float)) and isfinite(moved[name])}

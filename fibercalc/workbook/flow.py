@@ -5,6 +5,7 @@ from ..core.entry import Reading
 from ..core.link import query_of
 from ..core.offered import texts_for
 from ..core.onward import known_as
+from ..core.part import name_of
 from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.work import Worked
@@ -190,8 +191,8 @@ def saved(worked: Worked, place: str, name: str, fresh: str, today: str, records
     if record_id and old is None:
         raise Unusable("That record is no longer there.")
     values, rows = (dict(old["values"]), dict(old["rows"])) if old else ({}, {})
-    for field, source in save.fields.items():
-        item = kind.names[field]
+    for field, referred in save.fields.items():
+        item, source = kind.names[field], name_of(referred)
         if isinstance(item, Rows):
             values, rows = _taken_rows(values, rows, item, worked, source)
         elif text := _source(worked, source, item):

@@ -62,7 +62,7 @@ class Kind:
             return replace(each, of=CHOICE, options=(Option("", "–"), *choices.get(kind, ()))) if kind else each
 
         return form_card(self, tuple(
-            replace(item, fields=tuple(chosen(each, f"{item.name}.{each.name}") for each in item.fields)) if isinstance(item, Rows) else chosen(item, item.name)
+            replace(item, row=row_of(tuple(chosen(each, f"{item.name}.{each.name}") for each in item.fields))) if isinstance(item, Rows) else chosen(item, item.name)
             for item in self.fields))
 
 

@@ -8,8 +8,9 @@ All of them take skeins picked at random from one delivery, with lengths scatter
 """
 
 from collections.abc import Sequence
-from math import fsum, sqrt
 
+from ..core import arithmetic
+from ..core.arithmetic import sqrt
 from ..core.problem import OutOfRange, require
 from . import student_t
 
@@ -24,7 +25,7 @@ def mean(values: Sequence[float]) -> float:
     Source: arithmetic.
     """
     _require_count(values, 1)
-    return fsum(values) / len(values)
+    return arithmetic.mean(values)
 
 
 def standard_deviation(values: Sequence[float]) -> float:
@@ -35,8 +36,7 @@ def standard_deviation(values: Sequence[float]) -> float:
     Source: Directive 76/211/EEC, Annex II, 2.3.2 (directive-76-211).
     """
     _require_count(values, 2)
-    middle = mean(values)
-    return sqrt(fsum((value - middle) ** 2 for value in values) / (len(values) - 1))
+    return arithmetic.deviation(values)
 
 
 def half_width_of_mean(deviation: float, count: int, confidence: float = 95.0) -> float:
@@ -52,39 +52,41 @@ def half_width_of_mean(deviation: float, count: int, confidence: float = 95.0) -
     return _t_times_error(deviation, count, 50 + confidence / 2)
 
 
-def lower_limit_of_mean(sample_mean: float, deviation: float, count: int, confidence: float = 95.0) -> float:
+def lower_limit_of_mean(sample_mean: float, deviation: float, count: int, confidence: float = 95.0, t: float | None = None) -> float:
     """The put-up to print: the average of the whole delivery is above this, with the stated confidence.
 
     sample_mean  mean of the skeins measured
     deviation    their standard deviation, 0 or more
     count        number of skeins, 2 or more
     confidence   %, 50 to 99.9, one-sided
+    t            Student's t for that confidence and count, where it is known already
     Raises OutOfRange outside these.
     Source: IUPAC, confidence limits, one-sided (iupac-confidence-limits); average rule of Directive 76/211/EEC (directive-76-211).
     """
     require("sample_mean", sample_mean, -LARGEST, LARGEST)
-    return sample_mean - _t_times_error(deviation, count, confidence)
+    return sample_mean - _t_times_error(deviation, count, confidence, t)
 
 
-def lower_limit_of_next(sample_mean: float, deviation: float, count: int, confidence: float = 95.0) -> float:
+def lower_limit_of_next(sample_mean: float, deviation: float, count: int, confidence: float = 95.0, t: float | None = None) -> float:
     """One more skein from the same delivery is above this, with the stated confidence.
 
     sample_mean  mean of the skeins measured
     deviation    their standard deviation, 0 or more
     count        number of skeins, 2 or more
     confidence   %, 50 to 99.9, one-sided
+    t            Student's t for that confidence and count, where it is known already
     Raises OutOfRange outside these.
     Source: Hahn 1970, prediction limits (hahn-1970, from memory).
     """
     require("sample_mean", sample_mean, -LARGEST, LARGEST)
-    return sample_mean - _t_times_error(deviation, count, confidence) * sqrt(count + 1)
+    return sample_mean - _t_times_error(deviation, count, confidence, t) * sqrt(count + 1)
 
 
-def _t_times_error(deviation: float, count: int, share: float) -> float:
+def _t_times_error(deviation: float, count: int, share: float, t: float | None = None) -> float:
     require("deviation", deviation, 0.0)
     require("count", count, 2.0, student_t.MOST_DEGREES)
     require("confidence", share, 50.0, 99.9)
-    return student_t.quantile(share, count - 1) * deviation / sqrt(count)
+    return (student_t.quantile(share, count - 1) if t is None else t) * deviation / sqrt(count)
 
 
 def _require_count(values: Sequence[float], fewest: int) -> None:

@@ -1,0 +1,66 @@
+"""The functions of arithmetic that a working can write: on plain floats what Python's own do, on traced ones with a memory.
+
+Formulas take these where they would take Python's; floor, ceil, abs and round of Python remember by themselves.
+"""
+
+import math
+import operator
+from collections.abc import Callable, Iterable
+
+from .traced import Traced, tree_of
+
+
+def _remembering(name: str, function: Callable[..., float]) -> Callable[..., float]:
+    def remembering(*given: float) -> float:
+        value = function(*given)
+        if not any(isinstance(each, Traced) for each in given):
+            return value
+        return Traced(value, (name, *map(tree_of, given)))
+
+    return remembering
+
+
+def _several(name: str, function: Callable[[list[float]], float]) -> Callable[..., float]:
+    """Of several numbers, or of one list of them."""
+
+    def several(*given: float | Iterable[float]) -> float:
+        values = list(given[0]) if len(given) == 1 and not isinstance(given[0], (int, float)) else list(given)
+        plain = [float(each) if isinstance(each, Traced) else each for each in values]
+        value = function(plain)
+        if not any(isinstance(each, Traced) for each in values):
+            return value
+        return Traced(value, (name, *map(tree_of, values)))
+
+    return several
+
+
+def _mean(values: list[float]) -> float:
+    return math.fsum(values) / len(values)
+
+
+def _deviation(values: list[float]) -> float:
+    middle = _mean(values)
+    return math.sqrt(math.fsum((each - middle) ** 2 for each in values) / (len(values) - 1))
+
+
+ONE = {"sqrt": math.sqrt, "exp": math.exp, "ln": math.log, "log10": math.log10, "sin": math.sin, "cos": math.cos,
+       "tan": math.tan, "atan": math.atan, "hypot": math.hypot, "erf": math.erf}
+MANY = {"max": max, "min": min, "sum": math.fsum, "mean": _mean, "sd": _deviation}
+
+sqrt, exp, ln, log10 = (_remembering(name, ONE[name]) for name in ("sqrt", "exp", "ln", "log10"))
+sin, cos, tan, atan = (_remembering(name, ONE[name]) for name in ("sin", "cos", "tan", "atan"))
+hypot, erf = (_remembering(name, ONE[name]) for name in ("hypot", "erf"))
+largest, smallest, total = (_several(name, MANY[name]) for name in ("max", "min", "sum"))
+mean, deviation = (_several(name, MANY[name]) for name in ("mean", "sd"))
+
+
+def _of_all(function: Callable[[list[float]], float]) -> Callable[..., float]:
+    return lambda *values: function(list(values))
+
+
+# What the operation of a tree does with plain numbers.
+OPERATIONS: dict[str, Callable[..., float]] = {
+    "+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "**": operator.pow, "neg": operator.neg,
+    "abs": abs, "floor": math.floor, "ceil": math.ceil, "round": lambda value, places: round(value, int(places)),
+    **ONE, **{name: _of_all(function) for name, function in MANY.items()},
+}

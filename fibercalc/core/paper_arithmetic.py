@@ -1,0 +1,78 @@
+"""A tree of arithmetic as a careful worker writes it on paper: × ÷ √, brackets only where they are needed."""
+
+from collections.abc import Callable
+from math import pi
+
+from .traced import Leaf, Named, Tree
+
+SIGNS = {"+": (" + ", 1), "-": (" − ", 1), "*": (" × ", 2), "/": (" ÷ ", 2)}
+# How tightly the rest binds: "whole part of a" not at all, since what follows would be read into it; WHOLE needs no brackets anywhere.
+IN_WORDS, NEGATIVE, POWER, WHOLE = 0, 3, 4, 5
+RAISED = {2: "²", 3: "³"}
+WORDS = {"floor": "whole part of ", "ceil": "rounded up ", "sum": "sum of ", "mean": "mean of ", "sd": "standard deviation of ",
+         "min": "smallest of ", "max": "largest of "}
+
+
+def write(tree: Tree, leaf: Callable[[Leaf], str]) -> str:
+    """The formula, each thing with a name as the function `leaf` writes it."""
+    return _write(tree, leaf)[0]
+
+
+def _write(tree: Tree, leaf: Callable[[Leaf], str]) -> tuple[str, int]:
+    """What is written, and how tightly it holds together."""
+    if isinstance(tree, Leaf):
+        return leaf(tree), WHOLE
+    if not isinstance(tree, tuple):
+        return _number(tree), NEGATIVE if tree < 0 else WHOLE
+    operation, *inner = tree
+    if operation in SIGNS:
+        sign, rank = SIGNS[operation]
+        # The right side of − and ÷ keeps its brackets.
+        tight = rank + 1 if operation in "-/" else rank
+        return _within(inner[0], leaf, rank) + sign + _within(inner[1], leaf, tight), rank
+    if operation == "neg":
+        return "−" + _within(inner[0], leaf, NEGATIVE), NEGATIVE
+    if operation == "**":
+        base = _within(inner[0], leaf, WHOLE)
+        power = inner[1]
+        raised = RAISED.get(power) if not isinstance(power, (tuple, Leaf)) else None
+        return base + (raised or f"^{_within(power, leaf, WHOLE)}"), POWER
+    return _called(operation, inner, leaf)
+
+
+def _within(tree: Tree, leaf: Callable[[Leaf], str], rank: int) -> str:
+    written, holds = _write(tree, leaf)
+    return f"({written})" if holds < rank else written
+
+
+def _called(operation: str | Named, inner: list[Tree], leaf: Callable[[Leaf], str]) -> tuple[str, int]:
+    if operation == "sqrt":
+        written, holds = _write(inner[0], leaf)
+        return f"√{written}" if holds == WHOLE and not isinstance(inner[0], tuple) else f"√({written})", POWER
+    if operation == "round":
+        to = f"to {inner[1]} places" if inner[1] else "to a whole number"
+        return f"{_within(inner[0], leaf, WHOLE)} rounded {to}", IN_WORDS
+    words = operation.words if isinstance(operation, Named) else WORDS.get(operation, operation)
+    if not inner:
+        return words, WHOLE
+    written = [_write(each, leaf)[0] for each in inner]
+    if words in WORDS.values():
+        if _one_column(inner) and leaf(inner[0]) == inner[0].words:  # in words, a whole column is named once
+            return words + inner[0].column, IN_WORDS
+        if len(inner) == 1 and isinstance(inner[0], Leaf):
+            return words + written[0], IN_WORDS
+        return f"{words}({', '.join(written)})", IN_WORDS
+    return f"{words}({', '.join(written)})", WHOLE
+
+
+def _one_column(inner: list[Tree]) -> bool:
+    """Whether these are the values of one field of some rows."""
+    columns = {each.column if isinstance(each, Leaf) else "" for each in inner}
+    return len(columns) == 1 and "" not in columns
+
+
+def _number(value: float) -> str:
+    if value == pi:
+        return "π"
+    written = f"{abs(value):,.0f}" if value == int(value) and abs(value) < 1e15 else f"{abs(value):.10g}"
+    return f"−{written}" if value < 0 else written

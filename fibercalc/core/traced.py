@@ -1,0 +1,155 @@
+"""Numbers that remember how they were made, so that a working writes itself and cannot disagree with its answer.
+
+A `Traced` is a float that carries the tree of what made it. Formula functions know nothing of it: they get one in place of a plain
+float when a working is wanted, and hand one back. Edits, nudges and tables run on plain floats.
+
+A tree is a plain number, a `Leaf` (something with a name), or a tuple of an operation and the trees it works on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from math import ceil, floor
+
+from .units import Unit
+
+
+class Leaf:
+    """Something a tree names: an input, a value of a row, or what an earlier step found.
+
+    words   how a formula writes it;  column  the rows and field that it is one value of, written "all lengths" when all are meant
+    """
+
+    __slots__ = ("column", "unit", "value", "words")
+
+    def __init__(self, words: str, value: float, unit: Unit, column: str = "") -> None:
+        self.words, self.value, self.unit, self.column = words, value, unit, column
+
+
+Tree = float | Leaf | tuple  # a tuple is ("+", left, right), ("sqrt", inner) or (Named, *inner)
+
+
+def tree_of(value: float) -> Tree:
+    """How a number was made; a plain one is itself."""
+    return value.tree if isinstance(value, Traced) else value
+
+
+class Traced(float):
+    """A float with the tree of what made it. It compares by value. It has no hash, since a cached function would hand it, and what
+    it remembers, to the next caller: such a function is called by `named`."""
+
+    __slots__ = ("tree",)
+    tree: Tree
+    __hash__ = None  # type: ignore[assignment]
+
+    def __new__(cls, value: float, tree: Tree) -> Traced:
+        made = float.__new__(cls, value)
+        made.tree = tree
+        return made
+
+    def __index__(self) -> int:
+        if self != int(self):
+            raise TypeError(f"{float(self)} is not a whole number")
+        return int(self)
+
+    def __add__(self, other: float) -> float:
+        return self if other == 0 else _made("+", float.__add__(self, other), self, other)
+
+    def __radd__(self, other):  # sum() begins with 0
+        return self if other == 0 else _made("+", float.__radd__(self, other), other, self)
+
+    def __sub__(self, other):
+        return _made("-", float.__sub__(self, other), self, other)
+
+    def __rsub__(self, other):
+        return _made("-", float.__rsub__(self, other), other, self)
+
+    def __mul__(self, other):
+        return _made("*", float.__mul__(self, other), self, other)
+
+    def __rmul__(self, other):
+        return _made("*", float.__rmul__(self, other), other, self)
+
+    def __truediv__(self, other):
+        return _made("/", float.__truediv__(self, other), self, other)
+
+    def __rtruediv__(self, other):
+        return _made("/", float.__rtruediv__(self, other), other, self)
+
+    def __pow__(self, other, modulo=None):
+        return _made("**", float.__pow__(self, other), self, other)
+
+    def __rpow__(self, other, modulo=None):
+        return _made("**", float.__rpow__(self, other), other, self)
+
+    def __floordiv__(self, other):
+        return floor(self / other)
+
+    def __rfloordiv__(self, other):
+        return floor(other / self)
+
+    def __mod__(self, other):
+        return self - other * floor(self / other)
+
+    def __neg__(self):
+        return Traced(-float(self), ("neg", self.tree))
+
+    def __pos__(self):
+        return self
+
+    def __abs__(self):
+        return Traced(abs(float(self)), ("abs", self.tree))
+
+    def __floor__(self):
+        return Traced(floor(float(self)), ("floor", self.tree))
+
+    def __ceil__(self):
+        return Traced(ceil(float(self)), ("ceil", self.tree))
+
+    def __round__(self, places=None):
+        return Traced(round(float(self), places), ("round", self.tree, places or 0))
+
+
+def _made(operation: str, value, left, right):
+    return value if value is NotImplemented else Traced(value, (operation, tree_of(left), tree_of(right)))
+
+
+class Named:
+    """A function that a formula calls by its name, since what it does is not arithmetic on paper: an iteration, a table's curve."""
+
+    def __init__(self, words: str, function: Callable[..., float]) -> None:
+        self.words, self.function = words, function
+
+    def __call__(self, *given: float) -> float:
+        # Worked out again, a count is the whole number that it was: a float could not be counted with.
+        value = self.function(*(value_of(each.tree) if isinstance(each, Traced) else each for each in given))
+        if not any(isinstance(each, Traced) for each in given):
+            return value
+        return Traced(value, (self, *map(tree_of, given)))
+
+
+def named(words: str, function: Callable[..., float]) -> Named:
+    """`function`, written in a formula as `words` of what it is given, and not taken apart."""
+    return Named(words, function)
+
+
+def value_of(tree: Tree) -> float:
+    """A tree worked out again from its leaves."""
+    if isinstance(tree, Leaf):
+        return tree.value
+    if not isinstance(tree, tuple):
+        return tree
+    operation, *inner = tree
+    values = [value_of(each) for each in inner]
+    if isinstance(operation, Named):
+        return operation.function(*values)
+    from .arithmetic import OPERATIONS  # the functions that make such trees know what they do
+
+    return OPERATIONS[operation](*values)
+
+
+def leaves_of(tree: Tree) -> list[Leaf]:
+    """What a tree names, in the order it does."""
+    if isinstance(tree, Leaf):
+        return [tree]
+    return [leaf for each in tree[1:] for leaf in leaves_of(each)] if isinstance(tree, tuple) else []

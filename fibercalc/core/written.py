@@ -1,0 +1,55 @@
+"""The working as it is shown: each step in words, with the numbers filled in, and what it gives."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from .amount import with_sign
+from .number import write_plain
+from .paper_arithmetic import write
+from .settings import Settings
+from .steps import Step
+from .table import STATUS_WORDS, read_table, status_of
+from .traced import Leaf
+from .units import MONEY, Unit
+
+
+def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
+    """The steps as plain data: label, formula in words, formula with the numbers filled in, value with its unit."""
+
+    def filled(leaf: Leaf) -> str:
+        return _amount(leaf.value, leaf.unit, settings)
+
+    def row(step: Step) -> dict[str, Any]:
+        digits = 8 if step.part.of is MONEY else 6
+        shown = {"kind": step.kind, "name": step.part.name, "label": step.label, "value": float(step.leaf.value),
+                 "unit": step.leaf.unit.sign, "text": with_sign(write_plain(step.leaf.value, settings.style, digits), step.leaf.unit)}
+        if step.kind == "looked up":
+            return shown | _from_table(step)
+        if step.kind == "searched":
+            sides = [(f"{write(each.left, to)} {each.sign} {write(each.right, to)}" for each in step.kept) for to in (_words, filled)]
+            bound = f"nothing beats {write(step.tree, _words)} = {write(step.tree, filled)}"
+            return shown | {"formula": "; ".join(sides[0]), "filled": "; ".join(sides[1]), "bound": bound}
+        zero = " = 0" if step.kind == "solved" else ""
+        return shown | {"formula": write(step.tree, _words) + zero, "filled": write(step.tree, filled) + zero}
+
+    return [row(step) for step in steps]
+
+
+def _words(leaf: Leaf) -> str:
+    return leaf.words
+
+
+def _amount(value: float, unit: Unit, settings: Settings) -> str:
+    """A value inside a formula: "3 ÷ 100" reads as a worker writes it, "3 % ÷ 100" would not."""
+    number = write_plain(value, settings.style, 6)
+    return number if unit.sign == "%" else with_sign(number, unit)
+
+
+def _from_table(step: Step) -> dict[str, str]:
+    chapter, table, key_column, key, column = step.look
+    found = read_table(chapter, table)
+    row = found.row(key_column, key)
+    status = STATUS_WORDS.get(status_of(row, column), "")
+    return {"formula": f"from the table “{found.title}”", "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
+            "source": found.source, "table": table, "row": key}

@@ -1,0 +1,77 @@
+"""Numbers that remember: what they remember gives their value, and what is written on paper is read back as it by Python's own parser."""
+
+import ast
+import math
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from fibercalc.core import arithmetic
+from fibercalc.core.paper_arithmetic import write
+from fibercalc.core.traced import Leaf, Traced, leaves_of, named, tree_of, value_of
+from fibercalc.core.units import NUMBER
+from tests.read_back import read_back
+
+A, B, C = (Leaf(name, value, NUMBER.base) for name, value in (("a", 3.0), ("b", 0.5), ("c", 7.25)))
+NUMBERS = st.sampled_from([A, B, C]).map(lambda leaf: Traced(leaf.value, leaf)) | st.floats(0.25, 40).map(lambda value: round(value, 3))
+
+
+def _two(left, right):
+    return st.sampled_from([lambda a, b: a + b, lambda a, b: a - b, lambda a, b: a * b, lambda a, b: a / b if b else a, lambda a, b: -a * b,
+                            lambda a, b: (a - b) ** 2, lambda a, b: arithmetic.sqrt(abs(a)) + b, lambda a, b: math.floor(a) + b,
+                            lambda a, b: arithmetic.largest(a, b), lambda a, b: arithmetic.total([a, b, a]), lambda a, b: a - (b - a),
+                            lambda a, b: a / (b * 4) if b else a, lambda a, b: -(a + b)]).map(lambda make: make(left, right))
+
+
+MADE = st.recursive(NUMBERS, lambda inner: st.tuples(inner, inner).flatmap(lambda pair: _two(*pair)), max_leaves=8)
+
+
+@given(MADE)
+def test_what_a_number_remembers_gives_its_value(made):
+    assert value_of(tree_of(made)) == pytest.approx(float(made), rel=1e-12, abs=1e-12)
+
+
+@given(MADE)
+def test_what_is_written_on_paper_is_read_back_as_the_value(made):
+    assert read_back(tree_of(made)) == pytest.approx(float(made), rel=1e-7, abs=1e-7)
+
+
+@pytest.mark.parametrize("made, text", [
+    (lambda a, b: a * (1 + b / 100), "a × (1 + b ÷ 100)"), (lambda a, b: a / (1 - b), "a ÷ (1 − b)"), (lambda a, b: a - (b + 1), "a − (b + 1)"),
+    (lambda a, b: (a + b) ** 2, "(a + b)²"), (lambda a, b: arithmetic.sqrt(a), "√a"), (lambda a, b: arithmetic.sqrt(a * b), "√(a × b)"),
+    (lambda a, b: math.ceil(a / b), "rounded up (a ÷ b)"), (lambda a, b: math.pi * a, "π × a"), (lambda a, b: sum([a, b, a]), "a + b + a"),
+    (lambda a, b: named("vapor pressure", lambda t: t)(a), "vapor pressure(a)"), (lambda a, b: a // b, "whole part of (a ÷ b)"),
+    (lambda a, b: 1500 * a, "1,500 × a"), (lambda a, b: -a, "−a"), (lambda a, b: 2 ** (a - 1), "2^(a − 1)")])
+def test_it_is_written_as_a_worker_writes_it(made, text):
+    found = made(Traced(A.value, A), Traced(B.value, B))
+    assert write(tree_of(found), lambda leaf: leaf.words) == text
+    assert [leaf.words for leaf in leaves_of(tree_of(found))]
+
+
+def test_a_count_can_be_counted_with_and_half_of_one_cannot():
+    four = Traced(4, Leaf("skeins", 4, NUMBER.base))
+    assert list(range(four)) == [0, 1, 2, 3] and "abcdef"[four] == "e"
+    with pytest.raises(TypeError):
+        range(four / 8)
+
+
+def test_a_cached_function_is_not_handed_a_memory():
+    with pytest.raises(TypeError):
+        hash(Traced(1.0, A))
+
+
+def test_a_named_function_gets_the_plain_numbers():
+    seen = []
+    count = Traced(5, Leaf("skeins", 5, NUMBER.base))
+    named("share", lambda *given: seen.extend(given) or 1.0)(count - 1, 2.5)
+    assert [type(each) for each in seen] == [int, float] and seen == [4, 2.5]
+
+
+def test_the_written_text_is_plain():
+    """No sign of Python is left on paper."""
+    found = (Traced(3.0, A) * 2.5 + 1) ** 2 / arithmetic.exp(Traced(0.5, B))
+    text = write(tree_of(found), lambda leaf: leaf.words)
+    assert not re.search(r"\*|//|/", text)
+    assert ast.parse("1")  # the parser that reads it back is Python's own
