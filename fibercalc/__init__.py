@@ -12,7 +12,9 @@ def cards() -> list[dict]:
     """Every card: its id, chapter and question."""
     from .core.registry import all_cards
 
-    return [{"id": card.id, "chapter": card.chapter, "question": card.question} for card in all_cards()]
+    return [
+        {"id": card.id, "chapter": card.chapter, "question": card.question} for card in all_cards()
+    ]
 
 
 def show(card_id: str) -> dict:
@@ -23,7 +25,14 @@ def show(card_id: str) -> dict:
     return declaration(find_card(card_id))
 
 
-def work(card_id: str, inputs: dict | None = None, *, style: str = "point", system: str = "both", money: str = "€") -> dict:
+def work(
+    card_id: str,
+    inputs: dict | None = None,
+    *,
+    style: str = "point",
+    system: str = "both",
+    money: str = "€",
+) -> dict:
     """The answer of a card, as `fibercalc work CARD --json` prints it.
 
     inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as "dyes.1.depth", or as a list of
@@ -39,12 +48,20 @@ def work(card_id: str, inputs: dict | None = None, *, style: str = "point", syst
     texts = {}
     for name, value in (inputs or {}).items():
         if isinstance(value, list):
-            texts |= {f"{name}.{number}.{key}": _text(each) for number, row in enumerate(value, 1) for key, each in row.items()}
+            texts |= {
+                f"{name}.{number}.{key}": _text(each)
+                for number, row in enumerate(value, 1)
+                for key, each in row.items()
+            }
         else:
             texts[name] = _text(value)
     settings = Settings.from_texts({"style": style, "system": system, "money": money})
     worked = work_card(find_card(card_id), texts, settings)
-    worked.given.notes += [f"{name} was given, and is not asked with these choices." for name in texts if name not in worked.given.asked()]
+    worked.given.notes += [
+        f"{name} was given, and is not asked with these choices."
+        for name in texts
+        if name not in worked.given.asked()
+    ]
     return answer_of(worked, __version__).as_json()
 
 

@@ -35,7 +35,9 @@ def _options(arguments: list[str] | None) -> argparse.Namespace:
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(prog="fibercalc", description="Calculators for a small-batch hand dyer and fiber maker.")
+    parser = argparse.ArgumentParser(
+        prog="fibercalc", description="Calculators for a small-batch hand dyer and fiber maker."
+    )
     parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(required=True, metavar="COMMAND")
     listing = commands.add_parser("cards", help="every card: id, chapter, question")
@@ -43,11 +45,22 @@ def _parser() -> argparse.ArgumentParser:
     showing = commands.add_parser("show", help="what a card asks and what follows")
     showing.add_argument("card")
     showing.set_defaults(run=_show)
-    working = commands.add_parser("work", help="the answer of a card", epilog="A value may carry a unit and a spread: length='412 yd +/- 8'. Rows: dyes.1.depth=0.62")
+    working = commands.add_parser(
+        "work",
+        help="the answer of a card",
+        epilog=(
+            "A value may carry a unit and a spread: length='412 yd +/- 8'. Rows: dyes.1.depth=0.62"
+        ),
+    )
     working.add_argument("card")
     working.add_argument("values", nargs="*", metavar="input=value")
     working.add_argument("--file", help="a JSON file with inputs by name")
-    working.add_argument("--style", choices=("point", "comma"), default="point", help="1,200.5 (point) or 1.200,5 (comma)")
+    working.add_argument(
+        "--style",
+        choices=("point", "comma"),
+        default="point",
+        help="1,200.5 (point) or 1.200,5 (comma)",
+    )
     working.add_argument("--system", choices=("both", "metric", "us"), default="both")
     working.add_argument("--money", default="€", help="your money sign")
     working.set_defaults(run=_work)
@@ -86,7 +99,10 @@ def _show(options) -> int:
     _put(data["question"])
     for item in data["inputs"]:
         if item["kind"] == "rows":
-            _put(f"  {item['name']}.1, .2 ...  {item['label']} ({item['least']} to {item['most']} rows)")
+            _put(
+                f"  {item['name']}.1, .2 ...  {item['label']} ({item['least']} to {item['most']}"
+                " rows)"
+            )
             for each in item["fields"]:
                 _put(f"    .{each['name']}{_about(each)}")
         else:
@@ -117,7 +133,9 @@ def _inputs(options) -> dict:
         except (OSError, ValueError):
             inputs = None
         if not isinstance(inputs, dict):
-            raise _Unusable(f"--file: {options.file} given; give a JSON file that holds inputs by name.")
+            raise _Unusable(
+                f"--file: {options.file} given; give a JSON file that holds inputs by name."
+            )
     for pair in options.values:
         name, sign, value = pair.partition("=")
         if not sign:
@@ -136,7 +154,9 @@ def _work(options) -> int:
     except _Unusable as error:
         _complain(str(error))
         return 2
-    answer = work(options.card, inputs, style=options.style, system=options.system, money=options.money)
+    answer = work(
+        options.card, inputs, style=options.style, system=options.system, money=options.money
+    )
     if options.json:
         return _json(answer)
     _put(answer["answer"])

@@ -48,7 +48,11 @@ def _name_of(card: Card, state: dict[str, str]) -> str:
         return "The example"
     item, *place = name.split(".")
     found = card.item(item)
-    each = found if isinstance(found, Input) else next(field for field in found.fields if field.name == place[1])
+    each = (
+        found
+        if isinstance(found, Input)
+        else next(field for field in found.fields if field.name == place[1])
+    )
     where = f"{found.one} {place[0]}, " if isinstance(found, Rows) else ""
     label = next(option.label for option in each.options if option.value == text)
     return f"{where}{each.label}: {label}"
@@ -60,17 +64,31 @@ def _parts(card: Card, state: dict[str, str]) -> dict[str, list[str]]:
         worked = work_card(card, state)
     except BadInputs as error:
         return {"": [problem.text for problem in error.problems]}
-    parts = {"": [f"**{sentence}**" if not number else sentence for number, sentence in enumerate(worked.sentences())]}
+    parts = {
+        "": [
+            f"**{sentence}**" if not number else sentence
+            for number, sentence in enumerate(worked.sentences())
+        ]
+    }
     parts["Cautions"] = [f"- {caution.title} {caution.text}" for caution in worked.cautions()]
     parts["Notes"] = [f"- {note}" for note in worked.notes()]
-    parts["Numbers"] = [f"- {found.result.label}: {_number(worked, name)}" for name, found in worked.outcome.found.items()]
+    parts["Numbers"] = [
+        f"- {found.result.label}: {_number(worked, name)}"
+        for name, found in worked.outcome.found.items()
+    ]
     for table in worked.tables():
         parts[f"Table: {table.title}"] = _table(table)
     parts["Pictures"] = [f"- {picture.title}: {picture.alt}" for picture in worked.pictures()]
     for paper in card.papers:
-        parts[f"Paper: {paper.title}"] = _labels(worked, paper) if isinstance(paper, Labels) else _paper(worked, paper)
+        parts[f"Paper: {paper.title}"] = (
+            _labels(worked, paper) if isinstance(paper, Labels) else _paper(worked, paper)
+        )
     parts["Goes on"] = _onward(worked)
-    return {title: [line.replace("\u00a0", " ").replace("\u202f", " ") for line in part] for title, part in parts.items() if part}
+    return {
+        title: [line.replace("\u00a0", " ").replace("\u202f", " ") for line in part]
+        for title, part in parts.items()
+        if part
+    }
 
 
 def _number(worked: Worked, name: str) -> str:
@@ -82,7 +100,11 @@ def _table(table) -> list[str]:
     def row(cells) -> str:
         return "| " + " | ".join(str(cell).replace("|", "/") for cell in cells) + " |"
 
-    lines = [row(table.columns), row("-" for _ in table.columns), *(row(cells) for cells in table.rows)]
+    lines = [
+        row(table.columns),
+        row("-" for _ in table.columns),
+        *(row(cells) for cells in table.rows),
+    ]
     return lines + ([f"", table.note] if table.note else [])
 
 
@@ -99,14 +121,21 @@ def _labels(worked: Worked, paper: Labels) -> list[str]:
         sheets = paper.sheets(worked.outcome)
     except BadInputs as error:
         return [problem.text for problem in error.problems]
-    return [f"- {copies} × {laid.label.width:g} × {laid.label.height:g} mm: " + " / ".join(line.words for line in laid.lines) for laid, copies in sheets.labels]
+    return [
+        f"- {copies} × {laid.label.width:g} × {laid.label.height:g} mm: "
+        + " / ".join(line.words for line in laid.lines)
+        for laid, copies in sheets.labels
+    ]
 
 
 def _onward(worked: Worked) -> list[str]:
     lines = []
     for carry in worked.card.carry:
         for words, texts, _ in ways_on(worked, carry):
-            lines.append(f"- {words} ({carry.card}): " + (", ".join(f"{name} = {text}" for name, text in texts.items()) or "nothing"))
+            lines.append(
+                f"- {words} ({carry.card}): "
+                + (", ".join(f"{name} = {text}" for name, text in texts.items()) or "nothing")
+            )
     return lines
 
 

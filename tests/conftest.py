@@ -24,7 +24,11 @@ def site() -> Path:
     """The built site's folder. `make` has built it; a test run by hand builds it when there is none. BENCH_SITE names another."""
     folder = Path(os.environ.get("BENCH_SITE", ROOT / ".build" / "site")).resolve()
     if not (folder / "sw.js").is_file():
-        subprocess.run([sys.executable, "-m", "fibercalc.site.build", "--folder", str(folder)], cwd=ROOT, check=True)
+        subprocess.run(
+            [sys.executable, "-m", "fibercalc.site.build", "--folder", str(folder)],
+            cwd=ROOT,
+            check=True,
+        )
     return folder
 
 
@@ -59,7 +63,9 @@ def serve(site):
     """
     running = []
 
-    def make(sub_path: str = "/", policy: str = "", port: int = 0, folder: Path = site) -> SiteServer:
+    def make(
+        sub_path: str = "/", policy: str = "", port: int = 0, folder: Path = site
+    ) -> SiteServer:
         running.append(SiteServer(folder, port, sub_path, policy).start())
         return running[-1]
 

@@ -7,12 +7,47 @@ import statistics
 from fibercalc.core.paper_arithmetic import write
 from fibercalc.core.traced import Leaf, Named, Tree
 
-SIGNS = {"−": "-", "×": "*", "÷": "/", "²": "**2", "³": "**3", "^": "**", "π": "pi", ",": ",", "√": "sqrt "}
-FUNCTIONS = {"whole part of ": "floor", "rounded up ": "ceil", "sum of ": "total", "mean of ": "mean", "standard deviation of ": "sd",
-             "smallest of ": "min", "largest of ": "max"}
-KNOWN = {"floor": math.floor, "ceil": math.ceil, "min": min, "max": max, "sqrt": math.sqrt, "exp": math.exp, "ln": math.log, "log10": math.log10,
-         "sin": math.sin, "cos": math.cos, "tan": math.tan, "atan": math.atan, "hypot": math.hypot, "erf": math.erf, "abs": abs, "pi": math.pi,
-         "total": lambda *values: math.fsum(values), "mean": lambda *values: statistics.fmean(values), "sd": lambda *values: statistics.stdev(values)}
+SIGNS = {
+    "−": "-",
+    "×": "*",
+    "÷": "/",
+    "²": "**2",
+    "³": "**3",
+    "^": "**",
+    "π": "pi",
+    ",": ",",
+    "√": "sqrt ",
+}
+FUNCTIONS = {
+    "whole part of ": "floor",
+    "rounded up ": "ceil",
+    "sum of ": "total",
+    "mean of ": "mean",
+    "standard deviation of ": "sd",
+    "smallest of ": "min",
+    "largest of ": "max",
+}
+KNOWN = {
+    "floor": math.floor,
+    "ceil": math.ceil,
+    "min": min,
+    "max": max,
+    "sqrt": math.sqrt,
+    "exp": math.exp,
+    "ln": math.log,
+    "log10": math.log10,
+    "sin": math.sin,
+    "cos": math.cos,
+    "tan": math.tan,
+    "atan": math.atan,
+    "hypot": math.hypot,
+    "erf": math.erf,
+    "abs": abs,
+    "pi": math.pi,
+    "total": lambda *values: math.fsum(values),
+    "mean": lambda *values: statistics.fmean(values),
+    "sd": lambda *values: statistics.stdev(values),
+}
 
 
 def read_back(tree: Tree) -> float:

@@ -12,9 +12,21 @@ from fibercalc.core.card import CHAPTERS
 ROOT = Path(fibercalc.__file__).parent
 FILES = sorted(ROOT.rglob("*.py"))
 # A chapter may use plain functions of another only along these arrows (design of the bench book, section 3).
-ARROWS = {"knit": {"wash", "yarn"}, "weave": {"wash", "yarn"}, "spin": {"knit", "yarn"}, "dye": {"safe", "yarn"}, "sell": set(CHAPTERS),
-          "wash": {"yarn"}, "safe": {"yarn"}, "yarn": set()}
-BUILD_ONLY = {"site/build.py", "site/helper_page.py", "site/serve.py"}  # never in the browser's copy
+ARROWS = {
+    "knit": {"wash", "yarn"},
+    "weave": {"wash", "yarn"},
+    "spin": {"knit", "yarn"},
+    "dye": {"safe", "yarn"},
+    "sell": set(CHAPTERS),
+    "wash": {"yarn"},
+    "safe": {"yarn"},
+    "yarn": set(),
+}
+BUILD_ONLY = {
+    "site/build.py",
+    "site/helper_page.py",
+    "site/serve.py",
+}  # never in the browser's copy
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
 LONGEST = 300
 
@@ -33,7 +45,9 @@ def imports(path: Path) -> set[str]:
         elif isinstance(node, ast.ImportFrom):
             base = package[: len(package) - node.level + 1] if node.level else []
             module = ".".join([*base, *([node.module] if node.module else [])])
-            found |= {module} | ({f"{module}.{alias.name}" for alias in node.names} if node.level else set())
+            found |= {module} | (
+                {f"{module}.{alias.name}" for alias in node.names} if node.level else set()
+            )
     return found
 
 
@@ -60,7 +74,9 @@ def test_imports_run_one_way(path):
         elif own == "workbook":
             assert other in {"core", "sources", "workbook", *CHAPTERS}, f"workbook imports {name}"
         elif own == "site":
-            assert other in {"core", "sources", "workbook", "site", "public", "__version__"}, f"site imports {name}: it knows no formula"
+            assert other in {"core", "sources", "workbook", "site", "public", "__version__"}, (
+                f"site imports {name}: it knows no formula"
+            )
 
 
 @pytest.mark.parametrize("path", FILES, ids=where)
@@ -69,7 +85,9 @@ def test_the_browsers_copy_needs_only_the_standard_library(path):
         return
     for name in imports(path):
         top = name.split(".")[0]
-        assert top == "fibercalc" or top in sys.stdlib_module_names or top in LAZY, f"{where(path)} imports {name}"
+        assert top == "fibercalc" or top in sys.stdlib_module_names or top in LAZY, (
+            f"{where(path)} imports {name}"
+        )
 
 
 @pytest.mark.parametrize("path", FILES, ids=where)
@@ -79,14 +97,20 @@ def test_files_stay_small_and_say_what_they_are_for(path):
     assert ast.get_docstring(ast.parse(text)), f"{where(path)} has no docstring"
 
 
-@pytest.mark.parametrize("path", [path for path in FILES if where(path) not in BUILD_ONLY], ids=where)
+@pytest.mark.parametrize(
+    "path", [path for path in FILES if where(path) not in BUILD_ONLY], ids=where
+)
 def test_nothing_prints_and_nothing_writes_markup_by_hand(path):
     """Text for people goes through the command line; angle brackets are written in one file only."""
     for node in ast.walk(ast.parse(path.read_text("utf-8"))):
         if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
             assert node.func.id != "print", where(path)
         if isinstance(node, ast.JoinedStr) and where(path) != "core/markup.py":
-            constants = "".join(part.value for part in node.values if isinstance(part, ast.Constant) and isinstance(part.value, str))
+            constants = "".join(
+                part.value
+                for part in node.values
+                if isinstance(part, ast.Constant) and isinstance(part.value, str)
+            )
             assert "</" not in constants, f"{where(path)}: markup in an f-string"
 
 
@@ -95,19 +119,23 @@ def test_nothing_rests_on_what_the_browsers_bytecode_drops(path):
     """It is compiled without asserts and docstrings."""
     for node in ast.walk(ast.parse(path.read_text("utf-8"))):
         assert not isinstance(node, ast.Assert), f"{where(path)}:{node.lineno}"
-        assert not (isinstance(node, ast.Attribute) and node.attr == "__doc__"), f"{where(path)}:{node.lineno}"
+        assert not (isinstance(node, ast.Attribute) and node.attr == "__doc__"), (
+            f"{where(path)}:{node.lineno}"
+        )
 
 
 def test_no_module_imports_itself_in_a_circle():
     graph = {}
     for path in FILES:
-        name = ".".join(["fibercalc", *path.relative_to(ROOT).with_suffix("").parts]).removesuffix(".__init__")
+        name = ".".join(["fibercalc", *path.relative_to(ROOT).with_suffix("").parts]).removesuffix(
+            ".__init__"
+        )
         graph[name] = imports(path)
     seen, stack = set(), []
 
     def visit(name):
         if name in stack:
-            pytest.fail(" -> ".join([*stack[stack.index(name):], name]))
+            pytest.fail(" -> ".join([*stack[stack.index(name) :], name]))
         if name in seen or name not in graph:
             return
         stack.append(name)

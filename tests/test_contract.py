@@ -13,7 +13,20 @@ from fibercalc.core.problem import BadInputs
 from tests import cards  # noqa: F401  (registers the fixture card)
 
 ROOT = Path(fibercalc.__file__).parents[1]
-KEYS = ["card", "version", "inputs", "answer", "results", "working", "basis", "sources", "cautions", "notes", "pictures", "tables"]
+KEYS = [
+    "card",
+    "version",
+    "inputs",
+    "answer",
+    "results",
+    "working",
+    "basis",
+    "sources",
+    "cautions",
+    "notes",
+    "pictures",
+    "tables",
+]
 
 
 def run(capsys, *words):
@@ -26,36 +39,68 @@ def test_the_answer_has_the_contract_s_keys_and_work_gives_the_same_object(capsy
     code, out, _ = run(capsys, "work", "skein-length", "turns=285", "circumference=59 in", "--json")
     answer = json.loads(out)
     assert code == 0 and list(answer) == KEYS
-    assert answer == json.loads(json.dumps(fibercalc.work("skein-length", {"turns": "285", "circumference": "59 in"})))
+    assert answer == json.loads(
+        json.dumps(fibercalc.work("skein-length", {"turns": "285", "circumference": "59 in"}))
+    )
     for result in answer["results"].values():
         assert {"value", "unit", "low", "high", "text"} <= result.keys()
     for step in answer["working"]:
         assert {"label", "formula", "filled", "value"} <= step.keys()
     for picture in answer["pictures"]:
         assert {"title", "alt", "svg"} == picture.keys()
-    assert answer["inputs"]["circumference"] == {"given": "59 in", "understood": "59\u00a0in (1.499\u00a0m)", "value": 59.0, "unit": "in"}
+    assert answer["inputs"]["circumference"] == {
+        "given": "59 in",
+        "understood": "59\u00a0in (1.499\u00a0m)",
+        "value": 59.0,
+        "unit": "in",
+    }
 
 
 def test_numbers_are_taken_as_numbers():
-    assert fibercalc.work("skein-length", {"turns": 285})["results"] == fibercalc.work("skein-length", {"turns": "285"})["results"]
+    assert (
+        fibercalc.work("skein-length", {"turns": 285})["results"]
+        == fibercalc.work("skein-length", {"turns": "285"})["results"]
+    )
 
 
 def test_bad_inputs_exit_2_with_one_line_each(capsys):
     code, out, err = run(capsys, "work", "skein-length", "turns=0", "sample_mass=abc")
     assert code == 2 and out == ""
-    assert err.splitlines() == ["Turns of the reel: 0 given; give a whole number from 1 to 20000.",
-                                "Weight of the sample: abc given (no number was found); give 0.05\u00a0g to 2\u00a0kg."]
+    assert err.splitlines() == [
+        "Turns of the reel: 0 given; give a whole number from 1 to 20000.",
+        "Weight of the sample: abc given (no number was found); give 0.05\u00a0g to 2\u00a0kg.",
+    ]
 
 
-@pytest.mark.parametrize("words", [("work", "no-such-card"), ("show", "../../etc"), ("work", "skein-length", "turns"), ("work", "skein-length", "--file", "/nonexistent")])
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("work", "no-such-card"),
+        ("show", "../../etc"),
+        ("work", "skein-length", "turns"),
+        ("work", "skein-length", "--file", "/nonexistent"),
+    ],
+)
 def test_unusable_words_exit_2_with_one_line(capsys, words):
     code, out, err = run(capsys, *words)
     assert code == 2 and out == "" and len(err.splitlines()) == 1
 
 
 def test_rows_by_number_and_as_a_list_are_the_same(capsys):
-    code, out, _ = run(capsys, "work", "every-kind", "dyes.1.name=navy", "dyes.1.depth=0.62", "dyes.2.name=black", "dyes.2.depth=0.24 %", "--json")
-    listed = fibercalc.work("every-kind", {"dyes": [{"name": "navy", "depth": 0.62}, {"name": "black", "depth": "0.24 %"}]})
+    code, out, _ = run(
+        capsys,
+        "work",
+        "every-kind",
+        "dyes.1.name=navy",
+        "dyes.1.depth=0.62",
+        "dyes.2.name=black",
+        "dyes.2.depth=0.24 %",
+        "--json",
+    )
+    listed = fibercalc.work(
+        "every-kind",
+        {"dyes": [{"name": "navy", "depth": 0.62}, {"name": "black", "depth": "0.24 %"}]},
+    )
     answer = json.loads(out)
     assert code == 0 and answer["results"] == json.loads(json.dumps(listed))["results"]
     # 16 skeins of 100 g less 2 % are 1,568 g; 0.86 % of it is 13.4848 g, by hand.
@@ -64,15 +109,22 @@ def test_rows_by_number_and_as_a_list_are_the_same(capsys):
 
 def test_inputs_from_a_file(capsys, tmp_path):
     path = tmp_path / "inputs.json"
-    path.write_text(json.dumps({"turns": "300", "dyes": []} | {"turns": "300"}).replace(', "dyes": []', ""), "utf-8")
+    path.write_text(
+        json.dumps({"turns": "300", "dyes": []} | {"turns": "300"}).replace(', "dyes": []', ""),
+        "utf-8",
+    )
     code, out, _ = run(capsys, "work", "skein-length", "--file", str(path), "way=turns", "--json")
-    assert code == 0 and json.loads(out)["results"]["by_turns"]["value"] == pytest.approx(450 / 0.9144)
+    assert code == 0 and json.loads(out)["results"]["by_turns"]["value"] == pytest.approx(
+        450 / 0.9144
+    )
 
 
 def test_the_number_style_is_stated_and_echoed(capsys):
     _, out, _ = run(capsys, "work", "skein-length", "turns=1,200", "way=turns")
     assert "turns = 1200, not 1.2" in out
-    code, _, err = run(capsys, "work", "skein-length", "turns=1,200", "way=turns", "--style", "comma")
+    code, _, err = run(
+        capsys, "work", "skein-length", "turns=1,200", "way=turns", "--style", "comma"
+    )
     assert code == 2 and "Turns of the reel" in err
 
 
@@ -86,41 +138,85 @@ def test_the_text_answer_says_everything(capsys):
 def test_cards_and_show(capsys):
     _, out, _ = run(capsys, "cards", "--json")
     listed = json.loads(out)
-    assert {"id", "chapter", "question"} == listed[0].keys() and len({card["id"] for card in listed}) == len(listed)
+    assert {"id", "chapter", "question"} == listed[0].keys() and len(
+        {card["id"] for card in listed}
+    ) == len(listed)
     assert run(capsys, "cards")[1].count("\n") == len(listed)
     for card in listed:
         assert run(capsys, "show", card["id"])[0] == 0
-    assert json.loads(run(capsys, "show", "skein-length", "--json")[1])["inputs"][1]["allowed"] == ["1", "20000"]
+    assert json.loads(run(capsys, "show", "skein-length", "--json")[1])["inputs"][1]["allowed"] == [
+        "1",
+        "20000",
+    ]
 
 
 def test_errors_from_python_carry_their_facts():
     with pytest.raises(BadInputs) as error:
         fibercalc.work("skein-length", {"skein_mass": "0.1 g"})
     problem = error.value.problems[0]
-    assert (problem.input, problem.given, problem.allowed) == ("skein_mass", "0.1 g", "1\u00a0g to 5\u00a0kg")
+    assert (problem.input, problem.given, problem.allowed) == (
+        "skein_mass",
+        "0.1 g",
+        "1\u00a0g to 5\u00a0kg",
+    )
 
 
 def python(*words):
     """A bare interpreter without site-packages, from a plain checkout."""
-    return subprocess.run([sys.executable, "-I", "-S", "-c", f"import sys; sys.path.insert(0, {str(ROOT)!r}); " + " ".join(words)], capture_output=True, text=True, timeout=60)
+    return subprocess.run(
+        [
+            sys.executable,
+            "-I",
+            "-S",
+            "-c",
+            f"import sys; sys.path.insert(0, {str(ROOT)!r}); " + " ".join(words),
+        ],
+        capture_output=True,
+        text=True,
+        timeout=60,
+    )
 
 
 def test_every_card_answers_from_a_plain_checkout_without_any_third_party_package():
-    done = python("import fibercalc; print([bool(fibercalc.work(card['id'])['answer']) for card in fibercalc.cards()])")
+    done = python(
+        "import fibercalc; print([bool(fibercalc.work(card['id'])['answer']) for card in"
+        " fibercalc.cards()])"
+    )
     assert done.returncode == 0, done.stderr
     assert "False" not in done.stdout and "True" in done.stdout
 
 
 def test_the_module_runs_as_a_command():
-    done = subprocess.run([sys.executable, "-m", "fibercalc", "work", "skein-length", "--json"], capture_output=True, text=True, cwd=ROOT, timeout=60)
+    done = subprocess.run(
+        [sys.executable, "-m", "fibercalc", "work", "skein-length", "--json"],
+        capture_output=True,
+        text=True,
+        cwd=ROOT,
+        timeout=60,
+    )
     assert done.returncode == 0 and json.loads(done.stdout)["card"] == "skein-length"
 
 
-HEAVY = {"asyncio", "email", "http", "pydoc", "ssl", "xml", "unittest", "subprocess", "multiprocessing", "logging", "argparse", "decimal"}
+HEAVY = {
+    "asyncio",
+    "email",
+    "http",
+    "pydoc",
+    "ssl",
+    "xml",
+    "unittest",
+    "subprocess",
+    "multiprocessing",
+    "logging",
+    "argparse",
+    "decimal",
+}
 
 
 def test_a_cold_card_loads_nothing_heavy_and_no_other_card():
-    done = python("import fibercalc; fibercalc.work('skein-length'); print('|'.join(sorted(sys.modules)))")
+    done = python(
+        "import fibercalc; fibercalc.work('skein-length'); print('|'.join(sorted(sys.modules)))"
+    )
     assert done.returncode == 0, done.stderr
     loaded = done.stdout.strip().split("|")
     assert not HEAVY & {name.split(".")[0] for name in loaded}

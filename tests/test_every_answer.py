@@ -13,4 +13,6 @@ def test_every_answer_reads_as_it_was_accepted(card):
 
 
 def test_no_answers_are_kept_of_a_card_that_is_gone():
-    assert {path.relative_to(FOLDER) for path in FOLDER.rglob("*.md")} == {file_of(card).relative_to(FOLDER) for card in BOOK}
+    assert {path.relative_to(FOLDER) for path in FOLDER.rglob("*.md")} == {
+        file_of(card).relative_to(FOLDER) for card in BOOK
+    }

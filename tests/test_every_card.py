@@ -51,7 +51,9 @@ def test_the_example_is_complete_and_usual(card):
         if each.usual and text:
             ends = sorted(each.base_value(end) for end in each.usual)
             assert ends[0] <= reading.amount.value <= ends[1], f"{name}: the example is not usual"
-            assert each.edges[0] <= ends[0] and ends[1] <= each.edges[1], f"{name}: usual is not within allowed"
+            assert each.edges[0] <= ends[0] and ends[1] <= each.edges[1], (
+                f"{name}: usual is not within allowed"
+            )
 
 
 @every_card
@@ -78,7 +80,10 @@ def test_every_state_answers_with_results_in_their_ranges(card):
         for picture in answer["pictures"]:
             assert len(picture["alt"]) > 15 and picture["svg"].startswith("<svg")
         for table in worked.tables():
-            assert table.rows and all(len(row) == len(table.columns) for row in table.rows), (state, table.title)
+            assert table.rows and all(len(row) == len(table.columns) for row in table.rows), (
+                state,
+                table.title,
+            )
         json.dumps(answer)
 
 
@@ -96,25 +101,39 @@ def test_every_working_step_evaluates_to_its_value(card):
             known = {**values, step.name: step.value, **dict(step.using)}
             if step.kind == "formula":
                 found = evaluate(step.text, values)
-                assert found == pytest.approx(step.value, rel=1e-9, abs=1e-9), f"{step.name}: {step.text}"
+                assert found == pytest.approx(step.value, rel=1e-9, abs=1e-9), (
+                    f"{step.name}: {step.text}"
+                )
             elif step.kind == "solved":
                 assert step.name in names_in(step.text)
-                scale = max(abs(evaluate(step.text, {**known, step.name: step.value * 1.01 + 1e-6})), 1e-12)
+                scale = max(
+                    abs(evaluate(step.text, {**known, step.name: step.value * 1.01 + 1e-6})), 1e-12
+                )
                 assert abs(evaluate(step.text, known)) <= 1e-3 * scale, f"{step.name}: residual"
             elif step.kind == "looked up":
                 chapter, table, key_column, key, column = step.look
                 assert read_table(chapter, table).row(key_column, key)[column] == step.value
             else:
                 for kept in step.kept:
-                    left, right = (evaluate(side.strip(), known) for side in re.split("<=|>=", kept))
+                    left, right = (
+                        evaluate(side.strip(), known) for side in re.split("<=|>=", kept)
+                    )
                     slack = 1e-9 * max(abs(left), abs(right))
-                    assert (left <= right + slack) if "<=" in kept else (left >= right - slack), kept
+                    assert (left <= right + slack) if "<=" in kept else (left >= right - slack), (
+                        kept
+                    )
                 evaluate(step.text, known)
             values[step.name] = step.value
         for name, found in worked.outcome.found.items():
-            if name in values and name not in worked.outcome.given and isinstance(found.value, (int, float)):
+            if (
+                name in values
+                and name not in worked.outcome.given
+                and isinstance(found.value, (int, float))
+            ):
                 step = next(step for step in worked.steps if step.name == name)
-                assert step.unit.to_base(values[name]) == pytest.approx(found.value, rel=1e-9, abs=1e-9), f"{name}: the working and the result differ"
+                assert step.unit.to_base(values[name]) == pytest.approx(
+                    found.value, rel=1e-9, abs=1e-9
+                ), f"{name}: the working and the result differ"
         assert len(worked.working()) == len(worked.steps)
 
 
@@ -139,12 +158,16 @@ def _every_traced_step_gives_its_value(worked):
             for kept in step.kept:
                 left, right = value_of(kept.left), value_of(kept.right)
                 slack = 1e-9 * max(abs(left), abs(right))
-                assert left <= right + slack if kept.sign == "≤" else left >= right - slack, step.label
+                assert left <= right + slack if kept.sign == "≤" else left >= right - slack, (
+                    step.label
+                )
     assert len(worked.working()) == len(worked.steps)
     shown = {step.part.name: step.leaf for step in worked.steps}
     for name, result in worked.outcome.found.items():
         if name in shown and isinstance(result.value, (int, float)):
-            assert shown[name].unit.to_base(shown[name].value) == pytest.approx(result.value, rel=1e-9, abs=1e-9), name
+            assert shown[name].unit.to_base(shown[name].value) == pytest.approx(
+                result.value, rel=1e-9, abs=1e-9
+            ), name
 
 
 @every_card
@@ -162,12 +185,19 @@ def test_edges_answer_and_one_step_past_them_is_one_clear_line(card):
                 assert isinstance(reading, Reading), (name, end, unit.sign, reading)
             beyond = end + past * max(abs(end) * 0.01, 1.0 if each.kind == "count" else 1e-6)
             text = repr(int(round(beyond))) if each.kind == "count" else f"{beyond:.12f}"
-            given_ = read_inputs(card, changed(card, name, text), POINT, {name: each.of.base.sign}, {})
+            given_ = read_inputs(
+                card, changed(card, name, text), POINT, {name: each.of.base.sign}, {}
+            )
             lines = [problem for problem in given_.problems if problem.input == name]
             if name in given_.asked() or lines:
                 assert len(lines) == 1, (name, text)
                 line = lines[0].text
-                assert each.label.lower()[1:] in line.lower() and "given" in line and "give " in line and "\n" not in line
+                assert (
+                    each.label.lower()[1:] in line.lower()
+                    and "given" in line
+                    and "give " in line
+                    and "\n" not in line
+                )
                 with pytest.raises(BadInputs):
                     work_card(card, changed(card, name, text), units={name: each.of.base.sign})
 
@@ -179,13 +209,23 @@ def test_units_never_change_the_answer(card):
         if not each.measured or len(each.choices) < 2 or not card.defaults()[name]:
             continue
         reading = read_one(each, name, card.defaults()[name], POINT, "canonical")
-        base = answers(card, changed(card, name, f"{reading.amount.unit.from_base(reading.amount.value):.12g} {reading.amount.unit.sign}"))["results"]
+        base = answers(
+            card,
+            changed(
+                card,
+                name,
+                f"{reading.amount.unit.from_base(reading.amount.value):.12g}"
+                f" {reading.amount.unit.sign}",
+            ),
+        )["results"]
         for unit in each.choices:
             number = unit.from_base(reading.amount.value)
             other = answers(card, changed(card, name, f"{number:.12g} {unit.sign}"))["results"]
             for result, found in other.items():
                 if isinstance(found["value"], (int, float)):
-                    assert found["value"] == pytest.approx(base[result]["value"], rel=1e-6, abs=1e-6), (name, unit.sign, result)
+                    assert found["value"] == pytest.approx(
+                        base[result]["value"], rel=1e-6, abs=1e-6
+                    ), (name, unit.sign, result)
 
 
 @every_card
@@ -197,7 +237,9 @@ def test_links_come_back_the_same(card):
         query = query_of(before)
         texts, counts, notes = read_query(card, query)
         after = read_inputs(card, texts, POINT, exact=texts, counts=counts)
-        assert not notes and {n: r.text for n, r in before.readings.items()} == {n: r.text for n, r in after.readings.items()}
+        assert not notes and {n: r.text for n, r in before.readings.items()} == {
+            n: r.text for n, r in after.readings.items()
+        }
 
 
 @every_card
@@ -205,7 +247,9 @@ def test_every_source_is_named_in_full(card):
     assert card.sources
     for source in card.sources:
         assert source.title and source.how in ("read", "secondary", "memory", "practice")
-        assert bool(source.read) == (source.how in ("read", "secondary")), f"{source.id}: when was it read?"
+        assert bool(source.read) == (source.how in ("read", "secondary")), (
+            f"{source.id}: when was it read?"
+        )
 
 
 @every_card
@@ -229,7 +273,9 @@ def test_pictures_keep_their_labels_inside(card):
         Drawing.picture = original
     for drawing in made:
         for left, right, baseline, words in drawing.labels:
-            assert left >= 0 and right <= drawing.width + 0.5 and 8 <= baseline <= drawing.height, f"“{words}” leaves the sheet"
+            assert left >= 0 and right <= drawing.width + 0.5 and 8 <= baseline <= drawing.height, (
+                f"“{words}” leaves the sheet"
+            )
 
 
 class _Labels(HTMLParser):
@@ -306,14 +352,20 @@ def test_form_values_read_back_the_same(card):
         for state in states_of(card):
             before = read_inputs(card, state, POINT)
             shown = values_of(before, styled)
-            units = {name.removesuffix(".unit"): value for name, value in shown.items() if name.endswith(".unit")}
+            units = {
+                name.removesuffix(".unit"): value
+                for name, value in shown.items()
+                if name.endswith(".unit")
+            }
             texts = {name: value for name, value in shown.items() if not name.endswith(".unit")}
             after = read_inputs(card, texts, styled, units)
             strict = {n for n, r in before.readings.items() if r.input.strict}
             assert [p for p in after.problems if p.input not in strict] == []
             for name, reading in after.readings.items():
                 if reading.amount is not None:
-                    assert reading.amount.value == pytest.approx(before.readings[name].amount.value, rel=1e-5)
+                    assert reading.amount.value == pytest.approx(
+                        before.readings[name].amount.value, rel=1e-5
+                    )
 
 
 def typed_text(each: Input):
@@ -322,8 +374,12 @@ def typed_text(each: Input):
         low, high = each.edges
         if each.kind == "count":
             return st.integers(int(low), int(high)).map(str)
-        units = st.sampled_from([unit for unit in each.choices if not (unit.inverse and low == 0)] or [each.of.base])
-        return st.tuples(st.floats(low, high, allow_nan=False), units).map(lambda pair: f"{pair[1].from_base(pair[0]):.9f} {pair[1].sign}")
+        units = st.sampled_from(
+            [unit for unit in each.choices if not (unit.inverse and low == 0)] or [each.of.base]
+        )
+        return st.tuples(st.floats(low, high, allow_nan=False), units).map(
+            lambda pair: f"{pair[1].from_base(pair[0]):.9f} {pair[1].sign}"
+        )
     if each.kind == CHOICE:
         return st.sampled_from([option.value for option in each.options])
     return st.just(each.default)
@@ -339,7 +395,9 @@ def test_any_inputs_in_range_give_a_finite_answer_or_one_clear_line(card, data):
 
 @pytest.mark.sweep
 @every_card
-@settings(max_examples=400, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck))
+@settings(
+    max_examples=400, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck)
+)
 @given(data=st.data())
 def test_any_inputs_in_range_give_a_finite_answer_widely(card, data):
     texts = {name: data.draw(typed_text(each), label=name) for name, each in fields_of(card)}
@@ -358,7 +416,10 @@ def _answers_or_says_why(card, texts):
     try:
         worked = work_card(card, texts)
     except BadInputs as error:
-        assert error.problems and all(problem.text.endswith((".", "?")) and "\n" not in problem.text for problem in error.problems), error.problems
+        assert error.problems and all(
+            problem.text.endswith((".", "?")) and "\n" not in problem.text
+            for problem in error.problems
+        ), error.problems
         return
     answer = answer_of(worked, "test").as_json()
     for result in answer["results"].values():
@@ -372,6 +433,10 @@ KINDS = {DATE, TEXT, COLOR, CHOICE}
 
 
 def test_the_fixture_card_has_every_kind_of_input():
-    kinds = {each.kind for _, each in fields_of(CARDS[-1])} | {type(item).__name__.lower() for item in CARDS[-1].inputs}
+    kinds = {each.kind for _, each in fields_of(CARDS[-1])} | {
+        type(item).__name__.lower() for item in CARDS[-1].inputs
+    }
     assert kinds >= KINDS | {"quantity", "count", "percent", "money", "rows"}
-    assert any(each.optional for _, each in fields_of(CARDS[-1])) and any(each.when for _, each in fields_of(CARDS[-1]))
+    assert any(each.optional for _, each in fields_of(CARDS[-1])) and any(
+        each.when for _, each in fields_of(CARDS[-1])
+    )

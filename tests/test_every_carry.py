@@ -22,7 +22,11 @@ from tests.test_every_card import changed, fields_of, states_of
 
 PLAIN = (COUNT, NUMBER, PERCENT)  # numbers without a unit of their own pass from one to another
 CLOSE = 6e-4  # texts that go on have four digits or more
-CALCULATED = [card for card in BOOK if any(callable(source) for carry in card.carry for source in carry.inputs.values())]
+CALCULATED = [
+    card
+    for card in BOOK
+    if any(callable(source) for carry in card.carry for source in carry.inputs.values())
+]
 
 # (card, next card, input): the same number in the base units of its inputs and results.
 WORKED_OUT = {
@@ -52,14 +56,24 @@ WORKED_OUT = {
 }
 # An own number times an own count: of one lot for the whole run, of one skein for all of them.
 TIMES = {
-    ("dye-recipe", "stock-solution", "volume"), ("dye-recipe", "pots", "skeins"),
-    ("paint-plan", "stock-solution", "volume"), ("kit-yarn", "pots", "skeins"), ("kit-yarn", "parcels", "good"),
+    ("dye-recipe", "stock-solution", "volume"),
+    ("dye-recipe", "pots", "skeins"),
+    ("paint-plan", "stock-solution", "volume"),
+    ("kit-yarn", "pots", "skeins"),
+    ("kit-yarn", "parcels", "good"),
 }
 # Counted out for the next card from lists and pictures: the tests of those chapters hold it.
 COUNTED = {
-    ("warp-plan", "cloth-picture", "hem"), ("warp-plan", "cloth-picture", "picks"), ("warp-plan", "weft-left", "hem"),
-    ("warp-plan", "weft-left", "piece_picks"), ("warp-plan", "weave-pace", "piece_picks"), ("cloth-picture", "weave-pace", "stick_share"),
-    ("cloth-picture", "weave-pace", "changes"), ("shade-steps", "stock-solution", "volume"), ("release-plan", "pots", "skeins"), ("release-plan", "dye-recipe", "lots"),
+    ("warp-plan", "cloth-picture", "hem"),
+    ("warp-plan", "cloth-picture", "picks"),
+    ("warp-plan", "weft-left", "hem"),
+    ("warp-plan", "weft-left", "piece_picks"),
+    ("warp-plan", "weave-pace", "piece_picks"),
+    ("cloth-picture", "weave-pace", "stick_share"),
+    ("cloth-picture", "weave-pace", "changes"),
+    ("shade-steps", "stock-solution", "volume"),
+    ("release-plan", "pots", "skeins"),
+    ("release-plan", "dye-recipe", "lots"),
 }
 
 
@@ -113,7 +127,11 @@ def handed_on(worked):
             for name, text in texts.items():
                 first, *rest = name.split(".")
                 item = other.item(first)
-                each = next(field for field in item.fields if field.name == rest[1]) if rest and item.kind == "rows" else item
+                each = (
+                    next(field for field in item.fields if field.name == rest[1])
+                    if rest and item.kind == "rows"
+                    else item
+                )
                 if first in computed and each.measured:
                     yield other.id, each.name, read_one(each, name, text, CANONICAL, "canonical")
 
@@ -128,7 +146,9 @@ def known(worked):
         names["fullest"] = max(load.skeins for load in outcome.kept["plan"].placing.loads)
     if worked.card.id == "dye-recipe":
         names["load"] = max(outcome.kept["loads"])
-        names["grams"] = next((outcome.value(name) for name in ("soda_mass", "acid_pure") if outcome.has(name)), None)
+        names["grams"] = next(
+            (outcome.value(name) for name in ("soda_mass", "acid_pure") if outcome.has(name)), None
+        )
     if "fiber" in outcome.given and isinstance(outcome.given["fiber"], float):
         names["pieces"] = -int(-outcome.given["fiber"] // 100)
     return names
@@ -150,8 +170,18 @@ def test_a_number_handed_on_is_the_card_s_own(card):
                 continue
             else:
                 of = reading.input.of
-                wanted = [number for each in (PLAIN if of in PLAIN else (of,)) for number in typed[each]] + kept
+                wanted = [
+                    number for each in (PLAIN if of in PLAIN else (of,)) for number in typed[each]
+                ] + kept
                 if where in TIMES:
-                    wanted = [number * many for number in wanted for many in {1, *typed[COUNT], *kept} if many == int(many)]
+                    wanted = [
+                        number * many
+                        for number in wanted
+                        for many in {1, *typed[COUNT], *kept}
+                        if many == int(many)
+                    ]
             shown = reading.amount.unit.from_base(value)
-            assert any(close(value, number) or where not in WORKED_OUT and close(shown, number) for number in wanted), (where, texts, reading.text)
+            assert any(
+                close(value, number) or where not in WORKED_OUT and close(shown, number)
+                for number in wanted
+            ), (where, texts, reading.text)

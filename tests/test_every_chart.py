@@ -10,8 +10,17 @@ from fibercalc.core.card import CHAPTERS
 from fibercalc.core.marks import MARKS
 from fibercalc.sources import all_sources
 
-CHARTS = [import_module(f"fibercalc.{chapter}.charts") for chapter in CHAPTERS if find_spec(f"fibercalc.{chapter}") and find_spec(f"fibercalc.{chapter}.charts")]
-PARTS = [(f"{module.__name__.split('.')[1]}.{name}: {part.title}", part) for module in CHARTS for name in module.__all__ for part in getattr(module, name)()]
+CHARTS = [
+    import_module(f"fibercalc.{chapter}.charts")
+    for chapter in CHAPTERS
+    if find_spec(f"fibercalc.{chapter}") and find_spec(f"fibercalc.{chapter}.charts")
+]
+PARTS = [
+    (f"{module.__name__.split('.')[1]}.{name}: {part.title}", part)
+    for module in CHARTS
+    for name in module.__all__
+    for part in getattr(module, name)()
+]
 TABLES = [pytest.param(part, id=said) for said, part in PARTS if isinstance(part, Table)]
 PICTURES = [pytest.param(part, id=said) for said, part in PARTS if isinstance(part, Picture)]
 
@@ -29,7 +38,13 @@ def test_each_row_fills_its_columns_and_none_is_empty(table):
 def test_sources_exist_and_marks_are_explained(table):
     """A mark in a cell has its meaning in the note."""
     assert table.sources and all(source in all_sources() for source in table.sources)
-    used = {mark for row in table.rows for cell in row for mark in MARKS.values() if mark and mark in cell}
+    used = {
+        mark
+        for row in table.rows
+        for cell in row
+        for mark in MARKS.values()
+        if mark and mark in cell
+    }
     assert all(f"{mark} " in table.note for mark in used), used
 
 
@@ -37,7 +52,10 @@ def test_sources_exist_and_marks_are_explained(table):
 def test_each_chart_can_be_printed_on_one_page(table):
     """186 x 250 mm at about 2 mm a character and 9 mm a row holds up to 24 rows; no column is a paragraph."""
     assert len(table.rows) <= 24
-    assert sum(max(len(row[place]) for row in table.rows) for place in range(len(table.columns))) <= 190
+    assert (
+        sum(max(len(row[place]) for row in table.rows) for place in range(len(table.columns)))
+        <= 190
+    )
 
 
 @pytest.mark.parametrize("picture", PICTURES)

@@ -10,8 +10,16 @@ from fibercalc.core.checks import read_checks, run_check, shared_folder
 from fibercalc.core.registry import all_cards
 from fibercalc.sources import all_sources
 
-CHECKS = [(chapter, number, check) for chapter in CHAPTERS for number, check in enumerate(read_checks(chapter), 1)]
-every_check = pytest.mark.parametrize("check", [check for _, _, check in CHECKS], ids=[f"{chapter}-{number}-{check.of}" for chapter, number, check in CHECKS])
+CHECKS = [
+    (chapter, number, check)
+    for chapter in CHAPTERS
+    for number, check in enumerate(read_checks(chapter), 1)
+]
+every_check = pytest.mark.parametrize(
+    "check",
+    [check for _, _, check in CHECKS],
+    ids=[f"{chapter}-{number}-{check.of}" for chapter, number, check in CHECKS],
+)
 
 
 def test_there_are_checks_for_every_chapter_with_cards():
@@ -38,12 +46,17 @@ def test_its_source_is_known_and_its_kind_is_honest(check):
     if check.kind == "published":
         assert check.status in ("read", "secondary", "memory"), check.claim
         source = all_sources()[check.source]
-        assert not (source.how == "memory" and check.status == "read"), f"{check.source} is from memory"
+        assert not (source.how == "memory" and check.status == "read"), (
+            f"{check.source} is from memory"
+        )
 
 
 def test_no_row_is_written_twice():
     for path in sorted((shared_folder() / "checks").glob("*.toml")):
-        rows = [(row["of"], str(row["given"]), str(row["expect"])) for row in tomllib.loads(path.read_text("utf-8"))["check"]]
+        rows = [
+            (row["of"], str(row["given"]), str(row["expect"]))
+            for row in tomllib.loads(path.read_text("utf-8"))["check"]
+        ]
         assert len(set(rows)) == len(rows), path.name
 
 

@@ -8,8 +8,14 @@ from fibercalc.core.card import CHAPTERS
 from fibercalc.core.table import read_table
 from fibercalc.sources import all_sources
 
-TABLES = [(chapter, path.name.removesuffix(".csv")) for chapter in CHAPTERS if (resources.files("fibercalc") / chapter / "tables").is_dir()
-          for path in sorted((resources.files("fibercalc") / chapter / "tables").iterdir(), key=lambda path: path.name)]
+TABLES = [
+    (chapter, path.name.removesuffix(".csv"))
+    for chapter in CHAPTERS
+    if (resources.files("fibercalc") / chapter / "tables").is_dir()
+    for path in sorted(
+        (resources.files("fibercalc") / chapter / "tables").iterdir(), key=lambda path: path.name
+    )
+]
 
 
 @pytest.mark.parametrize("chapter, name", TABLES)
@@ -29,4 +35,8 @@ def test_a_row_read_in_a_secondary_page_is_not_called_read(chapter, name):
     table = read_table(chapter, name)
     for row in table.rows:
         how = all_sources()[row.get("source") or table.source].how
-        assert (how, row["status"]) not in {("secondary", "read"), ("memory", "read"), ("memory", "secondary")}, row
+        assert (how, row["status"]) not in {
+            ("secondary", "read"),
+            ("memory", "read"),
+            ("memory", "secondary"),
+        }, row

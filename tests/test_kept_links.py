@@ -25,17 +25,34 @@ def fingerprint(card) -> str:
     said = []
     for item in card.inputs:
         if isinstance(item, Rows):
-            said.append((item.name, [(each.name, each.kind, each.default) for each in item.fields], [sorted(row.items()) for row in item.default]))
+            said.append(
+                (
+                    item.name,
+                    [(each.name, each.kind, each.default) for each in item.fields],
+                    [sorted(row.items()) for row in item.default],
+                )
+            )
         else:
-            said.append((item.name, item.kind, item.default, [option.value for option in item.options]))
+            said.append(
+                (item.name, item.kind, item.default, [option.value for option in item.options])
+            )
     return hashlib.sha256(repr(said).encode()).hexdigest()[:12]
 
 
 @pytest.mark.parametrize("card", BOOK, ids=card_id)
 def test_the_newest_link_version_stands_for_these_inputs_and_examples(card):
-    block = next((row for row in KEPT if row["card"] == card.id and row["version"] == card.link_version), None)
-    assert block, f'add to links.toml: card = "{card.id}", version = {card.link_version}, fingerprint = "{fingerprint(card)}"'
-    assert block["fingerprint"] == fingerprint(card), f"{card.id}: an input or example changed; raise link_version and write the upgrade (now {fingerprint(card)})"
+    block = next(
+        (row for row in KEPT if row["card"] == card.id and row["version"] == card.link_version),
+        None,
+    )
+    assert block, (
+        f'add to links.toml: card = "{card.id}", version = {card.link_version}, fingerprint ='
+        f' "{fingerprint(card)}"'
+    )
+    assert block["fingerprint"] == fingerprint(card), (
+        f"{card.id}: an input or example changed; raise link_version and write the upgrade (now"
+        f" {fingerprint(card)})"
+    )
 
 
 @pytest.mark.parametrize("row", KEPT, ids=[f"{row['card']}-{row['version']}" for row in KEPT])

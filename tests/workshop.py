@@ -8,13 +8,28 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
 BLOCK = re.compile(r'^(`{3,4})\w+ title="([^"]+)"\n(.*?)^\1$', re.DOTALL | re.MULTILINE)
-PARTS = ("fibercalc", "docs", "shared", "tests", "mkdocs.yml", "pyproject.toml", "DEVELOPERS.md", "README.md", "LICENSE")
-FIXTURE_PAGE = "---\ntitle: Every kind\nchapter: yarn\n---\n\n# Does every kind of input work?\n\n```card\nevery-kind\n```\n"
+PARTS = (
+    "fibercalc",
+    "docs",
+    "shared",
+    "tests",
+    "mkdocs.yml",
+    "pyproject.toml",
+    "DEVELOPERS.md",
+    "README.md",
+    "LICENSE",
+)
+FIXTURE_PAGE = (
+    "---\ntitle: Every kind\nchapter: yarn\n---\n\n# Does every kind of input"
+    " work?\n\n```card\nevery-kind\n```\n"
+)
 
 
 def steps() -> dict[str, str]:
     """The blocks of the guide by their title."""
-    return {match[2]: match[3] for match in BLOCK.finditer((ROOT / "DEVELOPERS.md").read_text("utf-8"))}
+    return {
+        match[2]: match[3] for match in BLOCK.finditer((ROOT / "DEVELOPERS.md").read_text("utf-8"))
+    }
 
 
 def make(folder: Path) -> Path:
@@ -47,14 +62,27 @@ def make(folder: Path) -> Path:
 
 def _fingerprint(folder: Path) -> str:
     """The new card's fingerprint, as the guide says the test prints it."""
-    code = ("from fibercalc.core.registry import find_card; from tests.test_kept_links import fingerprint; "
-            "import sys; sys.stdout.write(fingerprint(find_card('winding-time')))")
-    return run_in(folder, "-c", code) if (folder / "fibercalc" / "yarn" / "cards" / "winding_time.py").is_file() else ""
+    code = (
+        "from fibercalc.core.registry import find_card; from tests.test_kept_links import"
+        " fingerprint; import sys; sys.stdout.write(fingerprint(find_card('winding-time')))"
+    )
+    return (
+        run_in(folder, "-c", code)
+        if (folder / "fibercalc" / "yarn" / "cards" / "winding_time.py").is_file()
+        else ""
+    )
 
 
 def run_in(folder: Path, *words: str) -> str:
     """Run this Python in a folder, its own fibercalc first; the output, or a failure that shows it."""
-    done = subprocess.run([sys.executable, *words], cwd=folder, capture_output=True, text=True, timeout=240, env=_environment(folder))
+    done = subprocess.run(
+        [sys.executable, *words],
+        cwd=folder,
+        capture_output=True,
+        text=True,
+        timeout=240,
+        env=_environment(folder),
+    )
     assert done.returncode == 0, done.stdout[-2000:] + done.stderr[-3000:]
     return done.stdout
 

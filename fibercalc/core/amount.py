@@ -41,7 +41,9 @@ class Amount:
     def canonical(self) -> str:
         """The amount for a link or a file: "412~8yd"."""
         spread = f"~{canonical(self.typed_rough)}" if self.typed_rough else ""
-        return f"{canonical(self.unit.from_base(self.value))}{spread}{self.unit.sign.replace(' ', '')}"
+        return (
+            f"{canonical(self.unit.from_base(self.value))}{spread}{self.unit.sign.replace(' ', '')}"
+        )
 
 
 def width_in_base(unit: Unit, value: float, half_width: float) -> float:
@@ -49,7 +51,9 @@ def width_in_base(unit: Unit, value: float, half_width: float) -> float:
     if not unit.inverse:
         return half_width * unit.factor
     number = unit.from_base(value)
-    return (unit.to_base(max(number - half_width, number / 1000)) - unit.to_base(number + half_width)) / 2
+    return (
+        unit.to_base(max(number - half_width, number / 1000)) - unit.to_base(number + half_width)
+    ) / 2
 
 
 def width_in_unit(unit: Unit, value: float, rough: float) -> float:
@@ -59,7 +63,9 @@ def width_in_unit(unit: Unit, value: float, rough: float) -> float:
     return (unit.from_base(max(value - rough, value / 1000)) - unit.from_base(value + rough)) / 2
 
 
-def read_amount(text: str, quantity: Quantity, default: Unit, style: str = "point", strict: bool = False) -> Amount:
+def read_amount(
+    text: str, quantity: Quantity, default: Unit, style: str = "point", strict: bool = False
+) -> Amount:
     """Read text as an amount. Raises Unreadable (or Ambiguous, when strict and there are two readings)."""
     plain = tidy(text)
     if len(plain) > TOO_LONG:
@@ -75,7 +81,9 @@ def read_amount(text: str, quantity: Quantity, default: Unit, style: str = "poin
     return _one(plain, quantity, default, style, strict)
 
 
-def _with_spread(left: str, right: str, quantity: Quantity, default: Unit, style: str, strict: bool) -> Amount:
+def _with_spread(
+    left: str, right: str, quantity: Quantity, default: Unit, style: str, strict: bool
+) -> Amount:
     tail = re.sub(NUMBER.pattern, "", right, count=1, flags=re.IGNORECASE).strip()
     if not _has_unit(left) and tail and not tail.startswith("%"):
         left = f"{left} {tail}"  # 412 ± 8 yd
@@ -92,11 +100,15 @@ def _with_spread(left: str, right: str, quantity: Quantity, default: Unit, style
     else:
         given_in = _unit(rest, quantity, amount.unit)
         rough = width_in_base(given_in, amount.value, number)
-        typed = number if given_in is amount.unit else width_in_unit(amount.unit, amount.value, rough)
+        typed = (
+            number if given_in is amount.unit else width_in_unit(amount.unit, amount.value, rough)
+        )
     return replace(amount, rough=rough, typed_rough=typed)
 
 
-def _from_range(low: str, high: str, quantity: Quantity, default: Unit, style: str, strict: bool) -> Amount:
+def _from_range(
+    low: str, high: str, quantity: Quantity, default: Unit, style: str, strict: bool
+) -> Amount:
     top = _one(high, quantity, default, style, strict)
     bottom = _one(low, quantity, top.unit, style, strict)
     value, rough = (bottom.value + top.value) / 2, abs(top.value - bottom.value) / 2
@@ -114,16 +126,18 @@ def _one(text: str, quantity: Quantity, default: Unit, style: str, strict: bool)
     while True:
         match = NUMBER.search(rest)
         # A digit inside a unit sign ("m/100 g") is not a second part.
-        if match is None or quantity.has(rest) or _unit_prefix(rest[:match.start()]):
+        if match is None or quantity.has(rest) or _unit_prefix(rest[: match.start()]):
             parts.append((number, other, rest))
             break
-        parts.append((number, other, rest[:match.start()].strip()))
-        number, other, rest = _signed(rest[match.start():], style, strict)
+        parts.append((number, other, rest[: match.start()].strip()))
+        number, other, rest = _signed(rest[match.start() :], style, strict)
     if len(parts) == 1:
         unit = _unit(rest, quantity, default)
         return _amount(number, other, unit)
     units = [_unit(sign, quantity, None) for _, _, sign in parts]
-    if any(unit.inverse or unit.offset for unit in units) or any(a.factor <= b.factor for a, b in zip(units, units[1:])):
+    if any(unit.inverse or unit.offset for unit in units) or any(
+        a.factor <= b.factor for a, b in zip(units, units[1:])
+    ):
         raise Unreadable("several numbers were found; give one")
     total = sum(unit.to_base(part[0]) for unit, part in zip(units, parts))
     return Amount(total, units[0])
@@ -153,8 +167,15 @@ def _signed(text: str, style: str, strict: bool) -> tuple[float, float | None, s
         raise Unreadable(str(error)) from None
     if strict and found.other is not None:
         small, large = sorted((found.value, found.other))
-        raise Ambiguous(f"is that {write_plain(small, style)} or {large:.0f}? Write it without the mark, or with other digits after it")
-    return sign * found.value, None if found.other is None else sign * found.other, text[match.end():].strip()
+        raise Ambiguous(
+            f"is that {write_plain(small, style)} or {large:.0f}? Write it without the mark, or"
+            " with other digits after it"
+        )
+    return (
+        sign * found.value,
+        None if found.other is None else sign * found.other,
+        text[match.end() :].strip(),
+    )
 
 
 def _unit(sign: str, quantity: Quantity, default: Unit | None) -> Unit:

@@ -14,7 +14,12 @@ class Table:
     sources: tuple[str, ...] = ()
 
     def as_json(self) -> dict:
-        return {"title": self.title, "columns": list(self.columns), "rows": [list(row) for row in self.rows], "note": self.note}
+        return {
+            "title": self.title,
+            "columns": list(self.columns),
+            "rows": [list(row) for row in self.rows],
+            "note": self.note,
+        }
 
 
 @dataclass(frozen=True)

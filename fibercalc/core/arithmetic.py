@@ -24,7 +24,11 @@ def _several(name: str, function: Callable[[list[float]], float]) -> Callable[..
     """Of several numbers, or of one list of them."""
 
     def several(*given: float | Iterable[float]) -> float:
-        values = list(given[0]) if len(given) == 1 and not isinstance(given[0], (int, float)) else list(given)
+        values = (
+            list(given[0])
+            if len(given) == 1 and not isinstance(given[0], (int, float))
+            else list(given)
+        )
         plain = [float(each) if isinstance(each, Traced) else each for each in values]
         value = function(plain)
         if not any(isinstance(each, Traced) for each in values):
@@ -43,8 +47,18 @@ def _deviation(values: list[float]) -> float:
     return math.sqrt(math.fsum((each - middle) ** 2 for each in values) / (len(values) - 1))
 
 
-ONE = {"sqrt": math.sqrt, "exp": math.exp, "ln": math.log, "log10": math.log10, "sin": math.sin, "cos": math.cos,
-       "tan": math.tan, "atan": math.atan, "hypot": math.hypot, "erf": math.erf}
+ONE = {
+    "sqrt": math.sqrt,
+    "exp": math.exp,
+    "ln": math.log,
+    "log10": math.log10,
+    "sin": math.sin,
+    "cos": math.cos,
+    "tan": math.tan,
+    "atan": math.atan,
+    "hypot": math.hypot,
+    "erf": math.erf,
+}
 MANY = {"max": max, "min": min, "sum": math.fsum, "mean": _mean, "sd": _deviation}
 
 sqrt, exp, ln, log10 = (_remembering(name, ONE[name]) for name in ("sqrt", "exp", "ln", "log10"))
@@ -60,7 +74,16 @@ def _of_all(function: Callable[[list[float]], float]) -> Callable[..., float]:
 
 # What the operation of a tree does with plain numbers.
 OPERATIONS: dict[str, Callable[..., float]] = {
-    "+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "**": operator.pow, "neg": operator.neg,
-    "abs": abs, "floor": math.floor, "ceil": math.ceil, "round": lambda value, places: round(value, int(places)),
-    **ONE, **{name: _of_all(function) for name, function in MANY.items()},
+    "+": operator.add,
+    "-": operator.sub,
+    "*": operator.mul,
+    "/": operator.truediv,
+    "**": operator.pow,
+    "neg": operator.neg,
+    "abs": abs,
+    "floor": math.floor,
+    "ceil": math.ceil,
+    "round": lambda value, places: round(value, int(places)),
+    **ONE,
+    **{name: _of_all(function) for name, function in MANY.items()},
 }

@@ -89,7 +89,9 @@ class Input(Part[T]):
         """quantity, count, percent, money, number, date, choice, text or color."""
         if isinstance(self.of, str):
             return self.of
-        return {COUNT: "count", PERCENT: "percent", MONEY: "money", NUMBER: "number"}.get(self.of, "quantity")
+        return {COUNT: "count", PERCENT: "percent", MONEY: "money", NUMBER: "number"}.get(
+            self.of, "quantity"
+        )
 
     @property
     def measured(self) -> bool:
@@ -149,7 +151,9 @@ class Row:
 
     def __init_subclass__(cls) -> None:
         cls.fields = tuple(parts_of(cls, Input))
-        cls.found = frozenset(part.name for part in parts_of(cls, Part) if not isinstance(part, Input))
+        cls.found = frozenset(
+            part.name for part in parts_of(cls, Part) if not isinstance(part, Input)
+        )
 
     def __setattr__(self, name: str, value: Any) -> None:
         if name not in self.found:
@@ -304,7 +308,10 @@ class Card:
         if not set(self.handles) <= set(HANDLED):
             raise ValueError(f"card {self.id}: handles is of {', '.join(HANDLED)}")
         if self.handles and all(caution.when for caution in self.cautions):
-            raise ValueError(f"card {self.id}: it handles {', '.join(self.handles)} and has no caution that is always shown")
+            raise ValueError(
+                f"card {self.id}: it handles {', '.join(self.handles)} and has no caution that is"
+                " always shown"
+            )
 
     def __repr__(self) -> str:
         return f"Card({self.id})"
@@ -323,7 +330,10 @@ class Card:
         for item in self.inputs:
             if isinstance(item, Rows):
                 for number, row in enumerate(item.default, 1):
-                    texts |= {f"{item.name}.{number}.{each.name}": row.get(each.name, each.default) for each in item.fields}
+                    texts |= {
+                        f"{item.name}.{number}.{each.name}": row.get(each.name, each.default)
+                        for each in item.fields
+                    }
             else:
                 texts[item.name] = item.default
         return texts

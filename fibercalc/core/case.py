@@ -76,14 +76,18 @@ class Case:
             known = {*cls.parts, *part.fields_by_name} if isinstance(part, Rows) else set(cls.parts)
             for name in part.names_others():
                 if name not in known:
-                    raise ValueError(f"{cls.__name__}.{part.name}: it speaks of {name}, which is not declared")
+                    raise ValueError(
+                        f"{cls.__name__}.{part.name}: it speaks of {name}, which is not declared"
+                    )
 
     def __init__(self, given: dict[str, Any], settled: dict[str, Any] | None = None) -> None:
         """given: values by input name, without those that were not asked. settled: what another case has settled on already."""
         values = vars(self)
         values.update(given)
         for name, part in self.parts.items():
-            if isinstance(part, Rows) and name in given:  # a row holds what is found for it: each case has its own
+            if (
+                isinstance(part, Rows) and name in given
+            ):  # a row holds what is found for it: each case has its own
                 values[name] = [type(row)(vars(row)) for row in given[name]]
             elif isinstance(part, Many):
                 values[name] = {}
@@ -156,7 +160,10 @@ class _Recorded:
         for name, part in self.parts.items():
             if isinstance(part, Rows) and name in given:
                 recorded = type(part.row.__name__, (_RecordedRow, part.row), {})
-                values[name] = [recorded(vars(row), part.one, number, steps) for number, row in enumerate(given[name], 1)]
+                values[name] = [
+                    recorded(vars(row), part.one, number, steps)
+                    for number, row in enumerate(given[name], 1)
+                ]
             elif isinstance(part, Many):
                 values[name] = _RecordedMany(part, steps)
             elif isinstance(part, Input) and part.measured and given.get(name) is not None:
@@ -177,10 +184,14 @@ class _RecordedRow:
         mine = vars(self)
         title = values.get("name")
         mine["_one"], mine["_steps"] = f"{one} {number}", steps
-        mine["_title"] = title if isinstance(title, str) and title else f"{one.capitalize()} {number}"
+        mine["_title"] = (
+            title if isinstance(title, str) and title else f"{one.capitalize()} {number}"
+        )
         for part in parts_of(type(self), Input):
             if part.measured and values.get(part.name) is not None:
-                mine[part.name] = Traced(values[part.name], self._leaf(part.name, values[part.name], part.work_unit))
+                mine[part.name] = Traced(
+                    values[part.name], self._leaf(part.name, values[part.name], part.work_unit)
+                )
 
     def _leaf(self, name: str, value: float, unit: Unit) -> Leaf:
         words = _words(name)
@@ -192,7 +203,14 @@ class _RecordedRow:
         if isinstance(part, Between) and _is_number(value):
             mine = vars(self)
             label = f"{mine['_title']}: {part.label[0].lower()}{part.label[1:]}"
-            mine[name] = _noted(mine["_steps"], part, value, label, f"{_words(name)} of {mine['_one']}", f"all {_words(name)}")
+            mine[name] = _noted(
+                mine["_steps"],
+                part,
+                value,
+                label,
+                f"{_words(name)} of {mine['_one']}",
+                f"all {_words(name)}",
+            )
 
 
 class _RecordedMany(dict[str, float]):
@@ -204,7 +222,17 @@ class _RecordedMany(dict[str, float]):
 
     def __setitem__(self, key: str, value: float) -> None:
         words = f"{_words(self.part.name)}, {key}"
-        super().__setitem__(key, _noted(self.steps, self.part, value, self.part.label.format(key), words, f"all {_words(self.part.name)}"))
+        super().__setitem__(
+            key,
+            _noted(
+                self.steps,
+                self.part,
+                value,
+                self.part.label.format(key),
+                words,
+                f"all {_words(self.part.name)}",
+            ),
+        )
 
 
 def _words(name: str) -> str:
@@ -215,13 +243,17 @@ def _is_number(value: Any) -> bool:
     return isinstance(value, (int, float)) and not isinstance(value, bool)
 
 
-def _noted(steps: list[Step], part: Any, value: float, label: str, words: str, column: str = "") -> Traced:
+def _noted(
+    steps: list[Step], part: Any, value: float, label: str, words: str, column: str = ""
+) -> Traced:
     """A value that got a name: what follows knows it by that. How it was made is a step, unless nothing is known of it."""
     leaf = Leaf(words, value if type(value) is int else float(value), part.work_unit, column)
     if isinstance(value, LookedUp):
         steps.append(Step("looked up", part, label, leaf, look=value.look))
     elif isinstance(value, Solved):
-        steps.append(Step("solved", part, label, leaf, tree_of(value.residual(Traced(value, leaf)))))
+        steps.append(
+            Step("solved", part, label, leaf, tree_of(value.residual(Traced(value, leaf))))
+        )
     elif isinstance(value, Searched):
         kept = value.kept(Traced(value, leaf))
         steps.append(Step("searched", part, label, leaf, tree_of(value.bound()), kept=kept))

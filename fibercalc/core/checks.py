@@ -42,7 +42,9 @@ class Outcome:
 
     def line(self) -> str:
         """One line for a report."""
-        return f"{self.check.of}: {self.check.claim}: expected {self.check.expect}, found {self.found}"
+        return (
+            f"{self.check.of}: {self.check.claim}: expected {self.check.expect}, found {self.found}"
+        )
 
 
 def shared_folder() -> Path:
@@ -66,7 +68,9 @@ def parse_checks(text: str) -> list[Check]:
         if check.kind not in KINDS:
             raise ValueError(f"check of {check.of}: unknown kind {check.kind}")
         if check.kind == "published" and not (check.source and check.where):
-            raise ValueError(f"check of {check.of}: a published row names its source and where in it")
+            raise ValueError(
+                f"check of {check.of}: a published row names its source and where in it"
+            )
         checks.append(check)
     return checks
 
@@ -75,7 +79,10 @@ def run_check(check: Check, shift: float = 0.0) -> Outcome:
     """Run one check; shift moves every expected number by so many tolerances, to prove that it can fail."""
     found = _card_results(check) if check.is_card else {"": _call(check)}
     # A tolerance is half a unit of the last printed digit; the last bits of a float must not decide.
-    passed = all(abs(found[name] - (value + shift * check.tolerance)) <= check.tolerance * (1 + 1e-9) for name, value in check.expect.items())
+    passed = all(
+        abs(found[name] - (value + shift * check.tolerance)) <= check.tolerance * (1 + 1e-9)
+        for name, value in check.expect.items()
+    )
     return Outcome(check, {name: found[name] for name in check.expect}, passed)
 
 
@@ -85,7 +92,9 @@ def _call(check: Check):
 
 
 def _card_results(check: Check) -> dict:
-    outcome = work_card(find_card(check.of), {name: str(text) for name, text in check.given.items()}).outcome
+    outcome = work_card(
+        find_card(check.of), {name: str(text) for name, text in check.given.items()}
+    ).outcome
     found = {}
     for name in check.expect:
         result, _, sign = name.partition(" ")  # "length yd" asks for the value in yards

@@ -8,8 +8,16 @@ import re
 from dataclasses import dataclass
 
 D65 = (0.95047, 1.0, 1.08883)  # CIE 15:2004, 2 degree observer
-TO_XYZ = ((0.4124564, 0.3575761, 0.1804375), (0.2126729, 0.7151522, 0.0721750), (0.0193339, 0.1191920, 0.9503041))
-TO_RGB = ((3.2404542, -1.5371385, -0.4985314), (-0.9692660, 1.8760108, 0.0415560), (0.0556434, -0.2040259, 1.0572252))
+TO_XYZ = (
+    (0.4124564, 0.3575761, 0.1804375),
+    (0.2126729, 0.7151522, 0.0721750),
+    (0.0193339, 0.1191920, 0.9503041),
+)
+TO_RGB = (
+    (3.2404542, -1.5371385, -0.4985314),
+    (-0.9692660, 1.8760108, 0.0415560),
+    (0.0556434, -0.2040259, 1.0572252),
+)
 EPSILON, KAPPA = 216 / 24389, 24389 / 27
 
 HEX = re.compile(r"#?([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
@@ -61,7 +69,7 @@ def lab_from_hex(digits: str) -> tuple[float, float, float]:
     """L*, a*, b* of a six-digit screen color."""
     linear = []
     for at in (0, 2, 4):
-        share = int(digits[at:at + 2], 16) / 255
+        share = int(digits[at : at + 2], 16) / 255
         linear.append(share / 12.92 if share <= 0.04045 else ((share + 0.055) / 1.055) ** 2.4)
     x, y, z = (sum(k * v for k, v in zip(row, linear)) / white for row, white in zip(TO_XYZ, D65))
     fx, fy, fz = (v ** (1 / 3) if v > EPSILON else (KAPPA * v + 16) / 116 for v in (x, y, z))

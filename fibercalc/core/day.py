@@ -24,7 +24,10 @@ def read_date(text: str) -> date:
             if first > 12 or second > 12 or first == second:
                 day, month = (first, second) if first > 12 or first == second else (second, first)
                 return date(year, month, day)
-            raise Unreadable(f"is that {write_date(date(year, second, first))} or {write_date(date(year, first, second))}?")
+            raise Unreadable(
+                f"is that {write_date(date(year, second, first))} or"
+                f" {write_date(date(year, first, second))}?"
+            )
     except Unreadable:
         raise
     except ValueError:

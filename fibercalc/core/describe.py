@@ -13,9 +13,27 @@ def declaration(card: Card) -> dict:
         "inputs": [_rows(item) if isinstance(item, Rows) else _input(item) for item in card.inputs],
         "results": [_result(result) for result in card.results],
         "basis": {"kind": card.basis.kind, "text": card.basis.text},
-        "sources": [{"id": s.id, "body": s.body, "title": s.title, "year": s.year, "how": s.how, "read": s.read, "address": s.address} for s in card.sources],
+        "sources": [
+            {
+                "id": s.id,
+                "body": s.body,
+                "title": s.title,
+                "year": s.year,
+                "how": s.how,
+                "read": s.read,
+                "address": s.address,
+            }
+            for s in card.sources
+        ],
         "cautions": [f"{caution.title} {caution.text}" for caution in card.cautions],
-        "carry": [{"card": carry.card, "words": carry.words, "inputs": {name: _referred(found) for name, found in carry.inputs.items()}} for carry in card.carry],
+        "carry": [
+            {
+                "card": carry.card,
+                "words": carry.words,
+                "inputs": {name: _referred(found) for name, found in carry.inputs.items()},
+            }
+            for carry in card.carry
+        ],
         "link_version": card.link_version,
         "handles": list(card.handles),
     }
@@ -25,13 +43,26 @@ def _referred(found) -> str:
     """What goes on, by its name; a row's as "dyes.#.name"."""
     if callable(found):
         return "worked out"
-    return f"{found.rows.name}.#.{found.part.name}" if isinstance(found, RowPart) else name_of(found)
+    return (
+        f"{found.rows.name}.#.{found.part.name}" if isinstance(found, RowPart) else name_of(found)
+    )
 
 
 def _input(each: Input) -> dict:
-    data = {"name": each.name, "kind": each.kind, "label": each.label, "default": each.default, "measure": each.measure, "optional": each.optional}
+    data = {
+        "name": each.name,
+        "kind": each.kind,
+        "label": each.label,
+        "default": each.default,
+        "measure": each.measure,
+        "optional": each.optional,
+    }
     if each.measured:
-        data |= {"quantity": each.of.name, "units": [unit.sign for unit in each.choices], "strict": each.strict}
+        data |= {
+            "quantity": each.of.name,
+            "units": [unit.sign for unit in each.choices],
+            "strict": each.strict,
+        }
     if each.allowed:
         data["allowed"] = list(each.allowed)
     if each.usual:
@@ -39,20 +70,39 @@ def _input(each: Input) -> dict:
     if each.rough:
         data |= {"rough": each.rough, "instrument": each.instrument}
     if each.options:
-        data["options"] = [{"value": option.value, "label": option.label} for option in each.options]
+        data["options"] = [
+            {"value": option.value, "label": option.label} for option in each.options
+        ]
     if each.when:
         data["when"] = {name: list(values) for name, values in each.when.items()}
     return data
 
 
 def _rows(item: Rows) -> dict:
-    return {"name": item.name, "kind": "rows", "label": item.label, "one": item.one, "least": item.least, "most": item.most,
-            "fields": [_input(each) for each in item.fields], "default": [dict(row) for row in item.default],
-            "when": {name: list(values) for name, values in item.when.items()}}
+    return {
+        "name": item.name,
+        "kind": "rows",
+        "label": item.label,
+        "one": item.one,
+        "least": item.least,
+        "most": item.most,
+        "fields": [_input(each) for each in item.fields],
+        "default": [dict(row) for row in item.default],
+        "when": {name: list(values) for name, values in item.when.items()},
+    }
 
 
 def _result(result) -> dict:
-    data = {"name": result.name, "label": result.label, "rounding": result.rounding, "error": result.error}
+    data = {
+        "name": result.name,
+        "label": result.label,
+        "rounding": result.rounding,
+        "error": result.error,
+    }
     if not isinstance(result.of, str):
-        data |= {"quantity": result.of.name, "units": [unit.sign for unit in result.shown], "finest": list(result.finest)}
+        data |= {
+            "quantity": result.of.name,
+            "units": [unit.sign for unit in result.shown],
+            "finest": list(result.finest),
+        }
     return data

@@ -34,13 +34,25 @@ class Reading:
     asked: bool = True
 
 
-def read_one(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str = "", prefix: str = "") -> Reading | Problem:
+def read_one(
+    each: Input,
+    name: str,
+    text: str,
+    settings: Settings,
+    style: str,
+    unit_sign: str = "",
+    prefix: str = "",
+) -> Reading | Problem:
     """Read one text for one input. Returns a Problem with one plain line when it cannot be used."""
-    return _read(each, name, text if isinstance(text, str) else str(text), settings, style, unit_sign, prefix)
+    return _read(
+        each, name, text if isinstance(text, str) else str(text), settings, style, unit_sign, prefix
+    )
 
 
 @lru_cache(SAME_TEXTS)
-def _read(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str, prefix: str) -> Reading | Problem:
+def _read(
+    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str, prefix: str
+) -> Reading | Problem:
     label = prefix + (each.label[0].lower() + each.label[1:] if prefix else each.label)
     if not text.strip():
         if each.optional:
@@ -63,10 +75,20 @@ def _shown(text: str) -> str:
     return clean if len(clean) <= 40 else clean[:39] + "…"
 
 
-def _problem(each: Input, name: str, label: str, given: str, settings: Settings, unit_sign: str, why: str = "") -> Problem:
+def _problem(
+    each: Input,
+    name: str,
+    label: str,
+    given: str,
+    settings: Settings,
+    unit_sign: str,
+    why: str = "",
+) -> Problem:
     allowed = allowed_text(each, settings, unit_sign)
     reason = f" ({why})" if why else ""
-    return Problem(name, given, allowed, f"{label.removesuffix('?')}: {given} given{reason}; give {allowed}.")
+    return Problem(
+        name, given, allowed, f"{label.removesuffix('?')}: {given} given{reason}; give {allowed}."
+    )
 
 
 def allowed_text(each: Input, settings: Settings, unit_sign: str = "") -> str:
@@ -89,20 +111,30 @@ def range_text(each: Input, ends: tuple[str, str], settings: Settings, unit_sign
     if unit_sign and unit_sign != each.choices[0].sign and each.of.has(unit_sign):
         unit = each.of.unit(unit_sign)
         numbers = sorted(unit.from_base(each.base_value(text)) for text in ends)
-        return " to ".join(with_sign(write_plain(number, settings.style, 4), unit) for number in numbers)
+        return " to ".join(
+            with_sign(write_plain(number, settings.style, 4), unit) for number in numbers
+        )
     parts = []
     for text in ends:
         amount = read_amount(text, each.of, each.choices[0], "canonical")
         number = write_plain(amount.unit.from_base(amount.value), settings.style)
-        parts.append(_money(number, settings) if each.of is MONEY else with_sign(number, amount.unit))
+        parts.append(
+            _money(number, settings) if each.of is MONEY else with_sign(number, amount.unit)
+        )
     return " to ".join(parts)
 
 
 def _money(number: str, settings: Settings) -> str:
-    return f"{settings.money}{number}" if len(settings.money) == 1 else f"{number}\u00a0{settings.money}"
+    return (
+        f"{settings.money}{number}"
+        if len(settings.money) == 1
+        else f"{number}\u00a0{settings.money}"
+    )
 
 
-def _read_measured(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str) -> Reading:
+def _read_measured(
+    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+) -> Reading:
     default = each.of.unit(unit_sign) if unit_sign and each.of.has(unit_sign) else each.choices[0]
     plain = tidy(text)
     if each.of is MONEY:
@@ -117,7 +149,16 @@ def _read_measured(each: Input, name: str, text: str, settings: Settings, style:
     rough = amount.rough if amount.rough is not None else each.roughness(amount.value, amount.unit)
     unit = each.work_unit
     value = int(amount.value) if each.of is COUNT else unit.from_base(amount.value)
-    return Reading(each, name, text, value, width_in_unit(unit, amount.value, rough), amount, _echo(each, amount, settings), amount.canonical())
+    return Reading(
+        each,
+        name,
+        text,
+        value,
+        width_in_unit(unit, amount.value, rough),
+        amount,
+        _echo(each, amount, settings),
+        amount.canonical(),
+    )
 
 
 def _echo(each: Input, amount: Amount, settings: Settings) -> str:
@@ -126,7 +167,14 @@ def _echo(each: Input, amount: Amount, settings: Settings) -> str:
     if amount.typed_rough is not None:
         number += f" ± {write_plain(amount.typed_rough, style, 3)}"
     words = _money(number, settings) if each.of is MONEY else with_sign(number, amount.unit)
-    other = next((unit for unit in each.choices if unit is not amount.unit and unit.system != amount.unit.system), None)
+    other = next(
+        (
+            unit
+            for unit in each.choices
+            if unit is not amount.unit and unit.system != amount.unit.system
+        ),
+        None,
+    )
     if other is not None:
         words += f" ({with_sign(write_typed(amount.value, other, style, 4), other)})"
     if amount.other is not None:
@@ -142,7 +190,9 @@ def _without_money_sign(text: str, settings: Settings) -> str:
     return text.strip()
 
 
-def _read_choice(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str) -> Reading:
+def _read_choice(
+    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+) -> Reading:
     wanted = tidy(text).lower()
     for option in each.options:
         if wanted in (option.value.lower(), option.label.lower()):
@@ -152,7 +202,9 @@ def _read_choice(each: Input, name: str, text: str, settings: Settings, style: s
     raise _Outside
 
 
-def _read_text(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str) -> Reading:
+def _read_text(
+    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+) -> Reading:
     clean = unicodedata.normalize("NFC", tidy(text))
     if any(unicodedata.category(c) in ("Cc", "Cf", "Cs", "Co", "Cn") for c in clean):
         raise Unreadable("it holds characters that cannot be printed")
@@ -161,22 +213,40 @@ def _read_text(each: Input, name: str, text: str, settings: Settings, style: str
     return Reading(each, name, text, clean, text=clean)
 
 
-def _read_color(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str) -> Reading:
+def _read_color(
+    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+) -> Reading:
     try:
         color = read_color(text)
     except ValueError:
         raise _Outside from None
     rough = float(each.rough or 0)
-    echo = f"read as {color.text} (L* {color.lightness:.0f}, a* {round(color.a) + 0:.0f}, b* {round(color.b) + 0:.0f})"
+    echo = (
+        f"read as {color.text} (L* {color.lightness:.0f}, a* {round(color.a) + 0:.0f}, b*"
+        f" {round(color.b) + 0:.0f})"
+    )
     return Reading(each, name, text, color, rough, echo=echo, text=color.text)
 
 
-def _read_date(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str) -> Reading:
+def _read_date(
+    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+) -> Reading:
     day = read_date(tidy(text))
-    if each.allowed and not date.fromisoformat(each.allowed[0]) <= day <= date.fromisoformat(each.allowed[1]):
+    if each.allowed and not date.fromisoformat(each.allowed[0]) <= day <= date.fromisoformat(
+        each.allowed[1]
+    ):
         raise _Outside
     return Reading(each, name, text, day, echo=f"read as {write_date(day)}", text=day.isoformat())
 
 
-READERS = {"quantity": _read_measured, "count": _read_measured, "percent": _read_measured, "money": _read_measured, "number": _read_measured,
-           CHOICE: _read_choice, TEXT: _read_text, COLOR: _read_color, DATE: _read_date}
+READERS = {
+    "quantity": _read_measured,
+    "count": _read_measured,
+    "percent": _read_measured,
+    "money": _read_measured,
+    "number": _read_measured,
+    CHOICE: _read_choice,
+    TEXT: _read_text,
+    COLOR: _read_color,
+    DATE: _read_date,
+}

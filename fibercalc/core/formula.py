@@ -20,14 +20,35 @@ def _sd(values):
     return math.sqrt(sum((v - middle) ** 2 for v in values) / (len(values) - 1))
 
 
-FUNCTIONS = {"sqrt": math.sqrt, "exp": math.exp, "ln": math.log, "log10": math.log10, "sin": math.sin, "cos": math.cos, "tan": math.tan,
-             "atan": math.atan, "floor": math.floor, "ceil": math.ceil, "abs": abs, "min": min, "max": max, "sum": sum,
-             "count": len, "mean": _mean, "sd": _sd}
+FUNCTIONS = {
+    "sqrt": math.sqrt,
+    "exp": math.exp,
+    "ln": math.log,
+    "log10": math.log10,
+    "sin": math.sin,
+    "cos": math.cos,
+    "tan": math.tan,
+    "atan": math.atan,
+    "floor": math.floor,
+    "ceil": math.ceil,
+    "abs": abs,
+    "min": min,
+    "max": max,
+    "sum": sum,
+    "count": len,
+    "mean": _mean,
+    "sd": _sd,
+}
 CONSTANTS = {"pi": math.pi}
 SIGNS = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ "}
 RANK = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.Pow: 4}
 POWERS = {2: "²", 3: "³"}
-COMPARE = {ast.LtE: ("≤", lambda a, b: a <= b), ast.GtE: ("≥", lambda a, b: a >= b), ast.Lt: ("<", lambda a, b: a < b), ast.Gt: (">", lambda a, b: a > b)}
+COMPARE = {
+    ast.LtE: ("≤", lambda a, b: a <= b),
+    ast.GtE: ("≥", lambda a, b: a >= b),
+    ast.Lt: ("<", lambda a, b: a < b),
+    ast.Gt: (">", lambda a, b: a > b),
+}
 
 
 @lru_cache(maxsize=2048)
@@ -68,11 +89,17 @@ def _value(node: ast.AST, values: dict):
                     return a**b
         case ast.UnaryOp(op=ast.USub(), operand=operand):
             return -_value(operand, values)
-        case ast.Call(func=ast.Name(id=name), args=args) if name in FUNCTIONS or callable(values.get(name)):
+        case ast.Call(func=ast.Name(id=name), args=args) if name in FUNCTIONS or callable(
+            values.get(name)
+        ):
             return (FUNCTIONS.get(name) or values[name])(*(_value(arg, values) for arg in args))
         case ast.Attribute(value=inner, attr=attr):
             found = _value(inner, values)
-            return [getattr(row, attr) for row in found] if isinstance(found, list) else getattr(found, attr)
+            return (
+                [getattr(row, attr) for row in found]
+                if isinstance(found, list)
+                else getattr(found, attr)
+            )
         case ast.Subscript(value=inner, slice=ast.Constant(value=int(number))):
             return _value(inner, values)[number - 1]
         case ast.Compare(left=left, ops=[op], comparators=[right]) if type(op) in COMPARE:
@@ -112,7 +139,12 @@ def _write(node: ast.AST, name: Callable[[str], str], outer: int) -> str:
             return f"√{written}" if " " not in written else f"√({written})"
         case ast.Call(func=ast.Name(id=function), args=args):
             written = ", ".join(_write(arg, name, 0) for arg in args)
-            if function in WORDS and len(args) == 1 and isinstance(args[0], (ast.Name, ast.Attribute)) and "," not in written:
+            if (
+                function in WORDS
+                and len(args) == 1
+                and isinstance(args[0], (ast.Name, ast.Attribute))
+                and "," not in written
+            ):
                 return WORDS[function] + written
             return f"{WORDS.get(function, function.replace('_', ' '))}({written})"
         case ast.Compare(left=left, ops=[op], comparators=[right]):
@@ -120,10 +152,20 @@ def _write(node: ast.AST, name: Callable[[str], str], outer: int) -> str:
     raise ValueError(f"not part of a formula: {ast.dump(node)[:60]}")
 
 
-@lru_cache(maxsize=2048)  # the trees stand in the cache of parse, so that the same row's value is the same node again
+@lru_cache(
+    maxsize=2048
+)  # the trees stand in the cache of parse, so that the same row's value is the same node again
 def _spelled(node: ast.AST) -> str:
     return ast.unparse(node)
 
 
-WORDS = {"floor": "whole part of ", "ceil": "rounded up ", "sum": "sum of ", "mean": "mean of ", "sd": "standard deviation of ",
-         "min": "smallest of ", "max": "largest of ", "count": "how many of "}
+WORDS = {
+    "floor": "whole part of ",
+    "ceil": "rounded up ",
+    "sum": "sum of ",
+    "mean": "mean of ",
+    "sd": "standard deviation of ",
+    "min": "smallest of ",
+    "max": "largest of ",
+    "count": "how many of ",
+}

@@ -12,7 +12,12 @@ from .entry import read_one
 from .reading import Given
 from .settings import Settings
 
-LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 128, 400  # a release with all its rows changed takes about 4,000
+LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = (
+    6000,
+    40,
+    128,
+    400,
+)  # a release with all its rows changed takes about 4,000
 SAME_SHAPES = 64  # a card with its numbers of rows, and the cards it leads to
 CANONICAL = Settings()
 TAKEN = ("q", "v")
@@ -43,7 +48,10 @@ def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input, str
         if isinstance(item, Rows):
             for row in range(1, counts.get(item.name, len(item.default)) + 1):
                 for at, each in enumerate(item.fields):
-                    names[f"{short_key(number)}{row}{short_key(at)}"] = (each, f"{item.name}.{row}.{each.name}")
+                    names[f"{short_key(number)}{row}{short_key(at)}"] = (
+                        each,
+                        f"{item.name}.{row}.{each.name}",
+                    )
         else:
             names[key] = (item, item.name)
     return names
@@ -59,7 +67,11 @@ def canonical_default(each: Input, text: str) -> str:
 
 def query_of(given: Given) -> str:
     """The link query for inputs as read: "v=1&a=1.52m"; "" when all is as in the example."""
-    texts = {name: reading.text for name, reading in given.readings.items() if reading.asked or reading.text}
+    texts = {
+        name: reading.text
+        for name, reading in given.readings.items()
+        if reading.asked or reading.text
+    }
     return query_of_texts(given.card, texts, given.counts)
 
 
@@ -77,7 +89,9 @@ def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | N
     if not pairs:
         return ""
     # A "-" stands for a field left blank on purpose; a color travels without its #, which would start a fragment.
-    body = "&".join(f"{key}={_quoted(text.removeprefix('#') or '-')}" for key, text in sorted(pairs))
+    body = "&".join(
+        f"{key}={_quoted(text.removeprefix('#') or '-')}" for key, text in sorted(pairs)
+    )
     return f"v={card.link_version}&{body}"
 
 
@@ -90,7 +104,10 @@ def _quoted(text: str) -> str:
 def _examples(card: Card, counts: tuple[tuple[str, int], ...]) -> tuple[tuple[str, str, str], ...]:
     """(short key, full name, canonical text in the example) of every value the card can have with so many rows."""
     defaults = card.defaults()
-    return tuple((key, name, canonical_default(each, defaults.get(name, each.default))) for key, (each, name) in link_names(card, dict(counts)).items())
+    return tuple(
+        (key, name, canonical_default(each, defaults.get(name, each.default)))
+        for key, (each, name) in link_names(card, dict(counts)).items()
+    )
 
 
 def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], list[str]]:
@@ -104,10 +121,14 @@ def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], 
     from urllib.parse import parse_qsl
 
     pairs: dict[str, str] = {}
-    for key, value in parse_qsl(query, keep_blank_values=True, max_num_fields=None)[: MOST_ROWS_KEYS]:
+    for key, value in parse_qsl(query, keep_blank_values=True, max_num_fields=None)[
+        :MOST_ROWS_KEYS
+    ]:
         if key in pairs:
             notes.append(f"The link gives {_printable(key)} twice; the first is used.")
-        elif len(pairs) >= MOST_KEYS + (MOST_ROWS_KEYS if any(isinstance(i, Rows) for i in card.inputs) else 0):
+        elif len(pairs) >= MOST_KEYS + (
+            MOST_ROWS_KEYS if any(isinstance(i, Rows) for i in card.inputs) else 0
+        ):
             notes.append("The link holds too many values; the rest is not used.")
             break
         else:
@@ -115,8 +136,17 @@ def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], 
     version = pairs.pop("v", "")
     if not pairs:
         return {}, {}, notes
-    if not (version.isascii() and version.isdigit() and len(version) <= 4 and 1 <= int(version) <= card.link_version):
-        return {}, {}, notes + ["This link was made by another version of this card; the example is shown."]
+    if not (
+        version.isascii()
+        and version.isdigit()
+        and len(version) <= 4
+        and 1 <= int(version) <= card.link_version
+    ):
+        return (
+            {},
+            {},
+            notes + ["This link was made by another version of this card; the example is shown."],
+        )
     for old in range(int(version), card.link_version):
         pairs = card.upgrades[old](pairs)
     return _texts(card, pairs, notes)
@@ -129,10 +159,18 @@ def _texts(card: Card, pairs: dict[str, str], notes: list[str]):
     for number, item in enumerate(card.inputs):
         if isinstance(item, Rows):
             text = pairs.pop(input_key(number), "")
-            if text.isascii() and text.isdigit() and len(text) <= 3 and item.least <= int(text) <= item.most:
+            if (
+                text.isascii()
+                and text.isdigit()
+                and len(text) <= 3
+                and item.least <= int(text) <= item.most
+            ):
                 counts[item.name] = int(text)
             elif text:
-                notes.append(f"{item.label}: the link's number of rows could not be used; the example's stands.")
+                notes.append(
+                    f"{item.label}: the link's number of rows could not be used; the example's"
+                    " stands."
+                )
             # A link that names one row says nothing against the others of the example.
             counts.setdefault(item.name, len(item.default))
     names = link_names(card, counts)
@@ -154,5 +192,3 @@ def _texts(card: Card, pairs: dict[str, str], notes: list[str]):
 
 def _printable(text: str) -> str:
     return "".join(c for c in text if c.isalnum() or c in "-_.")[:12]
-
-

@@ -2,7 +2,14 @@
 
 from .number import write_number, write_plain
 
-MARKS = {"read": "", "secondary": "*", "memory": "†", "computed": "‡", "practice": "§", "unknown": ""}
+MARKS = {
+    "read": "",
+    "secondary": "*",
+    "memory": "†",
+    "computed": "‡",
+    "practice": "§",
+    "unknown": "",
+}
 MEANING = {
     "read": "Unmarked: read in the source.",
     "secondary": "* read in a page that quotes the source.",

@@ -9,7 +9,9 @@ from functools import cache
 # As html.escape does, without loading its table of all named entities.
 ESCAPES = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#x27;"})
 TEXT_ESCAPES = {key: value for key, value in ESCAPES.items() if chr(key) not in "\"'"}
-SPECIAL = re.compile("[&<>\"']").search  # most texts hold none, and to see that is faster than to translate
+SPECIAL = re.compile(
+    "[&<>\"']"
+).search  # most texts hold none, and to see that is faster than to translate
 VOID = {"input", "br", "hr", "meta", "link", "img"}
 
 

@@ -13,13 +13,34 @@ MAX_DIGITS = 15  # more digits than a double keeps
 MAX_EXPONENT = 6  # nobody weighs 1e7 of anything here; larger exponents are typing accidents
 NARROW_SPACE = "\u202f"
 
-VULGAR = {"¼": "1/4", "½": "1/2", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅕": "1/5", "⅖": "2/5",
-          "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6"}
-PLAIN = str.maketrans({sign: f" {plain}" for sign, plain in VULGAR.items()} | {"\u2212": "-", "⁄": "/", "\u200b": ""})
+VULGAR = {
+    "¼": "1/4",
+    "½": "1/2",
+    "¾": "3/4",
+    "⅓": "1/3",
+    "⅔": "2/3",
+    "⅛": "1/8",
+    "⅜": "3/8",
+    "⅝": "5/8",
+    "⅞": "7/8",
+    "⅕": "1/5",
+    "⅖": "2/5",
+    "⅗": "3/5",
+    "⅘": "4/5",
+    "⅙": "1/6",
+    "⅚": "5/6",
+}
+PLAIN = str.maketrans(
+    {sign: f" {plain}" for sign, plain in VULGAR.items()} | {"\u2212": "-", "⁄": "/", "\u200b": ""}
+)
 SPACES = re.compile(r"[\s\u00a0\u2000-\u200a\u202f\u205f]+")
 
 # A whole part and a fraction, a fraction, or a decimal with either sign for the point, groups and an exponent.
-NUMBER = re.compile(r"(?:\d+[ -]\d+/\d+|\d+/\d+|(?:\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d[\d.,]*|[.,]\d+)(?:e[+-]?\d{1,3}(?![\d/]))?)", re.IGNORECASE)
+NUMBER = re.compile(
+    r"(?:\d+[ -]\d+/\d+|\d+/\d+|(?:\d{1,3}(?:"
+    r" \d{3})+(?:[.,]\d+)?|\d[\d.,]*|[.,]\d+)(?:e[+-]?\d{1,3}(?![\d/]))?)",
+    re.IGNORECASE,
+)
 GROUP_LIKE = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 
 
@@ -51,7 +72,10 @@ def read_number(text: str, style: str = "point") -> ReadNumber:
         raise ValueError(f"at most {MAX_DIGITS} digits can be read")
     scale = 10.0 ** int(exponent or 0)
     if style != "canonical" and GROUP_LIKE.fullmatch(digits):
-        as_decimal, as_group = float(digits.replace(",", ".")), float(digits.replace(",", "").replace(".", ""))
+        as_decimal, as_group = (
+            float(digits.replace(",", ".")),
+            float(digits.replace(",", "").replace(".", "")),
+        )
         decimal_first = ("." in digits) == (style == "point")
         value, other = (as_decimal, as_group) if decimal_first else (as_group, as_decimal)
         return _finite(value * scale, other * scale)
@@ -73,7 +97,7 @@ def _plain_decimal(digits: str) -> str:
         return compact
     if len(set(marks)) == 2:  # both signs: the last one is the decimal sign
         last = compact.rfind(marks[-1])
-        head, tail = compact[:last], compact[last + 1:]
+        head, tail = compact[:last], compact[last + 1 :]
         if marks.count(marks[-1]) > 1 or not _grouped(head, marks[0]):
             raise ValueError("the points and commas do not fit together")
         return head.replace(marks[0], "") + "." + tail

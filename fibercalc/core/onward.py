@@ -17,11 +17,17 @@ from .registry import find_card
 from .units import COUNT
 
 LONGEST_TRAIL = 6
-SAME_TEXTS = 2048  # most of what goes on is the same from key to key, and from one link of a set to the next
-SAME_QUERIES = 32  # how many cards before are kept worked: a trail is asked about again at every key
+SAME_TEXTS = (
+    2048  # most of what goes on is the same from key to key, and from one link of a set to the next
+)
+SAME_QUERIES = (
+    32  # how many cards before are kept worked: a trail is asked about again at every key
+)
 
 
-def ways_on(worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()) -> list[tuple[str, dict[str, str], dict[str, int]]]:
+def ways_on(
+    worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()
+) -> list[tuple[str, dict[str, str], dict[str, int]]]:
     """For each link of one way on: its words, the texts by full input name of the next card, and the rows of the lists that travel whole."""
     other = find_card(carry.card)
     before, counts = _from_trail(trail, other)
@@ -36,7 +42,9 @@ def ways_on(worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()) -> li
 
 def spread_text(value: float, low: float, high: float, sign: str = "") -> str:
     """A value with its 95 % range as canonical text; the range becomes the uniform it would come from."""
-    half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width
+    half = (
+        abs(high - low) / 2 / 0.95
+    )  # 95 % of a uniform distribution lies within 0.95 of its half-width
     return f"{value:.6g}{f'~{half:.3g}' if half else ''}{sign.replace(' ', '')}"
 
 
@@ -45,10 +53,15 @@ def _labels(worked, carry: Carry) -> list[str]:
         return [""]
     if callable(carry.each):
         return carry.each(worked.outcome)
-    return [str(getattr(row, "name", "")) or str(number) for number, row in enumerate(worked.outcome.given[name_of(carry.each)] or (), 1)]
+    return [
+        str(getattr(row, "name", "")) or str(number)
+        for number, row in enumerate(worked.outcome.given[name_of(carry.each)] or (), 1)
+    ]
 
 
-def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, str], dict[str, int]]:
+def _carried(
+    worked, carry: Carry, other: Card, number: int
+) -> tuple[dict[str, str], dict[str, int]]:
     """Texts and row counts that one link takes from this card; what the next card would not allow stays behind."""
     texts, counts = {}, {}
     for name, source in carry.inputs.items():
@@ -58,7 +71,12 @@ def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, 
             continue
         if isinstance(found, list):
             counts[name] = len(found)
-            named = {f"{name}.{row}.{field}": text for row, texts_of in enumerate(found, 1) for field, text in texts_of.items() if text}
+            named = {
+                f"{name}.{row}.{field}": text
+                for row, texts_of in enumerate(found, 1)
+                for field, text in texts_of.items()
+                if text
+            }
         else:
             named = {name: found}
         texts |= {full: text for full, text in named.items() if _allowed(other.id, full, text)}
@@ -79,13 +97,22 @@ def _found(worked, source, each: bool, number: int, item, name: str):
         source = source.of(number)
     elif isinstance(source, Part):
         source = source.name
-    return known_as(worked, source.replace("#", str(number)), None if isinstance(item, Rows) and "." not in name else _input(item, name))
+    return known_as(
+        worked,
+        source.replace("#", str(number)),
+        None if isinstance(item, Rows) and "." not in name else _input(item, name),
+    )
 
 
 def known_as(worked, name: str, into: Input | None) -> str | None:
     """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
     outcome = worked.outcome
-    if into is not None and name not in outcome.found and worked.card.case and isinstance(part := worked.card.case.parts.get(name), Between):
+    if (
+        into is not None
+        and name not in outcome.found
+        and worked.card.case
+        and isinstance(part := worked.card.case.parts.get(name), Between)
+    ):
         # a number on the way is carried as it was worked; only an answer has a spread of its own
         value = vars(outcome.case).get(name)
         return None if value is None else spread_text(value, value, value, part.work_unit.sign)
@@ -93,16 +120,28 @@ def known_as(worked, name: str, into: Input | None) -> str | None:
         if into.of is COUNT:
             return f"{round(outcome.value(name))}"
         unit = into.choices[0]
-        return spread_text(*(unit.from_base(end) for end in (outcome.value(name), outcome.low(name), outcome.high(name))), unit.sign)
+        return spread_text(
+            *(
+                unit.from_base(end)
+                for end in (outcome.value(name), outcome.low(name), outcome.high(name))
+            ),
+            unit.sign,
+        )
     if into is not None and name in outcome.found and into.kind == TEXT:
         words = outcome.text(name)
-        return words if len(words) <= into.longest else None  # words that do not fit are not cut: they stay behind
+        return (
+            words if len(words) <= into.longest else None
+        )  # words that do not fit are not cut: they stay behind
     reading = worked.given.readings.get(name)
     return reading.text if reading is not None and reading.asked else None
 
 
 def _input(item: Input | Rows, name: str) -> Input:
-    return next(each for each in item.fields if each.name == name.split(".")[2]) if isinstance(item, Rows) else item
+    return (
+        next(each for each in item.fields if each.name == name.split(".")[2])
+        if isinstance(item, Rows)
+        else item
+    )
 
 
 def _overlay(texts: dict, counts: dict, more: dict[str, str], more_counts: dict[str, int]) -> None:
@@ -130,7 +169,9 @@ def _from_before(card_id: str, query: str, other_id: str) -> tuple[dict[str, str
         texts, counts, _ = read_query(card, query)
         given = read_inputs(card, texts, CANONICAL, exact=texts, counts=counts)
         if card is other:
-            return {name: reading.text for name, reading in given.readings.items() if reading.asked}, dict(given.counts)
+            return {
+                name: reading.text for name, reading in given.readings.items() if reading.asked
+            }, dict(given.counts)
         carry = next((each for each in card.carry if each.card == other_id and not each.each), None)
         return _carried(work_given(given, CANONICAL), carry, other, 1) if carry else ({}, {})
     except (KeyError, BadInputs):

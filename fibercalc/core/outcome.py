@@ -40,9 +40,24 @@ class Outcome(Generic[C]):
     given  the values the answer function got;  settings  number style, unit system and money sign
     """
 
-    def __init__(self, card: Card, given: Given, arguments: dict, found: dict[str, Found], kept: dict, settings: Settings, case: C | None = None):
+    def __init__(
+        self,
+        card: Card,
+        given: Given,
+        arguments: dict,
+        found: dict[str, Found],
+        kept: dict,
+        settings: Settings,
+        case: C | None = None,
+    ):
         self.case: C = case
-        self.card, self.readings, self.found, self.kept, self.settings = card, given.readings, found, kept, settings
+        self.card, self.readings, self.found, self.kept, self.settings = (
+            card,
+            given.readings,
+            found,
+            kept,
+            settings,
+        )
         self.given = arguments
 
     def has(self, name: Ref) -> bool:
@@ -98,7 +113,10 @@ class Outcome(Generic[C]):
         shown = found.result.of.unit(unit) if unit else self.units(name)[0]
         step = found.result.step(shown) or 1.0
         low = min(shown.from_base(found.low), shown.from_base(found.high))
-        return with_sign(write_number(round_to(low, step, "down"), decimals_of_step(step), self.settings.style), shown)
+        return with_sign(
+            write_number(round_to(low, step, "down"), decimals_of_step(step), self.settings.style),
+            shown,
+        )
 
     def both(self, name: Ref) -> str:
         """A result in all its units: "459 yd · 420 m"."""
@@ -147,7 +165,12 @@ def in_system(units: tuple[Unit, ...], system: str) -> tuple[Unit, ...]:
     if system == "both":
         return units
     other = "us" if system == "metric" else "metric"
-    kept = tuple(unit for unit in units if unit.system == system or (unit.system == "" and (system == "metric" or not _has_us(units))))
+    kept = tuple(
+        unit
+        for unit in units
+        if unit.system == system
+        or (unit.system == "" and (system == "metric" or not _has_us(units)))
+    )
     return kept or tuple(unit for unit in units if unit.system != other) or units
 
 
@@ -161,10 +184,16 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
     ends = [value]
     if found.low is not None and found.high > found.low:
-        ends = sorted(unit.from_base(end) for end in (found.low, found.high) if not (unit.inverse and end <= 0))
+        ends = sorted(
+            unit.from_base(end)
+            for end in (found.low, found.high)
+            if not (unit.inverse and end <= 0)
+        )
         ends = ends if len(ends) == 2 else [value]
     near, far = sorted((abs(value - ends[0]), abs(ends[-1] - value)))
-    half = min(far, LOPSIDED * near) if near > 0 else far  # a long tail on one side must not round the other one away
+    half = (
+        min(far, LOPSIDED * near) if near > 0 else far
+    )  # a long tail on one side must not round the other one away
     if result.product and ends[0] > 0:
         half = min(half, 4 * ends[0])  # nor may it round a low end that is not 0 away
     step = rounding_step(value, half, result.step(unit))
@@ -196,7 +225,13 @@ def with_money(text: str, sign: str) -> str:
 
 
 def _chance_words(percent: float) -> str:
-    return "under 1 in 100" if percent < 1 else "over 99 in 100" if percent > 99 else f"{round(percent)} in 100"
+    return (
+        "under 1 in 100"
+        if percent < 1
+        else "over 99 in 100"
+        if percent > 99
+        else f"{round(percent)} in 100"
+    )
 
 
 def rounding_step(value: float, half_width: float, finest: float | None) -> float:
@@ -217,5 +252,3 @@ def round_to(value: float, step: float, direction: str) -> float:
     if direction == "up":
         return ceil(steps - TINY * max(1.0, abs(steps))) * step
     return floor(steps + 0.5) * step
-
-

@@ -9,8 +9,15 @@ SIGNS = {"+": (" + ", 1), "-": (" − ", 1), "*": (" × ", 2), "/": (" ÷ ", 2)}
 # How tightly the rest binds: "whole part of a" not at all, since what follows would be read into it; WHOLE needs no brackets anywhere.
 IN_WORDS, NEGATIVE, POWER, WHOLE = 0, 3, 4, 5
 RAISED = {2: "²", 3: "³"}
-WORDS = {"floor": "whole part of ", "ceil": "rounded up ", "sum": "sum of ", "mean": "mean of ", "sd": "standard deviation of ",
-         "min": "smallest of ", "max": "largest of "}
+WORDS = {
+    "floor": "whole part of ",
+    "ceil": "rounded up ",
+    "sum": "sum of ",
+    "mean": "mean of ",
+    "sd": "standard deviation of ",
+    "min": "smallest of ",
+    "max": "largest of ",
+}
 
 
 def write(tree: Tree, leaf: Callable[[Leaf], str]) -> str:
@@ -45,10 +52,14 @@ def _within(tree: Tree, leaf: Callable[[Leaf], str], rank: int) -> str:
     return f"({written})" if holds < rank else written
 
 
-def _called(operation: str | Named, inner: list[Tree], leaf: Callable[[Leaf], str]) -> tuple[str, int]:
+def _called(
+    operation: str | Named, inner: list[Tree], leaf: Callable[[Leaf], str]
+) -> tuple[str, int]:
     if operation == "sqrt":
         written, holds = _write(inner[0], leaf)
-        return f"√{written}" if holds == WHOLE and not isinstance(inner[0], tuple) else f"√({written})", POWER
+        return (
+            f"√{written}" if holds == WHOLE and not isinstance(inner[0], tuple) else f"√({written})"
+        ), POWER
     if operation == "round":
         to = f"to {inner[1]} places" if inner[1] else "to a whole number"
         return f"{_within(inner[0], leaf, WHOLE)} rounded {to}", IN_WORDS
@@ -57,7 +68,9 @@ def _called(operation: str | Named, inner: list[Tree], leaf: Callable[[Leaf], st
         return words, WHOLE
     written = [_write(each, leaf)[0] for each in inner]
     if words in WORDS.values():
-        if _one_column(inner) and leaf(inner[0]) == inner[0].words:  # in words, a whole column is named once
+        if (
+            _one_column(inner) and leaf(inner[0]) == inner[0].words
+        ):  # in words, a whole column is named once
             return words + inner[0].column, IN_WORDS
         if len(inner) == 1 and isinstance(inner[0], Leaf):
             return words + written[0], IN_WORDS
@@ -74,5 +87,7 @@ def _one_column(inner: list[Tree]) -> bool:
 def _number(value: float) -> str:
     if value == pi:
         return "π"
-    written = f"{abs(value):,.0f}" if value == int(value) and abs(value) < 1e15 else f"{abs(value):.10g}"
+    written = (
+        f"{abs(value):,.0f}" if value == int(value) and abs(value) < 1e15 else f"{abs(value):.10g}"
+    )
     return f"−{written}" if value < 0 else written

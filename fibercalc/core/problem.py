@@ -13,7 +13,14 @@ class OutOfRange(ValueError):
     reason is an optional plain sentence used instead of the standard line.
     """
 
-    def __init__(self, name: str, given: float, low: float | None = None, high: float | None = None, reason: str = ""):
+    def __init__(
+        self,
+        name: str,
+        given: float,
+        low: float | None = None,
+        high: float | None = None,
+        reason: str = "",
+    ):
         self.name, self.given, self.low, self.high, self.reason = name, given, low, high, reason
         super().__init__(reason or f"{name}: {given:g} given; allowed {_edges(low, high)}")
 
@@ -24,11 +31,21 @@ def _edges(low: float | None, high: float | None) -> str:
     return f"{low:g} and up" if high is None else f"{low:g} to {high:g}"
 
 
-def require(name: str, given: float, low: float | None = None, high: float | None = None, above: float | None = None) -> None:
+def require(
+    name: str,
+    given: float,
+    low: float | None = None,
+    high: float | None = None,
+    above: float | None = None,
+) -> None:
     """Raise OutOfRange unless low <= given <= high (and given > above, where an edge itself is not allowed)."""
     finite = given == given and abs(given) != float("inf")
-    if (not finite or (low is not None and given < low) or (high is not None and given > high)
-            or (above is not None and given <= above)):
+    if (
+        not finite
+        or (low is not None and given < low)
+        or (high is not None and given > high)
+        or (above is not None and given <= above)
+    ):
         raise OutOfRange(name, given, low if above is None else above, high)
 
 
@@ -42,7 +59,12 @@ class Problem:
     text: str
 
     def as_json(self) -> dict:
-        return {"input": self.input, "given": self.given, "allowed": self.allowed, "text": self.text}
+        return {
+            "input": self.input,
+            "given": self.given,
+            "allowed": self.allowed,
+            "text": self.text,
+        }
 
 
 class BadInputs(ValueError):

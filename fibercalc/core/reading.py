@@ -25,7 +25,12 @@ class Given:
         for item in self.card.inputs:
             if isinstance(item, Rows):
                 arguments[item.name] = [
-                    item.row({each.name: self.readings[f"{item.name}.{number}.{each.name}"].value for each in item.fields})
+                    item.row(
+                        {
+                            each.name: self.readings[f"{item.name}.{number}.{each.name}"].value
+                            for each in item.fields
+                        }
+                    )
                     for number in range(1, self.counts.get(item.name, 0) + 1)
                 ]
             else:
@@ -41,11 +46,16 @@ class Given:
                 if reading.asked:
                     values[item.name] = reading.value
             elif _holds(self, item.when, ""):
-                values[item.name] = [self._row(item, number) for number in range(1, self.counts.get(item.name, 0) + 1)]
+                values[item.name] = [
+                    self._row(item, number)
+                    for number in range(1, self.counts.get(item.name, 0) + 1)
+                ]
         return values
 
     def _row(self, item: Rows, number: int) -> Row:
-        found = {each.name: self.readings[f"{item.name}.{number}.{each.name}"] for each in item.fields}
+        found = {
+            each.name: self.readings[f"{item.name}.{number}.{each.name}"] for each in item.fields
+        }
         return item.row({name: reading.value for name, reading in found.items() if reading.asked})
 
     def asked(self) -> list[str]:
@@ -66,8 +76,14 @@ def with_changed(arguments: dict[str, object], changed: dict[str, object]) -> di
     return moved
 
 
-def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: dict[str, str] | None = None, exact: dict[str, str] | None = None,
-                counts: dict[str, int] | None = None) -> Given:
+def read_inputs(
+    card: Card,
+    texts: dict[str, str],
+    settings: Settings,
+    units: dict[str, str] | None = None,
+    exact: dict[str, str] | None = None,
+    counts: dict[str, int] | None = None,
+) -> Given:
     """Read texts by full input name ("dyes.1.depth"); a name that is missing keeps its default.
 
     units: the unit chosen beside a field. exact: canonical text that stands for a shown text (after a unit switch).
@@ -83,19 +99,48 @@ def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: di
             given.counts[item.name] = count
             if not item.least <= count <= item.most:
                 allowed = f"{item.least} to {item.most} rows"
-                given.problems.append(Problem(item.name, str(count), allowed, f"{item.label}: {count} {'row' if count == 1 else 'rows'} given; give {allowed}."))
-                known |= {name for name in texts if name.startswith(f"{item.name}.")}  # one line for the list says it
-                count = given.counts[item.name] = min(max(count, item.least), item.most)  # a list that is not asked for is no mistake, and needs its rows
+                given.problems.append(
+                    Problem(
+                        item.name,
+                        str(count),
+                        allowed,
+                        f"{item.label}: {count} {'row' if count == 1 else 'rows'} given; give"
+                        f" {allowed}.",
+                    )
+                )
+                known |= {
+                    name for name in texts if name.startswith(f"{item.name}.")
+                }  # one line for the list says it
+                count = given.counts[item.name] = min(
+                    max(count, item.least), item.most
+                )  # a list that is not asked for is no mistake, and needs its rows
             for number in range(1, count + 1):
                 for each in item.fields:
                     name = f"{item.name}.{number}.{each.name}"
                     known.add(name)
-                    _take(given, each, name, texts, units, exact, settings, defaults.get(name, each.default), f"{item.one.capitalize()} {number}, ")
+                    _take(
+                        given,
+                        each,
+                        name,
+                        texts,
+                        units,
+                        exact,
+                        settings,
+                        defaults.get(name, each.default),
+                        f"{item.one.capitalize()} {number}, ",
+                    )
         else:
             _take(given, item, item.name, texts, units, exact, settings, item.default, "")
     for name in texts:
         if name not in known:
-            given.problems.append(Problem(name[:40], str(texts[name])[:40], "an input of this card", f"{name[:40]}: not an input of this card."))
+            given.problems.append(
+                Problem(
+                    name[:40],
+                    str(texts[name])[:40],
+                    "an input of this card",
+                    f"{name[:40]}: not an input of this card.",
+                )
+            )
     _apply_conditions(given)
     return given
 
@@ -107,7 +152,17 @@ def row_count(item: Rows, texts: dict[str, str]) -> int:
     return max(numbers) if numbers else len(item.default)
 
 
-def _take(given: Given, each: Input, name: str, texts: dict, units: dict, exact: dict, settings: Settings, default: str, prefix: str) -> None:
+def _take(
+    given: Given,
+    each: Input,
+    name: str,
+    texts: dict,
+    units: dict,
+    exact: dict,
+    settings: Settings,
+    default: str,
+    prefix: str,
+) -> None:
     style = settings.style
     if name in exact:
         text, style = exact[name], "canonical"

@@ -32,7 +32,10 @@ def find_card(card_id: str) -> Card:
 
 @cache
 def _has(chapter: str) -> bool:
-    return find_spec(f"fibercalc.{chapter}") is not None and find_spec(f"fibercalc.{chapter}.cards") is not None
+    return (
+        find_spec(f"fibercalc.{chapter}") is not None
+        and find_spec(f"fibercalc.{chapter}.cards") is not None
+    )
 
 
 def chapter_cards(chapter: str) -> list[Card]:
@@ -42,7 +45,9 @@ def chapter_cards(chapter: str) -> list[Card]:
     import pkgutil  # only a listing needs it
 
     package = import_module(f"fibercalc.{chapter}.cards")
-    found = [find_card(name.replace("_", "-")) for _, name, _ in pkgutil.iter_modules(package.__path__)]
+    found = [
+        find_card(name.replace("_", "-")) for _, name, _ in pkgutil.iter_modules(package.__path__)
+    ]
     return sorted(found, key=lambda card: (card.place, card.id))
 
 

@@ -21,5 +21,11 @@ class Settings:
         return cls(
             style if style in ("point", "comma") else cls.style,
             system if system in SYSTEMS else cls.system,
-            money.strip() if isinstance(money, str) and 0 < len(money.strip()) <= 4 and not any(c.isdigit() for c in money) else cls.money,
+            (
+                money.strip()
+                if isinstance(money, str)
+                and 0 < len(money.strip()) <= 4
+                and not any(c.isdigit() for c in money)
+                else cls.money
+            ),
         )

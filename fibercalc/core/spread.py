@@ -34,11 +34,19 @@ class Parts:
         if not widths:
             return NORMAL_95 * sigma
         # A sum of uniforms and a normal has thinner tails than a normal of the same deviation and thicker ones than one uniform.
-        return _root(lambda t: _below(t, widths, sigma) - (1 + COVERAGE) / 2, COVERAGE * sqrt(3) * deviation * 0.999, NORMAL_95 * deviation * 1.001)
+        return _root(
+            lambda t: _below(t, widths, sigma) - (1 + COVERAGE) / 2,
+            COVERAGE * sqrt(3) * deviation * 0.999,
+            NORMAL_95 * deviation * 1.001,
+        )
 
     def as_factors(self, value: float) -> "Parts":
         """The same widths as logarithms of factors on a value above 0, for a product: what halves it and what halves it again quarter it."""
-        return Parts([-log(max(1 - width / value, NOTHING)) for width in self.down], [log(1 + width / value) for width in self.up], [deviation / value for deviation in self.normal])
+        return Parts(
+            [-log(max(1 - width / value, NOTHING)) for width in self.down],
+            [log(1 + width / value) for width in self.up],
+            [deviation / value for deviation in self.normal],
+        )
 
     def chance_below(self, offset: float) -> float:
         """The chance, 0 to 1, that the true value lies below (value + offset)."""
@@ -58,7 +66,7 @@ class Parts:
         scale = sum(widths) + sum(self.normal)
         # A part under a thousandth of the whole changes nothing that is printed, and would cancel badly in the closed form.
         exact = [w for w in widths[:KEPT] if w >= 1e-3 * scale]
-        variance = sum(w * w / 3 for w in widths[len(exact):]) + sum(s * s for s in self.normal)
+        variance = sum(w * w / 3 for w in widths[len(exact) :]) + sum(s * s for s in self.normal)
         return exact, sqrt(variance)
 
 
@@ -118,7 +126,10 @@ def _thrice(x: float, sigma: float) -> float:
     if sigma == 0:
         return max(x, 0.0) ** 3 / 6
     variance = sigma * sigma
-    return ((x**3 + 3 * x * variance) * _phi(x, sigma) + (x * x + 2 * variance) * sigma * _density(x, sigma)) / 6
+    return (
+        (x**3 + 3 * x * variance) * _phi(x, sigma)
+        + (x * x + 2 * variance) * sigma * _density(x, sigma)
+    ) / 6
 
 
 SIGNS = tuple(tuple(product((1, -1), repeat=count)) for count in range(KEPT + 1))

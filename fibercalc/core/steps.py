@@ -48,7 +48,9 @@ class Searched(float):
     bound: Callable[[], float]
 
 
-def searched(value: float, kept: Callable[[float], tuple[Comparison, ...]], bound: Callable[[], float]) -> float:
+def searched(
+    value: float, kept: Callable[[float], tuple[Comparison, ...]], bound: Callable[[], float]
+) -> float:
     """The best whole number, or plan, found by trying."""
     found = Searched(value)
     found.kept, found.bound = kept, bound
@@ -79,7 +81,15 @@ class Step:
 
     __slots__ = ("kept", "kind", "label", "leaf", "look", "part", "tree")
 
-    def __init__(self, kind: str, part: Any, label: str, leaf: Leaf, tree: Tree = 0.0, look: tuple[str, ...] = (),
-                 kept: tuple[Comparison, ...] = ()) -> None:
+    def __init__(
+        self,
+        kind: str,
+        part: Any,
+        label: str,
+        leaf: Leaf,
+        tree: Tree = 0.0,
+        look: tuple[str, ...] = (),
+        kept: tuple[Comparison, ...] = (),
+    ) -> None:
         self.kind, self.part, self.label, self.leaf = kind, part, label, leaf
         self.tree, self.look, self.kept = tree, look, kept

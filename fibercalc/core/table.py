@@ -70,8 +70,16 @@ def read_table(chapter: str, name: str) -> SourcedTable:
                 if value not in STATUS_WORDS and value != "":
                     raise ValueError(f"table {name}: unknown status {value}")
     columns = tuple(rows[0]) if rows else ()
-    return SourcedTable(name, header["title"], header["source"], header["where"], header["units"], header.get("note", ""),
-                        columns, rows)
+    return SourcedTable(
+        name,
+        header["title"],
+        header["source"],
+        header["where"],
+        header["units"],
+        header.get("note", ""),
+        columns,
+        rows,
+    )
 
 
 def _cell(text: str | None):

@@ -111,7 +111,11 @@ class Traced(float):
 
 
 def _made(operation: str, value, left, right):
-    return value if value is NotImplemented else Traced(value, (operation, tree_of(left), tree_of(right)))
+    return (
+        value
+        if value is NotImplemented
+        else Traced(value, (operation, tree_of(left), tree_of(right)))
+    )
 
 
 class Named:
@@ -122,7 +126,9 @@ class Named:
 
     def __call__(self, *given: float) -> float:
         # Worked out again, a count is the whole number that it was: a float could not be counted with.
-        value = self.function(*(value_of(each.tree) if isinstance(each, Traced) else each for each in given))
+        value = self.function(
+            *(value_of(each.tree) if isinstance(each, Traced) else each for each in given)
+        )
         if not any(isinstance(each, Traced) for each in given):
             return value
         return Traced(value, (self, *map(tree_of, given)))
@@ -152,4 +158,6 @@ def leaves_of(tree: Tree) -> list[Leaf]:
     """What a tree names, in the order it does."""
     if isinstance(tree, Leaf):
         return [tree]
-    return [leaf for each in tree[1:] for leaf in leaves_of(each)] if isinstance(tree, tuple) else []
+    return (
+        [leaf for each in tree[1:] for leaf in leaves_of(each)] if isinstance(tree, tuple) else []
+    )

@@ -24,8 +24,16 @@ COLOR_AXES = ("lightness", "a", "b")
 class Worked:
     """One card worked once: its outcome, steps and everything that is shown. Made by work_card."""
 
-    def __init__(self, card: Card, given: Given, outcome: Outcome, settings: Settings, old_steps: list = ()):
-        self.card, self.given, self.outcome, self.settings, self._old_steps = card, given, outcome, settings, old_steps
+    def __init__(
+        self, card: Card, given: Given, outcome: Outcome, settings: Settings, old_steps: list = ()
+    ):
+        self.card, self.given, self.outcome, self.settings, self._old_steps = (
+            card,
+            given,
+            outcome,
+            settings,
+            old_steps,
+        )
 
     @cached_property
     def steps(self) -> list:
@@ -42,13 +50,19 @@ class Worked:
         return (said,) if isinstance(said, str) else tuple(text for text in said if text)
 
     def pictures(self) -> list:
-        return [picture for draw in self.card.pictures if (picture := draw(self.outcome)) is not None]
+        return [
+            picture for draw in self.card.pictures if (picture := draw(self.outcome)) is not None
+        ]
 
     def tables(self) -> list:
         return [table for make in self.card.tables if (table := make(self.outcome)) is not None]
 
     def cautions(self) -> list:
-        return [caution for caution in self.card.cautions if caution.when is None or caution.when(self.outcome)]
+        return [
+            caution
+            for caution in self.card.cautions
+            if caution.when is None or caution.when(self.outcome)
+        ]
 
     def notes(self) -> list[str]:
         return self.given.notes + (list(self.card.notes(self.outcome)) if self.card.notes else [])
@@ -59,7 +73,13 @@ class Worked:
         return written_steps(self.steps, self.card, self.outcome.given, self.settings)
 
 
-def work_card(card: Card, texts: dict[str, str], settings: Settings | None = None, units: dict | None = None, exact: dict | None = None) -> Worked:
+def work_card(
+    card: Card,
+    texts: dict[str, str],
+    settings: Settings | None = None,
+    units: dict | None = None,
+    exact: dict | None = None,
+) -> Worked:
     """Work a card from texts as typed. Raises BadInputs with one line for each bad input."""
     settings = settings or Settings()
     return work_given(read_inputs(card, texts, settings, units, exact), settings)
@@ -74,7 +94,9 @@ def work_given(given: Given, settings: Settings) -> Worked:
     try:
         run = _run(card, arguments, given.values() if card.case else {})
     except Refused as refusal:
-        raise BadInputs([Problem(refusal.input, _given_text(given, refusal.input), "", refusal.text)]) from None
+        raise BadInputs(
+            [Problem(refusal.input, _given_text(given, refusal.input), "", refusal.text)]
+        ) from None
     except OutOfRange as error:
         raise BadInputs([_out_of_range(given, error)]) from None
     found, kept = {}, {}
@@ -96,15 +118,26 @@ def work_given(given: Given, settings: Settings) -> Worked:
     for result in card.results:
         if result.chance is not None and result.chance.of in found:
             found[result.name] = _chance(result, outcome)
-    outcome.found = {result.name: found[result.name] for result in card.results if result.name in found}
+    outcome.found = {
+        result.name: found[result.name] for result in card.results if result.name in found
+    }
     return Worked(card, given, outcome, settings, run.steps)
 
 
 class _Run:
     """What answering once gave: values by name in base units, the model's own errors and bands, and what is settled."""
 
-    def __init__(self, values: dict, errors: dict, bands: dict, settled: dict, case=None, steps: list = ()):
-        self.values, self.errors, self.bands, self.settled, self.case, self.steps = values, errors, bands, settled, case, steps
+    def __init__(
+        self, values: dict, errors: dict, bands: dict, settled: dict, case=None, steps: list = ()
+    ):
+        self.values, self.errors, self.bands, self.settled, self.case, self.steps = (
+            values,
+            errors,
+            bands,
+            settled,
+            case,
+            steps,
+        )
 
 
 def _run(card: Card, arguments: dict, values: dict, settled: dict | None = None) -> _Run:
@@ -128,8 +161,21 @@ def _out_of_range(given: Given, error: OutOfRange) -> Problem:
     if error.reason:
         return Problem(error.name, _given_text(given, error.name), "", f"{label}: {error.reason}.")
     ends = [f"{edge:g}" for edge in (error.low, error.high) if edge is not None]
-    allowed = " to ".join(ends) if len(ends) == 2 else f"{'more' if error.high is None else 'less'} than {ends[0]}" if ends else "another value"
-    return Problem(error.name, f"{error.given:g}", allowed, f"{label}: these inputs together lead to {error.given:.4g}; it must be {allowed}.")
+    allowed = (
+        " to ".join(ends)
+        if len(ends) == 2
+        else (
+            f"{'more' if error.high is None else 'less'} than {ends[0]}"
+            if ends
+            else "another value"
+        )
+    )
+    return Problem(
+        error.name,
+        f"{error.given:g}",
+        allowed,
+        f"{label}: these inputs together lead to {error.given:.4g}; it must be {allowed}.",
+    )
 
 
 def _found(result, value, parts: Parts | None) -> Found:
@@ -166,10 +212,17 @@ def _chance(result, outcome: Outcome) -> Found:
 def _parts(given: Given, arguments: dict, run: _Run) -> dict[str, Parts]:
     """For each numeric result, what every rough input and the model itself lend to its range."""
     card, values = given.card, run.values
-    numeric = {name: value for name, value in values.items() if name in card.result_by_name and isinstance(value, (int, float))}
+    numeric = {
+        name: value
+        for name, value in values.items()
+        if name in card.result_by_name and isinstance(value, (int, float))
+    }
     parts = {name: Parts() for name in numeric}
     for members in _instruments(given).values():
-        ends = [_nudged(given, arguments, members, direction, numeric, run.settled) for direction in (-1, 1)]
+        ends = [
+            _nudged(given, arguments, members, direction, numeric, run.settled)
+            for direction in (-1, 1)
+        ]
         for name, value in numeric.items():
             shifts = [end[name] - value for end in ends if end.get(name) is not None]
             if shifts:
@@ -194,7 +247,9 @@ def _model_error(result, value: float, run: _Run) -> float:
     if result.error.endswith("%") and result.of is not PERCENT:
         return abs(value) * float(result.error[:-1]) / 100
     number, _, sign = result.error.partition(" ")
-    return float(number) * (result.of.unit(sign).factor if sign and isinstance(result.of, Quantity) else 1.0)
+    return float(number) * (
+        result.of.unit(sign).factor if sign and isinstance(result.of, Quantity) else 1.0
+    )
 
 
 def _instruments(given: Given) -> dict[str, list]:
@@ -207,11 +262,15 @@ def _instruments(given: Given) -> dict[str, list]:
             for axis in COLOR_AXES:
                 groups[f"{name} {axis}"] = [(name, axis)]
         else:
-            groups.setdefault(f"by {reading.input.instrument}" if reading.input.instrument else name, []).append((name, ""))
+            groups.setdefault(
+                f"by {reading.input.instrument}" if reading.input.instrument else name, []
+            ).append((name, ""))
     return groups
 
 
-def _nudged(given: Given, arguments: dict, members: list, direction: int, numeric: dict, decided: dict) -> dict:
+def _nudged(
+    given: Given, arguments: dict, members: list, direction: int, numeric: dict, decided: dict
+) -> dict:
     """The results with one group of inputs at an edge of its roughness; nothing for results that cannot be found there."""
     changed = {}
     for name, axis in members:
@@ -220,32 +279,64 @@ def _nudged(given: Given, arguments: dict, members: list, direction: int, numeri
             changed[name] = reading.value.moved(axis, direction * reading.rough)
             continue
         unit, edges = reading.input.work_unit, reading.input.edges
-        low, high = sorted(unit.from_base(edge) for edge in edges) if not unit.inverse or edges[0] > 0 else (0.0, float("inf"))
+        low, high = (
+            sorted(unit.from_base(edge) for edge in edges)
+            if not unit.inverse or edges[0] > 0
+            else (0.0, float("inf"))
+        )
         changed[name] = min(max(reading.value + direction * reading.rough, low), high)
     try:
         card = given.card
-        moved = _run(card, *((with_changed(arguments, changed), {}) if card.case is None else ({}, with_changed(given.values(), changed))), decided).values
+        moved = _run(
+            card,
+            *(
+                (with_changed(arguments, changed), {})
+                if card.case is None
+                else ({}, with_changed(given.values(), changed))
+            ),
+            decided,
+        ).values
     except (OutOfRange, Refused, ZeroDivisionError):
         return {}
-    return {name: moved.get(name) for name in numeric if isinstance(moved.get(name), (int, float)) and isfinite(moved[name])}
+    return {
+        name: moved.get(name)
+        for name in numeric
+        if isinstance(moved.get(name), (int, float)) and isfinite(moved[name])
+    }
 
 
 def answer_of(worked: Worked, version: str) -> Answer:
     """The whole answer as the contract has it."""
     outcome, card = worked.outcome, worked.card
-    inputs = {name: _input_json(reading) for name, reading in worked.given.readings.items() if reading.asked}
+    inputs = {
+        name: _input_json(reading)
+        for name, reading in worked.given.readings.items()
+        if reading.asked
+    }
     results = {}
     for name, found in outcome.found.items():
         results[name] = _result_json(outcome, name, found)
     return Answer(
-        card.id, version, inputs, " ".join(worked.sentences()), results, worked.working(), {"kind": card.basis.kind, "text": card.basis.text},
-        [source.id for source in card.sources], [f"{caution.title} {caution.text}" for caution in worked.cautions()], worked.notes(),
-        [picture.as_json() for picture in worked.pictures()], [table.as_json() for table in worked.tables()],
+        card.id,
+        version,
+        inputs,
+        " ".join(worked.sentences()),
+        results,
+        worked.working(),
+        {"kind": card.basis.kind, "text": card.basis.text},
+        [source.id for source in card.sources],
+        [f"{caution.title} {caution.text}" for caution in worked.cautions()],
+        worked.notes(),
+        [picture.as_json() for picture in worked.pictures()],
+        [table.as_json() for table in worked.tables()],
     )
 
 
 def _input_json(reading) -> dict:
-    data = {"given": reading.given, "understood": reading.echo.removeprefix("read as ") or reading.text}
+    data = {
+        "given": reading.given,
+        "understood": reading.echo.removeprefix("read as ") or reading.text,
+    }
     if reading.amount is not None:
         unit = reading.amount.unit
         data |= {"value": unit.from_base(reading.amount.value), "unit": unit.sign}
@@ -256,10 +347,27 @@ def _input_json(reading) -> dict:
 
 def _result_json(outcome: Outcome, name: str, found: Found) -> dict:
     if not isinstance(found.value, (int, float)):
-        return {"label": outcome.label(name), "value": str(found.value), "unit": "", "low": None, "high": None, "text": outcome.text(name)}
+        return {
+            "label": outcome.label(name),
+            "value": str(found.value),
+            "unit": "",
+            "low": None,
+            "high": None,
+            "text": outcome.text(name),
+        }
     unit = outcome.units(name)[0]
-    ends = sorted(unit.from_base(end) if not (unit.inverse and end == 0) else 0.0 for end in (found.low, found.value, found.high))
+    ends = sorted(
+        unit.from_base(end) if not (unit.inverse and end == 0) else 0.0
+        for end in (found.low, found.value, found.high)
+    )
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
     span = outcome.span(name)
     text = outcome.both(name) + (f" ({span})" if span else "")
-    return {"label": outcome.label(name), "value": value, "unit": unit.sign, "low": ends[0], "high": ends[-1], "text": text}
+    return {
+        "label": outcome.label(name),
+        "value": value,
+        "unit": unit.sign,
+        "low": ends[0],
+        "high": ends[-1],
+        "text": text,
+    }

@@ -22,16 +22,35 @@ def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
 
     def row(step: Step) -> dict[str, Any]:
         digits = 8 if step.part.of is MONEY else 6
-        shown = {"kind": step.kind, "name": step.part.name, "label": step.label, "value": float(step.leaf.value),
-                 "unit": step.leaf.unit.sign, "text": with_sign(write_plain(step.leaf.value, settings.style, digits), step.leaf.unit)}
+        shown = {
+            "kind": step.kind,
+            "name": step.part.name,
+            "label": step.label,
+            "value": float(step.leaf.value),
+            "unit": step.leaf.unit.sign,
+            "text": with_sign(write_plain(step.leaf.value, settings.style, digits), step.leaf.unit),
+        }
         if step.kind == "looked up":
             return shown | _from_table(step)
         if step.kind == "searched":
-            sides = [(f"{write(each.left, to)} {each.sign} {write(each.right, to)}" for each in step.kept) for to in (_words, filled)]
+            sides = [
+                (
+                    f"{write(each.left, to)} {each.sign} {write(each.right, to)}"
+                    for each in step.kept
+                )
+                for to in (_words, filled)
+            ]
             bound = f"nothing beats {write(step.tree, _words)} = {write(step.tree, filled)}"
-            return shown | {"formula": "; ".join(sides[0]), "filled": "; ".join(sides[1]), "bound": bound}
+            return shown | {
+                "formula": "; ".join(sides[0]),
+                "filled": "; ".join(sides[1]),
+                "bound": bound,
+            }
         zero = " = 0" if step.kind == "solved" else ""
-        return shown | {"formula": write(step.tree, _words) + zero, "filled": write(step.tree, filled) + zero}
+        return shown | {
+            "formula": write(step.tree, _words) + zero,
+            "filled": write(step.tree, filled) + zero,
+        }
 
     return [row(step) for step in steps]
 
@@ -51,5 +70,10 @@ def _from_table(step: Step) -> dict[str, str]:
     found = read_table(chapter, table)
     row = found.row(key_column, key)
     status = STATUS_WORDS.get(status_of(row, column), "")
-    return {"formula": f"from the table “{found.title}”", "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
-            "source": found.source, "table": table, "row": key}
+    return {
+        "formula": f"from the table “{found.title}”",
+        "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
+        "source": found.source,
+        "table": table,
+        "row": key,
+    }

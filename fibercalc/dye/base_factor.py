@@ -86,7 +86,13 @@ def change_verdict(change: float) -> str:
     Source: common practice (our own edges: LITTLE_CHANGE and MUCH_CHANGE).
     """
     require("change", change, -100.0, 1000.0)
-    return WORDS[0] if abs(change) <= LITTLE_CHANGE else WORDS[1] if abs(change) <= MUCH_CHANGE else WORDS[2]
+    return (
+        WORDS[0]
+        if abs(change) <= LITTLE_CHANGE
+        else WORDS[1]
+        if abs(change) <= MUCH_CHANGE
+        else WORDS[2]
+    )
 
 
 def worst_verdict(verdicts: Sequence[str]) -> str:

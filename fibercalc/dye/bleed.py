@@ -95,7 +95,9 @@ def carry_over_of_water(held: float, rinse: float) -> float:
     return 100 * held / (held + rinse)
 
 
-def fit_carry_over(readings: Sequence[tuple[float, float]], reading_error: float = 0.0) -> CarryOver:
+def fit_carry_over(
+    readings: Sequence[tuple[float, float]], reading_error: float = 0.0
+) -> CarryOver:
     """Carry-over from readings of several rinses: a least-squares line through the logarithms of the color.
 
     readings       (number of the rinse, color in any unit above 0) each, two or more different rinses
@@ -104,7 +106,9 @@ def fit_carry_over(readings: Sequence[tuple[float, float]], reading_error: float
     Source: definition (least squares; the range of the slope by Student's t with two numbers less than readings).
     """
     if len({rinse for rinse, _ in readings}) < 2:
-        raise OutOfRange("readings", len(readings), 2, None, "give the color of at least two rinses")
+        raise OutOfRange(
+            "readings", len(readings), 2, None, "give the color of at least two rinses"
+        )
     require("reading_error", reading_error, 0.0, 200.0)
     for rinse, color in readings:
         require("rinse", rinse, 0.0, 1000.0)
@@ -117,11 +121,18 @@ def fit_carry_over(readings: Sequence[tuple[float, float]], reading_error: float
     # A reading's error is uniform, so its standard deviation is the half-width over root three.
     half = NORMAL_95 * log(1 + reading_error / 100) / sqrt(3 * spread)
     if count > 2:
-        rest = sum((log(color) - level - slope * (rinse - middle)) ** 2 for rinse, color in readings)
+        rest = sum(
+            (log(color) - level - slope * (rinse - middle)) ** 2 for rinse, color in readings
+        )
         half = max(half, quantile(97.5, count - 2) * sqrt(rest / (count - 2) / spread))
     last = max(rinse for rinse, _ in readings)
     half = min(half, 50.0)  # beyond any meaning; keeps the powers finite
-    return CarryOver(100 * exp(slope), 100 * exp(slope - half), 100 * exp(slope + half), exp(level + slope * (last - middle)))
+    return CarryOver(
+        100 * exp(slope),
+        100 * exp(slope - half),
+        100 * exp(slope + half),
+        exp(level + slope * (last - middle)),
+    )
 
 
 def rinses_needed(now: float, wanted: float, carry_over: float) -> float:
@@ -136,7 +147,14 @@ def rinses_needed(now: float, wanted: float, carry_over: float) -> float:
     require("now", now, above=0.0)
     require("wanted", wanted, above=0.0)
     if carry_over >= 100:
-        raise OutOfRange("carry_over", carry_over, 0.0, 100.0, "the rinses do not get paler: the yarn gives off dye, and rinsing alone will not end it")
+        raise OutOfRange(
+            "carry_over",
+            carry_over,
+            0.0,
+            100.0,
+            "the rinses do not get paler: the yarn gives off dye, and rinsing alone will not"
+            " end it",
+        )
     require("carry_over", carry_over, 0.0, 100.0, above=0.0)
     return max(log(now / wanted) / log(100 / carry_over), 0.0)
 
@@ -195,7 +213,10 @@ def likely_causes(observed: Mapping[str, str]) -> list[tuple[str, float]]:
         if word not in (YES, NO, UNKNOWN):
             raise ValueError(word)
     sign = {YES: 1, NO: -1, UNKNOWN: 0}
-    points = [(row["cause"], sum(sign[word] * row[symptom] for symptom, word in observed.items())) for row in bleed_causes().rows]
+    points = [
+        (row["cause"], sum(sign[word] * row[symptom] for symptom, word in observed.items()))
+        for row in bleed_causes().rows
+    ]
     return sorted((pair for pair in points if pair[1] > 0), key=lambda pair: -pair[1])
 
 
@@ -212,4 +233,6 @@ def lint_or_dye(fibers_seen: str, cloth_stain: str) -> str:
             raise ValueError(word)
     if UNKNOWN in (fibers_seen, cloth_stain):
         return UNKNOWN
-    return {(YES, YES): "both", (YES, NO): "lint", (NO, YES): "dye", (NO, NO): "neither"}[fibers_seen, cloth_stain]
+    return {(YES, YES): "both", (YES, NO): "lint", (NO, YES): "dye", (NO, NO): "neither"}[
+        fibers_seen, cloth_stain
+    ]

@@ -59,7 +59,13 @@ def pace_in_room(lack: float, still_air: float = STILL_AIR[1], fan: float = 1.0)
     Source: common practice (wide; a weighing replaces it).
     """
     if lack == 0:
-        raise OutOfRange("lack", lack, 0.0, None, "this air takes up no more water: warm the room or let in drier air")
+        raise OutOfRange(
+            "lack",
+            lack,
+            0.0,
+            None,
+            "this air takes up no more water: warm the room or let in drier air",
+        )
     require("lack", lack, 0.0, above=0.0)
     require("still_air", still_air, 0.0, 100.0, above=0.0)
     require("fan", fan, 1.0, 10.0)
@@ -85,7 +91,9 @@ def drying_work(wet: float, dry: float, rest: float, falls: float = PACE_FALLS[1
     return steady + (falls - rest) * log((min(wet, falls) - rest) / (dry - rest))
 
 
-def pace_from_weighing(wet: float, now: float, rest: float, hours: float, falls: float = PACE_FALLS[1]) -> float:
+def pace_from_weighing(
+    wet: float, now: float, rest: float, hours: float, falls: float = PACE_FALLS[1]
+) -> float:
     """Pace at first, points of regain an hour, from one weighing on the way.
 
     wet    regain at the start, %, above now
@@ -101,7 +109,9 @@ def pace_from_weighing(wet: float, now: float, rest: float, hours: float, falls:
     return drying_work(wet, now, rest, falls) / hours
 
 
-def drying_hours(wet: float, dry: float, rest: float, pace: float, falls: float = PACE_FALLS[1]) -> float:
+def drying_hours(
+    wet: float, dry: float, rest: float, pace: float, falls: float = PACE_FALLS[1]
+) -> float:
     """Hours from one wetness to another.
 
     wet    regain at the start, %, dry to 1,000
@@ -116,7 +126,9 @@ def drying_hours(wet: float, dry: float, rest: float, pace: float, falls: float 
     return drying_work(wet, dry, rest, falls) / pace
 
 
-def regain_after(wet: float, rest: float, pace: float, hours: float, falls: float = PACE_FALLS[1]) -> float:
+def regain_after(
+    wet: float, rest: float, pace: float, hours: float, falls: float = PACE_FALLS[1]
+) -> float:
     """Regain, %, after some hours on the rail.
 
     wet    regain at the start, %, rest to 1,000

@@ -32,4 +32,11 @@ def ill_fit(dye_class: str, fiber: str) -> dict | None:
     Source: dyeing-textbook (recalled); acid dye on plant fiber is common practice.
     """
     dye, kind = dye_class.partition("-")[0], kind_of(fiber)
-    return next((row for row in read_table("dye", "dye-on-fiber").rows if row["kind"] == kind and dye in row["dyes"].split()), None)
+    return next(
+        (
+            row
+            for row in read_table("dye", "dye-on-fiber").rows
+            if row["kind"] == kind and dye in row["dyes"].split()
+        ),
+        None,
+    )

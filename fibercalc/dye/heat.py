@@ -40,7 +40,13 @@ def specific_heat(what: str) -> float:
     return specific_heats().row("what", what)["heat"]
 
 
-def heat_capacity(water: float, fiber: float = 0.0, pot: float = 0.0, fiber_heat: float = 1.36, pot_heat: float = 0.50) -> float:
+def heat_capacity(
+    water: float,
+    fiber: float = 0.0,
+    pot: float = 0.0,
+    fiber_heat: float = 1.36,
+    pot_heat: float = 0.50,
+) -> float:
     """Heat that the whole pot takes up for each degree, kJ/K.
 
     water       mL, above 0 to 1,000,000
@@ -56,7 +62,9 @@ def heat_capacity(water: float, fiber: float = 0.0, pot: float = 0.0, fiber_heat
     require("pot", pot, 0.0, 1e5)
     require("fiber_heat", fiber_heat, 0.1, 5.0)
     require("pot_heat", pot_heat, 0.1, 5.0)
-    return (water * GRAMS_PER_MILLILITER * specific_heat("water") + fiber * fiber_heat + pot * pot_heat) / 1000
+    return (
+        water * GRAMS_PER_MILLILITER * specific_heat("water") + fiber * fiber_heat + pot * pot_heat
+    ) / 1000
 
 
 def energy_to_heat(capacity: float, start: float, end: float) -> float:
@@ -114,7 +122,14 @@ def hottest(net_power: float, loss: float, room: float) -> float:
     return room + 1000 * net_power / loss
 
 
-def heating_time(capacity: float, net_power: float, start: float, end: float, loss: float = 0.0, room: float = 20.0) -> float:
+def heating_time(
+    capacity: float,
+    net_power: float,
+    start: float,
+    end: float,
+    loss: float = 0.0,
+    room: float = 20.0,
+) -> float:
     """Time, min, to heat the bath at a steady power: -(C/k) ln(1 - k dT/P) from the room's temperature, and the same from any other.
 
     capacity   kJ/K, above 0
@@ -135,7 +150,14 @@ def heating_time(capacity: float, net_power: float, start: float, end: float, lo
         return capacity * (end - start) / (60 * net_power)
     top = hottest(net_power, loss, room)
     if end > start and end >= top:
-        raise OutOfRange("end", end, start, top, f"the pot loses as much as it gets at {top:.0f} °C and does not get to {end:.0f}: put the lid on, or use more power")
+        raise OutOfRange(
+            "end",
+            end,
+            start,
+            top,
+            f"the pot loses as much as it gets at {top:.0f} °C and does not get to {end:.0f}: put"
+            " the lid on, or use more power",
+        )
     return 1000 * capacity / loss * log((top - start) / (top - end)) / 60 if end > start else 0.0
 
 

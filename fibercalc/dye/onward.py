@@ -15,7 +15,10 @@ def of_pot(name, sign):
             return None
         unit = r.card.result_by_name[name].of.unit(sign)
         part = r.kept["loads"][0] / r.given["skeins"]
-        return spread_text(*(unit.from_base(end * part) for end in (r.value(name), r.low(name), r.high(name))), sign)
+        return spread_text(
+            *(unit.from_base(end * part) for end in (r.value(name), r.low(name), r.high(name))),
+            sign,
+        )
 
     return share
 
@@ -28,7 +31,11 @@ def stock_of_run(r, number):
 
 def keeps_as(r, number):
     """The kind of dye, as stocks keep."""
-    return r.given["dye_class"].partition("-")[0] if r.given["dye_class"].startswith(("reactive", "direct")) else "acid"
+    return (
+        r.given["dye_class"].partition("-")[0]
+        if r.given["dye_class"].startswith(("reactive", "direct"))
+        else "acid"
+    )
 
 
 def acid_in_it(r):
@@ -38,7 +45,11 @@ def acid_in_it(r):
 
 def metal_in_it(r):
     """That a metal comes with the dye, or may: how much of which one no class of dye tells."""
-    return "unknown" if "metal" in read_table("dye", "dye-classes").row("key", r.given["dye_class"])["handles"] else None
+    return (
+        "unknown"
+        if "metal" in read_table("dye", "dye-classes").row("key", r.given["dye_class"])["handles"]
+        else None
+    )
 
 
 def grams_in_pot(r):
@@ -48,15 +59,26 @@ def grams_in_pot(r):
 
 def acid_by_weight(r):
     """A label's grams in 100 mL as percent by weight: so thin an acid is no more than 2 % heavier than water."""
-    return f"{r.given['acid_strength'] / 1.01:.3g}~{r.given['acid_strength'] * 0.01:.2g}%" if r.given["acid"] == "liquid" else None
+    return (
+        f"{r.given['acid_strength'] / 1.01:.3g}~{r.given['acid_strength'] * 0.01:.2g}%"
+        if r.given["acid"] == "liquid"
+        else None
+    )
 
 
 def heats_as(r):
     """The fiber, as far as its heat is told apart."""
     fiber = r.given["fiber"]
-    return "nylon" if fiber.startswith("polyamide") else fiber if fiber in ("wool", "cotton") else None
+    return (
+        "nylon" if fiber.startswith("polyamide") else fiber if fiber in ("wool", "cotton") else None
+    )
 
 
 def recipe_of_run(r):
     """The skeins of all lots, as one recipe of a run."""
-    return [{"name": "the lot" if r.given["lots"] == 1 else "the run", "skeins": f"{r.given['skeins'] * r.given['lots']}"}]
+    return [
+        {
+            "name": "the lot" if r.given["lots"] == 1 else "the run",
+            "skeins": f"{r.given['skeins'] * r.given['lots']}",
+        }
+    ]

@@ -26,7 +26,13 @@ def paint_volume(mass: float, full: float, damp: float) -> float:
     require("damp", damp, 0.0, MOST_PICK_UP)
     require("full", full, 0.0, MOST_PICK_UP)
     if full <= damp:
-        raise OutOfRange("full", full, damp, MOST_PICK_UP, "the yarn is already as wet as it can be: squeeze or spin it before painting")
+        raise OutOfRange(
+            "full",
+            full,
+            damp,
+            MOST_PICK_UP,
+            "the yarn is already as wet as it can be: squeeze or spin it before painting",
+        )
     return mass * (full - damp) / 100
 
 
@@ -58,7 +64,14 @@ def paint_strength(depth: float, full: float, damp: float) -> float:
     require("depth", depth, 0.0, 20.0)
     strength = 100 * depth / paint_volume(100.0, full, damp)
     if strength > STRONGEST:
-        raise OutOfRange("depth", depth, 0.0, None, "no liquor is as strong as that: squeeze the yarn drier before painting, or paint twice")
+        raise OutOfRange(
+            "depth",
+            depth,
+            0.0,
+            None,
+            "no liquor is as strong as that: squeeze the yarn drier before painting, or paint"
+            " twice",
+        )
     return strength
 
 
@@ -75,7 +88,14 @@ def stock_in_paint(volume: float, paint: float, stock: float) -> float:
     require("stock", stock, 0.0, STRONGEST, above=0.0)
     require("paint", paint, 0.0)
     if paint > stock:
-        raise OutOfRange("paint", paint, 0.0, stock, f"the liquor must hold {paint:.2g} g in 100 mL and the stock holds {stock:.2g}: use a stronger stock or squeeze the yarn drier")
+        raise OutOfRange(
+            "paint",
+            paint,
+            0.0,
+            stock,
+            f"the liquor must hold {paint:.2g} g in 100 mL and the stock holds {stock:.2g}: use a"
+            " stronger stock or squeeze the yarn drier",
+        )
     return volume * paint / stock
 
 

@@ -9,7 +9,9 @@ MOST_SKEINS = 5000
 NOISE = 1e-9
 
 
-def skeins_that_fit(fill: float, skein_mass: float, liquor_ratio: float, displaced: float = 0.0) -> int:
+def skeins_that_fit(
+    fill: float, skein_mass: float, liquor_ratio: float, displaced: float = 0.0
+) -> int:
     """Whole skeins that one pot takes at a liquor ratio without passing its fill line.
 
     fill          the pot up to its fill line, mL, above 0 to 1,000,000
@@ -26,8 +28,15 @@ def skeins_that_fit(fill: float, skein_mass: float, liquor_ratio: float, displac
     needed = skein_mass * (liquor_ratio + displaced)
     count = floor(fill / needed + NOISE)
     if count < 1:
-        raise OutOfRange("fill", fill, reason=f"one skein of {skein_mass:g} g needs {needed / 1000:.3g} L at {liquor_ratio:g} : 1, and the pot is filled to {fill / 1000:.3g} L; "
-                                              "take a larger pot, a smaller skein or a lower liquor ratio")
+        raise OutOfRange(
+            "fill",
+            fill,
+            reason=(
+                f"one skein of {skein_mass:g} g needs {needed / 1000:.3g} L at {liquor_ratio:g} :"
+                f" 1, and the pot is filled to {fill / 1000:.3g} L; take a larger pot, a smaller"
+                " skein or a lower liquor ratio"
+            ),
+        )
     return count
 
 

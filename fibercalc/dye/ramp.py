@@ -13,7 +13,15 @@ MOST_STAGES = 12
 MINUTES_A_DAY = 1440
 
 
-def ramp_time(start: float, end: float, rate: float, capacity: float = 0.0, net_power: float = 0.0, loss: float = 0.0, room: float = 20.0) -> float:
+def ramp_time(
+    start: float,
+    end: float,
+    rate: float,
+    capacity: float = 0.0,
+    net_power: float = 0.0,
+    loss: float = 0.0,
+    room: float = 20.0,
+) -> float:
     """Time, min, from one temperature to another at a wanted rate, and no sooner than the plate can.
 
     start      °C, -10 to 105
@@ -37,7 +45,15 @@ def ramp_time(start: float, end: float, rate: float, capacity: float = 0.0, net_
     return max(by_rate, heating_time(capacity, net_power, start, end, loss, room))
 
 
-def lost_on_the_way(start: float, end: float, rate: float, capacity: float, net_power: float, loss: float, room: float) -> float:
+def lost_on_the_way(
+    start: float,
+    end: float,
+    rate: float,
+    capacity: float,
+    net_power: float,
+    loss: float,
+    room: float,
+) -> float:
     """Energy, kWh, that the room gets while a bath warms at a pace, or as fast as the plate can; less than nothing where the room warms it.
 
     start      °C, -10 to 105
@@ -58,8 +74,14 @@ def lost_on_the_way(start: float, end: float, rate: float, capacity: float, net_
     return loss / 1000 * ((start + end) / 2 - room) * minutes / 60
 
 
-def bath_program(start: float, stages: Sequence[tuple[float, float, float]], capacity: float = 0.0, net_power: float = 0.0, loss: float = 0.0,
-                 room: float = 20.0) -> list[tuple[float, float]]:
+def bath_program(
+    start: float,
+    stages: Sequence[tuple[float, float, float]],
+    capacity: float = 0.0,
+    net_power: float = 0.0,
+    loss: float = 0.0,
+    room: float = 20.0,
+) -> list[tuple[float, float]]:
     """Points (minutes from the start, °C): one at the start, one at the end of each ramp and one at the end of each hold.
 
     start      °C, -10 to 105
@@ -108,6 +130,14 @@ def minutes_of_clock(text: str) -> int:
     Source: definition of the 24-hour clock.
     """
     hours, _, minutes = text.strip().replace(".", ":").partition(":")
-    if not (hours.isascii() and hours.isdigit() and (not minutes or (minutes.isascii() and minutes.isdigit() and len(minutes) == 2))) or int(hours) > 23 or int(minutes or 0) > 59:
+    if (
+        not (
+            hours.isascii()
+            and hours.isdigit()
+            and (not minutes or (minutes.isascii() and minutes.isdigit() and len(minutes) == 2))
+        )
+        or int(hours) > 23
+        or int(minutes or 0) > 59
+    ):
         raise OutOfRange("text", 0.0, reason="give a time of day such as 9:30 or 14:05")
     return 60 * int(hours) + int(minutes or 0)

@@ -10,7 +10,10 @@ from ..yarn.moisture import mass_at_other_regain
 
 # Strengths that stocks are usually made at, g in 100 mL (common practice).
 USUAL_STRENGTHS = (5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01)
-DEEPEST, STRONGEST = 20.0, 40.0  # % of the fiber; g in 100 mL: more than any dye bath or stock holds
+DEEPEST, STRONGEST = (
+    20.0,
+    40.0,
+)  # % of the fiber; g in 100 mL: more than any dye bath or stock holds
 HEAVIEST, WETTEST = 100_000.0, 200.0  # g of fiber; mL of bath for each gram
 
 
@@ -128,7 +131,14 @@ def top_up_water(bath: float, additions: float) -> float:
     require("bath", bath, above=0.0)
     require("additions", additions, 0.0)
     if additions > bath:
-        raise OutOfRange("additions", additions, 0.0, bath, f"the additions come to {additions:.0f} mL and the bath is to be {bath:.0f} mL: use stronger stocks or a higher liquor ratio")
+        raise OutOfRange(
+            "additions",
+            additions,
+            0.0,
+            bath,
+            f"the additions come to {additions:.0f} mL and the bath is to be {bath:.0f} mL: use"
+            " stronger stocks or a higher liquor ratio",
+        )
     return bath - additions
 
 
@@ -159,8 +169,15 @@ def pot_level(bath: float, displacement: float, fill_line: float) -> float:
     require("fill_line", fill_line, above=0.0)
     level = bath + displacement
     if level > fill_line * (1 + 1e-9):
-        raise OutOfRange("bath", bath, 0.0, fill_line - displacement, f"bath and yarn come to {level / 1000:.1f} L and the pot may be filled to {fill_line / 1000:.1f} L: "
-                         "use less yarn in a pot, a lower liquor ratio or a larger pot")
+        raise OutOfRange(
+            "bath",
+            bath,
+            0.0,
+            fill_line - displacement,
+            f"bath and yarn come to {level / 1000:.1f} L and the pot may be filled to"
+            f" {fill_line / 1000:.1f} L: use less yarn in a pot, a lower liquor ratio or a"
+            " larger pot",
+        )
     return level
 
 
@@ -191,7 +208,9 @@ def shade_error(error: float, strength: float, mass: float, total_depth: float) 
     return 100 * depth_of_dye(dye_in_stock(error, strength), mass) / total_depth
 
 
-def measurable_strength(dye: float, least: float, strengths: Sequence[float] = USUAL_STRENGTHS) -> float:
+def measurable_strength(
+    dye: float, least: float, strengths: Sequence[float] = USUAL_STRENGTHS
+) -> float:
     """The strongest usual stock, g in 100 mL, of which a dose is at least a given volume.
 
     dye        g in the dose, above 0
@@ -205,7 +224,14 @@ def measurable_strength(dye: float, least: float, strengths: Sequence[float] = U
     for strength in sorted(strengths, reverse=True):
         if stock_volume(dye, strength) >= least * (1 - 1e-9):
             return strength
-    raise OutOfRange("dye", dye, least * min(strengths, default=0.0) / 100, None, "no usual stock is weak enough to measure this dose: dye more at once, or leave this dye out")
+    raise OutOfRange(
+        "dye",
+        dye,
+        least * min(strengths, default=0.0) / 100,
+        None,
+        "no usual stock is weak enough to measure this dose: dye more at once, or leave this"
+        " dye out",
+    )
 
 
 def _require_mass(mass: float) -> None:

@@ -49,7 +49,13 @@ def stock_strength(powder: float, volume: float) -> float:
     require("volume", volume, above=0.0)
     strength = 100 * powder / volume
     if strength > STRONGEST:
-        raise OutOfRange("powder", powder, 0.0, STRONGEST * volume / 100, "no dye dissolves as strongly as that: make it up to more")
+        raise OutOfRange(
+            "powder",
+            powder,
+            0.0,
+            STRONGEST * volume / 100,
+            "no dye dissolves as strongly as that: make it up to more",
+        )
     return strength
 
 
@@ -95,7 +101,9 @@ def stock_to_dilute(volume: float, wanted: float, have: float) -> float:
     require("volume", volume, above=0.0)
     require("have", have, 0.0, STRONGEST, above=0.0)
     if wanted > have:
-        raise OutOfRange("wanted", wanted, 0.0, have, "water cannot make a stock stronger: add powder instead")
+        raise OutOfRange(
+            "wanted", wanted, 0.0, have, "water cannot make a stock stronger: add powder instead"
+        )
     require("wanted", wanted, 0.0, have, above=0.0)
     return volume * wanted / have
 
@@ -130,7 +138,13 @@ def powder_to_extend(volume: float, strength: float, left: float, strength_left:
     require("strength_left", strength_left, 0.0, STRONGEST)
     more = dye_in_stock(volume, strength) - left * strength_left / 100
     if more < -1e-9:
-        raise OutOfRange("left", left, 0.0, None, "what is left already holds more dye than that: make it up to a larger volume")
+        raise OutOfRange(
+            "left",
+            left,
+            0.0,
+            None,
+            "what is left already holds more dye than that: make it up to a larger volume",
+        )
     return max(more, 0.0)
 
 

@@ -12,7 +12,9 @@ from ..yarn.putup import whole_above
 
 MOST_ROWS = 5000  # beyond lies a slip of the pen
 MOST_STITCHES = 5000  # in the first row, or by which a row grows
-TWO_ROUNDINGS = 2 * (1 - sqrt(0.05))  # 95 % half-width of the sum of two equal uniform errors, in half-widths of one
+TWO_ROUNDINGS = 2 * (
+    1 - sqrt(0.05)
+)  # 95 % half-width of the sum of two equal uniform errors, in half-widths of one
 
 
 def stitches_in_row(row: float, first: float, grow: float = 0.0) -> float:
@@ -58,7 +60,9 @@ def bind_off_rows(widths: float = 3.5, stitch_widths: float = 4.0) -> float:
     return widths / stitch_widths
 
 
-def stitches_to_come(row: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0) -> float:
+def stitches_to_come(
+    row: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0
+) -> float:
     """Stitches from the end of a row to the end of the piece, its end (edging, bind-off) included.
 
     row       rows done, 0 or more
@@ -71,10 +75,16 @@ def stitches_to_come(row: float, rows: float, first: float, grow: float = 0.0, e
     """
     require("rows", rows, max(row, 1.0), MOST_ROWS)
     require("end_rows", end_rows, 0.0, 500.0)
-    return stitches_through(rows, first, grow) - stitches_through(row, first, grow) + end_rows * stitches_in_row(rows, first, grow)
+    return (
+        stitches_through(rows, first, grow)
+        - stitches_through(row, first, grow)
+        + end_rows * stitches_in_row(rows, first, grow)
+    )
 
 
-def share_used(row: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0) -> float:
+def share_used(
+    row: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0
+) -> float:
     """How much of the piece's yarn is used at the end of a row, 0 to 1.
 
     row       rows done, 0 to rows
@@ -90,7 +100,9 @@ def share_used(row: float, rows: float, first: float, grow: float = 0.0, end_row
     return stitches_through(row, first, grow) / whole
 
 
-def row_at_share(share: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0) -> float:
+def row_at_share(
+    share: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0
+) -> float:
     """The row, with its part, at which a share of the piece's yarn is used; rows of a triangle from the top: rows / sqrt(2) at half.
 
     share     0 to 1
@@ -102,7 +114,9 @@ def row_at_share(share: float, rows: float, first: float, grow: float = 0.0, end
     Source: arithmetic.
     """
     require("share", share, 0.0, 1.0)
-    return min(rows_that_fill(share * stitches_to_come(0, rows, first, grow, end_rows), first, grow), rows)
+    return min(
+        rows_that_fill(share * stitches_to_come(0, rows, first, grow, end_rows), first, grow), rows
+    )
 
 
 def rows_that_fill(stitches: float, first: float, grow: float = 0.0) -> float:
@@ -166,7 +180,9 @@ def weighing_error(half_step: float, mass_used: float) -> float:
     return 100 * TWO_ROUNDINGS * half_step / mass_used
 
 
-def rows_before_weighing(half_step: float, wanted_error: float, per_stitch: float, next_row: float, grow: float = 0.0) -> int:
+def rows_before_weighing(
+    half_step: float, wanted_error: float, per_stitch: float, next_row: float, grow: float = 0.0
+) -> int:
     """Rows to knit before a second weighing tells the grams in a stitch (or in a row) to a wanted share.
 
     half_step     g, half of the scale's step, above 0
@@ -180,10 +196,19 @@ def rows_before_weighing(half_step: float, wanted_error: float, per_stitch: floa
     require("half_step", half_step, above=0.0)
     require("wanted_error", wanted_error, 0.1, 100.0)
     require("per_stitch", per_stitch, above=0.0)
-    return max(1, whole_above(rows_that_fill(100 * TWO_ROUNDINGS * half_step / (wanted_error * per_stitch), next_row, grow)))
+    return max(
+        1,
+        whole_above(
+            rows_that_fill(
+                100 * TWO_ROUNDINGS * half_step / (wanted_error * per_stitch), next_row, grow
+            )
+        ),
+    )
 
 
-def last_row(stitches_left: float, row: int, first: float, grow: float = 0.0, end_rows: float = 0.0) -> int:
+def last_row(
+    stitches_left: float, row: int, first: float, grow: float = 0.0, end_rows: float = 0.0
+) -> int:
     """The last row after which the end (edging, bind-off) can still be worked on the width reached: start it there at the latest.
 
     With end_rows 0 it is the last row that can be knit at all. Below row, the end cannot be worked even now. At most 5,000.

@@ -10,11 +10,17 @@ from ..core.problem import require
 from .loop import LOOSEST, TIGHTEST, USUAL
 
 KNITTER_ERROR = 0.09  # a whole garment against its washed swatch: tension, blocking, joins
-LOOP_ERROR = 0.10  # the loop model on hand gauges, whose proportions are seldom those of the constants
+LOOP_ERROR = (
+    0.10  # the loop model on hand gauges, whose proportions are seldom those of the constants
+)
 # A knitter may work a yarn anywhere between the loosest and the tightest usual: a uniform part, as the 95 % half-width of its deviation.
 TIGHTNESS_ERROR = 1.96 * (TIGHTEST - LOOSEST) / 2 / sqrt(3) / USUAL
 
-BUFFERS = {"none": (1.0, 0.0), "unknown": (1.05, 0.05), "held": (1.10, 0.05)}  # what a printed figure holds over the need, and its half-width
+BUFFERS = {
+    "none": (1.0, 0.0),
+    "unknown": (1.05, 0.05),
+    "held": (1.10, 0.05),
+}  # what a printed figure holds over the need, and its half-width
 
 
 def length_by_swatch(area: float, swatch_area: float, swatch_mass: float, tex: float) -> float:
@@ -27,7 +33,12 @@ def length_by_swatch(area: float, swatch_area: float, swatch_mass: float, tex: f
     Raises OutOfRange outside these.
     Source: common practice (cloth, weight and yarn are proportional).
     """
-    for name, value in (("area", area), ("swatch_area", swatch_area), ("swatch_mass", swatch_mass), ("tex", tex)):
+    for name, value in (
+        ("area", area),
+        ("swatch_area", swatch_area),
+        ("swatch_mass", swatch_mass),
+        ("tex", tex),
+    ):
         require(name, value, above=0.0)
     return swatch_mass / swatch_area * area / tex * 1000
 

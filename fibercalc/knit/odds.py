@@ -43,7 +43,11 @@ def share_of(needed: float, parts: Parts, share: float, rough: float) -> tuple[f
     require("share", share, 0.0, 1.0)
     require("rough", rough, 0.0, 1.0)
     own = [needed * rough] if rough else []
-    scaled = Parts([share * width for width in parts.down] + own, [share * width for width in parts.up] + own, [share * width for width in parts.normal])
+    scaled = Parts(
+        [share * width for width in parts.down] + own,
+        [share * width for width in parts.up] + own,
+        [share * width for width in parts.normal],
+    )
     return needed * share, scaled
 
 
@@ -59,4 +63,7 @@ def each_count(needed: float, parts: Parts, most: int = 5) -> list[tuple[int, fl
     require("most", most, 2)
     surest = smallest_enough(needed, parts, 0.995)
     first = max(1, surest - most + 1, smallest_enough(needed, parts, 0.005) - 1)
-    return [(count, parts.chance_below(count - needed)) for count in range(first, max(surest, first + 1) + 1)]
+    return [
+        (count, parts.chance_below(count - needed))
+        for count in range(first, max(surest, first + 1) + 1)
+    ]

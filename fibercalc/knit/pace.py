@@ -105,9 +105,20 @@ def keep_pace(days: Sequence[float], releases: Sequence[date], start: date) -> l
     Source: arithmetic.
     """
     if not 1 <= len(releases) <= MOST_PARTS or len(days) != len(releases):
-        raise OutOfRange("days", len(days), 1, MOST_PARTS, f"{len(days)} parts with a length and {len(releases)} with a day; give 1 to {MOST_PARTS} of both")
+        raise OutOfRange(
+            "days",
+            len(days),
+            1,
+            MOST_PARTS,
+            f"{len(days)} parts with a length and {len(releases)} with a day; give 1 to"
+            f" {MOST_PARTS} of both",
+        )
     if any(later < earlier for earlier, later in zip(releases, releases[1:])):
-        raise OutOfRange("releases", len(releases), reason="the parts come out in order: a later part has an earlier day")
+        raise OutOfRange(
+            "releases",
+            len(releases),
+            reason="the parts come out in order: a later part has an earlier day",
+        )
     found, free = [], 0.0  # free: days after start at which the needles are free
     for place, (length, out) in enumerate(zip(days, releases)):
         require("days", length, 0.0, MOST_DAYS)
@@ -116,7 +127,14 @@ def keep_pace(days: Sequence[float], releases: Sequence[date], start: date) -> l
         # Work that ends at the very end of a day is done on that day, not on the next.
         done = start + timedelta(days=max(ceil(free - NOISE) - 1, int(begin + NOISE)))
         following = releases[place + 1] if place + 1 < len(releases) else None
-        found.append(PartDays(out, start + timedelta(days=int(begin + NOISE)), done, (done - following).days if following else None))
+        found.append(
+            PartDays(
+                out,
+                start + timedelta(days=int(begin + NOISE)),
+                done,
+                (done - following).days if following else None,
+            )
+        )
     return found
 
 
@@ -127,4 +145,11 @@ def first_behind(parts: Sequence[PartDays]) -> int:
     Raises nothing.
     Source: arithmetic.
     """
-    return next((place for place, part in enumerate(parts, 1) if part.behind is not None and part.behind > 0), 0)
+    return next(
+        (
+            place
+            for place, part in enumerate(parts, 1)
+            if part.behind is not None and part.behind > 0
+        ),
+        0,
+    )

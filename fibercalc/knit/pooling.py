@@ -19,9 +19,20 @@ MOST_IN_TURN = 4  # skeins, and times that one of them comes in a short order
 # What the words mean; our own edges, no source. Rows for which a color stays above itself:
 STACKED_ROWS = 24  # from here on it is a column to the eye, about 6 cm of sock; less leans so much that it wanders
 LEANING_ROWS = 2  # from here on it touches itself, so that a slanting line is seen
-SEEN = 120  # stitches of a row that are drawn and that the eye takes in at once, about 40 cm of sock
-BROAD_SHARE = 1 / 8  # of the width that is seen: a column at least this wide is a pool, a dash a block; narrower ones are flashes and flecks
-STRIPES, POOLS, FLASHES, SPIRALS, BLOCKS, FLECKS = "stripes", "pools", "flashes", "spirals", "blocks", "flecks"
+SEEN = (
+    120  # stitches of a row that are drawn and that the eye takes in at once, about 40 cm of sock
+)
+BROAD_SHARE = (
+    1 / 8
+)  # of the width that is seen: a column at least this wide is a pool, a dash a block; narrower ones are flashes and flecks
+STRIPES, POOLS, FLASHES, SPIRALS, BLOCKS, FLECKS = (
+    "stripes",
+    "pools",
+    "flashes",
+    "spirals",
+    "blocks",
+    "flecks",
+)
 
 
 @dataclass(frozen=True)
@@ -42,7 +53,13 @@ def turn_length(lengths: Sequence[float]) -> float:
     Source: arithmetic.
     """
     if not 1 <= len(lengths) <= MOST_COLORS:
-        raise OutOfRange("lengths", len(lengths), 1, MOST_COLORS, f"{len(lengths)} color lengths given; give 1 to {MOST_COLORS}")
+        raise OutOfRange(
+            "lengths",
+            len(lengths),
+            1,
+            MOST_COLORS,
+            f"{len(lengths)} color lengths given; give 1 to {MOST_COLORS}",
+        )
     for length in lengths:
         require("lengths", length, 0.001, 1000.0)
     return sum(lengths)
@@ -92,11 +109,15 @@ def rows_stacked(patch: float, moved: float, flat: bool = False, strayed: float 
     require("strayed", strayed, 0.0)
     # n shifts are n x moved and sqrt(n) x strayed: together they are the patch at the root of a quadratic, in the form that stays exact.
     tension, step = strayed * strayed, max(abs(moved), 1e-9)
-    shifts = 2 * patch * patch / (tension + sqrt(tension * tension + 4 * step * step * patch * patch))
+    shifts = (
+        2 * patch * patch / (tension + sqrt(tension * tension + 4 * step * step * patch * patch))
+    )
     return min((2 if flat else 1) * shifts, 9999.0)
 
 
-def judge(stitches: int, repeat: float, patch: float, flat: bool = False, wobble: float = 0.0) -> Judged:
+def judge(
+    stitches: int, repeat: float, patch: float, flat: bool = False, wobble: float = 0.0
+) -> Judged:
     """What the colors will likely do at a stitch count, by what the drawn fabric shows: at most 120 stitches of its width.
 
     stripes: the longest color fills a whole round or row. pools and flashes: a color stays above itself for 24 rows or more; a
@@ -125,7 +146,15 @@ def judge(stitches: int, repeat: float, patch: float, flat: bool = False, wobble
     return Judged(stitches, moved, stacked, kind)
 
 
-def judge_near(stitches: int, span: int, repeat: float, patch: float, flat: bool = False, step: int = 1, wobble: float = 0.0) -> list[Judged]:
+def judge_near(
+    stitches: int,
+    span: int,
+    repeat: float,
+    patch: float,
+    flat: bool = False,
+    step: int = 1,
+    wobble: float = 0.0,
+) -> list[Judged]:
     """The same for the stitch counts around a wanted one, to avoid or to seek.
 
     stitches  wanted, 1 to 2,000
@@ -141,7 +170,11 @@ def judge_near(stitches: int, span: int, repeat: float, patch: float, flat: bool
     require("span", span, 0.0, 200.0)
     require("step", step, 1.0, 100.0)
     ways = span // step
-    return [judge(count, repeat, patch, flat, wobble) for count in range(stitches - ways * step, stitches + ways * step + 1, step) if 1 <= count <= MOST_STITCHES]
+    return [
+        judge(count, repeat, patch, flat, wobble)
+        for count in range(stitches - ways * step, stitches + ways * step + 1, step)
+        if 1 <= count <= MOST_STITCHES
+    ]
 
 
 def stacking_counts(repeat: float, low: int, high: int, flat: bool = False) -> list[float]:
@@ -158,7 +191,9 @@ def stacking_counts(repeat: float, low: int, high: int, flat: bool = False) -> l
     require("low", low, 1.0)
     require("high", high, low, MOST_STITCHES)
     unit = repeat / 2 if flat else repeat
-    return [number * unit for number in range(ceil(low / unit - 1e-9), floor(high / unit + 1e-9) + 1)]
+    return [
+        number * unit for number in range(ceil(low / unit - 1e-9), floor(high / unit + 1e-9) + 1)
+    ]
 
 
 def drift(stitches: float, wobble: float, rows: float) -> float:
@@ -176,8 +211,18 @@ def drift(stitches: float, wobble: float, rows: float) -> float:
     return stitches * wobble / 100 / sqrt(3) * sqrt(rows)
 
 
-def fabric(lengths: Sequence[float], loop: float, stitches: int, rows: int, flat: bool = False, wobble: float = 0.0, columns: int = 0,
-           starts: Sequence[float] = (0.0,), change_every: int = 2, order: Sequence[int] = ()) -> list[list[int]]:
+def fabric(
+    lengths: Sequence[float],
+    loop: float,
+    stitches: int,
+    rows: int,
+    flat: bool = False,
+    wobble: float = 0.0,
+    columns: int = 0,
+    starts: Sequence[float] = (0.0,),
+    change_every: int = 2,
+    order: Sequence[int] = (),
+) -> list[list[int]]:
     """The color (place in lengths, from 0) of each stitch, row 1 first, each row from its left as the right side is seen.
 
     In the round and on right-side rows the knitting runs from right to left, so the first stitch of row 1 is its last entry.
@@ -208,7 +253,9 @@ def fabric(lengths: Sequence[float], loop: float, stitches: int, rows: int, flat
     at, found = [*starts], []
     noise = _noise()
     for row in range(rows):
-        skein = order[row // change_every % len(order)] if order else row // change_every % len(starts)
+        skein = (
+            order[row // change_every % len(order)] if order else row // change_every % len(starts)
+        )
         step = loop * (1 + wobble / 100 * next(noise))
         back = flat and row % 2 == 1
         # A row back runs from left to right, so its last stitches are those at the right edge.
@@ -233,7 +280,9 @@ def alternating_order(bands: Sequence[int]) -> list[int]:
     whole, used, order = sum(bands), [0] * len(bands), []
     for place in range(1, whole + 1):
         open_skeins = [skein for skein, count in enumerate(bands) if used[skein] < count]
-        order.append(max(open_skeins, key=lambda skein: (bands[skein] * place / whole - used[skein], -skein)))
+        order.append(
+            max(open_skeins, key=lambda skein: (bands[skein] * place / whole - used[skein], -skein))
+        )
         used[order[-1]] += 1
     return order
 
@@ -247,7 +296,13 @@ def order_in_turn(bands: Sequence[int]) -> tuple[list[int], int]:
     Source: arithmetic (every such order is tried).
     """
     if not 1 <= len(bands) <= MOST_IN_TURN:
-        raise OutOfRange("bands", len(bands), 1, MOST_IN_TURN, f"{len(bands)} skeins given; give 1 to {MOST_IN_TURN}")
+        raise OutOfRange(
+            "bands",
+            len(bands),
+            1,
+            MOST_IN_TURN,
+            f"{len(bands)} skeins given; give 1 to {MOST_IN_TURN}",
+        )
     for count in bands:
         require("bands", count, 1.0, 1000.0)
     tried = []

@@ -34,7 +34,14 @@ def plain_stitches(stitches: int, changes: int, taken: int) -> int:
     require("changes", changes, 0.0, MOST)
     require("taken", taken, 0.0, 3.0)
     if changes * taken > stitches:
-        raise OutOfRange("changes", changes, 0, stitches // taken, f"{changes} changes on {taken} stitches each do not fit in {stitches} stitches; {stitches // taken} do")
+        raise OutOfRange(
+            "changes",
+            changes,
+            0,
+            stitches // taken,
+            f"{changes} changes on {taken} stitches each do not fit in {stitches} stitches;"
+            f" {stitches // taken} do",
+        )
     return stitches - changes * taken
 
 
@@ -52,7 +59,11 @@ def stitches_after(stitches: int, changes: int, step: int) -> int:
     require("step", step, -2.0, 2.0)
     after = stitches + changes * step
     if after < 1:
-        raise OutOfRange("changes", changes, reason=f"{changes} decreases would leave none of {stitches} stitches")
+        raise OutOfRange(
+            "changes",
+            changes,
+            reason=f"{changes} decreases would leave none of {stitches} stitches",
+        )
     return after
 
 
@@ -74,7 +85,13 @@ def even_gaps(plain: int, changes: int, closed: bool, edge: int = 0) -> list[int
         return [place - before for place, before in zip(places, [0, *places])]
     inner = plain - 2 * edge
     if inner < 0:
-        raise OutOfRange("edge", edge, 0, plain // 2, f"{edge} plain stitches at each edge are more than the {plain} there are")
+        raise OutOfRange(
+            "edge",
+            edge,
+            0,
+            plain // 2,
+            f"{edge} plain stitches at each edge are more than the {plain} there are",
+        )
     places = [(2 * number + 1) * inner // (2 * changes) for number in range(changes)]
     gaps = [place - before for place, before in zip([*places, inner], [0, *places])]
     return [gaps[0] + edge, *gaps[1:-1], gaps[-1] + edge]
@@ -102,7 +119,9 @@ def in_repeats(gaps: Sequence[int]) -> list[Repeat]:
     Raises nothing.
     Source: arithmetic (shortest writing, found from the last gap backward).
     """
-    alike = [[0] * (len(gaps) + 1) for _ in range(LONGEST_CYCLE + 1)]  # how far from here each gap is as the one a cycle later
+    alike = [
+        [0] * (len(gaps) + 1) for _ in range(LONGEST_CYCLE + 1)
+    ]  # how far from here each gap is as the one a cycle later
     cost: list[float] = [0.0] * (len(gaps) + 1)
     best: list[tuple[int, int]] = [(1, 1)] * len(gaps)
     for at in reversed(range(len(gaps))):
@@ -111,13 +130,15 @@ def in_repeats(gaps: Sequence[int]) -> list[Repeat]:
             if at + size < len(gaps) and gaps[at] == gaps[at + size]:
                 alike[size][at] = alike[size][at + 1] + 1
             times = alike[size][at] // size + 1
-            written = size + 0.5 * (times > 1) + cost[at + size * times]  # brackets are worth half a gap
+            written = (
+                size + 0.5 * (times > 1) + cost[at + size * times]
+            )  # brackets are worth half a gap
             if written < cost[at]:
                 cost[at], best[at] = written, (size, times)
     repeats, at = [], 0
     while at < len(gaps):
         size, times = best[at]
-        repeats.append(Repeat(tuple(gaps[at:at + size]), times))
+        repeats.append(Repeat(tuple(gaps[at : at + size]), times))
         at += size * times
     return repeats
 
@@ -150,10 +171,28 @@ def rows_words(takes: Sequence[int], rows: int, change: str) -> str:
     parts = []
     for repeat in in_repeats(takes):
         for gap in repeat.gaps:
-            which = "every row" if gap == 1 else f"every {_ordinal(gap)} row" if repeat.times > 1 else f"the {_ordinal(gap)} row after that" if parts else f"the {_ordinal(gap)} row"
-            parts.append(f"on {which} {repeat.times} times" if repeat.times > 1 else f"on {'the next row' if gap == 1 else which}")
+            which = (
+                "every row"
+                if gap == 1
+                else (
+                    f"every {_ordinal(gap)} row"
+                    if repeat.times > 1
+                    else (
+                        f"the {_ordinal(gap)} row after that"
+                        if parts
+                        else f"the {_ordinal(gap)} row"
+                    )
+                )
+            )
+            parts.append(
+                f"on {which} {repeat.times} times"
+                if repeat.times > 1
+                else f"on {'the next row' if gap == 1 else which}"
+            )
     over = rows - sum(takes)
-    text = f"{change} {', then '.join(parts)}" + (f"; then knit {over} {'row' if over == 1 else 'rows'} plain." if over > 0 else ".")
+    text = f"{change} {', then '.join(parts)}" + (
+        f"; then knit {over} {'row' if over == 1 else 'rows'} plain." if over > 0 else "."
+    )
     return text[:1].upper() + text[1:]
 
 
@@ -163,5 +202,7 @@ def _repeat_words(repeat: Repeat, change: str) -> str:
 
 
 def _ordinal(number: int) -> str:
-    ending = "th" if number % 100 in (11, 12, 13) else {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
+    ending = (
+        "th" if number % 100 in (11, 12, 13) else {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
+    )
     return f"{number}{ending}"

@@ -81,7 +81,9 @@ def sock_foot_length(foot_length: float, shorter: float = 0.0) -> float:
     return foot_length * (1 - shorter / 100)
 
 
-def foot_rounds(knitted_length: float, heel_depth: float, toe_depth: float, rows_per_cm: float) -> float:
+def foot_rounds(
+    knitted_length: float, heel_depth: float, toe_depth: float, rows_per_cm: float
+) -> float:
     """Plain rounds between heel and toe, with the part of one: the knitted length less the depth of both pockets.
 
     knitted_length  m, 0.05 to 0.45 (see sock_foot_length)
@@ -95,7 +97,13 @@ def foot_rounds(knitted_length: float, heel_depth: float, toe_depth: float, rows
     require("heel_depth", heel_depth, 0.0)
     require("toe_depth", toe_depth, 0.0)
     if heel_depth + toe_depth > knitted_length:
-        raise OutOfRange("knitted_length", knitted_length, heel_depth + toe_depth, 0.45, "the heel and toe together are longer than the foot: put fewer needles out of work")
+        raise OutOfRange(
+            "knitted_length",
+            knitted_length,
+            heel_depth + toe_depth,
+            0.45,
+            "the heel and toe together are longer than the foot: put fewer needles out of work",
+        )
     return rounds_for_length(knitted_length - heel_depth - toe_depth, rows_per_cm)
 
 
@@ -204,7 +212,14 @@ def worked_needles(needles: int, in_work: int, out: int) -> int:
     repeat = in_work + out
     if needles % repeat:
         below = needles - needles % repeat
-        raise OutOfRange("needles", needles, reason=f"{in_work} in and {out} out repeats over {repeat} needles: {needles} is no multiple of it ({below} and {below + repeat} are)")
+        raise OutOfRange(
+            "needles",
+            needles,
+            reason=(
+                f"{in_work} in and {out} out repeats over {repeat} needles: {needles} is no"
+                f" multiple of it ({below} and {below + repeat} are)"
+            ),
+        )
     return needles * in_work // repeat
 
 
@@ -258,10 +273,20 @@ def stretch_word(stretch: float) -> str:
     """
     require("stretch", stretch, -100.0, 1000.0)
     easy, most = PLAIN_STRETCH
-    return "loose" if stretch < 0 else "easy" if stretch <= easy else "tight" if stretch <= most else "too tight"
+    return (
+        "loose"
+        if stretch < 0
+        else "easy"
+        if stretch <= easy
+        else "tight"
+        if stretch <= most
+        else "too tight"
+    )
 
 
-def foot_rounds_by_length(foot_lengths: Sequence[float], half: int, left: int, rows_per_cm: float, shorter: float = 0.0) -> list[tuple[float, int]]:
+def foot_rounds_by_length(
+    foot_lengths: Sequence[float], half: int, left: int, rows_per_cm: float, shorter: float = 0.0
+) -> list[tuple[float, int]]:
     """Foot length and whole foot rounds, for a chart; feet too short for the heel and toe are left out.
 
     foot_lengths  m, each 0.05 to 0.45
@@ -274,7 +299,11 @@ def foot_rounds_by_length(foot_lengths: Sequence[float], half: int, left: int, r
     """
     depth = short_row_depth(half, left, rows_per_cm)
     knitted = [(length, sock_foot_length(length, shorter)) for length in foot_lengths]
-    return [(length, whole_rounds(foot_rounds(short, depth, depth, rows_per_cm))) for length, short in knitted if short >= 2 * depth]
+    return [
+        (length, whole_rounds(foot_rounds(short, depth, depth, rows_per_cm)))
+        for length, short in knitted
+        if short >= 2 * depth
+    ]
 
 
 def _require_needles(needles: int) -> None:

@@ -4,7 +4,10 @@ from math import sqrt
 
 from ..core.problem import require
 
-CLOSE, APART = 0.07, 0.20  # grist apart by less is "much the same", by more "another thickness" (common practice)
+CLOSE, APART = (
+    0.07,
+    0.20,
+)  # grist apart by less is "much the same", by more "another thickness" (common practice)
 
 
 def grist_ratio(length: float, mass: float, other_length: float, other_mass: float) -> float:
@@ -17,7 +20,12 @@ def grist_ratio(length: float, mass: float, other_length: float, other_mass: flo
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
-    for name, value in (("length", length), ("mass", mass), ("other_length", other_length), ("other_mass", other_mass)):
+    for name, value in (
+        ("length", length),
+        ("mass", mass),
+        ("other_length", other_length),
+        ("other_mass", other_mass),
+    ):
         require(name, value, above=0.0)
     return (length / mass) / (other_length / other_mass)
 

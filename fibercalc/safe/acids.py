@@ -17,7 +17,9 @@ NOTHING = {}  # the contents of plain water
 @cache
 def _weak(key: str) -> tuple[tuple[float, ...], int]:
     row = read_table("safe", "weak-acids").row("key", key)
-    return tuple(row[name] for name in ("pka1", "pka2", "pka3") if row[name] != ""), int(row["charge"])
+    return tuple(row[name] for name in ("pka1", "pka2", "pka3") if row[name] != ""), int(
+        row["charge"]
+    )
 
 
 @cache
@@ -29,7 +31,11 @@ def _chemical(key: str) -> tuple[float, str, float, float]:
 
 @cache
 def _densities(key: str) -> tuple[tuple[float, float], ...]:
-    rows = tuple((row["percent"], row["density"]) for row in read_table("safe", "stock-densities").rows if row["chemical"] == key)
+    rows = tuple(
+        (row["percent"], row["density"])
+        for row in read_table("safe", "stock-densities").rows
+        if row["chemical"] == key
+    )
     if not rows:
         raise KeyError(f"no densities for {key}")
     return rows
@@ -78,7 +84,14 @@ def volume_of(chemical: str, grams: float, percent: float) -> float:
     return grams / (density(chemical, percent) * percent / 100.0)
 
 
-def bath_ph(liters: float, contents: Mapping[str, float] = NOTHING, alkalinity: float = 0.0, driven_off: bool = False, cations: float = 0.0, activities: bool = True) -> float:
+def bath_ph(
+    liters: float,
+    contents: Mapping[str, float] = NOTHING,
+    alkalinity: float = 0.0,
+    driven_off: bool = False,
+    cations: float = 0.0,
+    activities: bool = True,
+) -> float:
     """pH of a bath at 25 °C, water alone, before fiber.
 
     liters      of bath, above 0
@@ -94,7 +107,13 @@ def bath_ph(liters: float, contents: Mapping[str, float] = NOTHING, alkalinity: 
     return solve(weak, plus, minus, activities).ph
 
 
-def ionic_strength(liters: float, contents: Mapping[str, float] = NOTHING, alkalinity: float = 0.0, driven_off: bool = False, cations: float = 0.0) -> float:
+def ionic_strength(
+    liters: float,
+    contents: Mapping[str, float] = NOTHING,
+    alkalinity: float = 0.0,
+    driven_off: bool = False,
+    cations: float = 0.0,
+) -> float:
     """Ionic strength of a bath, mol/L: above 0.1 the pH is rough, above 0.5 very rough (see ph_error).
 
     liters      of bath, above 0
@@ -109,7 +128,14 @@ def ionic_strength(liters: float, contents: Mapping[str, float] = NOTHING, alkal
     return solve(weak, plus, minus).ionic_strength
 
 
-def charge_left(ph: float, liters: float, contents: Mapping[str, float] = NOTHING, alkalinity: float = 0.0, driven_off: bool = False, cations: float = 0.0) -> float:
+def charge_left(
+    ph: float,
+    liters: float,
+    contents: Mapping[str, float] = NOTHING,
+    alkalinity: float = 0.0,
+    driven_off: bool = False,
+    cations: float = 0.0,
+) -> float:
     """Charges of all ions added up at a pH, mol/L: nothing at the bath's own pH, positive below it. What a working shows of the balance.
 
     ph          0 to 14
@@ -139,10 +165,22 @@ def ph_error(strength: float) -> float:
     Source: spana-help (where Davies holds); the widths are our own, from tabled pH values missed by up to 0.04 at 0.1 mol/L.
     """
     require("strength", strength, 0.0)
-    return 0.03 + 0.2 * min(strength, 0.5) if strength <= 0.5 else 0.13 + 0.3 * min(strength - 0.5, 1.0)
+    return (
+        0.03 + 0.2 * min(strength, 0.5)
+        if strength <= 0.5
+        else 0.13 + 0.3 * min(strength - 0.5, 1.0)
+    )
 
 
-def dose_for_ph(chemical: str, target: float, liters: float, contents: Mapping[str, float] = NOTHING, alkalinity: float = 0.0, driven_off: bool = False, cations: float = 0.0) -> float:
+def dose_for_ph(
+    chemical: str,
+    target: float,
+    liters: float,
+    contents: Mapping[str, float] = NOTHING,
+    alkalinity: float = 0.0,
+    driven_off: bool = False,
+    cations: float = 0.0,
+) -> float:
     """Grams of one pure chemical that bring a bath to a pH at 25 °C, water alone, before fiber.
 
     chemical    key of the table bath-chemicals
@@ -165,14 +203,22 @@ def dose_for_ph(chemical: str, target: float, liters: float, contents: Mapping[s
         charge, squares = water_charge(target, strength)
         for each in others:
             shared = forms(each, target, strength)
-            charge, squares = charge + min(each.total, shared.most) * shared.charge, squares + min(each.total, shared.most) * shared.squared
+            charge, squares = (
+                charge + min(each.total, shared.most) * shared.charge,
+                squares + min(each.total, shared.most) * shared.squared,
+            )
         mine = forms(_as_weak(own, driven_off), target, strength) if own else Forms(0.0, 0.0, inf)
         new = _moles(charge + cations_there - anions_there, there, plus - minus, mine)
         if new is None:
             raise OutOfRange("target", target, reason=_why_not(chemical, target))
         if abs(new - dose) <= 1e-11 * max(new, 1e-6):
             return new * mass * liters
-        squares += min(there + new, mine.most) * mine.squared + cations_there + anions_there + (plus + minus) * new
+        squares += (
+            min(there + new, mine.most) * mine.squared
+            + cations_there
+            + anions_there
+            + (plus + minus) * new
+        )
         dose, strength = new, squares / 2.0
     raise OutOfRange("target", target, reason=f"no dose that settles was found for pH {target:g}")
 
@@ -189,17 +235,31 @@ def _moles(charge: float, there: float, strong: float, mine: Forms) -> float | N
 
 def _why_not(chemical: str, target: float) -> str:
     raises = read_table("safe", "bath-chemicals").row("key", chemical)["kind"] == "base"
-    return f"pH {target:g} is not reached: this only {'raises' if raises else 'lowers'} the pH, and the bath may already be {'above' if raises else 'below'} it or would need more than can dissolve"
+    return (
+        f"pH {target:g} is not reached: this only {'raises' if raises else 'lowers'} the pH, and"
+        f" the bath may already be {'above' if raises else 'below'} it or would need more than can"
+        " dissolve"
+    )
 
 
-def _bath(liters: float, contents: Mapping[str, float], alkalinity: float, driven_off: bool, cations: float) -> tuple[list[Weak], float, float]:
+def _bath(
+    liters: float,
+    contents: Mapping[str, float],
+    alkalinity: float,
+    driven_off: bool,
+    cations: float,
+) -> tuple[list[Weak], float, float]:
     """The weak acids in a bath and its strong cations and anions, mol/L."""
     require("liters", liters, above=0.0)
     require("alkalinity", alkalinity, 0.0, 2000.0)
     require("cations", cations, -STRONGEST, STRONGEST)
     # Nearly all alkalinity of tap water is bicarbonate: as many moles of carbon as of charge.
     hard = alkalinity / ALKALINITY_PER_MOLE
-    plus, minus, totals = hard + max(cations, 0.0), max(-cations, 0.0), {"carbonic": hard} if hard else {}
+    plus, minus, totals = (
+        hard + max(cations, 0.0),
+        max(-cations, 0.0),
+        {"carbonic": hard} if hard else {},
+    )
     for key, grams in contents.items():
         require(key, grams, 0.0)
         mass, weak, own_plus, own_minus = _chemical(key)

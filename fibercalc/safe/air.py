@@ -12,7 +12,9 @@ REFERENCE_KELVIN = 298.15
 WORK_DAY = 8.0  # h
 
 
-def vapor_pressure(moles_per_cubic_meter: float, henry: float, henry_slope: float, celsius: float) -> float:
+def vapor_pressure(
+    moles_per_cubic_meter: float, henry: float, henry_slope: float, celsius: float
+) -> float:
     """Partial pressure over a dilute bath, Pa, by Henry's law.
 
     moles_per_cubic_meter  of the free (not neutralized) acid or base in the bath, 0 or more
@@ -26,10 +28,14 @@ def vapor_pressure(moles_per_cubic_meter: float, henry: float, henry_slope: floa
     require("henry", henry, above=0.0)
     require("celsius", celsius, 0.0, 105.0)
     require("henry_slope", henry_slope, 0.0)
-    return moles_per_cubic_meter / (henry * exp(henry_slope * (1.0 / (celsius + KELVIN) - 1.0 / REFERENCE_KELVIN)))
+    return moles_per_cubic_meter / (
+        henry * exp(henry_slope * (1.0 / (celsius + KELVIN) - 1.0 / REFERENCE_KELVIN))
+    )
 
 
-def emission(area: float, velocity: float, pressure: float, celsius: float, molar_mass: float) -> float:
+def emission(
+    area: float, velocity: float, pressure: float, celsius: float, molar_mass: float
+) -> float:
     """Vapor that leaves a bath's surface, mg/h: an order of magnitude.
 
     area        open surface, m², 0 or more
@@ -49,7 +55,9 @@ def emission(area: float, velocity: float, pressure: float, celsius: float, mola
     return moles_a_second * 3600.0 * molar_mass * 1000.0
 
 
-def room_level(emitted: float, fresh_air: float, room: float, hours: float, before: float = 0.0) -> float:
+def room_level(
+    emitted: float, fresh_air: float, room: float, hours: float, before: float = 0.0
+) -> float:
     """Level of a vapor in a well-mixed room after some time, mg/m³.
 
     emitted    mg/h, 0 or more

@@ -62,7 +62,12 @@ class _Mixed:
 
     def __init__(self, weak: Sequence[Weak], ionic_strength: float):
         self.g1 = davies(1, ionic_strength)
-        by_charge = [1.0, self.g1, self.g1**4, self.g1**9]  # the logarithm goes with the square of the charge
+        by_charge = [
+            1.0,
+            self.g1,
+            self.g1**4,
+            self.g1**9,
+        ]  # the logarithm goes with the square of the charge
         self.kw = 10.0**-PKW
         self.weak = []
         for each in weak:
@@ -99,7 +104,9 @@ class _Mixed:
         return charge, slope, squares / 2.0
 
 
-def solve(weak: Sequence[Weak], cations: float = 0.0, anions: float = 0.0, activities: bool = True) -> Solution:
+def solve(
+    weak: Sequence[Weak], cations: float = 0.0, anions: float = 0.0, activities: bool = True
+) -> Solution:
     """The pH at which all charges cancel, and the ionic strength there.
 
     weak        the weak acids and bases in the water; list and totals may be empty or 0
@@ -122,7 +129,11 @@ def solve(weak: Sequence[Weak], cations: float = 0.0, anions: float = 0.0, activ
         if not activities or abs(new - strength) < 1e-10:
             return Solution(-log_activity / LN10, new)
         strength = new
-    raise OutOfRange("ionic_strength", strength, reason="the balance of charges does not settle for these amounts")
+    raise OutOfRange(
+        "ionic_strength",
+        strength,
+        reason="the balance of charges does not settle for these amounts",
+    )
 
 
 def _root(mixed: _Mixed, strong: float, start: float) -> tuple[float, float]:
@@ -166,7 +177,7 @@ def forms(weak: Weak, ph: float, ionic_strength: float) -> Forms:
     """
     require("ph", ph, LOWEST, HIGHEST)
     require("ionic_strength", ionic_strength, 0.0)
-    (_, top, escapes, weights), = _Mixed([weak], ionic_strength).weak
+    ((_, top, escapes, weights),) = _Mixed([weak], ionic_strength).weak
     shares = [weight * 10.0 ** (ph * given_away) for given_away, weight in enumerate(weights)]
     all_ = sum(shares)
     mean = sum((top - given_away) * share for given_away, share in enumerate(shares)) / all_

@@ -35,7 +35,9 @@ def held_soda(ph: float, liters: float, alkalinity: float) -> float:
     return dose_for_ph("soda-ash", ph, liters, NOTHING, alkalinity)
 
 
-def doses(chemical: str, target: float, liters: float, held: str, grams: float, alkalinity: float) -> tuple[float, float]:
+def doses(
+    chemical: str, target: float, liters: float, held: str, grams: float, alkalinity: float
+) -> tuple[float, float]:
     """Grams of a chemical to a target pH with carbon dioxide driven off, and with it held.
 
     chemical    soda-ash, bicarbonate or citric
@@ -51,7 +53,9 @@ def doses(chemical: str, target: float, liters: float, held: str, grams: float, 
     found = []
     for driven_off in (True, False):
         try:
-            found.append(dose_for_ph(chemical, target, liters, {held: grams}, alkalinity, driven_off))
+            found.append(
+                dose_for_ph(chemical, target, liters, {held: grams}, alkalinity, driven_off)
+            )
         except OutOfRange:
             if driven_off:  # with its carbon dioxide gone the bath may lie beyond the target already: nothing is needed then
                 found.append(0.0)

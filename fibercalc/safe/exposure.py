@@ -66,9 +66,20 @@ def limits_words(vapors: Sequence[str]) -> str:
     said = []
     for vapor in dict.fromkeys(vapors):
         row = read_table("safe", "exposure-limits").row("key", vapor)
-        for columns, words in ((BODIES, "over 8 h"), (SHORT, "over 15 min"), (MOMENT, "at any moment"), (DANGER, "IDLH")):
+        for columns, words in (
+            (BODIES, "over 8 h"),
+            (SHORT, "over 15 min"),
+            (MOMENT, "at any moment"),
+            (DANGER, "IDLH"),
+        ):
             limit = _lowest(vapor, columns)
-            name = next((name for name in columns if limit is not None and row[name] == limit), None)
+            name = next(
+                (name for name in columns if limit is not None and row[name] == limit), None
+            )
             if name:
-                said.append(published(f"{row['label']} {limit:g} ppm {words}", columns[name], status_of(row, name)))
+                said.append(
+                    published(
+                        f"{row['label']} {limit:g} ppm {words}", columns[name], status_of(row, name)
+                    )
+                )
     return "; ".join(said)

@@ -7,12 +7,34 @@ from ..core.problem import require
 from ..core.table import read_table
 
 # What a sum of shares of limits brings, strongest first; a statement hides the ones after the arrow.
-SUMS = {"corr_a": "H314", "corr": "H314", "irrit": "H315", "dam": "H318", "eye": "H319", "airway": "H335"}
-HIDES = {"H314": ("H315", "H318", "H319"), "H318": ("H319",), "H317": ("EUH208",), "H334": ("EUH208",)}
-CLASSES = {"corr_a": "Skin Corr. 1A", "corr": "Skin Corr. 1", "irrit": "Skin Irrit. 2", "dam": "Eye Dam. 1", "eye": "Eye Irrit. 2", "airway": "STOT SE 3"}
+SUMS = {
+    "corr_a": "H314",
+    "corr": "H314",
+    "irrit": "H315",
+    "dam": "H318",
+    "eye": "H319",
+    "airway": "H335",
+}
+HIDES = {
+    "H314": ("H315", "H318", "H319"),
+    "H318": ("H319",),
+    "H317": ("EUH208",),
+    "H334": ("EUH208",),
+}
+CLASSES = {
+    "corr_a": "Skin Corr. 1A",
+    "corr": "Skin Corr. 1",
+    "irrit": "Skin Irrit. 2",
+    "dam": "Eye Dam. 1",
+    "eye": "Eye Irrit. 2",
+    "airway": "STOT SE 3",
+}
 # An acute toxicity estimate up to this brings this: swallowed in mg/kg, inhaled as vapor in mg/L. Stronger classes are out of reach
 # of every substance of the table. Source: clp-acute, Table 3.1.1.
-ACUTE = {"oral": ((2000.0, "H302", "Acute Tox. 4"),), "vapor": ((10.0, "H331", "Acute Tox. 3"), (20.0, "H332", "Acute Tox. 4"))}
+ACUTE = {
+    "oral": ((2000.0, "H302", "Acute Tox. 4"),),
+    "vapor": ((10.0, "H331", "Acute Tox. 3"), (20.0, "H332", "Acute Tox. 4")),
+}
 RELEVANT = 1.0  # % from which a substance counts toward it: clp-acute, 3.1.3.3
 ASKED = 0.1  # % from which a statement without a limit is asked about: the general cut-off, and a sensitizer's limit if it is of category 1A
 LOW_PH, HIGH_PH = 2.0, 11.5  # CLP Annex I 3.2.3: read (clp-3-2-3)
@@ -57,7 +79,14 @@ def classes(contents: Mapping[str, float], ph: float = 7.0) -> dict[str, str]:
         found = {"H314": "Skin Corr. 1 (by its pH)", **found} if "H314" not in found else found
     for route, bands in ACUTE.items():
         estimate = acute_estimate(contents, route)
-        found |= next(({code: name} for most, code, name in bands if estimate is not None and estimate <= most), {})
+        found |= next(
+            (
+                {code: name}
+                for most, code, name in bands
+                if estimate is not None and estimate <= most
+            ),
+            {},
+        )
     for key, percent in contents.items():
         for code, limit in listed(key):
             if limit is not None and percent >= limit:
@@ -77,7 +106,11 @@ def acute_estimate(contents: Mapping[str, float], route: str) -> float | None:
     ACUTE[route]
     for key, percent in contents.items():
         require(key, percent, 0.0, 100.0)
-    total = sum(percent / _rows()[key][route] for key, percent in contents.items() if percent >= RELEVANT and _rows()[key][route] != "")
+    total = sum(
+        percent / _rows()[key][route]
+        for key, percent in contents.items()
+        if percent >= RELEVANT and _rows()[key][route] != ""
+    )
     return 100.0 / total if total else None
 
 
@@ -89,7 +122,12 @@ def acute_from(key: str) -> dict[str, float]:
     Source: clp-acute (3.1.3.6.1, solved for the strength).
     """
     row = _rows()[key]
-    return {code: 100.0 * row[route] / most for route, bands in ACUTE.items() if row[route] != "" for most, code, _ in bands}
+    return {
+        code: 100.0 * row[route] / most
+        for route, bands in ACUTE.items()
+        if row[route] != ""
+        for most, code, _ in bands
+    }
 
 
 def to_ask(contents: Mapping[str, float]) -> tuple[str, ...]:
@@ -103,7 +141,11 @@ def to_ask(contents: Mapping[str, float]) -> tuple[str, ...]:
     for key, percent in contents.items():
         require(key, percent, 0.0, 100.0)
         least = {"EUH071": _rows()[key]["corr"]}  # what burns no skin burns no airway
-        codes += [code for code, limit in listed(key) if limit is None and percent >= least.get(code, ASKED)]
+        codes += [
+            code
+            for code, limit in listed(key)
+            if limit is None and percent >= least.get(code, ASKED)
+        ]
     return tuple(dict.fromkeys(codes))
 
 

@@ -59,7 +59,11 @@ def frequency_row(per_minute: float) -> str:
     Source: niosh-94-110.
     """
     require("per_minute", per_minute, 0.0, 15.0)
-    return next(row["key"] for row in read_table("safe", "lift-frequency").rows if row["per_minute"] >= per_minute - 1e-9)
+    return next(
+        row["key"]
+        for row in read_table("safe", "lift-frequency").rows
+        if row["per_minute"] >= per_minute - 1e-9
+    )
 
 
 def weight_limit(h: float, v: float, d: float, a: float, f: float, c: float) -> float:

@@ -5,7 +5,11 @@ import re
 from ..core.amount import NO_BREAK
 from ..sources import all_sources
 
-WHEN = {"read": "read {}", "secondary": "read {} in a page that quotes it", "memory": "from memory, unverified"}
+WHEN = {
+    "read": "read {}",
+    "secondary": "read {} in a page that quotes it",
+    "memory": "from memory, unverified",
+}
 
 
 def published(what: str, source_id: str, how: str = "") -> str:

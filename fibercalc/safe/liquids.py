@@ -4,7 +4,9 @@ from ..core.problem import require
 from ..core.table import read_table
 
 VINEGAR = (4.0, 8.0)  # % of acetic acid in what is sold as white vinegar (common practice)
-QUESTIONED = 5.0  # % of the bath: more acid or soda is asked back, and thins the bath (our own edge)
+QUESTIONED = (
+    5.0  # % of the bath: more acid or soda is asked back, and thins the bath (our own edge)
+)
 
 
 def liquid_name(chemical: str, percent: float, written: str, kitchen: bool = True) -> str:

@@ -37,7 +37,9 @@ def at_most(celsius: float) -> bool:
     celsius  of the bath
     Source: childrens-alabama (from 140 °F).
     """
-    return celsius >= min(row["celsius"] for row in read_table("safe", "burn-times").rows if row["under"])
+    return celsius >= min(
+        row["celsius"] for row in read_table("safe", "burn-times").rows if row["under"]
+    )
 
 
 def neighbors(celsius: float) -> tuple[int, int]:

@@ -41,7 +41,12 @@ def kits_possible(lots: Sequence[tuple[str, int]], kit: Sequence[tuple[str, int]
     return min(counts, default=0)
 
 
-def allocate(lots: Sequence[tuple[str, str, int]], kit: Sequence[tuple[str, int]], kits: int, club: Sequence[tuple[str, int]]) -> list[Share]:
+def allocate(
+    lots: Sequence[tuple[str, str, int]],
+    kit: Sequence[tuple[str, int]],
+    kits: int,
+    club: Sequence[tuple[str, int]],
+) -> list[Share]:
     """Kits first, small lots first, so that what is left lies in few lots; then the club, all of a color from one lot where one holds it; the rest is the shop's.
 
     lots  (color, lot, good skeins) each, good 0 or more
@@ -51,26 +56,41 @@ def allocate(lots: Sequence[tuple[str, str, int]], kit: Sequence[tuple[str, int]
     Raises OutOfRange outside these.
     Source: common practice.
     """
-    require("kits", kits, 0, kits_possible([(color, good) for color, _, good in lots], kit) if kits else 0)
+    require(
+        "kits",
+        kits,
+        0,
+        kits_possible([(color, good) for color, _, good in lots], kit) if kits else 0,
+    )
     served, clubbed = [0] * len(lots), [0] * len(lots)
     wanted = _wanted(kit)
     for color, each in wanted.items():
         left = kits
         # A lot that kits use up to the last skein comes first, then the smaller ones.
-        for place in sorted((place for place, lot in enumerate(lots) if lot[0] == color), key=lambda place: (lots[place][2] % each, lots[place][2])):
+        for place in sorted(
+            (place for place, lot in enumerate(lots) if lot[0] == color),
+            key=lambda place: (lots[place][2] % each, lots[place][2]),
+        ):
             served[place] = min(left, lots[place][2] // each)
             left -= served[place]
-    rest = [good - served[place] * wanted.get(color, 0) for place, (color, _, good) in enumerate(lots)]
+    rest = [
+        good - served[place] * wanted.get(color, 0) for place, (color, _, good) in enumerate(lots)
+    ]
     for color, count in club:
         require("club", count, 0, MOST)
         own = [place for place, lot in enumerate(lots) if lot[0] == color]
         whole = [place for place in own if rest[place] - clubbed[place] >= count]
-        order = sorted(whole, key=lambda place: rest[place])[:1] or sorted(own, key=lambda place: -rest[place])
+        order = sorted(whole, key=lambda place: rest[place])[:1] or sorted(
+            own, key=lambda place: -rest[place]
+        )
         for place in order:
             taken = min(count, rest[place] - clubbed[place])
             clubbed[place] += taken
             count -= taken
-    return [Share(color, lot, good, served[place], served[place] * wanted.get(color, 0), clubbed[place]) for place, (color, lot, good) in enumerate(lots)]
+    return [
+        Share(color, lot, good, served[place], served[place] * wanted.get(color, 0), clubbed[place])
+        for place, (color, lot, good) in enumerate(lots)
+    ]
 
 
 def band_of(mass: float, bands: Sequence[float]) -> int | None:

@@ -55,7 +55,9 @@ class BackPlan:
     start: date
 
 
-def back_plan(start: date, times: Times, pace: Pace, calendar: Calendar, supplier: Calendar | None = None) -> BackPlan:
+def back_plan(
+    start: date, times: Times, pace: Pace, calendar: Calendar, supplier: Calendar | None = None
+) -> BackPlan:
     """The last day for each step, so that every later step can still be done.
 
     start     the day on which all begins, such as part one
@@ -73,13 +75,32 @@ def back_plan(start: date, times: Times, pace: Pace, calendar: Calendar, supplie
     release = last_working_day(days_earlier(min(home, abroad), times.window), calendar)
     label_to = last_working_day(release - day, calendar)
     label_from = first_of_working_days(label_to, times.label, calendar) if times.label else release
-    ready = label_from if not times.spare else first_of_working_days(label_from - day, times.spare, calendar)
+    ready = (
+        label_from
+        if not times.spare
+        else first_of_working_days(label_from - day, times.spare, calendar)
+    )
     dye_to = last_working_day(ready - day * (times.drying + 1), calendar)
     dye_from = first_of_working_days(dye_to, times.dye, calendar)
-    check = first_of_working_days(dye_from - day, times.check, calendar) if times.check else dye_from
+    check = (
+        first_of_working_days(dye_from - day, times.check, calendar) if times.check else dye_from
+    )
     arrive = last_working_day(check - day, calendar)
     order = last_working_day(days_earlier(arrive, pace.supplier, supplier), calendar)
-    return BackPlan(order, arrive, check, dye_from, dye_to, label_from, label_to, release, abroad, home, in_hand, start)
+    return BackPlan(
+        order,
+        arrive,
+        check,
+        dye_from,
+        dye_to,
+        label_from,
+        label_to,
+        release,
+        abroad,
+        home,
+        in_hand,
+        start,
+    )
 
 
 def late_steps(plan: BackPlan, today: date, names: Sequence[str]) -> tuple[str, ...]:

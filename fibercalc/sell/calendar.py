@@ -7,7 +7,13 @@ from datetime import date, timedelta
 from ..core.problem import OutOfRange, require
 
 LONGEST = 1500  # days that are looked back over
-WEEKS = {"mon-fri": (0, 1, 2, 3, 4), "mon-sat": (0, 1, 2, 3, 4, 5), "every": (0, 1, 2, 3, 4, 5, 6), "tue-sat": (1, 2, 3, 4, 5), "weekend": (5, 6)}
+WEEKS = {
+    "mon-fri": (0, 1, 2, 3, 4),
+    "mon-sat": (0, 1, 2, 3, 4, 5),
+    "every": (0, 1, 2, 3, 4, 5, 6),
+    "tue-sat": (1, 2, 3, 4, 5),
+    "weekend": (5, 6),
+}
 ONE = timedelta(days=1)
 
 
@@ -69,7 +75,11 @@ def first_of_working_days(end: date, days: int, calendar: Calendar) -> date:
             if not left:
                 return day
         day -= ONE
-    raise OutOfRange("closed", days, reason=f"fewer than {days} working days lie before {end:%d %b %Y}; look at the closed days")
+    raise OutOfRange(
+        "closed",
+        days,
+        reason=f"fewer than {days} working days lie before {end:%d %b %Y}; look at the closed days",
+    )
 
 
 def days_earlier(end: date, days: int, calendar: Calendar | None = None) -> date:
@@ -90,4 +100,6 @@ def days_earlier(end: date, days: int, calendar: Calendar | None = None) -> date
             return day
         day -= ONE
         left -= not calendar.shut(day)
-    raise OutOfRange("closed", days, reason="the closed days leave no time before that; look at them")
+    raise OutOfRange(
+        "closed", days, reason="the closed days leave no time before that; look at them"
+    )

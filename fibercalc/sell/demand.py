@@ -29,7 +29,14 @@ def critical_ratio(price: float, cost: float, left_value: float) -> float:
     require("price", price, above=cost)
     require("left_value", left_value)
     if left_value >= cost:
-        raise OutOfRange("left_value", left_value, reason="what is left would bring its cost or more: then none is too many, and no count is best")
+        raise OutOfRange(
+            "left_value",
+            left_value,
+            reason=(
+                "what is left would bring its cost or more: then none is too many, and no count is"
+                " best"
+            ),
+        )
     return (price - cost) / (price - left_value)
 
 
@@ -95,7 +102,9 @@ def expected_left(count: float, mean: float, deviation: float) -> float:
     return count - mean + expected_short(count, mean, deviation)
 
 
-def expected_profit(count: float, mean: float, deviation: float, price: float, cost: float, left_value: float) -> float:
+def expected_profit(
+    count: float, mean: float, deviation: float, price: float, cost: float, left_value: float
+) -> float:
     """What count bring on average over what they cost: (price - cost) mean - (price - cost) short - (cost - left_value) left.
 
     count       0 or more
@@ -109,7 +118,9 @@ def expected_profit(count: float, mean: float, deviation: float, price: float, c
     """
     critical_ratio(price, cost, left_value)
     short = expected_short(count, mean, deviation)
-    return (price - cost) * (mean - short) - (cost - left_value) * expected_left(count, mean, deviation)
+    return (price - cost) * (mean - short) - (cost - left_value) * expected_left(
+        count, mean, deviation
+    )
 
 
 def mean_above(edge: float, mean: float, deviation: float) -> float:
@@ -188,16 +199,24 @@ class Demand:
 
     def count_for(self, share: float) -> float:
         """The number that is enough with a chance, 0.001 to 0.999; never under 0."""
-        z = student_t.quantile(100 * share, self.degrees) if self.degrees else normal_quantile(share)
+        z = (
+            student_t.quantile(100 * share, self.degrees)
+            if self.degrees
+            else normal_quantile(share)
+        )
         return max(self.mean + z * self.whole, 0.0)
 
     def chance_enough(self, count: float) -> float:
         """The chance, 0 to 1, that count are enough."""
         z = (count - self.mean) / self.whole
-        return student_t.share_below(z, self.degrees) / 100 if self.degrees else normal_share_below(z)
+        return (
+            student_t.share_below(z, self.degrees) / 100 if self.degrees else normal_share_below(z)
+        )
 
 
-def demand_from_sales(sold: Sequence[float], offered: Sequence[float], usual_spread: float) -> Demand:
+def demand_from_sales(
+    sold: Sequence[float], offered: Sequence[float], usual_spread: float
+) -> Demand:
     """Demand from past releases. One that sold all it offered is taken as at least that.
 
     sold          in each release, 0 or more, not over what was offered; 1 to 60 releases
@@ -209,7 +228,11 @@ def demand_from_sales(sold: Sequence[float], offered: Sequence[float], usual_spr
     require("sold", len(sold), 1, 60)
     require("usual_spread", usual_spread, 0.02, 1.5)
     if len(offered) != len(sold):
-        raise OutOfRange("offered", len(offered), reason="each release needs both: what was offered and what was sold")
+        raise OutOfRange(
+            "offered",
+            len(offered),
+            reason="each release needs both: what was offered and what was sold",
+        )
     for some, most in zip(sold, offered):
         require("offered", most, 0.0, MOST, above=0.0)
         require("sold", some, 0.0, most)
@@ -223,12 +246,26 @@ def demand_from_sales(sold: Sequence[float], offered: Sequence[float], usual_spr
         # Without cut values this is Student's prediction: the sample's deviation with n - 1, and t instead of z.
         deviation *= sqrt(len(seen) / (len(seen) - 1))
     elif seen:
-        mean = _root(lambda m: sum(seen) + sum(mean_above(edge, m, usual_spread * m) for edge in cut) - len(sold) * m, max(sold))
+        mean = _root(
+            lambda m: (
+                sum(seen)
+                + sum(mean_above(edge, m, usual_spread * m) for edge in cut)
+                - len(sold) * m
+            ),
+            max(sold),
+        )
         deviation = usual_spread * mean
     else:
         mean = _root(lambda m: _chance_all_cut(cut, m, usual_spread * m) < 0.5, max(sold))
         deviation = usual_spread * mean
-    return Demand(mean, deviation, _mean_error(len(seen), cut, mean, deviation), len(seen) - 1 if own else 0, len(seen), len(cut))
+    return Demand(
+        mean,
+        deviation,
+        _mean_error(len(seen), cut, mean, deviation),
+        len(seen) - 1 if own else 0,
+        len(seen),
+        len(cut),
+    )
 
 
 def censored_normal(seen: Sequence[float], cut: Sequence[float]) -> tuple[float, float]:
@@ -240,13 +277,21 @@ def censored_normal(seen: Sequence[float], cut: Sequence[float]) -> tuple[float,
     Source: cohen-1991 (its estimating equations); tobin-1958.
     """
     if len(seen) < 2 or max(seen) <= min(seen):
-        raise OutOfRange("seen", len(seen), 2, reason="two known values that differ are needed to see a spread")
+        raise OutOfRange(
+            "seen", len(seen), 2, reason="two known values that differ are needed to see a spread"
+        )
     count, middle = len(seen), sum(seen) / len(seen)
     square = sum((value - middle) ** 2 for value in seen) / count
     mean, deviation = middle, sqrt(square)
-    for _ in range(20 * STEPS):  # each turn fills the cut values in with what they are on average: the likelihood only grows
-        new_mean = (count * middle + sum(mean_above(edge, mean, deviation) for edge in cut)) / (count + len(cut))
-        about_old = count * (square + (middle - mean) ** 2) + sum(square_above(edge, mean, deviation) for edge in cut)
+    for _ in range(
+        20 * STEPS
+    ):  # each turn fills the cut values in with what they are on average: the likelihood only grows
+        new_mean = (count * middle + sum(mean_above(edge, mean, deviation) for edge in cut)) / (
+            count + len(cut)
+        )
+        about_old = count * (square + (middle - mean) ** 2) + sum(
+            square_above(edge, mean, deviation) for edge in cut
+        )
         new_deviation = sqrt(max(about_old / (count + len(cut)) - (new_mean - mean) ** 2, 0.0))
         moved = abs(new_mean - mean) + abs(new_deviation - deviation)
         mean, deviation = new_mean, new_deviation

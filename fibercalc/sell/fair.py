@@ -7,7 +7,9 @@ from ..core.problem import require
 CLOSE = 1e-9
 
 
-def crates_needed(skeins: int, skein_volume: float, skein_mass: float, crate_volume: float, crate_mass: float) -> int:
+def crates_needed(
+    skeins: int, skein_volume: float, skein_mass: float, crate_volume: float, crate_mass: float
+) -> int:
     """Crates for some skeins, by whichever runs out first in a crate, room or weight.
 
     skeins        1 or more
@@ -19,10 +21,14 @@ def crates_needed(skeins: int, skein_volume: float, skein_mass: float, crate_vol
     Source: arithmetic.
     """
     require("skeins", skeins, 1)
-    return ceil(skeins / skeins_in_crate(skein_volume, skein_mass, crate_volume, crate_mass) - CLOSE)
+    return ceil(
+        skeins / skeins_in_crate(skein_volume, skein_mass, crate_volume, crate_mass) - CLOSE
+    )
 
 
-def skeins_in_crate(skein_volume: float, skein_mass: float, crate_volume: float, crate_mass: float) -> int:
+def skeins_in_crate(
+    skein_volume: float, skein_mass: float, crate_volume: float, crate_mass: float
+) -> int:
     """Skeins that go into one crate, by room and by weight.
 
     skein_volume  L, above 0

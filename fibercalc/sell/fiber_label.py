@@ -61,13 +61,21 @@ def whole_percents(shares: Mapping[str, float]) -> dict[str, int]:
         require("share", share, above=0.0)
     total = sum(shares.values())
     if not abs(total - 100) <= OFF_BY:
-        raise OutOfRange("shares", total, 100.0, 100.0, f"they add up to {total:g} %; a label must add up to 100 %")
+        raise OutOfRange(
+            "shares",
+            total,
+            100.0,
+            100.0,
+            f"they add up to {total:g} %; a label must add up to 100 %",
+        )
     ordered = sorted(shares.items(), key=lambda pair: -pair[1])
     whole = in_whole([100 * share / total for _, share in ordered], 100)
     return dict(sorted(zip((name for name, _ in ordered), whole), key=lambda pair: -pair[1]))
 
 
-def unnamed(shares: Mapping[str, float], law: str, kept: frozenset[str] = frozenset()) -> frozenset[str]:
+def unnamed(
+    shares: Mapping[str, float], law: str, kept: frozenset[str] = frozenset()
+) -> frozenset[str]:
     """Fibers that go together as "other", by the law of one place.
 
     shares  % by fiber, each above 0
@@ -80,10 +88,16 @@ def unnamed(shares: Mapping[str, float], law: str, kept: frozenset[str] = frozen
     for share in shares.values():
         require("share", share, above=0.0)
     if law == US:
-        return frozenset(name for name, share in shares.items() if share < NAMED_FROM and name not in kept)
+        return frozenset(
+            name for name, share in shares.items() if share < NAMED_FROM and name not in kept
+        )
     if law != EU:
         raise KeyError(law)
-    small = [name for name, share in sorted(shares.items(), key=lambda pair: pair[1]) if share <= NAMED_FROM and name not in kept]
+    small = [
+        name
+        for name, share in sorted(shares.items(), key=lambda pair: pair[1])
+        if share <= NAMED_FROM and name not in kept
+    ]
     if sum(shares[name] for name in small) > OTHERS_TOGETHER or len(small) == len(shares):
         return frozenset()
     return frozenset(small)

@@ -7,7 +7,15 @@ SUREST_LENGTH = 4.0  # times the need: no knitter takes more
 MOST_LENGTH = 1e6
 
 
-def color_in_skeins(length: float, length_rough: float, skein_length: float, skein_rough: float, holds: float, holds_rough: float, knitter: float) -> tuple[float, Parts]:
+def color_in_skeins(
+    length: float,
+    length_rough: float,
+    skein_length: float,
+    skein_rough: float,
+    holds: float,
+    holds_rough: float,
+    knitter: float,
+) -> tuple[float, Parts]:
     """What one color takes, in skeins, and its spread.
 
     length        as the pattern gives it, m, above 0
@@ -22,12 +30,23 @@ def color_in_skeins(length: float, length_rough: float, skein_length: float, ske
     """
     require("length", length, 0.0, MOST_LENGTH, above=0.0)
     require("skein_length", skein_length, 0.0, MOST_LENGTH, above=0.0)
-    for name, value, high in (("length_rough", length_rough, MOST_LENGTH), ("skein_rough", skein_rough, MOST_LENGTH), ("holds_rough", holds_rough, 1.0), ("knitter", knitter, 1.0)):
+    for name, value, high in (
+        ("length_rough", length_rough, MOST_LENGTH),
+        ("skein_rough", skein_rough, MOST_LENGTH),
+        ("holds_rough", holds_rough, 1.0),
+        ("knitter", knitter, 1.0),
+    ):
         require(name, value, 0.0, high)
     require("holds", holds, 1.0, 2.0)
     needed = length / holds / skein_length
-    uniform = [needed * share for share in (length_rough / length, skein_rough / skein_length, holds_rough / holds) if share > 0]
-    return needed, Parts(list(uniform), list(uniform), [needed * knitter / NORMAL_95] if knitter else [])
+    uniform = [
+        needed * share
+        for share in (length_rough / length, skein_rough / skein_length, holds_rough / holds)
+        if share > 0
+    ]
+    return needed, Parts(
+        list(uniform), list(uniform), [needed * knitter / NORMAL_95] if knitter else []
+    )
 
 
 def chance_short(skeins: float, needed: float, parts: Parts) -> float:

@@ -34,7 +34,10 @@ def mass_words(mass: float, style: str = "point") -> tuple[str, str]:
     Raises OutOfRange below 0.
     Source: common practice (rounds down); exact ounce.
     """
-    return f"{printed_grams(mass)}{NO_BREAK}g", f"{write_number(printed_ounces(mass), 1, style)}{NO_BREAK}oz"
+    return (
+        f"{printed_grams(mass)}{NO_BREAK}g",
+        f"{write_number(printed_ounces(mass), 1, style)}{NO_BREAK}oz",
+    )
 
 
 def shares_of(fiber: str) -> tuple[float, ...]:
@@ -46,7 +49,13 @@ def shares_of(fiber: str) -> tuple[float, ...]:
     """
     shares = tuple(float(found.replace(",", ".")) for found in SHARE.findall(fiber))
     if shares and not abs(sum(shares) - 100) <= OFF_BY:
-        raise OutOfRange("fiber", sum(shares), 100.0, 100.0, f"the shares come to {sum(shares):g} %; on a label they must come to 100 %")
+        raise OutOfRange(
+            "fiber",
+            sum(shares),
+            100.0,
+            100.0,
+            f"the shares come to {sum(shares):g} %; on a label they must come to 100 %",
+        )
     return shares
 
 
@@ -72,19 +81,33 @@ def hazards(contents: Mapping[str, float]) -> Hazards:
     table = read_table("safe", "statements")
     lines = [f"{code} {table.row('code', code)['text']}" for code in sure]
     if asked:
-        lines += [f"{code} {table.row('code', code)['text']}" for code in asked] + [f"({', '.join(asked)}: {DATA_SHEET}.)"]
+        lines += [f"{code} {table.row('code', code)['text']}" for code in asked] + [
+            f"({', '.join(asked)}: {DATA_SHEET}.)"
+        ]
     return Hazards(signal_word((*sure, *asked)), tuple(lines), bool(asked))
 
 
 # What laws ask of a yarn's label: the item, where it is asked for, and by which rule as read.
 ASKED = (
-    ("fiber", "Fiber content with percents", "US: 16 CFR 303.16, Wool Act. EU: Regulation 1007/2011"),
+    (
+        "fiber",
+        "Fiber content with percents",
+        "US: 16 CFR 303.16, Wool Act. EU: Regulation 1007/2011",
+    ),
     ("maker", "Maker’s or seller’s name, or registered number", "US: 16 CFR 303.16, Wool Act"),
     ("origin", "Country of origin", "US: 16 CFR 303.16, Wool Act"),
     ("mass", "Net weight, g and oz", "US: model rule of NIST Handbook 130, yarn by weight"),
-    ("length", "Length, yd and m", "Some US states: yards on a unit under 2 oz (Rhode Island 6-10)"),
+    (
+        "length",
+        "Length, yd and m",
+        "Some US states: yards on a unit under 2 oz (Rhode Island 6-10)",
+    ),
     ("lot", "Lot", "Common practice: two lots of a color seldom match"),
-    ("care", "Care", "Common practice for yarn: the US care rule names clothes and cloth off the bolt"),
+    (
+        "care",
+        "Care",
+        "Common practice for yarn: the US care rule names clothes and cloth off the bolt",
+    ),
 )
 
 

@@ -9,8 +9,19 @@ from dataclasses import dataclass, replace
 from ..core.problem import OutOfRange, require
 from ..core.table import read_table
 from ..yarn.sample import mean, standard_deviation
-from .tolerance import (HEAVIEST, LIGHTEST, THREAD_SHORT, THREAD_UNITS, allowed_short_length, allowed_short_weight, correction_factor, inspector_factor, mean_short,
-                        sample_size, tolerable_negative_error)
+from .tolerance import (
+    HEAVIEST,
+    LIGHTEST,
+    THREAD_SHORT,
+    THREAD_UNITS,
+    allowed_short_length,
+    allowed_short_weight,
+    correction_factor,
+    inspector_factor,
+    mean_short,
+    sample_size,
+    tolerable_negative_error,
+)
 
 US, EU, INSPECTOR, THREAD = "us", "eu", "inspector", "thread"
 WEIGHT, LENGTH = "weight", "length"
@@ -51,7 +62,11 @@ def least_sample(law: str, lot: int) -> int:
         return THREAD_UNITS
     if law not in (EU, INSPECTOR):
         raise KeyError(law)
-    return int(lot) if lot < SMALL_BATCH else int(read_table("sell", "si-2006-659-mean-test").row("test", "opened")["packages"])
+    return (
+        int(lot)
+        if lot < SMALL_BATCH
+        else int(read_table("sell", "si-2006-659-mean-test").row("test", "opened")["packages"])
+    )
 
 
 def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judged]:
@@ -73,18 +88,28 @@ def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judg
     made = [Judged(US, "mean", low, middle, middle >= low)]
     _, may = sample_size(lot)
     try:
-        edge = label - (allowed_short_weight(label) if by == WEIGHT else allowed_short_length(label))
+        edge = label - (
+            allowed_short_weight(label) if by == WEIGHT else allowed_short_length(label)
+        )
         made.append(_each(US, "each", edge, values, may))
     except OutOfRange:
         pass  # a heavier label than the recalled rows: the rule is left out, and the page says so
     if by == WEIGHT and LIGHTEST <= label <= HEAVIEST:
         error = tolerable_negative_error(label)
-        low = label - (inspector_factor(count) * spread if lot >= SMALL_BATCH else 0.0)  # where all are weighed chance has no part
-        made += [Judged(EU, "mean", label, middle, middle >= label), _each(EU, "each", label - error, values, count / ONE_IN), _each(EU, "far", label - 2 * error, values, 0),
-                 Judged(INSPECTOR, "mean", low, middle, middle >= low)]
+        low = label - (
+            inspector_factor(count) * spread if lot >= SMALL_BATCH else 0.0
+        )  # where all are weighed chance has no part
+        made += [
+            Judged(EU, "mean", label, middle, middle >= label),
+            _each(EU, "each", label - error, values, count / ONE_IN),
+            _each(EU, "far", label - 2 * error, values, 0),
+            Judged(INSPECTOR, "mean", low, middle, middle >= low),
+        ]
     low = label * (1 - THREAD_SHORT / 100)
     made.append(Judged(THREAD, "mean", low, middle, mean_short(middle, label) <= THREAD_SHORT))
-    return [rule if count >= least_sample(rule.law, lot) else replace(rule, met=None) for rule in made]
+    return [
+        rule if count >= least_sample(rule.law, lot) else replace(rule, met=None) for rule in made
+    ]
 
 
 def _each(law: str, key: str, edge: float, values: Sequence[float], may: float) -> Judged:

@@ -10,7 +10,9 @@ from math import ceil, floor
 from ..core.problem import OutOfRange, require
 
 MOST = 1e9  # beyond it a float no longer holds cents in every sum made here
-TIE = 1e-7  # of a cent: 1.005 is typed as a hundred and a half cents, and its float is a little less
+TIE = (
+    1e-7  # of a cent: 1.005 is typed as a hundred and a half cents, and its float is a little less
+)
 
 
 def cents(amount: float) -> int:
@@ -67,7 +69,9 @@ def in_whole(exact: Sequence[float], total: int) -> list[int]:
     left = int(total) - sum(down)
     if not 0 <= left <= len(exact) or not exact:
         raise OutOfRange("total", total, None, None, "the parts do not add up to the total")
-    order = sorted(range(len(exact)), key=lambda place: (-(exact[place] - down[place]), -exact[place], place))
+    order = sorted(
+        range(len(exact)), key=lambda place: (-(exact[place] - down[place]), -exact[place], place)
+    )
     for place in order[:left]:
         down[place] += 1
     return down

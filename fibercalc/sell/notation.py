@@ -22,10 +22,23 @@ def read_recipe(text: str) -> tuple[tuple[str, float], ...]:
     while text[at:].strip(" ,;+"):
         match = DOSE.match(text, at)
         if not match:
-            raise OutOfRange("text", 0.0, reason=f"“{text[at:].strip()}” cannot be read; write each dye with its percent, such as navy 0.62, black 0.24")
+            raise OutOfRange(
+                "text",
+                0.0,
+                reason=(
+                    f"“{text[at:].strip()}” cannot be read; write each dye with its percent, such"
+                    " as navy 0.62, black 0.24"
+                ),
+            )
         name, depth = " ".join(match[1].rstrip(" :").split()), float(match[2].replace(",", "."))
         if depth > DEEPEST:
-            raise OutOfRange("text", depth, 0.0, DEEPEST, f"{depth:g} % of {name} is deeper than any dye goes; percent is of the dry yarn")
+            raise OutOfRange(
+                "text",
+                depth,
+                0.0,
+                DEEPEST,
+                f"{depth:g} % of {name} is deeper than any dye goes; percent is of the dry yarn",
+            )
         found[name] = found.get(name, 0.0) + depth
         at = match.end()
     return tuple(found.items())
@@ -45,8 +58,12 @@ def read_held(text: str) -> tuple[tuple[str, int], ...]:
         match = HELD.fullmatch(part.strip())
         count, name = int(match[1] or 1), " ".join(match[2].split())
         if not 1 <= count <= MOST_EACH:
-            raise OutOfRange("text", count, 1, MOST_EACH, f"{count} of {name}; give 1 to {MOST_EACH}")
+            raise OutOfRange(
+                "text", count, 1, MOST_EACH, f"{count} of {name}; give 1 to {MOST_EACH}"
+            )
         found[name] = found.get(name, 0) + count
     if not found:
-        raise OutOfRange("text", 0.0, reason="give at least one colorway, such as 2 Wet Slate, Peat Gold")
+        raise OutOfRange(
+            "text", 0.0, reason="give at least one colorway, such as 2 Wet Slate, Peat Gold"
+        )
     return tuple(found.items())

@@ -100,7 +100,9 @@ def fee(paid: float, percent: float, fixed: float) -> float:
     return paid * percent / 100 + fixed
 
 
-def price_for(wanted: float, percent: float, fixed: float, tax_in_fee: float = 0.0, kept: float = 0.0) -> float:
+def price_for(
+    wanted: float, percent: float, fixed: float, tax_in_fee: float = 0.0, kept: float = 0.0
+) -> float:
     """Price before tax that leaves a wanted amount when the fee, and a margin of the price, have been taken: grossed up, not added on.
 
     wanted      to be left, 0 or more
@@ -146,5 +148,11 @@ def volume_after_discount(percent_margin: float, discount: float) -> float:
     require("percent_margin", percent_margin, high=100.0, above=0.0)
     require("discount", discount, 0.0)
     if discount >= percent_margin:
-        raise OutOfRange("discount", discount, 0.0, percent_margin, "the discount is the whole margin: no number of sales makes up for it")
+        raise OutOfRange(
+            "discount",
+            discount,
+            0.0,
+            percent_margin,
+            "the discount is the whole margin: no number of sales makes up for it",
+        )
     return percent_margin / (percent_margin - discount)

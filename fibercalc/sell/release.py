@@ -109,11 +109,19 @@ class Bill:
     @property
     def bands(self) -> int:
         """Labels for full skeins: one on each that is sold as it is or packed in a kit."""
-        return sum(product.made * sum(each for _, each in product.parts) for product in self.products if product.kind in (SKEIN, KIT))
+        return sum(
+            product.made * sum(each for _, each in product.parts)
+            for product in self.products
+            if product.kind in (SKEIN, KIT)
+        )
 
     def small_labels(self, shades: dict[str, int]) -> int:
         """Labels, and day stickers, for small skeins: one on each in a set."""
-        return sum(product.made * sum(each * shades[color] for color, each in product.parts) for product in self.products if product.kind in (SET_WHOLE, SET_CUT))
+        return sum(
+            product.made * sum(each * shades[color] for color, each in product.parts)
+            for product in self.products
+            if product.kind in (SET_WHOLE, SET_CUT)
+        )
 
     @property
     def boxes(self) -> int:
@@ -128,7 +136,9 @@ class Bill:
         return sum(product.made * product.other for product in self.products)
 
 
-def bill_of(products: Sequence[Product], colorways: Sequence[Colorway], bases: Sequence[Base], room: Room) -> Bill:
+def bill_of(
+    products: Sequence[Product], colorways: Sequence[Colorway], bases: Sequence[Base], room: Room
+) -> Bill:
     """What a release takes.
 
     products   each part names a colorway
@@ -139,19 +149,41 @@ def bill_of(products: Sequence[Product], colorways: Sequence[Colorway], bases: S
     Source: arithmetic (a bill of materials).
     """
     known = {base.name: base for base in bases}
-    colors = tuple(need for colorway in colorways if (need := _color_need(colorway, products, known[colorway.base], room)).skeins)
-    unknown = {name for product in products for name, _ in product.parts} - {colorway.name for colorway in colorways}
+    colors = tuple(
+        need
+        for colorway in colorways
+        if (need := _color_need(colorway, products, known[colorway.base], room)).skeins
+    )
+    unknown = {name for product in products for name, _ in product.parts} - {
+        colorway.name for colorway in colorways
+    }
     if unknown:
         raise KeyError(min(unknown))
-    skeins = {base.name: sum(need.skeins for need in colors if need.colorway.base == base.name) for base in bases}
+    skeins = {
+        base.name: sum(need.skeins for need in colors if need.colorway.base == base.name)
+        for base in bases
+    }
     packs = {base.name: packs_for(skeins[base.name], base.on_hand, base.pack) for base in bases}
     dyes: dict[str, float] = {}
     for need in colors:
         for dye, depth in need.colorway.recipe:
             dyes[dye] = dyes.get(dye, 0.0) + dye_mass(need.mass, depth)
     loads = sum(len(need.loads) for need in colors)
-    by_rail = ceil(sum(need.skeins for need in colors) * room.drying / DAY / room.rail - NOISE) if room.rail else 0
-    return Bill(tuple(products), colors, skeins, packs, dyes, loads, max(days_at_rounds(loads, 1, room.a_day), by_rail), ceil(room.drying / DAY - NOISE))
+    by_rail = (
+        ceil(sum(need.skeins for need in colors) * room.drying / DAY / room.rail - NOISE)
+        if room.rail
+        else 0
+    )
+    return Bill(
+        tuple(products),
+        colors,
+        skeins,
+        packs,
+        dyes,
+        loads,
+        max(days_at_rounds(loads, 1, room.a_day), by_rail),
+        ceil(room.drying / DAY - NOISE),
+    )
 
 
 def packs_for(needed: float, on_hand: float, pack: float) -> int:
@@ -169,7 +201,9 @@ def packs_for(needed: float, on_hand: float, pack: float) -> int:
     return whole_above(max(needed - on_hand, 0.0) / pack)
 
 
-def _color_need(colorway: Colorway, products: Sequence[Product], base: Base, room: Room) -> ColorNeed:
+def _color_need(
+    colorway: Colorway, products: Sequence[Product], base: Base, room: Room
+) -> ColorNeed:
     blocks, singles_of_shade, pieces_of_shade = [], 0, []
     by_product, mass = {}, 0.0
     for product in products:
@@ -194,10 +228,19 @@ def _color_need(colorway: Colorway, products: Sequence[Product], base: Base, roo
     loads = _loads(tuple(blocks), room.load) * colorway.shades
     for pieces, small in pieces_of_shade:
         loads += tuple(even_loads(pieces, room.load * small)) * colorway.shades
-    return ColorNeed(colorway, sum(by_product.values()), mass, loads, by_product, too_large(blocks, room.load) * colorway.shades)
+    return ColorNeed(
+        colorway,
+        sum(by_product.values()),
+        mass,
+        loads,
+        by_product,
+        too_large(blocks, room.load) * colorway.shades,
+    )
 
 
-@lru_cache(maxsize=256)  # carrying roughness and trying other quantities ask for the same loads again
+@lru_cache(
+    maxsize=256
+)  # carrying roughness and trying other quantities ask for the same loads again
 def _loads(blocks: tuple[tuple[int, int], ...], largest: int) -> tuple[int, ...]:
     """Loads of one shade; alike where nothing belongs together."""
     if not blocks:

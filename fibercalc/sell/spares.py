@@ -23,7 +23,19 @@ def chance_at_most(most: int, count: int, share: float) -> float:
         return 1.0
     if share == 1.0:
         return 0.0
-    return min(sum(exp(lgamma(count + 1) - lgamma(bad + 1) - lgamma(count - bad + 1) + bad * log(share) + (count - bad) * log1p(-share)) for bad in range(int(most) + 1)), 1.0)
+    return min(
+        sum(
+            exp(
+                lgamma(count + 1)
+                - lgamma(bad + 1)
+                - lgamma(count - bad + 1)
+                + bad * log(share)
+                + (count - bad) * log1p(-share)
+            )
+            for bad in range(int(most) + 1)
+        ),
+        1.0,
+    )
 
 
 def spares_for(count: int, share: float, sure: float) -> int:
@@ -75,7 +87,9 @@ def places_for(made: int, seconds: float, lost: float, sure: float) -> int:
         else:
             high = middle - 1
     if made and not low:
-        raise OutOfRange("made", made, reason="too few to promise one place of a club as surely as that")
+        raise OutOfRange(
+            "made", made, reason="too few to promise one place of a club as surely as that"
+        )
     return low
 
 

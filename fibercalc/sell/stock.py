@@ -11,7 +11,9 @@ from .release import packs_for
 MOST = 1e6
 
 
-def dye_on_hand(jar: float, empty: float, bottle: float, strength: float, age: float, good_for: float) -> float:
+def dye_on_hand(
+    jar: float, empty: float, bottle: float, strength: float, age: float, good_for: float
+) -> float:
     """Dye that can be counted on, g: what is in the jar, and in the stock bottle unless that is too old.
 
     jar       g, weighed with what is in it, 0 or more
@@ -26,7 +28,9 @@ def dye_on_hand(jar: float, empty: float, bottle: float, strength: float, age: f
     require("jar", jar, 0.0)
     require("empty", empty, 0.0)
     if empty > jar:
-        raise OutOfRange("empty", empty, 0.0, jar, "the empty jar weighs more than the jar with its dye")
+        raise OutOfRange(
+            "empty", empty, 0.0, jar, "the empty jar weighs more than the jar with its dye"
+        )
     require("age", age, 0.0)
     require("good_for", good_for, 0.0)
     return jar - empty + (dye_in_stock(bottle, strength) if bottle and age <= good_for else 0.0)
@@ -42,12 +46,19 @@ def net_need(needed: float, promised: float, keep: float, on_hand: float) -> flo
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
-    for name, value in (("needed", needed), ("promised", promised), ("keep", keep), ("on_hand", on_hand)):
+    for name, value in (
+        ("needed", needed),
+        ("promised", promised),
+        ("keep", keep),
+        ("on_hand", on_hand),
+    ):
         require(name, value, 0.0)
     return max(needed + promised + keep - on_hand, 0.0)
 
 
-def stock_to_keep(use: float, spread: float, lead_low: float, lead_high: float, sure: float) -> float:
+def stock_to_keep(
+    use: float, spread: float, lead_low: float, lead_high: float, sure: float
+) -> float:
     """The count on the shelf at which to order again: use over the lead time, and safety for both: d L + z sqrt(L s² + d² t²).
 
     use       in a usual week, d, 0 or more
@@ -64,10 +75,14 @@ def stock_to_keep(use: float, spread: float, lead_low: float, lead_high: float, 
     require("lead_high", lead_high, lead_low)
     require("sure", sure, 0.5, 0.999)
     lead, lead_deviation = (lead_low + lead_high) / 2, (lead_high - lead_low) / sqrt(12)
-    return use * lead + normal_quantile(sure) * sqrt(lead * (spread * use) ** 2 + (use * lead_deviation) ** 2)
+    return use * lead + normal_quantile(sure) * sqrt(
+        lead * (spread * use) ** 2 + (use * lead_deviation) ** 2
+    )
 
 
-def cheapest_packs(needed: float, pack: float, price: float, large: float = 0.0, large_price: float = 0.0) -> tuple[int, int]:
+def cheapest_packs(
+    needed: float, pack: float, price: float, large: float = 0.0, large_price: float = 0.0
+) -> tuple[int, int]:
     """Small and large packs that cover a need for the least money; of equal ones, the one with less left over.
 
     needed       0 or more
@@ -85,10 +100,19 @@ def cheapest_packs(needed: float, pack: float, price: float, large: float = 0.0,
     require("large_price", large_price, 0.0)
     tried = range(min(ceil(needed / large), 2000) + 1) if large else range(1)
     ways = [(packs_for(needed, many * large, pack), many) for many in tried]
-    return min(ways, key=lambda way: (way[0] * price + way[1] * large_price, way[0] * pack + way[1] * large, way[0] + way[1]))
+    return min(
+        ways,
+        key=lambda way: (
+            way[0] * price + way[1] * large_price,
+            way[0] * pack + way[1] * large,
+            way[0] + way[1],
+        ),
+    )
 
 
-def landed_costs(goods: Sequence[float], masses: Sequence[float], carriage: float, duty: float) -> list[float]:
+def landed_costs(
+    goods: Sequence[float], masses: Sequence[float], carriage: float, duty: float
+) -> list[float]:
     """What each line of an order costs when it is here: its price, its share of carriage by weight, and duty on both.
 
     goods     price of each line, 0 or more
@@ -106,4 +130,6 @@ def landed_costs(goods: Sequence[float], masses: Sequence[float], carriage: floa
     whole = sum(masses)
     if whole <= 0:
         return [price * (1 + duty / 100) for price in goods]
-    return [(price + carriage * mass / whole) * (1 + duty / 100) for price, mass in zip(goods, masses)]
+    return [
+        (price + carriage * mass / whole) * (1 + duty / 100) for price, mass in zip(goods, masses)
+    ]

@@ -12,7 +12,10 @@ from ..yarn import student_t
 
 LIGHTEST, HEAVIEST = 5.0, 10_000.0  # g: the average rule's own ends
 STEP = 10  # tenths of a gram: percents of the label are rounded up to them
-THREAD_UNITS, THREAD_SHORT = 10, 3.0  # units tested at least, % that their mean may be short (ri-6-10, ma-94-285)
+THREAD_UNITS, THREAD_SHORT = (
+    10,
+    3.0,
+)  # units tested at least, % that their mean may be short (ri-6-10, ma-94-285)
 CHANCE_US, CHANCE_EU = 97.5, 99.5  # %, one-sided: what the printed factors are Student's t of
 
 

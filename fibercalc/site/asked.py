@@ -38,7 +38,11 @@ def settings_of(request: dict) -> Settings:
 def given_of(request: dict, card: Card, settings: Settings) -> Given:
     """Inputs from a request's controls: units are the names that end in .unit."""
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
-    units = {name.removesuffix(".unit"): value for name, value in values.items() if name.endswith(".unit")}
+    units = {
+        name.removesuffix(".unit"): value
+        for name, value in values.items()
+        if name.endswith(".unit")
+    }
     texts = {name: value for name, value in values.items() if not name.endswith(".unit")}
     exact = {str(name): str(value) for name, value in request.get("exact", {}).items()}
     return read_inputs(card, texts, settings, units, exact)
@@ -48,7 +52,11 @@ def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
     """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
     trail = request.get("trail")
     steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
-    return tuple((str(step.get("card", ""))[:40], str(step.get("query", ""))) for step in steps if isinstance(step, dict))
+    return tuple(
+        (str(step.get("card", ""))[:40], str(step.get("query", "")))
+        for step in steps
+        if isinstance(step, dict)
+    )
 
 
 def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()) -> dict:
@@ -69,10 +77,22 @@ def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...
             fields[problem.input]["why"] = problem.text
         else:
             elsewhere.append(problem.text)
-    return {"answered": not problems, "fields": fields, "shown": _shown(given), "slots": made, "query": query, "say": say, "refused": " ".join(elsewhere)}
+    return {
+        "answered": not problems,
+        "fields": fields,
+        "shown": _shown(given),
+        "slots": made,
+        "query": query,
+        "say": say,
+        "refused": " ".join(elsewhere),
+    }
 
 
 def _shown(given: Given) -> list[str]:
     """Fields to show; a list of rows is shown when any of its fields is."""
     asked = given.asked()
-    return asked + [item.name for item in given.card.inputs if isinstance(item, Rows) and any(name.startswith(f"{item.name}.") for name in asked)]
+    return asked + [
+        item.name
+        for item in given.card.inputs
+        if isinstance(item, Rows) and any(name.startswith(f"{item.name}.") for name in asked)
+    ]

@@ -17,7 +17,10 @@ def front_matter(path: Path) -> dict[str, str]:
     """The `key: value` lines at the head of a page."""
     match = FRONT_MATTER.match(path.read_text("utf-8"))
     lines = match[1].splitlines() if match else []
-    return {key.strip(): value.strip().strip('"') for key, _, value in (line.partition(":") for line in lines)}
+    return {
+        key.strip(): value.strip().strip('"')
+        for key, _, value in (line.partition(":") for line in lines)
+    }
 
 
 def navigation(pages: Path) -> list:
@@ -41,12 +44,20 @@ def _chapter(pages: Path, chapter: str, cards: list) -> list:
     for card in cards:
         if not (folder / f"{card.id}.md").is_file():
             raise Unplaced(f"card {card.id} has no page; write docs/pages/{chapter}/{card.id}.md")
-        entries.append({front_matter(folder / f"{card.id}.md").get("title", card.question): f"{chapter}/{card.id}.md"})
+        entries.append(
+            {
+                front_matter(folder / f"{card.id}.md").get(
+                    "title", card.question
+                ): f"{chapter}/{card.id}.md"
+            }
+        )
     used = {f"{card.id}.md" for card in cards} | {"index.md"}
     rest = [path for path in folder.glob("*.md") if path.name not in used]
     for path in sorted(rest, key=_place):
         if front_matter(path).get("kind") != "reference":
-            raise Unplaced(f"{chapter}/{path.name} belongs to no card; give it `kind: reference`, or its card")
+            raise Unplaced(
+                f"{chapter}/{path.name} belongs to no card; give it `kind: reference`, or its card"
+            )
         entries.append({front_matter(path)["title"]: f"{chapter}/{path.name}"})
     return entries
 

@@ -27,7 +27,13 @@ def handle(text: str) -> str:
         if error.name not in LAZY:
             reply = _fault(error)
         else:
-            reply = {"problem": {"kind": "needs", "packages": [error.name], "text": f"{error.name} is needed first"}}
+            reply = {
+                "problem": {
+                    "kind": "needs",
+                    "packages": [error.name],
+                    "text": f"{error.name} is needed first",
+                }
+            }
     except Exception as error:  # the page must hear of every fault, whatever it is
         reply = _fault(error)
     return json.dumps({"id": number} | reply, ensure_ascii=False)
@@ -39,22 +45,40 @@ def _fault(error: Exception) -> dict:
 
 def _work(request: dict) -> dict:
     settings = settings_of(request)
-    return state_of(given_of(request, card_of(request["card"]), settings), settings, trail_of(request))
+    return state_of(
+        given_of(request, card_of(request["card"]), settings), settings, trail_of(request)
+    )
 
 
 def _open(request: dict) -> dict:
     card, settings = card_of(request["card"]), settings_of(request)
     texts, counts, notes = read_query(card, str(request.get("query", "")))
     given = read_inputs(card, texts, settings, exact=texts, counts=counts)
-    exact = {name: reading.text for name, reading in given.readings.items() if name in texts and reading.amount is not None}
-    return state_of(given, settings, trail_of(request)) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
+    exact = {
+        name: reading.text
+        for name, reading in given.readings.items()
+        if name in texts and reading.amount is not None
+    }
+    return state_of(given, settings, trail_of(request)) | {
+        "values": values_of(given, settings),
+        "exact": exact,
+        "rows": given.counts,
+        "link_notes": notes,
+    }
 
 
 def _convert(request: dict) -> dict:
     """A field's number in another unit; the exact text keeps the full value, so that going back gives the same digits."""
     each, settings = _input(card_of(request["card"]), request["name"]), settings_of(request)
     exact = request.get("exact") or ""
-    reading = read_one(each, each.name, exact or request["text"], settings, "canonical" if exact else settings.style, request["from"])
+    reading = read_one(
+        each,
+        each.name,
+        exact or request["text"],
+        settings,
+        "canonical" if exact else settings.style,
+        request["from"],
+    )
     if isinstance(reading, Problem) or reading.amount is None:
         return {"text": request["text"], "exact": ""}
     unit = each.of.unit(request["to"])
@@ -75,7 +99,11 @@ def _in_unit(reading, unit) -> str:
 def _input(card: Card, name: str) -> Input:
     parts_of_name = str(name).split(".")
     item = card.item(parts_of_name[0])
-    return next(each for each in item.fields if each.name == parts_of_name[2]) if isinstance(item, Rows) else item
+    return (
+        next(each for each in item.fields if each.name == parts_of_name[2])
+        if isinstance(item, Rows)
+        else item
+    )
 
 
 def _sheet(request: dict) -> dict:
@@ -99,7 +127,10 @@ def _sheet(request: dict) -> dict:
 
 def _check(request: dict) -> dict:
     """Run the worked examples in these files' texts with this very copy of the program."""
-    from ..core.checks import parse_checks, run_check  # only when asked: no answer needs a reader of TOML
+    from ..core.checks import (
+        parse_checks,
+        run_check,
+    )  # only when asked: no answer needs a reader of TOML
 
     passed, failed = 0, []
     for text in request["files"].values():
@@ -124,8 +155,13 @@ def _bench_check(request: dict) -> dict:
     settings = settings_of(request)
     given = given_of(request, bench.BENCH, settings)
     state = state_of(given, settings)
-    return {"answered": state["answered"], "fields": state["fields"], "shown": state["shown"], "record": bench.record_of(given) if state["answered"] else None,
-            "saved_text": state["say"]}
+    return {
+        "answered": state["answered"],
+        "fields": state["fields"],
+        "shown": state["shown"],
+        "record": bench.record_of(given) if state["answered"] else None,
+        "saved_text": state["say"],
+    }
 
 
 def _bench_read(request: dict) -> dict:
@@ -134,9 +170,18 @@ def _bench_read(request: dict) -> dict:
     record, notes = bench.read_record(request.get("record"))
     given = bench.given_of(record)
     settings = bench.settings_of(record)
-    return {"record": record, "notes": notes, "values": values_of(given, settings), "rows": given.counts,
-            "exact": {name: reading.text for name, reading in given.readings.items() if reading.amount is not None},
-            "settings": {"style": settings.style, "system": settings.system, "money": settings.money}}
+    return {
+        "record": record,
+        "notes": notes,
+        "values": values_of(given, settings),
+        "rows": given.counts,
+        "exact": {
+            name: reading.text
+            for name, reading in given.readings.items()
+            if reading.amount is not None
+        },
+        "settings": {"style": settings.style, "system": settings.system, "money": settings.money},
+    }
 
 
 def _bench_offers(request: dict) -> dict:
@@ -145,14 +190,22 @@ def _bench_offers(request: dict) -> dict:
         from ..workbook import flow, records  # only where there are records
 
         kinds = flow.kinds_for(card)
-        wanted = [each for each in request["records"] if isinstance(each, dict) and str(each.get("kind")) in kinds]
+        wanted = [
+            each
+            for each in request["records"]
+            if isinstance(each, dict) and str(each.get("kind")) in kinds
+        ]
         found = flow.offers(card, records.readable(wanted)[0], settings_of(request))
-    if isinstance(request.get("record"), dict):  # otherwise nothing was ever saved: the example's bench is nobody's
+    if isinstance(
+        request.get("record"), dict
+    ):  # otherwise nothing was ever saved: the example's bench is nobody's
         from ..workbook import bench
 
         record, _ = bench.read_record(request["record"])
         taken = {offer["label"] for offer in found}
-        found = [offer for offer in bench.offers(card, record) if offer["label"] not in taken] + found
+        found = [
+            offer for offer in bench.offers(card, record) if offer["label"] not in taken
+        ] + found
     return {"offers": found}
 
 
@@ -168,7 +221,11 @@ def _base_link(request: dict) -> dict:
     settings = settings_of(request)
     given = given_of(request, card_of("helper-link"), settings)
     state = state_of(given, settings)
-    made = link_maker.made(given, str(request.get("here", "")), settings) if state["answered"] else {"refused": state["refused"]}
+    made = (
+        link_maker.made(given, str(request.get("here", "")), settings)
+        if state["answered"]
+        else {"refused": state["refused"]}
+    )
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
 
@@ -178,7 +235,11 @@ def _stand(request: dict) -> dict:
     settings = settings_of(request)
     given = given_of(request, card_of("helper-link"), settings)
     state = state_of(given, settings)
-    return stand.stand(given, str(request.get("here", "")), settings) if state["answered"] else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
+    return (
+        stand.stand(given, str(request.get("here", "")), settings)
+        if state["answered"]
+        else {"html": "", "refused": state["refused"] or "A field above needs another value first."}
+    )
 
 
 def _counter(request: dict) -> dict:
@@ -190,7 +251,9 @@ def _counter(request: dict) -> dict:
 def _counter_code(request: dict) -> dict:
     from . import link_maker
 
-    return link_maker.counter_code(request.get("record"), int(request["number"]), str(request.get("here", "")))
+    return link_maker.counter_code(
+        request.get("record"), int(request["number"]), str(request.get("here", ""))
+    )
 
 
 def _workbook(request: dict) -> dict:
@@ -199,7 +262,38 @@ def _workbook(request: dict) -> dict:
     return records.ACTIONS[request["do"]](request)
 
 
-ACTIONS = {"work": _work, "open": _open, "convert": _convert, "sheet": _sheet, "check": _check, "hello": _hello,
-           "bench-check": _bench_check, "bench-read": _bench_read, "bench-offers": _bench_offers,
-           "yardage": _yardage, "base-link": _base_link, "stand": _stand, "counter": _counter, "counter-code": _counter_code,
-           **dict.fromkeys((f"workbook-{what}" for what in ("view", "form", "check", "file", "demo", "bench", "export", "table", "trace", "places", "keep")), _workbook)}
+ACTIONS = {
+    "work": _work,
+    "open": _open,
+    "convert": _convert,
+    "sheet": _sheet,
+    "check": _check,
+    "hello": _hello,
+    "bench-check": _bench_check,
+    "bench-read": _bench_read,
+    "bench-offers": _bench_offers,
+    "yardage": _yardage,
+    "base-link": _base_link,
+    "stand": _stand,
+    "counter": _counter,
+    "counter-code": _counter_code,
+    **dict.fromkeys(
+        (
+            f"workbook-{what}"
+            for what in (
+                "view",
+                "form",
+                "check",
+                "file",
+                "demo",
+                "bench",
+                "export",
+                "table",
+                "trace",
+                "places",
+                "keep",
+            )
+        ),
+        _workbook,
+    ),
+}

@@ -35,7 +35,9 @@ INLINE_SCRIPT = re.compile(r"<script(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.D
 # The theme moves the sitemap's addresses to the host that serves the page, but not to its port or path: on any other port
 # each link would then be a full load and Python would start anew on every page. The theme is pinned, and finding this
 # line anywhere but once stops the build.
-THEME_MOVES_ADDRESS = re.compile(r"(function \w+\((\w),(\w)\)\{return )\2\.protocol=\3\.protocol,\2\.hostname=\3\.hostname,\2\}")
+THEME_MOVES_ADDRESS = re.compile(
+    r"(function \w+\((\w),(\w)\)\{return )\2\.protocol=\3\.protocol,\2\.hostname=\3\.hostname,\2\}"
+)
 # The theme fetches the words of the whole book with every first view, except from a file: there it waits until the search is
 # opened. Waiting is right everywhere, since the words grow with each chapter and the first view must not.
 THEME_FETCHES_WORDS = re.compile(r'\(location\.protocol!=="file:"\)(,\w+\("search"\))')
@@ -72,7 +74,12 @@ def finish(config) -> None:
     pages = {path: path.read_text("utf-8") for path in sorted(site.rglob("*.html"))}
     policy = content_policy(pages.values())
     for path, html in pages.items():
-        path.write_text(_with_head(html, _base(path, site, home), runtime, app + own.get(path, "main.js"), policy), "utf-8")
+        path.write_text(
+            _with_head(
+                html, _base(path, site, home), runtime, app + own.get(path, "main.js"), policy
+            ),
+            "utf-8",
+        )
     (site / "_headers").write_text(_host_headers(policy), "utf-8")
     _node("offline.mjs", str(site), __version__, _built_on())
 
@@ -89,8 +96,11 @@ def content_policy(pages) -> str:
                 digest = hashlib.sha256(script.encode()).digest()
                 hashes.add(f"'sha256-{base64.b64encode(digest).decode()}'")
     scripts = " ".join(["'self'", "'wasm-unsafe-eval'", *sorted(hashes)])
-    return (f"default-src 'self'; script-src {scripts}; worker-src 'self'; img-src 'self' data: blob:; "
-            "style-src 'self' 'unsafe-inline'; connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'")
+    return (
+        f"default-src 'self'; script-src {scripts}; worker-src 'self'; img-src 'self' data: blob:;"
+        " style-src 'self' 'unsafe-inline'; connect-src 'self'; object-src 'none'; base-uri"
+        " 'none'; form-action 'none'"
+    )
 
 
 def _browser_python(site: Path) -> str:
@@ -131,7 +141,9 @@ def _copy_fonts(site: Path) -> None:
     target.mkdir(parents=True, exist_ok=True)
     for face in ("source-serif-4", "atkinson-hyperlegible-next"):
         name = f"{face}-latin-wght-normal.woff2"
-        shutil.copy(SITE_JS / "node_modules" / "@fontsource-variable" / face / "files" / name, target / name)
+        shutil.copy(
+            SITE_JS / "node_modules" / "@fontsource-variable" / face / "files" / name, target / name
+        )
 
 
 def _copy_checks(site: Path) -> None:
@@ -144,17 +156,33 @@ def _copy_checks(site: Path) -> None:
 def _write_record_schema(site: Path, config) -> None:
     """What a workbook's file holds, for other programs; the address stays, the schema number stands inside."""
     schema = file_schema(f"{(config.site_url or '/').rstrip('/')}/workbook-schema.json")
-    (site / "workbook-schema.json").write_text(json.dumps(schema, ensure_ascii=False, indent=1) + "\n", "utf-8")
+    (site / "workbook-schema.json").write_text(
+        json.dumps(schema, ensure_ascii=False, indent=1) + "\n", "utf-8"
+    )
 
 
 def _write_web_app_manifest(site: Path, config, home: str) -> None:
     """Addresses in it are relative to the manifest itself, so that the book may stand below a path."""
-    icons = [("icon-192.png", "192x192", "any"), ("icon-512.png", "512x512", "any"), ("icon-maskable-512.png", "512x512", "maskable")]
+    icons = [
+        ("icon-192.png", "192x192", "any"),
+        ("icon-512.png", "512x512", "any"),
+        ("icon-maskable-512.png", "512x512", "maskable"),
+    ]
     content = {
-        "id": home, "name": config.site_name, "short_name": config.site_name, "description": config.site_description,
-        "lang": "en", "start_url": "./", "scope": "./", "display": "standalone",
-        "background_color": "#f7f4ec", "theme_color": "#f7f4ec",
-        "icons": [{"src": f"assets/icons/{name}", "sizes": sizes, "type": "image/png", "purpose": use} for name, sizes, use in icons],
+        "id": home,
+        "name": config.site_name,
+        "short_name": config.site_name,
+        "description": config.site_description,
+        "lang": "en",
+        "start_url": "./",
+        "scope": "./",
+        "display": "standalone",
+        "background_color": "#f7f4ec",
+        "theme_color": "#f7f4ec",
+        "icons": [
+            {"src": f"assets/icons/{name}", "sizes": sizes, "type": "image/png", "purpose": use}
+            for name, sizes, use in icons
+        ],
     }
     (site / "manifest.webmanifest").write_text(json.dumps(content, indent=1), "utf-8")
 
@@ -169,7 +197,10 @@ def _amend_theme_script(site: Path, home: str) -> None:
     for pattern, ours in ((THEME_MOVES_ADDRESS, moved), (THEME_FETCHES_WORDS, r"(!1)\1")):
         script, found = pattern.subn(ours, script)
         if found != 1:
-            raise BuildStopped(f"the theme's script has changed: {pattern.pattern} is found {found} times; see fibercalc/site/build.py")
+            raise BuildStopped(
+                f"the theme's script has changed: {pattern.pattern} is found {found} times; see"
+                " fibercalc/site/build.py"
+            )
     bundles[0].write_text(script, "utf-8")
 
 
@@ -192,21 +223,28 @@ def _base(path: Path, site: Path, home: str) -> str:
 
 def _with_head(html: str, base: str, runtime: str, script: str, policy: str) -> str:
     first = f'<meta http-equiv="Content-Security-Policy" content="{policy}">'
-    last = (f'<meta name="bench-runtime" content="{runtime}"><meta name="bench-base" content="{base or "/"}">'
-            f'<link rel="manifest" href="{base}/manifest.webmanifest">'
-            f'<link rel="apple-touch-icon" href="{base}/assets/icons/apple-touch-icon.png">'
-            f'<script type="module" src="{base}/{script}"></script>')
+    last = (
+        f'<meta name="bench-runtime" content="{runtime}"><meta name="bench-base"'
+        f' content="{base or "/"}"><link rel="manifest" href="{base}/manifest.webmanifest"><link'
+        f' rel="apple-touch-icon" href="{base}/assets/icons/apple-touch-icon.png"><script'
+        f' type="module" src="{base}/{script}"></script>'
+    )
     html, opened = re.subn(r"(<meta charset=[^>]*>)", lambda found: found[1] + first, html, count=1)
     html, closed = re.subn(r"</head>", lambda _: last + "</head>", html, count=1)
     if not (opened and closed):
-        raise BuildStopped("a page has no <meta charset> or no </head>; where would its policy and scripts go?")
+        raise BuildStopped(
+            "a page has no <meta charset> or no </head>; where would its policy and scripts go?"
+        )
     return html
 
 
 def _host_headers(policy: str) -> str:
     """A sample for hosts that read such a file: the policy for workers too, and years of keeping for names that carry a hash."""
-    return (f"/*\n  Content-Security-Policy: {policy}; frame-ancestors *\n  X-Content-Type-Options: nosniff\n  Referrer-Policy: no-referrer\n"
-            + "".join(f"{start}*\n  Cache-Control: {KEPT}\n" for start in VERSIONED))
+    return (
+        f"/*\n  Content-Security-Policy: {policy}; frame-ancestors *\n  X-Content-Type-Options:"
+        " nosniff\n  Referrer-Policy: no-referrer\n"
+        + "".join(f"{start}*\n  Cache-Control: {KEPT}\n" for start in VERSIONED)
+    )
 
 
 def _built_on() -> str:
@@ -216,7 +254,12 @@ def _built_on() -> str:
 
 
 def _node(script: str, *arguments: str) -> str:
-    done = subprocess.run(["node", str(SITE_JS / "build" / script), *arguments], capture_output=True, text=True, cwd=ROOT)
+    done = subprocess.run(
+        ["node", str(SITE_JS / "build" / script), *arguments],
+        capture_output=True,
+        text=True,
+        cwd=ROOT,
+    )
     if done.returncode:
         raise BuildStopped(f"{script}: {done.stderr.strip() or done.stdout.strip()}")
     return done.stdout
@@ -224,7 +267,9 @@ def _node(script: str, *arguments: str) -> str:
 
 def main() -> None:
     """Build beside the old site and exchange the two at the end: whoever reads the old one never sees half of each."""
-    options = argparse.ArgumentParser(prog="python -m fibercalc.site.build", description="Build the bench book's site.")
+    options = argparse.ArgumentParser(
+        prog="python -m fibercalc.site.build", description="Build the bench book's site."
+    )
     options.add_argument("--folder", type=Path, default=SITE)
     folder = options.parse_args().folder.resolve()
     made = folder.with_name(folder.name + ".part")

@@ -15,10 +15,34 @@ LINE = 60  # characters: a longer text has a line of the paper to itself
 def form(card: Card, given: Given, settings: Settings, heading: str = "What you know") -> Markup:
     """The whole form, filled with what was given."""
     shown, beside = set(given.asked()), _beside(card.inputs)
-    parts = [_rows(card.id, item, given, settings) if isinstance(item, Rows) else
-             field(card.id, item, item.name, given, settings, item.name in shown, beside=beside.get(item.name)) for item in card.inputs if not _is_beside(item)]
-    return tag("form", tag("h2", heading), tag("div", class_="offers", data_slot="offers", hidden=True), *parts, class_="given",
-               aria_label=heading, novalidate=True, autocomplete="off", data_search_exclude=True)
+    parts = [
+        (
+            _rows(card.id, item, given, settings)
+            if isinstance(item, Rows)
+            else field(
+                card.id,
+                item,
+                item.name,
+                given,
+                settings,
+                item.name in shown,
+                beside=beside.get(item.name),
+            )
+        )
+        for item in card.inputs
+        if not _is_beside(item)
+    ]
+    return tag(
+        "form",
+        tag("h2", heading),
+        tag("div", class_="offers", data_slot="offers", hidden=True),
+        *parts,
+        class_="given",
+        aria_label=heading,
+        novalidate=True,
+        autocomplete="off",
+        data_search_exclude=True,
+    )
 
 
 def _is_beside(item: Input | Rows) -> bool:
@@ -30,10 +54,20 @@ def _beside(items) -> dict[str, Input]:
     return {item.beside: item for item in items if _is_beside(item)}
 
 
-def field(card_id: str, each: Input, name: str, given: Given, settings: Settings, shown: bool = True, label: str = "", hints: str = "",
-          beside: Input | None = None) -> Markup:
+def field(
+    card_id: str,
+    each: Input,
+    name: str,
+    given: Given,
+    settings: Settings,
+    shown: bool = True,
+    label: str = "",
+    hints: str = "",
+    beside: Input | None = None,
+) -> Markup:
     """One input: label, hint, control with its unit, the reading echoed, and room for an error line. hints is the id of a hint
-    that stands elsewhere: rows share theirs. beside is a choice that says something of the value."""
+    that stands elsewhere: rows share theirs. beside is a choice that says something of the value.
+    """
     reading = given.readings.get(name)
     label = label or each.label
     control = f"{card_id}.{name}"
@@ -46,7 +80,10 @@ def field(card_id: str, each: Input, name: str, given: Given, settings: Settings
         tag("div", *_entry(each, name, control, about, label, reading, settings), class_="entry"),
         tag("div", said, _said_of(beside, name, given, label), class_="under") if beside else said,
         tag("p", class_="why", id=f"{control}-why", hidden=True),
-        class_="field long" if each.kind == TEXT and each.longest > LINE else "field", data_name=name, data_kind=each.kind, hidden=not shown,
+        class_="field long" if each.kind == TEXT and each.longest > LINE else "field",
+        data_name=name,
+        data_kind=each.kind,
+        hidden=not shown,
     )
 
 
@@ -55,8 +92,13 @@ def _said_of(each: Input, name: str, given: Given, label: str) -> Markup:
     own = f"{name.rpartition('.')[0]}.{each.name}".lstrip(".")
     reading = given.readings.get(own)
     chosen = reading.text if reading else each.default
-    options = [tag("option", option.label, value=option.value, selected=option.value == chosen) for option in each.options]
-    return tag("select", *options, class_="beside", name=own, aria_label=f"{label}: how you know it")
+    options = [
+        tag("option", option.label, value=option.value, selected=option.value == chosen)
+        for option in each.options
+    ]
+    return tag(
+        "select", *options, class_="beside", name=own, aria_label=f"{label}: how you know it"
+    )
 
 
 def optional(each: Input) -> Markup | None:
@@ -74,30 +116,84 @@ def hint(each: Input, settings: Settings) -> str:
     return " ".join(part for part in parts if part)
 
 
-def _entry(each: Input, name: str, control: str, about: str, label: str, reading, settings: Settings) -> list:
+def _entry(
+    each: Input, name: str, control: str, about: str, label: str, reading, settings: Settings
+) -> list:
     if each.kind == CHOICE:
         chosen = reading.text if reading else each.default
-        options = [tag("option", option.label, value=option.value, selected=option.value == chosen) for option in each.options]
+        options = [
+            tag("option", option.label, value=option.value, selected=option.value == chosen)
+            for option in each.options
+        ]
         return [tag("select", *options, id=control, name=name, aria_describedby=about)]
     text, unit = shown_text(each, reading, settings)
-    box = tag("input", id=control, name=name, type="text", inputmode=KEYBOARDS.get(each.kind, "text"), value=text, autocomplete="off", autocapitalize="off",
-              spellcheck="false", enterkeyhint="next", aria_describedby=about, maxlength=None)
+    box = tag(
+        "input",
+        id=control,
+        name=name,
+        type="text",
+        inputmode=KEYBOARDS.get(each.kind, "text"),
+        value=text,
+        autocomplete="off",
+        autocapitalize="off",
+        spellcheck="false",
+        enterkeyhint="next",
+        aria_describedby=about,
+        maxlength=None,
+    )
     if each.kind == "count":
         return [_stepper(label, -1), box, _stepper(label, 1)]
     if each.kind == COLOR:
-        return [box, tag("input", type="color", class_="swatch", value=_swatch(reading), data_for=name, aria_label=f"Pick a color: {label}")]
+        return [
+            box,
+            tag(
+                "input",
+                type="color",
+                class_="swatch",
+                value=_swatch(reading),
+                data_for=name,
+                aria_label=f"Pick a color: {label}",
+            ),
+        ]
     if not each.measured:
         return [box]
     if len(each.choices) > 1:
-        options = [tag("option", f"{each_unit.words} ({each_unit.sign})" if each_unit.sign not in each_unit.words else each_unit.words, value=each_unit.sign,
-                       selected=each_unit.sign == unit) for each_unit in each.choices]
-        return [box, tag("select", *options, class_="unit", name=f"{name}.unit", aria_label=f"Unit for {label}")]
+        options = [
+            tag(
+                "option",
+                (
+                    f"{each_unit.words} ({each_unit.sign})"
+                    if each_unit.sign not in each_unit.words
+                    else each_unit.words
+                ),
+                value=each_unit.sign,
+                selected=each_unit.sign == unit,
+            )
+            for each_unit in each.choices
+        ]
+        return [
+            box,
+            tag(
+                "select",
+                *options,
+                class_="unit",
+                name=f"{name}.unit",
+                aria_label=f"Unit for {label}",
+            ),
+        ]
     sign = settings.money if each.of is MONEY else each.choices[0].sign
     return [box, tag("span", sign, class_="unit")] if sign else [box]
 
 
 def _stepper(label: str, by: int) -> Markup:
-    return tag("button", "+" if by > 0 else "−", type="button", class_="step", data_step=by, aria_label=f"One {'more' if by > 0 else 'less'}: {label}")
+    return tag(
+        "button",
+        "+" if by > 0 else "−",
+        type="button",
+        class_="step",
+        data_step=by,
+        aria_label=f"One {'more' if by > 0 else 'less'}: {label}",
+    )
 
 
 def _swatch(reading) -> str:
@@ -124,30 +220,66 @@ def _rows(card_id: str, item: Rows, given: Given, settings: Settings) -> Markup:
     any_shown = not item.when or any(name.startswith(f"{item.name}.") for name in shown)
     blank = _row(card_id, item, "{n}", Given(given.card), settings, None)
     return tag(
-        "fieldset", tag("legend", item.label), _row_hints(card_id, item, settings),
-        *(_row(card_id, item, str(number), given, settings, shown if any_shown else None) for number in range(1, count + 1)),
+        "fieldset",
+        tag("legend", item.label),
+        _row_hints(card_id, item, settings),
+        *(
+            _row(card_id, item, str(number), given, settings, shown if any_shown else None)
+            for number in range(1, count + 1)
+        ),
         tag("button", f"Add a {item.one}", type="button", class_="more", data_add=item.name),
         tag("template", blank, data_template=item.name),
-        class_="rows", data_rows=item.name, data_min=item.least, data_max=item.most, hidden=not any_shown,
+        class_="rows",
+        data_rows=item.name,
+        data_min=item.least,
+        data_max=item.most,
+        hidden=not any_shown,
     )
 
 
 def _row_hints(card_id: str, item: Rows, settings: Settings) -> Markup:
     """What is said once for all rows: how to measure, and each field's own hint."""
-    lines = [item.measure] + [f"{each.label}: {said[0].lower()}{said[1:]}" for each in item.fields if not _is_beside(each) and (said := hint(each, settings))]
-    return tag("div", *(tag("p", line, class_="hint") for line in lines if line), id=f"{card_id}.{item.name}-hints")
+    lines = [item.measure] + [
+        f"{each.label}: {said[0].lower()}{said[1:]}"
+        for each in item.fields
+        if not _is_beside(each) and (said := hint(each, settings))
+    ]
+    return tag(
+        "div",
+        *(tag("p", line, class_="hint") for line in lines if line),
+        id=f"{card_id}.{item.name}-hints",
+    )
 
 
-def _row(card_id: str, item: Rows, number: str, given: Given, settings: Settings, shown: set | None) -> Markup:
+def _row(
+    card_id: str, item: Rows, number: str, given: Given, settings: Settings, shown: set | None
+) -> Markup:
     fields, beside = [], _beside(item.fields)
     for each in item.fields:
         if _is_beside(each):
             continue
         name = f"{item.name}.{number}.{each.name}"
         label = f"{item.one.capitalize()} {number}, {each.label[0].lower()}{each.label[1:]}"
-        fields.append(field(card_id, each, name, given, settings, shown is None or name in shown, label, f"{card_id}.{item.name}-hints",
-                            beside.get(each.name)))
-    remove = tag("button", f"Remove {item.one} {number}", type="button", class_="less", data_remove=f"{item.name}.{number}")
+        fields.append(
+            field(
+                card_id,
+                each,
+                name,
+                given,
+                settings,
+                shown is None or name in shown,
+                label,
+                f"{card_id}.{item.name}-hints",
+                beside.get(each.name),
+            )
+        )
+    remove = tag(
+        "button",
+        f"Remove {item.one} {number}",
+        type="button",
+        class_="less",
+        data_remove=f"{item.name}.{number}",
+    )
     return tag("div", *fields, remove, class_="row", data_row=number)
 
 
@@ -160,5 +292,3 @@ def values_of(given: Given, settings: Settings) -> dict[str, str]:
         if reading.input.measured and len(reading.input.choices) > 1:
             values[f"{name}.unit"] = unit
     return values
-
-

@@ -27,17 +27,46 @@ RATIO_STEP = 0.025  # between two points of the odds, in the logarithm of bought
 RATIOS = 65
 SUREST = 1e-4  # odds nearer to none or all than this are never told apart
 
-ODDS = ((0.97, "nearly everyone"), (9 / 10, "about 9 in 10"), (4 / 5, "about 4 in 5"), (3 / 4, "about 3 in 4"), (2 / 3, "about 2 in 3"),
-        (3 / 5, "about 3 in 5"), (1 / 2, "about half"), (2 / 5, "about 2 in 5"),
-        *((1 / count, f"about 1 in {count}") for count in (3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100)), (1 / 180, "fewer than 1 in 100"))
-ORDINALS = ("", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth")
+ODDS = (
+    (0.97, "nearly everyone"),
+    (9 / 10, "about 9 in 10"),
+    (4 / 5, "about 4 in 5"),
+    (3 / 4, "about 3 in 4"),
+    (2 / 3, "about 2 in 3"),
+    (3 / 5, "about 3 in 5"),
+    (1 / 2, "about half"),
+    (2 / 5, "about 2 in 5"),
+    *(
+        (1 / count, f"about 1 in {count}")
+        for count in (3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100)
+    ),
+    (1 / 180, "fewer than 1 in 100"),
+)
+ORDINALS = (
+    "",
+    "first",
+    "second",
+    "third",
+    "fourth",
+    "fifth",
+    "sixth",
+    "seventh",
+    "eighth",
+    "ninth",
+    "tenth",
+    "eleventh",
+    "twelfth",
+)
 
 # Sentences; what stands in braces is filled in from the other lists. A large first sentence, then the lines below it.
 WORDS = {
     "say": "Buy {count}; {odds} would want {next}.",
     "none": "This takes more than {most}: ask the maker.",
     "fewer": "{fewer} would run out for {odds}.",
-    "need": "It takes about {meters} m ({yards} yd); 95 in 100 knitters need {low_meters} to {high_meters} m ({low_yards} to {high_yards} yd).",
+    "need": (
+        "It takes about {meters} m ({yards} yd); 95 in 100 knitters need {low_meters} to"
+        " {high_meters} m ({low_yards} to {high_yards} yd)."
+    ),
     "lot": "Buy from one lot: two lots of a color seldom match.",
     "this_lot": "Buy from one lot ({lot}): two lots of a color seldom match.",
     "price": "{price} a skein",
@@ -45,19 +74,41 @@ WORDS = {
     "class": "weight class {name}",
     "in_lot": "lot {lot}",
     "asked": "{project}, {size}; {sure} in 100 sure",
-    "table": f"Read from a table: within {NEED_WITHIN} % of the full calculation in yarn and {ODDS_WITHIN} in 100 in odds.",
+    "table": (
+        f"Read from a table: within {NEED_WITHIN} % of the full calculation in yarn and"
+        f" {ODDS_WITHIN} in 100 in odds."
+    ),
     "live": "From the full calculation.",
-    "broken": "This link could not be read. Type what stands on the skein’s label, or ask the maker for a new link.",
+    "broken": (
+        "This link could not be read. Type what stands on the skein’s label, or ask the maker for a"
+        " new link."
+    ),
     "empty": "Type the weight and the length of a skein.",
     "kept": "This answer is still for the last good numbers.",
-    "grams": f"Give the weight of a skein, {RULES['grams'][0]} to {RULES['grams'][1]} g, as printed on its label.",
-    "meters": f"Give the length of a skein, {RULES['meters'][0]} to {RULES['meters'][1]} m, as printed on its label.",
-    "grist": "This weight and this length do not go together: check grams and ounces, meters and yards.",
+    "grams": (
+        f"Give the weight of a skein, {RULES['grams'][0]} to {RULES['grams'][1]} g, as printed on"
+        " its label."
+    ),
+    "meters": (
+        f"Give the length of a skein, {RULES['meters'][0]} to {RULES['meters'][1]} m, as printed on"
+        " its label."
+    ),
+    "grist": (
+        "This weight and this length do not go together: check grams and ounces, meters and yards."
+    ),
     "copied": "Copied.",
     "not_copied": "Copying did not work here: mark the text and copy it.",
     "no_bases": "There is no base on My bench yet: write yours down there, then come back.",
-    "which_base": "Which base?", "which_project": "What is it for?", "which_size": "Which size?", "how_sure": "How sure?",
-    "other_size": "Another size", "start_again": "Next customer", "back": "Back", "show_code": "Code to take home", "scan": "Scan it to ask again at home.", "done": "Done",
+    "which_base": "Which base?",
+    "which_project": "What is it for?",
+    "which_size": "Which size?",
+    "how_sure": "How sure?",
+    "other_size": "Another size",
+    "start_again": "Next customer",
+    "back": "Back",
+    "show_code": "Code to take home",
+    "scan": "Scan it to ask again at home.",
+    "done": "Done",
     "late": "The list of answers did not arrive. Load this page again.",
 }
 
@@ -74,17 +125,32 @@ class Answer:
 
 def work(grams: float, meters: float, project: str, size: str) -> Answer:
     """The full calculation for a skein of so many grams and meters. Raises KeyError for a project or size that is not offered."""
-    given = _found(size, _found(project, projects()).sizes).texts | {"known": "yarn", "skein_mass": f"{grams:.12g} g", "skein_length": f"{meters:.12g} m"}
+    given = _found(size, _found(project, projects()).sizes).texts | {
+        "known": "yarn",
+        "skein_mass": f"{grams:.12g} g",
+        "skein_length": f"{meters:.12g} m",
+    }
     outcome = work_card(find_card(CARD), given).outcome
-    return Answer(outcome.value("skeins") * meters, outcome.low("skeins") * meters, outcome.high("skeins") * meters,
-                  lambda skeins: outcome.chance_below("skeins", skeins))
+    return Answer(
+        outcome.value("skeins") * meters,
+        outcome.low("skeins") * meters,
+        outcome.high("skeins") * meters,
+        lambda skeins: outcome.chance_below("skeins", skeins),
+    )
 
 
 def reply(request: dict) -> dict:
     """The full calculation for the page's questions: say() of one. Raises ValueError for numbers out of range, KeyError for unknown words."""
     grams, meters = float(request["grams"]), float(request["meters"])
-    within = all(low <= value <= high for value, (low, high) in ((grams, RULES["grams"]), (meters, RULES["meters"])))
-    if not within or not RULES["grist"][0] <= 100 * meters / grams <= RULES["grist"][1] or request["sure"] not in SURE:
+    within = all(
+        low <= value <= high
+        for value, (low, high) in ((grams, RULES["grams"]), (meters, RULES["meters"]))
+    )
+    if (
+        not within
+        or not RULES["grist"][0] <= 100 * meters / grams <= RULES["grist"][1]
+        or request["sure"] not in SURE
+    ):
         raise ValueError("a skein or a surety that is not offered")
     return say(work(grams, meters, request["project"], request["size"]), request["sure"], phrases())
 
@@ -105,13 +171,32 @@ def say(answer: Answer, sure: str, table: dict) -> dict:
     """The sentences of an answer, from the table's own lists: the page's reader does the same with the same lists."""
     words, wanted = table["words"], int(sure) / 100
     buy = next((count for count in range(1, MOST + 1) if answer.chance(count) >= wanted), None)
-    need = words["need"].format_map({
-        f"{end}{unit}": _length(table, value)[at] for end, value in (("", answer.need), ("low_", answer.low), ("high_", answer.high))
-        for at, unit in ((1, "meters"), (2, "yards"))})
+    need = words["need"].format_map(
+        {
+            f"{end}{unit}": _length(table, value)[at]
+            for end, value in (("", answer.need), ("low_", answer.low), ("high_", answer.high))
+            for at, unit in ((1, "meters"), (2, "yards"))
+        }
+    )
     if buy is None:
-        return {"say": words["none"].format(most=table["counts"][MOST]), "fewer": "", "need": need, "count": 0}
-    line = words["say"].format(count=table["counts"][buy], odds=_odds(table, 1 - answer.chance(buy)), next=table["nexts"][buy])
-    fewer = words["fewer"].format(fewer=table["counts"][buy - 1], odds=_odds(table, 1 - answer.chance(buy - 1))) if buy > 1 else ""
+        return {
+            "say": words["none"].format(most=table["counts"][MOST]),
+            "fewer": "",
+            "need": need,
+            "count": 0,
+        }
+    line = words["say"].format(
+        count=table["counts"][buy],
+        odds=_odds(table, 1 - answer.chance(buy)),
+        next=table["nexts"][buy],
+    )
+    fewer = (
+        words["fewer"].format(
+            fewer=table["counts"][buy - 1], odds=_odds(table, 1 - answer.chance(buy - 1))
+        )
+        if buy > 1
+        else ""
+    )
     return {"say": line, "fewer": fewer, "need": need, "count": buy}
 
 
@@ -131,14 +216,30 @@ def written_need(table: dict, meters: float) -> str:
 
 def phrases() -> dict:
     """The lists of words and written numbers that every answer is joined from."""
-    odds = [[round(sqrt(chance * after), 6), words] for (chance, words), (after, _) in zip(ODDS, ODDS[1:])] + [[0, ODDS[-1][1]]]
+    odds = [
+        [round(sqrt(chance * after), 6), words]
+        for (chance, words), (after, _) in zip(ODDS, ODDS[1:])
+    ] + [[0, ODDS[-1][1]]]
     return {
-        "words": WORDS, "odds": odds, "most": MOST,
+        "words": WORDS,
+        "odds": odds,
+        "most": MOST,
         "counts": ["no skein", "1 skein", *(f"{count} skeins" for count in range(2, MOST + 1))],
-        "nexts": [f"a {word}".replace("a eig", "an eig").replace("a ele", "an ele") for word in ORDINALS[1:]] + ["one more"] * (MOST + 1 - len(ORDINALS[1:])),
-        "lengths": _lengths(), "classes": {number: class_name(number) for number in RULES["classes"]},
-        "sure": [{"key": key, "label": f"{key} in 100"} for key in SURE], "first_sure": FIRST_SURE,
-        "units": {"grams": {"g": 1, "oz": GRAMS_PER_OUNCE}, "meters": {"m": 1, "yd": METERS_PER_YARD}},
+        "nexts": (
+            [
+                f"a {word}".replace("a eig", "an eig").replace("a ele", "an ele")
+                for word in ORDINALS[1:]
+            ]
+            + ["one more"] * (MOST + 1 - len(ORDINALS[1:]))
+        ),
+        "lengths": _lengths(),
+        "classes": {number: class_name(number) for number in RULES["classes"]},
+        "sure": [{"key": key, "label": f"{key} in 100"} for key in SURE],
+        "first_sure": FIRST_SURE,
+        "units": {
+            "grams": {"g": 1, "oz": GRAMS_PER_OUNCE},
+            "meters": {"m": 1, "yd": METERS_PER_YARD},
+        },
     }
 
 
@@ -147,7 +248,13 @@ def _lengths() -> list[list]:
     rows, value = [], 10.0
     while value < 40_000:
         after = value + _step(value)
-        rows.append([round((value + after) / 2, 3), _plain(value), _plain(_rounded(value / METERS_PER_YARD))])
+        rows.append(
+            [
+                round((value + after) / 2, 3),
+                _plain(value),
+                _plain(_rounded(value / METERS_PER_YARD)),
+            ]
+        )
         value = after
     return rows
 
@@ -172,7 +279,9 @@ def _plain(value: float) -> str:
 def table() -> dict:
     """Everything that a page needs to answer by itself: rules for links, words, and for each project and size the need and the odds."""
     low, high = RULES["grist"]
-    grists = [round(exp(log(low) + (log(high) - log(low)) * at / (GRIDS - 1)), 3) for at in range(GRIDS)]
+    grists = [
+        round(exp(log(low) + (log(high) - log(low)) * at / (GRIDS - 1)), 3) for at in range(GRIDS)
+    ]
     ratios = [round(exp(RATIO_STEP * (at - RATIOS // 2)), 5) for at in range(RATIOS)]
     curves: list[list[int]] = []
     made = []
@@ -183,13 +292,37 @@ def table() -> dict:
             curve = _curve(answers[GRIDS // 2], ratios, grists[GRIDS // 2])
             if curve not in curves:
                 curves.append(curve)
-            sizes.append({"key": size.key, "label": size.label, "measure": size.measure, "need": [round(each.need, 2) for each in answers], "curve": curves.index(curve)})
-        made.append({"key": project.key, "label": project.label, "assumes": project.assumes, "first": project.first, "sizes": sizes})
-    return {"rules": RULES} | phrases() | {"grists": grists, "ratios": ratios, "curves": curves, "projects": made}
+            sizes.append(
+                {
+                    "key": size.key,
+                    "label": size.label,
+                    "measure": size.measure,
+                    "need": [round(each.need, 2) for each in answers],
+                    "curve": curves.index(curve),
+                }
+            )
+        made.append(
+            {
+                "key": project.key,
+                "label": project.label,
+                "assumes": project.assumes,
+                "first": project.first,
+                "sizes": sizes,
+            }
+        )
+    return (
+        {"rules": RULES}
+        | phrases()
+        | {"grists": grists, "ratios": ratios, "curves": curves, "projects": made}
+    )
 
 
 def _curve(answer: Answer, ratios: list[float], meters: float) -> list[int]:
     """The odds that a length bought is enough, for each ratio of it to the median need: 1,000 times the logarithm of chance over
-    its rest, which bends less between two points than the chance itself does, so that rare cases are as true as common ones."""
-    chances = [min(max(answer.chance(ratio * answer.need / meters), SUREST), 1 - SUREST) for ratio in ratios]
+    its rest, which bends less between two points than the chance itself does, so that rare cases are as true as common ones.
+    """
+    chances = [
+        min(max(answer.chance(ratio * answer.need / meters), SUREST), 1 - SUREST)
+        for ratio in ratios
+    ]
     return [round(1000 * log(chance / (1 - chance))) for chance in chances]

@@ -36,7 +36,11 @@ def labels_paper(worked: Worked, number: int, here: str, today: date | None = No
                 return {"html": "", "refused": codes[code].wrong}
     foot = f"Bench Book {__version__} · {write_date(today or date.today())}"
     pages = [_page(sheets, leaf, codes, foot) for leaf in leaves(sheets)]
-    return {"html": inner(*pages), "kind": "labels", "said": " ".join(dict.fromkeys(link.said for link in codes.values()))}
+    return {
+        "html": inner(*pages),
+        "kind": "labels",
+        "said": " ".join(dict.fromkeys(link.said for link in codes.values())),
+    }
 
 
 class Linked:
@@ -50,18 +54,47 @@ def _link(code: Code, here: str) -> Linked:
     """The link of a base, as much of it as a code of this side can hold: lot, then name, are left out before squares grow too small to be read."""
     home, wrong = home_of(here)
     if wrong:
-        return Linked(wrong="The code cannot be made: where the book stands is not known. Open it at its address on the web.")
+        return Linked(
+            wrong=(
+                "The code cannot be made: where the book stands is not known. Open it at its"
+                " address on the web."
+            )
+        )
     about = dict(code.about)
-    base = BaseLink("base", about["grams"], about["meters"], about["weight_class"], *(clean(about[name], RULES["texts"][key]) for name, key in (("name", "n"), ("lot", "l"))))
+    base = BaseLink(
+        "base",
+        about["grams"],
+        about["meters"],
+        about["weight_class"],
+        *(clean(about[name], RULES["texts"][key]) for name, key in (("name", "n"), ("lot", "l"))),
+    )
     if wrong := out_of_range(base):
         return Linked(wrong=f"The code cannot be made. {wrong}")
-    for left_out, smaller in (("", base), (" The lot is left out of it to keep it readable.", replace(base, lot="")), (" Name and lot are left out of it to keep it readable.", replace(base, lot="", name=""))):
+    for left_out, smaller in (
+        ("", base),
+        (" The lot is left out of it to keep it readable.", replace(base, lot="")),
+        (" Name and lot are left out of it to keep it readable.", replace(base, lot="", name="")),
+    ):
         link = write_link(home, smaller)
         made = code_of(link)
         if module_in(made, code.side) >= LEAST_MODULE:
-            local = " That is this machine only: print from the book where it stands on the web." if host_of(home) in LOCAL else ""
-            return Linked(made, link.partition("#")[0].partition("://")[2], f"The code leads to {link} and has squares of {write_plain(module_in(made, code.side), digits=2)} mm.{left_out}{local}")
-    return Linked(wrong="The code cannot be made: the address of the book is too long for this label. Choose a larger one.")
+            local = (
+                " That is this machine only: print from the book where it stands on the web."
+                if host_of(home) in LOCAL
+                else ""
+            )
+            return Linked(
+                made,
+                link.partition("#")[0].partition("://")[2],
+                f"The code leads to {link} and has squares of"
+                f" {write_plain(module_in(made, code.side), digits=2)} mm.{left_out}{local}",
+            )
+    return Linked(
+        wrong=(
+            "The code cannot be made: the address of the book is too long for this label. Choose a"
+            " larger one."
+        )
+    )
 
 
 def _page(sheets: Sheets, leaf: list, codes: dict, foot: str) -> Markup:
@@ -70,10 +103,21 @@ def _page(sheets: Sheets, leaf: list, codes: dict, foot: str) -> Markup:
     width, height = (first.label.width, first.label.height) if alone else PAGES[sheets.page]
 
     def code(each: Code) -> Markup:
-        return inner(code_shapes(codes[each].code, each.x, each.y, each.side), *(text(line) for line in _address(each, codes[each].short)))
+        return inner(
+            code_shapes(codes[each].code, each.x, each.y, each.side),
+            *(text(line) for line in _address(each, codes[each].short)),
+        )
 
     cut = not alone and not sheets.precut
-    parts = [tag("g", drawn(laid, code, outline=cut), transform=f"translate({mm(x)} {mm(y)})", class_="label") for laid, x, y in leaf]
+    parts = [
+        tag(
+            "g",
+            drawn(laid, code, outline=cut),
+            transform=f"translate({mm(x)} {mm(y)})",
+            class_="label",
+        )
+        for laid, x, y in leaf
+    ]
     if cut:
         parts.append(_cut_marks(leaf))
     if has_foot(sheets):
@@ -87,7 +131,19 @@ def _address(code: Code, short: str) -> list[Line]:
     x, y, width, height = code.address
     page, mark, asks = short.partition("?")
     try:
-        return fitted(Area(x, y, width, height, (Block("Address", page, 6.5, lines=2), Block("Address", mark + asks, 6.5, gap=0, lines=2)), "middle"))[0]
+        return fitted(
+            Area(
+                x,
+                y,
+                width,
+                height,
+                (
+                    Block("Address", page, 6.5, lines=2),
+                    Block("Address", mark + asks, 6.5, gap=0, lines=2),
+                ),
+                "middle",
+            )
+        )[0]
     except TooLong:
         return []
 
@@ -99,14 +155,57 @@ def _cut_marks(leaf: list) -> Markup:
     width, height = leaf[0][0].label.width, leaf[0][0].label.height
     xs = sorted({round(at, 3) for _, x, _ in leaf for at in (x, x + width)})
     ys = sorted({round(at, 3) for _, _, y in leaf for at in (y, y + height)})
-    upright = [(x, y, x, y + side * TICK) for x in xs for y, side in ((ys[0] - AWAY, -1), (ys[-1] + AWAY, 1))]
-    level = [(x, y, x + side * TICK, y) for y in ys for x, side in ((xs[0] - AWAY, -1), (xs[-1] + AWAY, 1))]
-    return inner(*(tag("line", x1=mm(x1), y1=mm(y1), x2=mm(x2), y2=mm(y2), stroke=BLACK, stroke_width=mm(HAIR), class_="mark") for x1, y1, x2, y2 in (*upright, *level)))
+    upright = [
+        (x, y, x, y + side * TICK)
+        for x in xs
+        for y, side in ((ys[0] - AWAY, -1), (ys[-1] + AWAY, 1))
+    ]
+    level = [
+        (x, y, x + side * TICK, y)
+        for y in ys
+        for x, side in ((xs[0] - AWAY, -1), (xs[-1] + AWAY, 1))
+    ]
+    return inner(
+        *(
+            tag(
+                "line",
+                x1=mm(x1),
+                y1=mm(y1),
+                x2=mm(x2),
+                y2=mm(y2),
+                stroke=BLACK,
+                stroke_width=mm(HAIR),
+                class_="mark",
+            )
+            for x1, y1, x2, y2 in (*upright, *level)
+        )
+    )
 
 
 def _foot(sheets: Sheets, width: float, height: float, words: str) -> Markup:
     """The bar of 100 mm with a tick at each 10, what it is for, and which book printed this when."""
     left, top = (width - BAR) / 2 + sheets.right, height - EDGE - FOOT + 6 + sheets.down
-    ticks = "".join(f"M{mm(left + 10 * tick)} {mm(top)}v{2 if tick % 5 else 3}" for tick in range(11))
-    line = Line(width / 2 + sheets.right, top + 6.5, f"Print at 100 %: this bar must measure 100 mm. {words}", SIZE, False, "middle", 0.0)
-    return inner(tag("path", d=f"M{mm(left)} {mm(top)}h{mm(BAR)}", stroke=BLACK, stroke_width=mm(2 * HAIR), fill="none", class_="bar"), tag("path", d=ticks, stroke=BLACK, stroke_width=mm(HAIR), fill="none"), text(line))
+    ticks = "".join(
+        f"M{mm(left + 10 * tick)} {mm(top)}v{2 if tick % 5 else 3}" for tick in range(11)
+    )
+    line = Line(
+        width / 2 + sheets.right,
+        top + 6.5,
+        f"Print at 100 %: this bar must measure 100 mm. {words}",
+        SIZE,
+        False,
+        "middle",
+        0.0,
+    )
+    return inner(
+        tag(
+            "path",
+            d=f"M{mm(left)} {mm(top)}h{mm(BAR)}",
+            stroke=BLACK,
+            stroke_width=mm(2 * HAIR),
+            fill="none",
+            class_="bar",
+        ),
+        tag("path", d=ticks, stroke=BLACK, stroke_width=mm(HAIR), fill="none"),
+        text(line),
+    )

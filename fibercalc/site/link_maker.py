@@ -14,7 +14,10 @@ from .helper import MOST
 from .qr import QUIET, code_of, code_png, code_svg
 
 SHORT = 80  # characters that still make a code for a small label
-MODULE_MM, CARD_MODULE_MM = 0.5, 1.1  # one module on a label, and on a booth card that is read from arm's length
+MODULE_MM, CARD_MODULE_MM = (
+    0.5,
+    1.1,
+)  # one module on a label, and on a booth card that is read from arm's length
 FRAME_HEIGHT = 640  # px, before the page around it hears the real one
 LOCAL = ("localhost", "127.0.0.1", "[::1]", "")
 # Believes a height only from the frame's own site and window, and only a sensible one.
@@ -39,15 +42,28 @@ def made(given: Given, here: str, settings: Settings) -> dict:
     short = link.partition("#")[0]
     code = code_of(link)
     return {
-        "refused": "", "link": link, "short": short, "about": _about(link, home, code), "svg": code_svg(code, MODULE_MM), "png": code_png(code),
-        "snippet": snippet(link, base), "listener": tag("script", Markup(LISTENER % origin(home))), "booth": booth_card(code, base, short),
+        "refused": "",
+        "link": link,
+        "short": short,
+        "about": _about(link, home, code),
+        "svg": code_svg(code, MODULE_MM),
+        "png": code_png(code),
+        "snippet": snippet(link, base),
+        "listener": tag("script", Markup(LISTENER % origin(home))),
+        "booth": booth_card(code, base, short),
     }
 
 
 def base_and_home(given: Given, here: str, settings: Settings) -> tuple[BaseLink, str, str]:
     """The base as typed, the address of its book, and one line when either cannot be used."""
     home, wrong = home_of(given.readings["home"].text or here)
-    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+    base = base_of(
+        {
+            name: given.readings[name]
+            for name in ("name", "mass", "length", "weight_class", "lot", "price")
+        },
+        settings,
+    )
     return base, home, wrong or out_of_range(base)
 
 
@@ -55,12 +71,20 @@ def home_of(text: str) -> tuple[str, str]:
     """The address of a book with a "/" at its end, and one line when it is none."""
     try:
         address = urlsplit(text.strip())
-        plain = address.scheme in ("http", "https") and address.hostname and not address.username and not set(text) & set(" \"'<>\\`{}|^")
+        plain = (
+            address.scheme in ("http", "https")
+            and address.hostname
+            and not address.username
+            and not set(text) & set(" \"'<>\\`{}|^")
+        )
     except ValueError:
         plain = False
     if not plain:
         return "", "Where your book stands: give its address, such as https://example.org/book/."
-    return f"{address.scheme}://{address.netloc}{address.path.removesuffix('index.html').rstrip('/')}/", ""
+    return (
+        f"{address.scheme}://{address.netloc}{address.path.removesuffix('index.html').rstrip('/')}/",
+        "",
+    )
 
 
 def origin(home: str) -> str:
@@ -78,46 +102,101 @@ def base_of(readings: dict, settings: Settings) -> BaseLink:
     """The base that these readings describe."""
     price = readings["price"].value
     chosen = readings["weight_class"].value
-    return BaseLink("base", round(readings["mass"].amount.value, 1), round(readings["length"].amount.value, 1), "" if chosen == "none" else chosen,
-                    *(clean(readings[name].text, RULES["texts"][key]) for name, key in (("name", "n"), ("lot", "l"))),
-                    "" if price is None else clean(price_text(price, settings), RULES["texts"]["p"]))
+    return BaseLink(
+        "base",
+        round(readings["mass"].amount.value, 1),
+        round(readings["length"].amount.value, 1),
+        "" if chosen == "none" else chosen,
+        *(
+            clean(readings[name].text, RULES["texts"][key])
+            for name, key in (("name", "n"), ("lot", "l"))
+        ),
+        "" if price is None else clean(price_text(price, settings), RULES["texts"]["p"]),
+    )
 
 
 def out_of_range(base: BaseLink) -> str:
     """One line when the helper could not answer for a base; "" when it can."""
     low, high = RULES["grist"]
-    for value, (least, most), what in ((base.grams, RULES["grams"], "g in a skein"), (base.meters, RULES["meters"], "m in a skein")):
+    for value, (least, most), what in (
+        (base.grams, RULES["grams"], "g in a skein"),
+        (base.meters, RULES["meters"], "m in a skein"),
+    ):
         if not least <= value <= most:
             return f"The helper answers for {least} to {most} {what}."
     if not low <= 100 * base.meters / base.grams <= high:
-        return f"The helper answers for {low} to {high} m in 100 g; check grams and ounces, meters and yards."
+        return (
+            f"The helper answers for {low} to {high} m in 100 g; check grams and ounces, meters and"
+            " yards."
+        )
     return ""
 
 
 def _about(link: str, home: str, code) -> str:
     width = code.symbol_size(border=QUIET)[0] * MODULE_MM
-    lines = [f"{len(link)} characters; the code is {write_plain(width)} mm wide at {MODULE_MM} mm a square, with its white edge."]
+    lines = [
+        f"{len(link)} characters; the code is {write_plain(width)} mm wide at {MODULE_MM} mm a"
+        " square, with its white edge."
+    ]
     if len(link) > SHORT:
-        lines.append("That is long for a small label: leave out the price or the lot, or shorten the name.")
+        lines.append(
+            "That is long for a small label: leave out the price or the lot, or shorten the name."
+        )
     if host_of(home) in LOCAL:
-        lines.append("It leads to this machine only: open the book where it stands on the web, or give that address in the last field.")
+        lines.append(
+            "It leads to this machine only: open the book where it stands on the web, or give that"
+            " address in the last field."
+        )
     return " ".join(lines)
 
 
 def snippet(link: str, base: BaseLink) -> Markup:
     """The lines for a shop's page: a frame that needs no script, with a plain link inside for browsers that show no frames."""
     title = "How many skeins do I need?" + (f" {base.name}" if base.name else "")
-    return tag("iframe", tag("a", title, href=link), src=link, title=title, width="100%", height=FRAME_HEIGHT, loading="lazy", style="border:0")
+    return tag(
+        "iframe",
+        tag("a", title, href=link),
+        src=link,
+        title=title,
+        width="100%",
+        height=FRAME_HEIGHT,
+        loading="lazy",
+        style="border:0",
+    )
 
 
 def booth_card(code, base: BaseLink, short: str) -> Markup:
     """A card to stand on the table: the question, the base, the code in exact millimeters, the address to type."""
-    what = [f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({yards_of(base)} yd) in a skein", f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
+    what = [
+        (
+            f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({yards_of(base)} yd) in a"
+            " skein"
+        ),
+        f"Lot {base.lot}" if base.lot else "",
+        f"{base.price} a skein" if base.price else "",
+    ]
     return inner(
-        tag("div", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None,
-                       *(tag("p", line) for line in what if line), tag("p", "Scan, choose what you make and your size."), class_="words"),
-            tag("div", code_svg(code, CARD_MODULE_MM), class_="code"), tag("p", short.partition("://")[2], class_="short"), class_="booth-card"),
-        tag("p", tag("span", class_="hundred"), "Print at 100 %: this bar must measure 100 mm.", class_="measure"))
+        tag(
+            "div",
+            tag(
+                "div",
+                tag("p", "How many skeins do I need?", class_="asks"),
+                tag("p", base.name, class_="names") if base.name else None,
+                *(tag("p", line) for line in what if line),
+                tag("p", "Scan, choose what you make and your size."),
+                class_="words",
+            ),
+            tag("div", code_svg(code, CARD_MODULE_MM), class_="code"),
+            tag("p", short.partition("://")[2], class_="short"),
+            class_="booth-card",
+        ),
+        tag(
+            "p",
+            tag("span", class_="hundred"),
+            "Print at 100 %: this bar must measure 100 mm.",
+            class_="measure",
+        ),
+    )
 
 
 def yards_of(base: BaseLink) -> str:
@@ -131,13 +210,31 @@ def counter_bases(record) -> dict:
     settings, readings = bench.settings_of(record), bench.given_of(record).readings
     bases = []
     for number in range(1, record["rows"].get("bases", 0) + 1):
-        base, price = _bench_base(readings, number, settings), readings[f"bases.{number}.price"].value
+        base, price = (
+            _bench_base(readings, number, settings),
+            readings[f"bases.{number}.price"].value,
+        )
         if wrong := out_of_range(base):
             notes.append(f"{base.name}: {wrong}")
             continue
-        costs = ["" if price is None else price_text(price * count, settings) for count in range(MOST + 1)]
-        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)",
-                      "lot": base.lot, "grams": base.grams, "meters": base.meters, "costs": costs})
+        costs = [
+            "" if price is None else price_text(price * count, settings)
+            for count in range(MOST + 1)
+        ]
+        bases.append(
+            {
+                "number": number,
+                "label": base.name,
+                "put_up": (
+                    f"{write_plain(base.grams, settings.style)} g,"
+                    f" {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)"
+                ),
+                "lot": base.lot,
+                "grams": base.grams,
+                "meters": base.meters,
+                "costs": costs,
+            }
+        )
     return {"bases": bases, "notes": notes}
 
 
@@ -153,4 +250,10 @@ def counter_code(record, number: int, here: str) -> dict:
 
 
 def _bench_base(readings: dict, number: int, settings: Settings) -> BaseLink:
-    return base_of({name: readings[f"bases.{number}.{name}"] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+    return base_of(
+        {
+            name: readings[f"bases.{number}.{name}"]
+            for name in ("name", "mass", "length", "weight_class", "lot", "price")
+        },
+        settings,
+    )

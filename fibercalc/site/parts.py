@@ -1,6 +1,5 @@
 """The parts of an answer as HTML, one for each slot of a card, and those that a print sheet uses too."""
 
-
 import re
 from functools import lru_cache
 
@@ -16,7 +15,12 @@ TALL = 480  # drawing units: paper must not shrink such a picture to the height 
 NUMBER_CELL = re.compile(r"[−–<]?\d|–?$")
 MOST_OPEN = 4  # links of one way on that stand open; more are folded away
 LONGEST_TIMER = 1440  # min: what is waited for longer is a matter for a calendar
-HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "from memory, unverified", "practice": "no published source"}
+HOW = {
+    "read": "read",
+    "secondary": "read in a page that quotes it",
+    "memory": "from memory, unverified",
+    "practice": "no published source",
+}
 
 
 def answer(worked: Worked) -> Markup:
@@ -34,19 +38,52 @@ def numbers(worked: Worked) -> Markup:
         if isinstance(found.value, str):  # words run on where numbers stand in line
             rows.append(tag("tr", head, tag("td", outcome.text(name), class_="words", colspan="2")))
         else:
-            rows.append(tag("tr", head, tag("td", outcome.both(name), class_="n"), tag("td", outcome.span(name), class_="r")))
-    head = tag("thead", tag("tr", tag("th", "What", scope="col"), tag("th", "Value", scope="col"), tag("th", "95 % range", scope="col")), class_="unseen")
+            rows.append(
+                tag(
+                    "tr",
+                    head,
+                    tag("td", outcome.both(name), class_="n"),
+                    tag("td", outcome.span(name), class_="r"),
+                )
+            )
+    head = tag(
+        "thead",
+        tag(
+            "tr",
+            tag("th", "What", scope="col"),
+            tag("th", "Value", scope="col"),
+            tag("th", "95 % range", scope="col"),
+        ),
+        class_="unseen",
+    )
     return tag("table", head, tag("tbody", *rows), class_="numbers")
 
 
 def timers(worked: Worked) -> Markup:
     """Times that are waited for, each as an offer to start a timer."""
-    found = [one for one in worked.outcome.found.values() if one.result.timer and isinstance(one.value, (int, float)) and 0 < one.value <= LONGEST_TIMER]
+    found = [
+        one
+        for one in worked.outcome.found.values()
+        if one.result.timer
+        and isinstance(one.value, (int, float))
+        and 0 < one.value <= LONGEST_TIMER
+    ]
     offers = []
     for one in found:
         label = worked.outcome.label(one.result.name)
-        words = f"Start a timer: {label[0].lower()}{label[1:]}, {worked.outcome.text(one.result.name)}"
-        offers.append(tag("button", words, type="button", data_do="start-timer", data_label=label, data_minutes=f"{one.value:.3f}"))
+        words = (
+            f"Start a timer: {label[0].lower()}{label[1:]}, {worked.outcome.text(one.result.name)}"
+        )
+        offers.append(
+            tag(
+                "button",
+                words,
+                type="button",
+                data_do="start-timer",
+                data_label=label,
+                data_minutes=f"{one.value:.3f}",
+            )
+        )
     return tag("p", *offers, class_="timer-offers", data_search_exclude=True) if offers else inner()
 
 
@@ -56,7 +93,12 @@ def pictures(worked: Worked) -> Markup:
 
 def figure(picture: Picture) -> Markup:
     """One picture with its title. Its SVG comes from our own drawing board, which escapes."""
-    return tag("figure", Markup(picture.svg), tag("figcaption", picture.title), class_="tall" if picture.height > TALL else None)
+    return tag(
+        "figure",
+        Markup(picture.svg),
+        tag("figcaption", picture.title),
+        class_="tall" if picture.height > TALL else None,
+    )
 
 
 def tables(worked: Worked) -> Markup:
@@ -66,13 +108,27 @@ def tables(worked: Worked) -> Markup:
 def listing(table: Table) -> Markup:
     """A table with its caption and note; it may scroll sideways in its own box, which the keyboard can reach."""
     looks = [_number_look([row[at] for row in table.rows]) for at in range(len(table.columns))]
-    head = tag("thead", tag("tr", *(tag("th", column, scope="col", class_=look) for column, look in zip(table.columns, looks))))
+    head = tag(
+        "thead",
+        tag(
+            "tr",
+            *(
+                tag("th", column, scope="col", class_=look)
+                for column, look in zip(table.columns, looks)
+            ),
+        ),
+    )
     rows = []
     for row in table.rows:
-        cells = [tag("td", cell, data_label=column, class_=look) for cell, column, look in zip(row[1:], table.columns[1:], looks[1:])]
+        cells = [
+            tag("td", cell, data_label=column, class_=look)
+            for cell, column, look in zip(row[1:], table.columns[1:], looks[1:])
+        ]
         rows.append(tag("tr", tag("th", row[0], scope="row"), *cells))
     made = tag("table", tag("caption", table.title), head, tag("tbody", *rows), class_="listing")
-    box = tag("div", made, class_="listing-box", tabindex="0", role="region", aria_label=table.title)
+    box = tag(
+        "div", made, class_="listing-box", tabindex="0", role="region", aria_label=table.title
+    )
     return inner(box, tag("p", table.note, class_="table-note") if table.note else None)
 
 
@@ -87,20 +143,48 @@ def notes(worked: Worked) -> Markup:
 
 
 def cautions(worked: Worked) -> Markup:
-    return inner(*(tag("div", tag("b", f"Caution: {caution.title} "), caution.text, class_="caution", role="note") for caution in worked.cautions()))
+    return inner(
+        *(
+            tag(
+                "div",
+                tag("b", f"Caution: {caution.title} "),
+                caution.text,
+                class_="caution",
+                role="note",
+            )
+            for caution in worked.cautions()
+        )
+    )
 
 
 def working(worked: Worked) -> Markup:
     """Every step: what it is, the formula, the numbers filled in, the value."""
     steps = []
     for step in worked.working():
-        lines = [tag("span", step["label"], class_="label"), tag("span", step["text"], class_="value"), tag("span", step["formula"], class_="formula")]
+        lines = [
+            tag("span", step["label"], class_="label"),
+            tag("span", step["text"], class_="value"),
+            tag("span", step["formula"], class_="formula"),
+        ]
         if step["filled"] != step["formula"]:
-            lines.append(tag("span", ("" if step["kind"] == "looked up" else "= ") + step["filled"], class_="filled"))
+            lines.append(
+                tag(
+                    "span",
+                    ("" if step["kind"] == "looked up" else "= ") + step["filled"],
+                    class_="filled",
+                )
+            )
         if "bound" in step:
             lines.append(tag("span", step["bound"], class_="filled"))
         steps.append(tag("li", *lines))
-    return tag("details", tag("summary", "Show the working"), tag("ol", *steps), class_="working", open=True, data_search_exclude=True)
+    return tag(
+        "details",
+        tag("summary", "Show the working"),
+        tag("ol", *steps),
+        class_="working",
+        open=True,
+        data_search_exclude=True,
+    )
 
 
 def basis(worked: Worked) -> Markup:
@@ -109,7 +193,13 @@ def basis(worked: Worked) -> Markup:
 
 @lru_cache(16)
 def _basis(card) -> Markup:
-    return tag("div", tag("b", card.basis.kind), tag("span", card.basis.text), sources(card.sources), class_="basis")
+    return tag(
+        "div",
+        tag("b", card.basis.kind),
+        tag("span", card.basis.text),
+        sources(card.sources),
+        class_="basis",
+    )
 
 
 def sources(found: tuple[Source, ...]) -> Markup:
@@ -125,7 +215,11 @@ def source_line(source: Source) -> str:
 
 def cited(source: Source) -> str:
     """A source as short as where there is no room for its line: who and when; what has no author, by the head of its title."""
-    name = f"{source.body} {source.year}".strip() if source.body else re.split(r" \(|,", source.title)[0]
+    name = (
+        f"{source.body} {source.year}".strip()
+        if source.body
+        else re.split(r" \(|,", source.title)[0]
+    )
     return name + (" (unverified)" if source.how == "memory" else "")
 
 
@@ -137,8 +231,15 @@ def carry(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> Markup:
             other = find_card(onward.card)
         except KeyError:
             continue
-        made = [tag("a", words, href=_address(other, texts, counts), data_carry=other.id) for words, texts, counts in ways_on(worked, onward, trail)]
-        links.append(tag("details", tag("summary", onward.words.partition("{}")[0].strip(), " …"), *made) if len(made) > MOST_OPEN else inner(*made))
+        made = [
+            tag("a", words, href=_address(other, texts, counts), data_carry=other.id)
+            for words, texts, counts in ways_on(worked, onward, trail)
+        ]
+        links.append(
+            tag("details", tag("summary", onward.words.partition("{}")[0].strip(), " …"), *made)
+            if len(made) > MOST_OPEN
+            else inner(*made)
+        )
     return tag("div", *links, class_="carry") if links else inner()
 
 
@@ -147,8 +248,17 @@ def _address(other, texts: dict[str, str], counts: dict[str, int]) -> str:
     return f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}"
 
 
-SLOTS = {"answer": answer, "timers": timers, "pictures": pictures, "numbers": numbers, "tables": tables, "notes": notes, "cautions": cautions, "working": working,
-         "basis": basis}
+SLOTS = {
+    "answer": answer,
+    "timers": timers,
+    "pictures": pictures,
+    "numbers": numbers,
+    "tables": tables,
+    "notes": notes,
+    "cautions": cautions,
+    "working": working,
+    "basis": basis,
+}
 
 
 def slots(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> dict[str, Markup]:

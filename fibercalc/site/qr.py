@@ -45,5 +45,14 @@ def code_shapes(code, x: float, y: float, side: float) -> Markup:
             elif not dark and start is not None:
                 runs.append(f"M{start} {row}h{column - start}v1h{start - column}z")
                 start = None
-    return inner(tag("rect", x=mm(x), y=mm(y), width=mm(side), height=mm(side), fill=WHITE),
-                 tag("path", d="".join(runs), transform=f"translate({mm(x)} {mm(y)}) scale({module:.5f})", fill=BLACK, shape_rendering="crispEdges", class_="code"))
+    return inner(
+        tag("rect", x=mm(x), y=mm(y), width=mm(side), height=mm(side), fill=WHITE),
+        tag(
+            "path",
+            d="".join(runs),
+            transform=f"translate({mm(x)} {mm(y)}) scale({module:.5f})",
+            fill=BLACK,
+            shape_rendering="crispEdges",
+            class_="code",
+        ),
+    )

@@ -6,7 +6,16 @@ from ..workbook import bench, exchange, flow
 from ..workbook.demo import demo_text
 from ..workbook.from_bench import bench_and_records
 from ..workbook.kinds import KINDS
-from ..workbook.records import Unusable, checked, contents_of, new_record, readable, references, title_of, with_own_rules
+from ..workbook.records import (
+    Unusable,
+    checked,
+    contents_of,
+    new_record,
+    readable,
+    references,
+    title_of,
+    with_own_rules,
+)
 from ..workbook.tables import csv_text
 from ..workbook.trace import trace
 from .asked import card_of, given_of, settings_of
@@ -23,10 +32,17 @@ def _records(request: dict) -> tuple[list[dict], list]:
 def _view(request: dict) -> dict:
     """The list, and what the page says around it."""
     records, unread = _records(request)
-    missing = [each for each in _of_bench(request) if each["id"] not in {one["id"] for one in records}]
-    return {"html": listing(records, len(unread), settings_of(request)), "count": len(records), "unread": len(unread),
-            "reminder": exchange.reminder(request.get("about"), str(request.get("now", ""))),
-            "demo": sorted(each["id"] for each in records if DEMO in each["id"]), "bench": len([each for each in missing if each["kind"] == "base"])}
+    missing = [
+        each for each in _of_bench(request) if each["id"] not in {one["id"] for one in records}
+    ]
+    return {
+        "html": listing(records, len(unread), settings_of(request)),
+        "count": len(records),
+        "unread": len(unread),
+        "reminder": exchange.reminder(request.get("about"), str(request.get("now", ""))),
+        "demo": sorted(each["id"] for each in records if DEMO in each["id"]),
+        "bench": len([each for each in missing if each["kind"] == "base"]),
+    }
 
 
 def _of_bench(request: dict) -> list[dict]:
@@ -39,14 +55,42 @@ def _form(request: dict) -> dict:
     settings = settings_of(request)
     document = next((each for each in records if each["id"] == request.get("record")), None)
     kind = KINDS[document["kind"] if document else request["kind"]]
-    contents = {"values": {}, "rows": {}} if document is None else {"values": document["values"], "rows": document["rows"]}
+    contents = (
+        {"values": {}, "rows": {}}
+        if document is None
+        else {"values": document["values"], "rows": document["rows"]}
+    )
     if document is not None and request.get("copy"):
-        contents = contents | {"values": contents["values"] | {kind.title: f"{title_of(document)} (copy)"[:kind.names[kind.title].longest]}}
+        contents = contents | {
+            "values": (
+                contents["values"]
+                | {kind.title: f"{title_of(document)} (copy)"[: kind.names[kind.title].longest]}
+            )
+        }
     html, given = record_form(kind, contents, records, settings)
-    named_by = [] if document is None else [title_of(each) for each in records if any(text == document["id"] for _, text in references(each))]
-    return {"html": html, "kind": kind.id, "title": title_of(document) if document else f"New {kind.one}", "named_by": len(named_by),
-            "values": values_of(given, settings), "rows": given.counts, "exact": {name: reading.text for name, reading in given.readings.items() if reading.amount is not None},
-            "changed": document["changed"] if document else ""}
+    named_by = (
+        []
+        if document is None
+        else [
+            title_of(each)
+            for each in records
+            if any(text == document["id"] for _, text in references(each))
+        ]
+    )
+    return {
+        "html": html,
+        "kind": kind.id,
+        "title": title_of(document) if document else f"New {kind.one}",
+        "named_by": len(named_by),
+        "values": values_of(given, settings),
+        "rows": given.counts,
+        "exact": {
+            name: reading.text
+            for name, reading in given.readings.items()
+            if reading.amount is not None
+        },
+        "changed": document["changed"] if document else "",
+    }
 
 
 def _check(request: dict) -> dict:
@@ -60,8 +104,14 @@ def _check(request: dict) -> dict:
             fields[problem.input]["why"] = problem.text
         else:
             elsewhere.append(problem.text)
-    return {"fields": fields, "shown": given.asked() + list(given.counts), "refused": " ".join(elsewhere),
-            "record": None if given.problems else new_record(kind, str(request["id"]), contents_of(given))}
+    return {
+        "fields": fields,
+        "shown": given.asked() + list(given.counts),
+        "refused": " ".join(elsewhere),
+        "record": (
+            None if given.problems else new_record(kind, str(request["id"]), contents_of(given))
+        ),
+    }
 
 
 def _compared(theirs: list[dict], bench_record: dict | None, request: dict) -> dict:
@@ -70,13 +120,25 @@ def _compared(theirs: list[dict], bench_record: dict | None, request: dict) -> d
     found = exchange.compare(theirs, own)
     ours = {each["id"]: each for each in own}
     own_bench = request.get("bench") if isinstance(request.get("bench"), dict) else None
-    differs = bench_record is not None and own_bench is not None and bench.read_record(own_bench)[0] != bench_record
+    differs = (
+        bench_record is not None
+        and own_bench is not None
+        and bench.read_record(own_bench)[0] != bench_record
+    )
     lines = [exchange.clash_line(each, own) for each in found["clash"]]
     if differs:
         lines.append("My bench: it differs here and in the file.")
-    return {"words": exchange.words(found), "clashes": lines, "new": found["new"], "newer": found["newer"],
-            "settled": [exchange.settled(each, ours[each["id"]]) for each in found["clash"]],
-            "bench": bench_record if bench_record is not None and (own_bench is None or differs) else None, "bench_clash": differs}
+    return {
+        "words": exchange.words(found),
+        "clashes": lines,
+        "new": found["new"],
+        "newer": found["newer"],
+        "settled": [exchange.settled(each, ours[each["id"]]) for each in found["clash"]],
+        "bench": (
+            bench_record if bench_record is not None and (own_bench is None or differs) else None
+        ),
+        "bench_clash": differs,
+    }
 
 
 def _file(request: dict) -> dict:
@@ -98,22 +160,34 @@ def _bench(request: dict) -> dict:
 def _export(request: dict) -> dict:
     records, unread = _records(request)
     today = str(request["today"])
-    bench_record = bench.read_record(request["bench"])[0] if isinstance(request.get("bench"), dict) else None
-    return {"text": exchange.file_text(records, unread, bench_record, today), "name": f"workbook-{today}.json"}
+    bench_record = (
+        bench.read_record(request["bench"])[0] if isinstance(request.get("bench"), dict) else None
+    )
+    return {
+        "text": exchange.file_text(records, unread, bench_record, today),
+        "name": f"workbook-{today}.json",
+    }
 
 
 def _table(request: dict) -> dict:
     records, _ = _records(request)
     kind = KINDS[request["kind"]]
     titles = {each["id"]: title_of(each) for each in records}
-    return {"text": csv_text(kind, [each for each in records if each["kind"] == kind.id], titles), "name": f"workbook-{kind.id}-{request['today']}.csv"}
+    return {
+        "text": csv_text(kind, [each for each in records if each["kind"] == kind.id], titles),
+        "name": f"workbook-{kind.id}-{request['today']}.csv",
+    }
 
 
 def _trace(request: dict) -> dict:
     records, _ = _records(request)
     asked, settings = str(request.get("asked", "")), settings_of(request)
     found = trace(records, asked)
-    return {"html": traced(found, asked, records, settings), "sheet": trace_sheet(found, asked, records, settings, str(request.get("today", ""))), "found": len(found)}
+    return {
+        "html": traced(found, asked, records, settings),
+        "sheet": trace_sheet(found, asked, records, settings, str(request.get("today", ""))),
+        "found": len(found),
+    }
 
 
 def _places(request: dict) -> dict:
@@ -129,10 +203,30 @@ def _keep(request: dict) -> dict:
     card = card_of(request["card"])
     try:
         worked = work_given(given_of(request, card, settings), settings)
-        return {"record": flow.saved(worked, str(request.get("place", "")), str(request.get("name", "")), str(request["fresh"]), str(request["today"]), records)}
+        return {
+            "record": flow.saved(
+                worked,
+                str(request.get("place", "")),
+                str(request.get("name", "")),
+                str(request["fresh"]),
+                str(request["today"]),
+                records,
+            )
+        }
     except (Unusable, BadInputs) as line:
         return {"refused": str(line)}
 
 
-ACTIONS = {"workbook-view": _view, "workbook-form": _form, "workbook-check": _check, "workbook-file": _file, "workbook-demo": _demo, "workbook-bench": _bench,
-           "workbook-export": _export, "workbook-table": _table, "workbook-trace": _trace, "workbook-places": _places, "workbook-keep": _keep}
+ACTIONS = {
+    "workbook-view": _view,
+    "workbook-form": _form,
+    "workbook-check": _check,
+    "workbook-file": _file,
+    "workbook-demo": _demo,
+    "workbook-bench": _bench,
+    "workbook-export": _export,
+    "workbook-table": _table,
+    "workbook-trace": _trace,
+    "workbook-places": _places,
+    "workbook-keep": _keep,
+}

@@ -18,18 +18,43 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 TYPES = {
-    ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
-    ".mjs": "text/javascript; charset=utf-8", ".json": "application/json", ".wasm": "application/wasm",
-    ".webmanifest": "application/manifest+json", ".svg": "image/svg+xml", ".png": "image/png", ".xml": "application/xml",
-    ".woff2": "font/woff2", ".zip": "application/zip", ".toml": "application/toml; charset=utf-8", ".txt": "text/plain; charset=utf-8",
+    ".html": "text/html; charset=utf-8",
+    ".css": "text/css; charset=utf-8",
+    ".js": "text/javascript; charset=utf-8",
+    ".mjs": "text/javascript; charset=utf-8",
+    ".json": "application/json",
+    ".wasm": "application/wasm",
+    ".webmanifest": "application/manifest+json",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".xml": "application/xml",
+    ".woff2": "font/woff2",
+    ".zip": "application/zip",
+    ".toml": "application/toml; charset=utf-8",
+    ".txt": "text/plain; charset=utf-8",
 }
 FIRST_THING = (
-    "Try first: open yarn/skein-length/ there, change the turns on the reel to what you wound last,\n"
-    "and read the length that you would print on the label.\n"
+    "Try first: open yarn/skein-length/ there, change the turns on the reel to what you wound"
+    " last,\nand read the length that you would print on the label.\n"
 )
-VERSIONED = ("/assets/py/", "/assets/app-")  # what stands below these is named after a hash of what it holds
+VERSIONED = (
+    "/assets/py/",
+    "/assets/app-",
+)  # what stands below these is named after a hash of what it holds
 KEPT = "public, max-age=31536000, immutable"
-COMPRESSIBLE = {".html", ".css", ".js", ".mjs", ".json", ".wasm", ".webmanifest", ".svg", ".xml", ".toml", ".txt"}
+COMPRESSIBLE = {
+    ".html",
+    ".css",
+    ".js",
+    ".mjs",
+    ".json",
+    ".wasm",
+    ".webmanifest",
+    ".svg",
+    ".xml",
+    ".toml",
+    ".txt",
+}
 
 
 @lru_cache(maxsize=256)
@@ -58,17 +83,24 @@ class SiteHandler(SimpleHTTPRequestHandler):
         if not asked.path.startswith(below):
             return self._send(HTTPStatus.NOT_FOUND, ".txt", b"Not here.", with_body)
         self.directory = str(self.server.folder)
-        path = Path(self.translate_path(asked.path[len(below) - 1:]))
+        path = Path(self.translate_path(asked.path[len(below) - 1 :]))
         if path.is_dir():
             if not asked.path.endswith("/"):
                 self.send_response(HTTPStatus.MOVED_PERMANENTLY)
-                self.send_header("Location", asked.path + "/" + (f"?{asked.query}" if asked.query else ""))
+                self.send_header(
+                    "Location", asked.path + "/" + (f"?{asked.query}" if asked.query else "")
+                )
                 self.send_header("Content-Length", "0")
                 return self.end_headers()
             path /= "index.html"
         if not path.is_file():
             lost = self.server.folder / "404.html"
-            return self._send(HTTPStatus.NOT_FOUND, ".html", lost.read_bytes() if lost.is_file() else b"Not found.", with_body)
+            return self._send(
+                HTTPStatus.NOT_FOUND,
+                ".html",
+                lost.read_bytes() if lost.is_file() else b"Not found.",
+                with_body,
+            )
         self._send_file(path, with_body)
 
     def _send_file(self, path: Path, with_body: bool) -> None:
@@ -79,16 +111,37 @@ class SiteHandler(SimpleHTTPRequestHandler):
             self.send_response(HTTPStatus.NOT_MODIFIED)
             self.send_header("ETag", tag)
             return self.end_headers()
-        packed = self.server.compress and path.suffix in COMPRESSIBLE and "gzip" in self.headers.get("Accept-Encoding", "")
+        packed = (
+            self.server.compress
+            and path.suffix in COMPRESSIBLE
+            and "gzip" in self.headers.get("Accept-Encoding", "")
+        )
         body = _compressed(str(path), changed) if packed else path.read_bytes()
         self._send(HTTPStatus.OK, path.suffix, body, with_body, packed, tag if stored else "")
 
-    def _send(self, status: HTTPStatus, suffix: str, body: bytes, with_body: bool, packed: bool = False, tag: str = "") -> None:
+    def _send(
+        self,
+        status: HTTPStatus,
+        suffix: str,
+        body: bytes,
+        with_body: bool,
+        packed: bool = False,
+        tag: str = "",
+    ) -> None:
         self.send_response(status)
         self.send_header("Content-Type", TYPES.get(suffix, "application/octet-stream"))
         self.send_header("Content-Length", str(len(body)))
         self.send_header("X-Content-Type-Options", "nosniff")
-        self.send_header("Cache-Control", "no-store" if not tag else KEPT if any(each in self.path for each in VERSIONED) else "no-cache")
+        self.send_header(
+            "Cache-Control",
+            (
+                "no-store"
+                if not tag
+                else KEPT
+                if any(each in self.path for each in VERSIONED)
+                else "no-cache"
+            ),
+        )
         if tag:
             self.send_header("ETag", tag)
         if packed:
@@ -118,9 +171,21 @@ class SiteServer(ThreadingHTTPServer):
     daemon_threads = True
     request_queue_size = 64
 
-    def __init__(self, folder: Path, port: int = 0, sub_path: str = "/", policy: str = "", compress: bool = True):
+    def __init__(
+        self,
+        folder: Path,
+        port: int = 0,
+        sub_path: str = "/",
+        policy: str = "",
+        compress: bool = True,
+    ):
         super().__init__(("127.0.0.1", port), SiteHandler)
-        self.folder, self.sub_path, self.policy, self.compress = Path(folder), sub_path, policy, compress
+        self.folder, self.sub_path, self.policy, self.compress = (
+            Path(folder),
+            sub_path,
+            policy,
+            compress,
+        )
         self.asked: list[str] = []
         self._open: set[socket.socket] = set()
 
@@ -146,7 +211,9 @@ class SiteServer(ThreadingHTTPServer):
 
     def start(self) -> "SiteServer":
         """Serve from a thread of its own until stop()."""
-        threading.Thread(target=self.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True).start()
+        threading.Thread(
+            target=self.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True
+        ).start()
         return self
 
     def stop(self) -> None:
@@ -159,9 +226,17 @@ class SiteServer(ThreadingHTTPServer):
 
 
 def main() -> None:
-    options = argparse.ArgumentParser(prog="python -m fibercalc.site.serve", description="Serve the built bench book on this machine.")
+    options = argparse.ArgumentParser(
+        prog="python -m fibercalc.site.serve",
+        description="Serve the built bench book on this machine.",
+    )
     options.add_argument("--folder", type=Path, default=Path(".build/site"))
-    options.add_argument("--port", type=int, default=8000, help="the next free one is taken when it is busy; 0 takes any")
+    options.add_argument(
+        "--port",
+        type=int,
+        default=8000,
+        help="the next free one is taken when it is busy; 0 takes any",
+    )
     options.add_argument("--sub-path", default="/")
     given = options.parse_args()
     for port in (given.port and range(given.port, given.port + 50)) or (0,):
@@ -173,7 +248,9 @@ def main() -> None:
                 raise
     else:
         raise SystemExit(f"No free port from {given.port} to {given.port + 49}.")
-    sys.stdout.write(f"The bench book is open at {server.address}\n" + FIRST_THING + "Stop with Ctrl+C.\n")
+    sys.stdout.write(
+        f"The bench book is open at {server.address}\n" + FIRST_THING + "Stop with Ctrl+C.\n"
+    )
     sys.stdout.flush()
     try:
         server.serve_forever()

@@ -28,13 +28,40 @@ def stand(given: Given, here: str, settings: Settings, today: date | None = None
         return {"html": "", "refused": wrong}
     link = write_link(home, base)
     code = code_of(link)
-    put_up = f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd) in a skein"
-    said = [put_up, f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
-    head = tag("header", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None, *(tag("p", line) for line in said if line)),
-               code_svg(code, CODE_MM / code.symbol_size(border=QUIET)[0]))
-    foot = tag("footer", tag("span", link.partition("#")[0].partition("://")[2]), tag("span", f"Bench Book {__version__} · {write_date(today or date.today())}"))
-    words = f"Skeins to buy so that {SURE} in 100 knitters have enough: no padding, odds. {BODIES} Scan for your own size, and for how sure you want to be. Buy from one lot."
-    return {"html": tag("div", head, chart(base), tag("p", words, class_="assumes"), foot, class_="stand"), "refused": ""}
+    put_up = (
+        f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m"
+        f" ({yards_of(base)} yd) in a skein"
+    )
+    said = [
+        put_up,
+        f"Lot {base.lot}" if base.lot else "",
+        f"{base.price} a skein" if base.price else "",
+    ]
+    head = tag(
+        "header",
+        tag(
+            "div",
+            tag("p", "How many skeins do I need?", class_="asks"),
+            tag("p", base.name, class_="names") if base.name else None,
+            *(tag("p", line) for line in said if line),
+        ),
+        code_svg(code, CODE_MM / code.symbol_size(border=QUIET)[0]),
+    )
+    foot = tag(
+        "footer",
+        tag("span", link.partition("#")[0].partition("://")[2]),
+        tag("span", f"Bench Book {__version__} · {write_date(today or date.today())}"),
+    )
+    words = (
+        f"Skeins to buy so that {SURE} in 100 knitters have enough: no padding, odds. {BODIES} Scan"
+        " for your own size, and for how sure you want to be. Buy from one lot."
+    )
+    return {
+        "html": tag(
+            "div", head, chart(base), tag("p", words, class_="assumes"), foot, class_="stand"
+        ),
+        "refused": "",
+    }
 
 
 def chart(base: BaseLink) -> Markup:
@@ -44,8 +71,17 @@ def chart(base: BaseLink) -> Markup:
     for project in helper.projects():
         cells = []
         for size in project.sizes:
-            count = helper.say(helper.work(base.grams, base.meters, project.key, size.key), SURE, phrases)["count"]
-            cells.append(tag("span", tag("span", size.label), " ", tag("b", str(count) if count else "ask"), class_="size"))
+            count = helper.say(
+                helper.work(base.grams, base.meters, project.key, size.key), SURE, phrases
+            )["count"]
+            cells.append(
+                tag(
+                    "span",
+                    tag("span", size.label),
+                    " ",
+                    tag("b", str(count) if count else "ask"),
+                    class_="size",
+                )
+            )
         rows.append(tag("tr", tag("th", project.label, scope="row"), tag("td", *cells)))
     return tag("table", tag("caption", "Skeins to buy"), tag("tbody", *rows))
-

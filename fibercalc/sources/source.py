@@ -26,6 +26,10 @@ class Source:
 
 
 # Not publications: what stands in place of one.
-COMMON_PRACTICE = Source("common-practice", "", "Common practice (no published source)", how="practice")
-ARITHMETIC = Source("arithmetic", "", "Arithmetic from the definitions (no published source needed)", how="practice")
+COMMON_PRACTICE = Source(
+    "common-practice", "", "Common practice (no published source)", how="practice"
+)
+ARITHMETIC = Source(
+    "arithmetic", "", "Arithmetic from the definitions (no published source needed)", how="practice"
+)
 TRADE_MEMORY = Source("trade-memory", "", "Memory of the trade (no source read)", how="memory")

@@ -30,4 +30,8 @@ def care_words(levels: Mapping[str, float]) -> list[str]:
     Source: common practice for the wording; the order of ISO 3758 (iso-3758, as quoted by others).
     """
     table = read_table("wash", "care-words")
-    return [table.row("key", f"{name} {levels[name]:g}")["words"] for name in TREATMENTS if name in levels]
+    return [
+        table.row("key", f"{name} {levels[name]:g}")["words"]
+        for name in TREATMENTS
+        if name in levels
+    ]

@@ -22,7 +22,9 @@ def color_difference(one: Color, other: Color) -> float:
     Raises nothing.
     Source: CIE 15 (cie-15, from memory), CIELAB 1976.
     """
-    return sqrt((one.lightness - other.lightness) ** 2 + hypot(one.a - other.a, one.b - other.b) ** 2)
+    return sqrt(
+        (one.lightness - other.lightness) ** 2 + hypot(one.a - other.a, one.b - other.b) ** 2
+    )
 
 
 def change_grade(difference: float) -> float:

@@ -22,7 +22,9 @@ def relaxed_change(constant_before: float, constant_after: float) -> float:
     return 100 * (constant_before / constant_after - 1)
 
 
-def relaxed_range(constant_before: float, constant_after: float, half_digit: float = HALF_DIGIT) -> tuple[float, float]:
+def relaxed_range(
+    constant_before: float, constant_after: float, half_digit: float = HALF_DIGIT
+) -> tuple[float, float]:
     """Least and most change, %, that the printed digits of both constants leave open.
 
     constant_before  Kw or Kc before, 1 to 10
@@ -33,7 +35,10 @@ def relaxed_range(constant_before: float, constant_after: float, half_digit: flo
     """
     require("half_digit", half_digit, 0.0, 0.5)
     relaxed_change(constant_before, constant_after)
-    return (100 * ((constant_before - half_digit) / (constant_after + half_digit) - 1), 100 * ((constant_before + half_digit) / (constant_after - half_digit) - 1))
+    return (
+        100 * ((constant_before - half_digit) / (constant_after + half_digit) - 1),
+        100 * ((constant_before + half_digit) / (constant_after - half_digit) - 1),
+    )
 
 
 def gauge_after(gauge: float, change: float) -> float:

@@ -23,4 +23,6 @@ def next_piece_half_width(changes: Sequence[float], confidence: float = 95.0) ->
     if len(changes) == 1:
         return 0.0
     count = len(changes)
-    return quantile(50 + confidence / 2, count - 1) * standard_deviation(changes) * sqrt(1 + 1 / count)
+    return (
+        quantile(50 + confidence / 2, count - 1) * standard_deviation(changes) * sqrt(1 + 1 / count)
+    )

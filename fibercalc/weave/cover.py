@@ -49,6 +49,8 @@ def closest_picks(ends_per_inch: float, warp_diameter: float, weft_diameter: flo
     require("ends_per_inch", ends_per_inch, 0.0, 1 / warp_diameter)
     together = warp_diameter + weft_diameter
     spacing = 1 / (ends_per_inch * together)
-    rest = 1 - sqrt(1 - spacing**2) if spacing < 1 else 1.0  # ends so far apart that a pick passes between them without bending round both
+    rest = (
+        1 - sqrt(1 - spacing**2) if spacing < 1 else 1.0
+    )  # ends so far apart that a pick passes between them without bending round both
     jammed = together * sqrt(1 - rest**2)
     return 1 / max(jammed, weft_diameter)

@@ -39,7 +39,13 @@ def minutes_at_pace(count: float, timed_count: float, timed_minutes: float) -> f
     return count / timed_count * timed_minutes
 
 
-def weaving_minutes(picks: float, timed_picks: float, timed_minutes: float, stick_share: float = 0.0, stick_times: float = 1.0) -> float:
+def weaving_minutes(
+    picks: float,
+    timed_picks: float,
+    timed_minutes: float,
+    stick_share: float = 0.0,
+    stick_times: float = 1.0,
+) -> float:
     """Time to weave some picks, min; picks with the stick take longer than the plain ones that were timed.
 
     picks          0 or more
@@ -52,7 +58,9 @@ def weaving_minutes(picks: float, timed_picks: float, timed_minutes: float, stic
     """
     require("stick_share", stick_share, 0.0, 100.0)
     require("stick_times", stick_times, 1.0, 20.0)
-    return minutes_at_pace(picks, timed_picks, timed_minutes) * (1 + stick_share / 100 * (stick_times - 1))
+    return minutes_at_pace(picks, timed_picks, timed_minutes) * (
+        1 + stick_share / 100 * (stick_times - 1)
+    )
 
 
 def sittings(minutes: float, sitting: float, settling: float = 0.0) -> int:

@@ -60,7 +60,9 @@ def brierley_maximum(cotton_count: float, average_float: float, exponent: float)
     return (COTTON_K * cotton_count) ** 0.5 * average_float**exponent
 
 
-def sett_in_another_weave(sett: float, ends: float, crossings: float, other_ends: float, other_crossings: float) -> float:
+def sett_in_another_weave(
+    sett: float, ends: float, crossings: float, other_ends: float, other_crossings: float
+) -> float:
     """Sett that gives another weave in the same yarn the same firmness, in the unit of sett.
 
     sett             ends per inch or per centimeter in the first weave, above 0
@@ -71,7 +73,9 @@ def sett_in_another_weave(sett: float, ends: float, crossings: float, other_ends
     Raises OutOfRange outside these.
     Source: Taylor 1909 (taylor-1909-firmness): ends and crossings of equal numbers of ends, in proportion.
     """
-    return sett * maximum_sett(1.0, other_ends, other_crossings) / maximum_sett(1.0, ends, crossings)
+    return (
+        sett * maximum_sett(1.0, other_ends, other_crossings) / maximum_sett(1.0, ends, crossings)
+    )
 
 
 def working_sett(maximum: float, percent: float) -> float:

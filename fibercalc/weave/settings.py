@@ -46,8 +46,16 @@ class Threading:
     def words(self, kind: str) -> str:
         """How it is threaded, in words."""
         if kind == RIGID:
-            return "two heddles, one end in each hole and slot" if self.heddles == 2 else "one end in each hole and slot"
-        return f"{'-'.join(str(ends) for ends in self.order)} in the dents" if len(self.order) > 1 else f"{self.order[0]} to a dent"
+            return (
+                "two heddles, one end in each hole and slot"
+                if self.heddles == 2
+                else "one end in each hole and slot"
+            )
+        return (
+            f"{'-'.join(str(ends) for ends in self.order)} in the dents"
+            if len(self.order) > 1
+            else f"{self.order[0]} to a dent"
+        )
 
 
 def threadings(kind: str, made: str, own: tuple[float, ...] = ()) -> list[Threading]:
@@ -65,11 +73,22 @@ def threadings(kind: str, made: str, own: tuple[float, ...] = ()) -> list[Thread
         bars = [(f"{write_plain(number, digits=3)} per in", number, PER_INCH) for number in own]
     else:
         wanted = {METRIC: "10 cm", INCH: "in"}.get(made)
-        bars = [(row["label"] if isinstance(row["label"], str) else f"{row['label']:g}-dent", row["number"], PER_10_CM if made == METRIC else PER_INCH)
-                for row in heddle_list().rows if row["per"] == wanted and row[kind] == "yes"]
+        bars = [
+            (
+                row["label"] if isinstance(row["label"], str) else f"{row['label']:g}-dent",
+                row["number"],
+                PER_10_CM if made == METRIC else PER_INCH,
+            )
+            for row in heddle_list().rows
+            if row["per"] == wanted and row[kind] == "yes"
+        ]
     if kind == RIGID:
         return [Threading(*bar, heddles=heddles) for bar in bars for heddles in (1, 2)]
-    return [Threading(*bar, order=order) for bar in bars for order in DENTING_ORDERS] if kind == REED else []
+    return (
+        [Threading(*bar, order=order) for bar in bars for order in DENTING_ORDERS]
+        if kind == REED
+        else []
+    )
 
 
 def nearest(ways: list[Threading], sett: float) -> list[Threading]:
@@ -82,6 +101,7 @@ def nearest(ways: list[Threading], sett: float) -> list[Threading]:
     """
     require("ways", len(ways), 1)
     require("sett", sett, above=0.0)
+
     def rank(way: Threading) -> tuple:
         off = round(abs(log(way.sett / sett)), 6)
         return max(off, NEAR), way.heddles, len(way.order), sum(way.order), off

@@ -113,5 +113,7 @@ def laid_out(picks: Sequence[int], stripes: int, room: int) -> list[tuple[int, i
     gaps = [gap] * (len(turn) + 1)
     gaps[0] += over // 2
     gaps[-1] += over - over // 2
-    found = [run for between, stripe in zip(gaps, turn) for run in ((-1, between), stripe)] + [(-1, gaps[-1])]
+    found = [run for between, stripe in zip(gaps, turn) for run in ((-1, between), stripe)] + [
+        (-1, gaps[-1])
+    ]
     return [(color, count) for color, count in found if count]

@@ -16,7 +16,9 @@ from ..core.settings import Settings
 from ..core.units import LENGTH, MASS, MONEY
 from ..sources import COMMON_PRACTICE
 
-CLASSES = tuple("01234567")  # the council's numbers; their names are looked up only where they are shown
+CLASSES = tuple(
+    "01234567"
+)  # the council's numbers; their names are looked up only where they are shown
 LONGEST_HOME = 120
 
 # Everything that a reader of a link must know, as data. The patterns hold plain characters, so that both languages read them alike.
@@ -30,8 +32,10 @@ RULES = {
     "classes": CLASSES,
     "texts": {"n": 40, "l": 24, "p": 16},  # name, lot, price: characters kept
     # Controls, letters that turn a line around, marks without width, private use, tags.
-    "hidden": "[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\xad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u2028-\u202e\u2060-\u206f"
-              "\u3164\ue000-\uf8ff\ufe00-\ufe0f\ufeff\uffa0\ufff0-\ufffd\U000e0000-\U000e0fff\U000f0000-\U0010ffff]",
+    "hidden": (
+        "[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\xad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u2028-\u202e\u2060-\u206f"
+        "\u3164\ue000-\uf8ff\ufe00-\ufe0f\ufeff\uffa0\ufff0-\ufffd\U000e0000-\U000e0fff\U000f0000-\U0010ffff]"
+    ),
     "space": "[ \t\n\r\xa0\u1680\u2000-\u200a\u202f\u205f\u3000]+",
 }
 
@@ -54,14 +58,24 @@ def read_link(search: str, fragment: str) -> BaseLink:
     query = search.removeprefix("?")
     if len(query) > RULES["longest"]:
         return BaseLink("broken")
-    pairs = [(key, value) for key, value in parse_qsl(query, keep_blank_values=True) if key in ("v", "g", "m", "c")]
+    pairs = [
+        (key, value)
+        for key, value in parse_qsl(query, keep_blank_values=True)
+        if key in ("v", "g", "m", "c")
+    ]
     if not pairs:
         return BaseLink("none")
     given = dict(pairs)
     grams, meters = _number(given.get("g"), "grams"), _number(given.get("m"), "meters")
     weight_class = given.get("c", "")
-    if (len(given) < len(pairs) or given.get("v") != RULES["version"] or grams is None or meters is None
-            or not RULES["grist"][0] <= 100 * meters / grams <= RULES["grist"][1] or ("c" in given and weight_class not in CLASSES)):
+    if (
+        len(given) < len(pairs)
+        or given.get("v") != RULES["version"]
+        or grams is None
+        or meters is None
+        or not RULES["grist"][0] <= 100 * meters / grams <= RULES["grist"][1]
+        or ("c" in given and weight_class not in CLASSES)
+    ):
         return BaseLink("broken")
     texts = _texts(fragment.removeprefix("#"))
     return BaseLink("base", grams, meters, weight_class, texts["n"], texts["l"], texts["p"])
@@ -91,9 +105,13 @@ def clean(text: str, longest: int) -> str:
 
 def write_link(home: str, base: BaseLink) -> str:
     """The whole link: home is the address of the book, with a "/" at its end."""
-    query = f"v={RULES['version']}&g={_short(base.grams)}&m={_short(base.meters)}" + (f"&c={base.weight_class}" if base.weight_class else "")
+    query = f"v={RULES['version']}&g={_short(base.grams)}&m={_short(base.meters)}" + (
+        f"&c={base.weight_class}" if base.weight_class else ""
+    )
     texts = {"n": base.name, "l": base.lot, "p": base.price}
-    fragment = "&".join(f"{key}={quote_plus(text, safe='/:,;@!()')}" for key, text in texts.items() if text)
+    fragment = "&".join(
+        f"{key}={quote_plus(text, safe='/:,;@!()')}" for key, text in texts.items() if text
+    )
     return f"{home}helper/?{query}" + (f"#{fragment}" if fragment else "")
 
 
@@ -104,33 +122,90 @@ def _short(number: float) -> str:
 
 def price_text(value: float, settings: Settings) -> str:
     """A price as people here write it: "€24", "€24.50"."""
-    return with_money(write_number(value, 0 if value == round(value) else 2, settings.style), settings.money)
+    return with_money(
+        write_number(value, 0 if value == round(value) else 2, settings.style), settings.money
+    )
 
 
 def class_name(number: str) -> str:
     """A weight class as it is said: "3 Light". Raises IndexError for a number that is none of the council's."""
-    from ..yarn.weight_class import COUNCIL, weight_classes  # reads a table, and My bench opens without it
+    from ..yarn.weight_class import (
+        COUNCIL,
+        weight_classes,
+    )  # reads a table, and My bench opens without it
 
     return f"{number} {weight_classes(COUNCIL)[int(number)].name}"
 
 
-WEIGHT_CLASS = Input(CHOICE, "Weight class", default="none", measure="The number on the label, 0 (lace) to 7 (jumbo).",
-                     options=(Option("none", "Not said"), *(Option(number, number) for number in CLASSES)), name="weight_class")
+WEIGHT_CLASS = Input(
+    CHOICE,
+    "Weight class",
+    default="none",
+    measure="The number on the label, 0 (lace) to 7 (jumbo).",
+    options=(Option("none", "Not said"), *(Option(number, number) for number in CLASSES)),
+    name="weight_class",
+)
 LOT = Input(TEXT, "Lot", optional=True, longest=RULES["texts"]["l"], name="lot")
 PRICE = Input(MONEY, "Price of a skein", optional=True, allowed=("0.01", "9999"), name="price")
 
 LINK = Card(
-    id="helper-link", chapter="yarn", place=0, question="Which base is the link for?",
+    id="helper-link",
+    chapter="yarn",
+    place=0,
+    question="Which base is the link for?",
     inputs=(
-        Input(TEXT, "Name of the base", default="Dunmel DK", longest=RULES["texts"]["n"], bench="bases.name", record="base.name", name="name"),
-        Input(MASS, "Weight of a skein", default="100 g", allowed=("5 g", "2000 g"), units=("g", "oz"), bench="bases.mass", record="base.mass", name="mass"),
-        Input(LENGTH, "Length of a skein", default="230 m", allowed=("5 m", "10000 m"), units=("m", "yd"), bench="bases.length", record="base.length", name="length"),
+        Input(
+            TEXT,
+            "Name of the base",
+            default="Dunmel DK",
+            longest=RULES["texts"]["n"],
+            bench="bases.name",
+            record="base.name",
+            name="name",
+        ),
+        Input(
+            MASS,
+            "Weight of a skein",
+            default="100 g",
+            allowed=("5 g", "2000 g"),
+            units=("g", "oz"),
+            bench="bases.mass",
+            record="base.mass",
+            name="mass",
+        ),
+        Input(
+            LENGTH,
+            "Length of a skein",
+            default="230 m",
+            allowed=("5 m", "10000 m"),
+            units=("m", "yd"),
+            bench="bases.length",
+            record="base.length",
+            name="length",
+        ),
         replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
         replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
-        replace(PRICE, bench="bases.price", record="base.price", measure="Left blank, it is not in the link. A printed code keeps its price when yours changes."),
-        Input(TEXT, "Where your book stands on the web", optional=True, longest=LONGEST_HOME,
-              measure="Left blank, the link leads to where this page is now.", name="home"),
+        replace(
+            PRICE,
+            bench="bases.price",
+            record="base.price",
+            measure=(
+                "Left blank, it is not in the link. A printed code keeps its price when yours"
+                " changes."
+            ),
+        ),
+        Input(
+            TEXT,
+            "Where your book stands on the web",
+            optional=True,
+            longest=LONGEST_HOME,
+            measure="Left blank, the link leads to where this page is now.",
+            name="home",
+        ),
     ),
-    results=(), answer=lambda w, **given: {}, say=lambda r: "The link is ready.",
-    basis=Basis(BENCH_RULE, "What stands on the skein’s label."), sources=(COMMON_PRACTICE,),
+    results=(),
+    answer=lambda w, **given: {},
+    say=lambda r: "The link is ready.",
+    basis=Basis(BENCH_RULE, "What stands on the skein’s label."),
+    sources=(COMMON_PRACTICE,),
 )

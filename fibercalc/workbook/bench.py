@@ -19,51 +19,228 @@ FORMAT = "bench-book-bench"
 MOST_VALUES, LONGEST_VALUE = 400, 200
 
 # Which field of a list names its row in an offer, and what the row is called.
-OFFERED = {"reels": ("name", "circumference"), "bases": ("name", "length"), "pots": ("name", "fill")}
+OFFERED = {
+    "reels": ("name", "circumference"),
+    "bases": ("name", "length"),
+    "pots": ("name", "fill"),
+}
 
 
 def _say(r) -> tuple[str, str]:
     reels, bases = len(r.given["reels"]), len(r.given["bases"])
-    return "Your bench is complete.", f"{reels} reel{'s' * (reels != 1)}, {bases} base{'s' * (bases != 1)}; numbers are written like {r.number(1234.5, 1)}."
+    return (
+        "Your bench is complete.",
+        (
+            f"{reels} reel{'s' * (reels != 1)}, {bases} base{'s' * (bases != 1)}; numbers are"
+            f" written like {r.number(1234.5, 1)}."
+        ),
+    )
 
 
 BENCH = Card(
-    id="my-bench", chapter="yarn", place=0, question="What is on my bench?",
+    id="my-bench",
+    chapter="yarn",
+    place=0,
+    question="What is on my bench?",
     inputs=(
-        Input(CHOICE, "How you write numbers", default="point", options=(Option("point", "1,234.5"), Option("comma", "1 234,5")), name="style"),
-        Input(CHOICE, "Units you want to see", default="both", options=(Option("both", "Both, side by side"), Option("metric", "Metric"), Option("us", "US")), name="system"),
-        Input(TEXT, "Your money sign", default="€", longest=4, measure="A sign or three letters.", name="money"),
-        Input(MASS, "Kitchen scale reads to", default="1 g", allowed=("0.01 g", "50 g"), units=("g", "oz"), name="scale_step"),
-        Input(MASS, "Fine scale reads to", default="0.01 g", allowed=("0.001 g", "1 g"), units=("g",), name="fine_scale_step"),
-        Input(VOLUME, "Syringe or measuring cylinder reads to", default="1 mL", allowed=("0.01 mL", "50 mL"), units=("mL",), strict=True, name="syringe"),
-        Rows(row_of((Input(TEXT, "Name", default="My reel", longest=40, name="name"),
-                     Input(LENGTH, "Once around", default="1.50 m", allowed=("0.05 m", "10 m"), units=("m", "cm", "in", "yd"), name="circumference"),
-                     Input(PERCENT, "Stretch on the reel", default="0 %", allowed=("0 %", "20 %"), name="stretch"))), "Reels", "reel", least=0, most=8, measure="The circumference is measured on the yarn as it lies on the reel.",
-             default=({"name": "My reel", "circumference": "1.50 m"},), name="reels"),
-        Input(CONCENTRATION, "Water alkalinity, as calcium carbonate", default="40 mg/L", allowed=("0 mg/L", "1000 mg/L"), units=("mg/L",), optional=True,
-              measure="From the water supplier's report; leave blank if you do not know it.", name="alkalinity"),
-        Input(TEMPERATURE, "Tap water", default="9 °C", allowed=("0 °C", "40 °C"), units=("°C", "°F"), optional=True, name="tap"),
-        Input(LENGTH, "Height above the sea", default="900 m", allowed=("-400 m", "5000 m"), units=("m", "ft"), optional=True, name="altitude"),
-        Rows(row_of((Input(TEXT, "Name", default="Pan", longest=40, name="name"),
-                     Input(VOLUME, "Filled to at most", default="9 L", allowed=("0.2 L", "200 L"), units=("L", "qt", "gal"), name="fill"),
-                     Input(COUNT, "Skeins in a load", default="4", allowed=("1", "200"), name="skeins"))), "Pots", "pot", least=0, most=12, measure="The fill line is as high as you will fill it with yarn in.",
-             default=({"name": "Pan", "fill": "9 L", "skeins": "4"},), name="pots"),
-        Rows(row_of((Input(TEXT, "Name", default="Tarrow Sock", longest=40, name="name"),
-                     Input(TEXT, "Fiber", default="75/25 superwash wool/nylon", longest=60, name="fiber"),
-                     Input(MASS, "Weight of a skein", default="100 g", allowed=("1 g", "5 kg"), units=("g", "oz"), name="mass"),
-                     Input(LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "20000 m"), units=("m", "yd"), name="length"),
-                     WEIGHT_CLASS, LOT, PRICE)), "Bases", "base", least=0, most=40, measure="As printed on the mill's label, or better as you measured it.",
-             default=({"name": "Tarrow Sock", "fiber": "75/25 superwash wool/nylon", "mass": "100 g", "length": "420 m"},
-                      {"name": "Dunmel DK", "fiber": "wool", "mass": "100 g", "length": "230 m"}), name="bases"),
+        Input(
+            CHOICE,
+            "How you write numbers",
+            default="point",
+            options=(Option("point", "1,234.5"), Option("comma", "1 234,5")),
+            name="style",
+        ),
+        Input(
+            CHOICE,
+            "Units you want to see",
+            default="both",
+            options=(
+                Option("both", "Both, side by side"),
+                Option("metric", "Metric"),
+                Option("us", "US"),
+            ),
+            name="system",
+        ),
+        Input(
+            TEXT,
+            "Your money sign",
+            default="€",
+            longest=4,
+            measure="A sign or three letters.",
+            name="money",
+        ),
+        Input(
+            MASS,
+            "Kitchen scale reads to",
+            default="1 g",
+            allowed=("0.01 g", "50 g"),
+            units=("g", "oz"),
+            name="scale_step",
+        ),
+        Input(
+            MASS,
+            "Fine scale reads to",
+            default="0.01 g",
+            allowed=("0.001 g", "1 g"),
+            units=("g",),
+            name="fine_scale_step",
+        ),
+        Input(
+            VOLUME,
+            "Syringe or measuring cylinder reads to",
+            default="1 mL",
+            allowed=("0.01 mL", "50 mL"),
+            units=("mL",),
+            strict=True,
+            name="syringe",
+        ),
+        Rows(
+            row_of(
+                (
+                    Input(TEXT, "Name", default="My reel", longest=40, name="name"),
+                    Input(
+                        LENGTH,
+                        "Once around",
+                        default="1.50 m",
+                        allowed=("0.05 m", "10 m"),
+                        units=("m", "cm", "in", "yd"),
+                        name="circumference",
+                    ),
+                    Input(
+                        PERCENT,
+                        "Stretch on the reel",
+                        default="0 %",
+                        allowed=("0 %", "20 %"),
+                        name="stretch",
+                    ),
+                )
+            ),
+            "Reels",
+            "reel",
+            least=0,
+            most=8,
+            measure="The circumference is measured on the yarn as it lies on the reel.",
+            default=({"name": "My reel", "circumference": "1.50 m"},),
+            name="reels",
+        ),
+        Input(
+            CONCENTRATION,
+            "Water alkalinity, as calcium carbonate",
+            default="40 mg/L",
+            allowed=("0 mg/L", "1000 mg/L"),
+            units=("mg/L",),
+            optional=True,
+            measure="From the water supplier's report; leave blank if you do not know it.",
+            name="alkalinity",
+        ),
+        Input(
+            TEMPERATURE,
+            "Tap water",
+            default="9 °C",
+            allowed=("0 °C", "40 °C"),
+            units=("°C", "°F"),
+            optional=True,
+            name="tap",
+        ),
+        Input(
+            LENGTH,
+            "Height above the sea",
+            default="900 m",
+            allowed=("-400 m", "5000 m"),
+            units=("m", "ft"),
+            optional=True,
+            name="altitude",
+        ),
+        Rows(
+            row_of(
+                (
+                    Input(TEXT, "Name", default="Pan", longest=40, name="name"),
+                    Input(
+                        VOLUME,
+                        "Filled to at most",
+                        default="9 L",
+                        allowed=("0.2 L", "200 L"),
+                        units=("L", "qt", "gal"),
+                        name="fill",
+                    ),
+                    Input(
+                        COUNT, "Skeins in a load", default="4", allowed=("1", "200"), name="skeins"
+                    ),
+                )
+            ),
+            "Pots",
+            "pot",
+            least=0,
+            most=12,
+            measure="The fill line is as high as you will fill it with yarn in.",
+            default=({"name": "Pan", "fill": "9 L", "skeins": "4"},),
+            name="pots",
+        ),
+        Rows(
+            row_of(
+                (
+                    Input(TEXT, "Name", default="Tarrow Sock", longest=40, name="name"),
+                    Input(
+                        TEXT,
+                        "Fiber",
+                        default="75/25 superwash wool/nylon",
+                        longest=60,
+                        name="fiber",
+                    ),
+                    Input(
+                        MASS,
+                        "Weight of a skein",
+                        default="100 g",
+                        allowed=("1 g", "5 kg"),
+                        units=("g", "oz"),
+                        name="mass",
+                    ),
+                    Input(
+                        LENGTH,
+                        "Length of a skein",
+                        default="420 m",
+                        allowed=("1 m", "20000 m"),
+                        units=("m", "yd"),
+                        name="length",
+                    ),
+                    WEIGHT_CLASS,
+                    LOT,
+                    PRICE,
+                )
+            ),
+            "Bases",
+            "base",
+            least=0,
+            most=40,
+            measure="As printed on the mill's label, or better as you measured it.",
+            default=(
+                {
+                    "name": "Tarrow Sock",
+                    "fiber": "75/25 superwash wool/nylon",
+                    "mass": "100 g",
+                    "length": "420 m",
+                },
+                {"name": "Dunmel DK", "fiber": "wool", "mass": "100 g", "length": "230 m"},
+            ),
+            name="bases",
+        ),
     ),
-    results=(), answer=lambda w, **given: {}, say=_say,
-    basis=Basis(BENCH_RULE, "What you measured or read yourself."), sources=(COMMON_PRACTICE,),
+    results=(),
+    answer=lambda w, **given: {},
+    say=_say,
+    basis=Basis(BENCH_RULE, "What you measured or read yourself."),
+    sources=(COMMON_PRACTICE,),
 )
 
 
 def record_of(given: Given) -> dict:
     """The record to keep, for inputs as read without a problem."""
-    return {"format": FORMAT, "schema": SCHEMA, "values": {name: reading.text for name, reading in given.readings.items()}, "rows": dict(given.counts)}
+    return {
+        "format": FORMAT,
+        "schema": SCHEMA,
+        "values": {name: reading.text for name, reading in given.readings.items()},
+        "rows": dict(given.counts),
+    }
 
 
 def empty_record() -> dict:
@@ -74,10 +251,14 @@ def empty_record() -> dict:
 def read_record(data) -> tuple[dict, list[str]]:
     """A validated record in the newest schema from untrusted data, and notes on what was dropped. Never raises."""
     if not isinstance(data, dict) or data.get("format") != FORMAT:
-        return empty_record(), ["That is not a bench record; nothing was read from it."] if data else []
+        return empty_record(), (
+            ["That is not a bench record; nothing was read from it."] if data else []
+        )
     schema = data.get("schema")
     if not isinstance(schema, int) or isinstance(schema, bool) or not 1 <= schema <= SCHEMA:
-        return empty_record(), ["That record was made by a newer version of the book; nothing was changed."]
+        return empty_record(), [
+            "That record was made by a newer version of the book; nothing was changed."
+        ]
     for old in range(schema, SCHEMA):
         data = MIGRATIONS[old](data)
     return _valid(data)
@@ -95,18 +276,34 @@ def _valid(data: dict) -> tuple[dict, list[str]]:
     values, rows = data.get("values"), data.get("rows")
     values = values if isinstance(values, dict) else {}
     rows = rows if isinstance(rows, dict) else {}
-    texts = {name: text for name, text in list(values.items())[:MOST_VALUES] if isinstance(name, str) and isinstance(text, str) and len(text) <= LONGEST_VALUE}
-    counts = {item.name: _count(rows.get(item.name), item) for item in BENCH.inputs if isinstance(item, Rows)}
+    texts = {
+        name: text
+        for name, text in list(values.items())[:MOST_VALUES]
+        if isinstance(name, str) and isinstance(text, str) and len(text) <= LONGEST_VALUE
+    }
+    counts = {
+        item.name: _count(rows.get(item.name), item)
+        for item in BENCH.inputs
+        if isinstance(item, Rows)
+    }
     given = given_of({"values": texts, "rows": counts})
     notes = [problem.text for problem in given.problems]
     bad = {problem.input for problem in given.problems}
     kept = {name: reading.text for name, reading in given.readings.items() if name not in bad}
-    kept |= {name: canonical_default(given.readings[name].input, given.readings[name].input.default) for name in bad if name in given.readings}
+    kept |= {
+        name: canonical_default(given.readings[name].input, given.readings[name].input.default)
+        for name in bad
+        if name in given.readings
+    }
     return {"format": FORMAT, "schema": SCHEMA, "values": kept, "rows": counts}, notes
 
 
 def _count(number, item: Rows) -> int:
-    usable = isinstance(number, int) and not isinstance(number, bool) and item.least <= number <= item.most
+    usable = (
+        isinstance(number, int)
+        and not isinstance(number, bool)
+        and item.least <= number <= item.most
+    )
     return number if usable else 0
 
 
@@ -116,7 +313,11 @@ def given_of(record: dict) -> Given:
     for item in BENCH.inputs:
         if isinstance(item, Rows):
             for number in range(1, counts.get(item.name, 0) + 1):
-                texts |= {name: record["values"].get(name, each.default) for each in item.fields if (name := f"{item.name}.{number}.{each.name}")}
+                texts |= {
+                    name: record["values"].get(name, each.default)
+                    for each in item.fields
+                    if (name := f"{item.name}.{number}.{each.name}")
+                }
         else:
             texts[item.name] = record["values"].get(item.name, item.default)
     return read_inputs(BENCH, texts, Settings(), exact=texts, counts=counts)
@@ -156,7 +357,10 @@ def _offer(given: Given, settings: Settings, place: str, number: int, inputs: li
     for each, column in inputs:
         values |= texts_for(each, each.name, given.readings[f"{place}.{number}.{column}"], settings)
     name_column, shown_column = OFFERED[place]
-    name, shown = given.readings[f"{place}.{number}.{name_column}"], given.readings[f"{place}.{number}.{shown_column}"]
+    name, shown = (
+        given.readings[f"{place}.{number}.{name_column}"],
+        given.readings[f"{place}.{number}.{shown_column}"],
+    )
     return {"label": f"Use {name.text} ({written(shown.amount, settings)})", "values": values}
 
 

@@ -11,4 +11,6 @@ def demo_text() -> str:
     try:
         return package.__loader__.get_data(join(home, "_shared", "demo", "workbook.json")).decode()
     except OSError:
-        return package.__loader__.get_data(join(dirname(home), "shared", "demo", "workbook.json")).decode()
+        return package.__loader__.get_data(
+            join(dirname(home), "shared", "demo", "workbook.json")
+        ).decode()

@@ -20,7 +20,12 @@ def file_text(records: list[dict], unread: list, bench_record, made: str) -> str
 
     made  the day of the export, 2027-01-11
     """
-    content = {"format": FORMAT, "schema": SCHEMA, "made": made, "records": sorted(records, key=lambda each: each["id"])}
+    content = {
+        "format": FORMAT,
+        "schema": SCHEMA,
+        "made": made,
+        "records": sorted(records, key=lambda each: each["id"]),
+    }
     if isinstance(bench_record, dict):
         content["bench"] = bench_record
     if unread:
@@ -123,15 +128,21 @@ def same(one: dict, other: dict) -> bool:
 
 def settled(theirs: dict, ours: dict) -> dict:
     """The file's record taken over ours: it now comes of both, so that neither copy is ever taken for news again."""
-    past = [each for each in dict.fromkeys([ours["rev"], *theirs["past"], *ours["past"]]) if each != theirs["rev"]]
+    past = [
+        each
+        for each in dict.fromkeys([ours["rev"], *theirs["past"], *ours["past"]])
+        if each != theirs["rev"]
+    ]
     return theirs | {"past": past[:MOST_PAST]}
 
 
 def words(found: dict[str, list[dict]]) -> str:
-    """"12 new, 3 newer, 2 clash; 5 are here already"."""
+    """ "12 new, 3 newer, 2 clash; 5 are here already"."""
     parts = [f"{len(found[which])} {which}" for which in ("new", "newer", "clash")]
     known = len(found["same"]) + len(found["older"])
-    return ", ".join(parts) + (f"; {known} {'is' if known == 1 else 'are'} here already" if known else "")
+    return ", ".join(parts) + (
+        f"; {known} {'is' if known == 1 else 'are'} here already" if known else ""
+    )
 
 
 def clash_line(theirs: dict, own: list[dict]) -> str:
@@ -140,7 +151,10 @@ def clash_line(theirs: dict, own: list[dict]) -> str:
     name, other = title_of(ours), title_of(theirs)
     kind = KINDS[ours["kind"]].one
     renamed = f" (called “{other}” in the file)" if other != name else ""
-    return f"{kind.capitalize()} “{name}”{renamed}: changed here {ours['changed'][:10]}, in the file {theirs['changed'][:10]}."
+    return (
+        f"{kind.capitalize()} “{name}”{renamed}: changed here {ours['changed'][:10]}, in the file"
+        f" {theirs['changed'][:10]}."
+    )
 
 
 def reminder(about, now: str) -> str:
@@ -156,8 +170,15 @@ def reminder(about, now: str) -> str:
     waited = since if since is not None else _days(about.get("first"), now) or 0
     if saves < MOST_SAVES and waited < MOST_DAYS:
         return ""
-    last = "It was never exported." if since is None else f"The last export is {since} day{'s' * (since != 1)} old."
-    return f"{last} {saves} change{'s' * (saves != 1)} since {'stand' if saves != 1 else 'stands'} in this browser alone: save a copy as a file."
+    last = (
+        "It was never exported."
+        if since is None
+        else f"The last export is {since} day{'s' * (since != 1)} old."
+    )
+    return (
+        f"{last} {saves} change{'s' * (saves != 1)} since {'stand' if saves != 1 else 'stands'} in"
+        " this browser alone: save a copy as a file."
+    )
 
 
 def _days(moment, now: str) -> int | None:

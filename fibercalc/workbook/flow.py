@@ -37,7 +37,10 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
         if item.record:
             wanted.setdefault(item.record.split(".")[0], []).append(item)
     by_id = {each["id"]: each for each in records}
-    by_kind = {kind_id: sorted((each for each in records if each["kind"] == kind_id), key=title_of) for kind_id in wanted}
+    by_kind = {
+        kind_id: sorted((each for each in records if each["kind"] == kind_id), key=title_of)
+        for kind_id in wanted
+    }
     found = []
     for kind_id, items in wanted.items():
         kind = KINDS[kind_id]
@@ -49,29 +52,61 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
                 continue
             shown = f" ({own.amounts[-1]})" if own.amounts else ""
             _bring_along(own, document, wanted, by_kind)
-            found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows})
+            found.append(
+                {
+                    "label": f"Use {title_of(document)}{shown}",
+                    "kind": kind.many,
+                    "values": own.values,
+                    "rows": own.rows,
+                }
+            )
         for item in items:
             every = _Filling(by_id, settings)
             if "." not in item.record and every.take_all(item, by_kind[kind_id]):
-                found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows})
+                found.append(
+                    {
+                        "label": f"Use all {kind.many.lower()} ({every.rows[item.name]})",
+                        "kind": "All of a kind",
+                        "values": every.values,
+                        "rows": every.rows,
+                    }
+                )
     return found
 
 
-def _bring_along(own: "_Filling", document: dict, wanted: dict[str, list[Input | Rows]], by_kind: dict[str, list[dict]]) -> None:
+def _bring_along(
+    own: "_Filling",
+    document: dict,
+    wanted: dict[str, list[Input | Rows]],
+    by_kind: dict[str, list[dict]],
+) -> None:
     """What the records that one leads to can fill in besides; where two could fill the same, the nearer one does."""
     reached, near = {document["id"]: document}, [document]
     while near:
-        near = [own.by_id[text] for each in near for _, text in references(each) if text in own.by_id and text not in reached]
+        near = [
+            own.by_id[text]
+            for each in near
+            for _, text in references(each)
+            if text in own.by_id and text not in reached
+        ]
         reached |= {each["id"]: each for each in near}
     taken = {document["kind"]}
     for each in reached.values():
         if each["kind"] not in taken:
             taken.add(each["kind"])
-            own.take([item for item in wanted.get(each["kind"], ()) if "." in item.record], each, only_new=True)
+            own.take(
+                [item for item in wanted.get(each["kind"], ()) if "." in item.record],
+                each,
+                only_new=True,
+            )
     for kind_id, items in wanted.items():
         for item in items:
             if "." not in item.record:
-                own.take_all(item, [each for each in reached.values() if each["kind"] == kind_id] or by_kind[kind_id])
+                own.take_all(
+                    item,
+                    [each for each in reached.values() if each["kind"] == kind_id]
+                    or by_kind[kind_id],
+                )
 
 
 class _Filling:
@@ -90,11 +125,18 @@ class _Filling:
             if isinstance(item, Rows):
                 if only_new and item.name in self.rows:
                     continue
-                rows = [(document, f"{field}.{row}.") for row in range(1, document["rows"].get(field, 0) + 1)]
+                rows = [
+                    (document, f"{field}.{row}.")
+                    for row in range(1, document["rows"].get(field, 0) + 1)
+                ]
                 self._take_rows(item, rows)
             elif not (only_new and item.name in self.values):
                 reading = self._reading(document, field)
-                if reading is not None and reading.text and (texts := _texts(item, item.name, reading, self.settings)):
+                if (
+                    reading is not None
+                    and reading.text
+                    and (texts := _texts(item, item.name, reading, self.settings))
+                ):
                     self.values |= texts
                     if reading.amount is not None:
                         self.amounts.append(written(reading.amount, self.settings))
@@ -107,7 +149,10 @@ class _Filling:
         """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
         if not max(item.least, 1) <= len(rows) <= item.most:
             return False
-        values, first = {}, None  # the first amount that the card asks for: a list in which no row says it is another kind of list
+        values, first = (
+            {},
+            None,
+        )  # the first amount that the card asks for: a list in which no row says it is another kind of list
         for number, (document, start) in enumerate(rows, 1):
             for each in item.fields:
                 name, field = f"{item.name}.{number}.{each.name}", each.record or each.name
@@ -120,8 +165,12 @@ class _Filling:
                         return False
                     values |= texts
                 else:
-                    values |= {name: "" if reading is not None and each.kind != CHOICE else each.default}
-        if first is not None and not any(values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)):
+                    values |= {
+                        name: "" if reading is not None and each.kind != CHOICE else each.default
+                    }
+        if first is not None and not any(
+            values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)
+        ):
             return False
         self.values |= values
         self.rows |= {item.name: len(rows)}
@@ -133,9 +182,15 @@ class _Filling:
         kind = KINDS[document["kind"]]
         if further:
             other = self.by_id.get(document["values"].get(field, ""))
-            return self._reading(other, further) if other else Reading(kind.names[kind.title], field, "")
+            return (
+                self._reading(other, further)
+                if other
+                else Reading(kind.names[kind.title], field, "")
+            )
         if field in kind.derived:
-            return Reading(kind.names[kind.title], field, "", text=kind.derived[field](document, self.by_id))
+            return Reading(
+                kind.names[kind.title], field, "", text=kind.derived[field](document, self.by_id)
+            )
         return reading_of(document, field)
 
 
@@ -156,7 +211,11 @@ def _word(text: str, options: tuple[Option, ...]) -> str | None:
         if text in (option.value.lower(), option.label.lower()):
             return option.value
     last = text.split(" ")[-1]
-    found = [option.value for option in options if last == option.value.lower() or f"({last})" in option.label.lower()]
+    found = [
+        option.value
+        for option in options
+        if last == option.value.lower() or f"({last})" in option.label.lower()
+    ]
     return found[0] if len(found) == 1 else None
 
 
@@ -167,8 +226,16 @@ def places(card: Card, given: Given, records: list[dict]) -> list[dict]:
         if not _applies(save, given):
             continue
         found.append({"place": f"{number}:", "words": save.words, "name": ""})
-        for document in sorted((each for each in records if each["kind"] == save.kind), key=title_of):
-            found.append({"place": f"{number}:{document['id']}", "words": f"{save.words}: into “{title_of(document)}”", "name": title_of(document)})
+        for document in sorted(
+            (each for each in records if each["kind"] == save.kind), key=title_of
+        ):
+            found.append(
+                {
+                    "place": f"{number}:{document['id']}",
+                    "words": f"{save.words}: into “{title_of(document)}”",
+                    "name": title_of(document),
+                }
+            )
     return [*found, {"place": KEPT, "words": "This answer, as it stands now", "name": ""}]
 
 
@@ -176,18 +243,35 @@ def _applies(save: Save, given: Given) -> bool:
     return all(given.readings[name].value in values for name, values in save.when.items())
 
 
-def saved(worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict]) -> dict:
+def saved(
+    worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict]
+) -> dict:
     """The record to keep for a card's values at one of its places; fresh is what a new one's id ends in. Raises Unusable with one plain line."""
     card, name = worked.card, name.strip()
     if place == KEPT:
-        values = {"name": name, "card": card.id, "query": query_of(worked.given), "answer": " ".join(worked.sentences())[:1000], "day": today}
-        return _kept(KINDS[KEPT], new_record(KINDS[KEPT], f"{KEPT}-{fresh}", {"values": {key: text for key, text in values.items() if text}, "rows": {}}))
+        values = {
+            "name": name,
+            "card": card.id,
+            "query": query_of(worked.given),
+            "answer": " ".join(worked.sentences())[:1000],
+            "day": today,
+        }
+        return _kept(
+            KINDS[KEPT],
+            new_record(
+                KINDS[KEPT],
+                f"{KEPT}-{fresh}",
+                {"values": {key: text for key, text in values.items() if text}, "rows": {}},
+            ),
+        )
     number, _, record_id = place.partition(":")
     if not number.isdigit() or int(number) >= len(card.saves):
         raise Unusable("This card keeps no such record.")
     save = card.saves[int(number)]
     kind = KINDS[save.kind]
-    old = next((each for each in records if each["id"] == record_id and each["kind"] == kind.id), None)
+    old = next(
+        (each for each in records if each["id"] == record_id and each["kind"] == kind.id), None
+    )
     if record_id and old is None:
         raise Unusable("That record is no longer there.")
     values, rows = (dict(old["values"]), dict(old["rows"])) if old else ({}, {})
@@ -201,7 +285,9 @@ def saved(worked: Worked, place: str, name: str, fresh: str, today: str, records
                 values[f"{field}{KNOWN_END}"] = MEASURED
     values[kind.title] = name or values.get(kind.title, "")
     contents = {"values": values, "rows": rows}
-    return _kept(kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents))
+    return _kept(
+        kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents)
+    )
 
 
 def _source(worked: Worked, source: str, item: Input) -> str:
@@ -209,7 +295,9 @@ def _source(worked: Worked, source: str, item: Input) -> str:
     return source.strip("'") if source.startswith("'") else (known_as(worked, source, item) or "")
 
 
-def _taken_rows(values: dict, rows: dict, item: Rows, worked: Worked, source: str) -> tuple[dict, dict]:
+def _taken_rows(
+    values: dict, rows: dict, item: Rows, worked: Worked, source: str
+) -> tuple[dict, dict]:
     """The record's list exchanged for the card's."""
     values = {key: text for key, text in values.items() if not key.startswith(f"{item.name}.")}
     theirs = worked.card.item(source)

@@ -15,15 +15,33 @@ def records_of_bench(record: dict) -> list[dict]:
     """Base and mill lot records for a bench record as read. The same bench gives the same records, so bringing it in twice adds none."""
     found, taken = [], set()
     for number in range(1, record["rows"].get("bases", 0) + 1):
-        held = {field: record["values"].get(f"bases.{number}.{field}", "") for field in ("name", "fiber", "mass", "length", "weight_class", "lot", "price")}
+        held = {
+            field: record["values"].get(f"bases.{number}.{field}", "")
+            for field in ("name", "fiber", "mass", "length", "weight_class", "lot", "price")
+        }
         slug = _slug(held["name"], taken)
         fibers = _fibers(held["fiber"])
-        values = {"name": held["name"], **{name: held[name] for name in ("mass", "length", "weight_class", "price") if held[name]}}
+        values = {
+            "name": held["name"],
+            **{
+                name: held[name]
+                for name in ("mass", "length", "weight_class", "price")
+                if held[name]
+            },
+        }
         for row, (fiber, share) in enumerate(fibers, 1):
-            values |= {f"fibers.{row}.fiber": fiber} | ({f"fibers.{row}.share": share} if share else {})
-        found.append(_document("base", f"base-{slug}", values, {"fibers": len(fibers)} if fibers else {}))
+            values |= {f"fibers.{row}.fiber": fiber} | (
+                {f"fibers.{row}.share": share} if share else {}
+            )
+        found.append(
+            _document("base", f"base-{slug}", values, {"fibers": len(fibers)} if fibers else {})
+        )
         if held["lot"]:
-            found.append(_document("mill-lot", f"mill-lot-{slug}", {"lot": held["lot"], "base": f"base-{slug}"}, {}))
+            found.append(
+                _document(
+                    "mill-lot", f"mill-lot-{slug}", {"lot": held["lot"], "base": f"base-{slug}"}, {}
+                )
+            )
     return found
 
 
@@ -34,7 +52,16 @@ def bench_and_records(data) -> tuple[dict, list[dict], list[str]]:
 
 
 def _document(kind: str, record_id: str, values: dict, rows: dict) -> dict:
-    return {"id": record_id, "kind": kind, "schema": SCHEMA, "rev": REV, "past": [], "changed": BEFORE_ALL, "values": values, "rows": rows}
+    return {
+        "id": record_id,
+        "kind": kind,
+        "schema": SCHEMA,
+        "rev": REV,
+        "past": [],
+        "changed": BEFORE_ALL,
+        "values": values,
+        "rows": rows,
+    }
 
 
 def _slug(name: str, taken: set[str]) -> str:

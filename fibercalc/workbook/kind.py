@@ -13,7 +13,12 @@ from ..core.units import Quantity
 from ..sources import COMMON_PRACTICE
 
 MEASURED, LABEL, GUESSED, DECIDED = "measured", "label", "guessed", "decided"
-KNOWN = (Option(MEASURED, "measured"), Option(LABEL, "from a label"), Option(GUESSED, "guessed"), Option(DECIDED, "decided by me"))
+KNOWN = (
+    Option(MEASURED, "measured"),
+    Option(LABEL, "from a label"),
+    Option(GUESSED, "guessed"),
+    Option(DECIDED, "decided by me"),
+)
 KNOWN_END = "_known"
 LONGEST_NAME, LONGEST_NOTE = 80, 1000
 
@@ -57,35 +62,70 @@ class Kind:
 
     def card_with(self, choices: dict[str, tuple[Option, ...]]) -> Card:
         """The form's declaration with the records there are to choose from, by kind."""
+
         def chosen(each: Input, name: str) -> Input:
             kind = self.refers.get(name)
-            return replace(each, of=CHOICE, options=(Option("", "–"), *choices.get(kind, ()))) if kind else each
+            return (
+                replace(each, of=CHOICE, options=(Option("", "–"), *choices.get(kind, ())))
+                if kind
+                else each
+            )
 
-        return form_card(self, tuple(
-            replace(item, row=row_of(tuple(chosen(each, f"{item.name}.{each.name}") for each in item.fields))) if isinstance(item, Rows) else chosen(item, item.name)
-            for item in self.fields))
+        return form_card(
+            self,
+            tuple(
+                (
+                    replace(
+                        item,
+                        row=row_of(
+                            tuple(chosen(each, f"{item.name}.{each.name}") for each in item.fields)
+                        ),
+                    )
+                    if isinstance(item, Rows)
+                    else chosen(item, item.name)
+                )
+                for item in self.fields
+            ),
+        )
 
 
 def form_card(kind: Kind, fields: tuple[Input | Rows, ...]) -> Card:
     """A form that is no card of a chapter."""
     return Card(
-        id=f"record-{kind.id}", chapter="yarn", place=0, question=f"What is this {kind.one}?", inputs=fields, results=(),
-        answer=lambda w, **given: {}, say=lambda r: "", basis=Basis(BENCH_RULE, "What you wrote down yourself."), sources=(COMMON_PRACTICE,))
+        id=f"record-{kind.id}",
+        chapter="yarn",
+        place=0,
+        question=f"What is this {kind.one}?",
+        inputs=fields,
+        results=(),
+        answer=lambda w, **given: {},
+        say=lambda r: "",
+        basis=Basis(BENCH_RULE, "What you wrote down yourself."),
+        sources=(COMMON_PRACTICE,),
+    )
 
 
-def name(label: str = "Name", measure: str = "", what: str = "name", longest: int = LONGEST_NAME) -> Input:
+def name(
+    label: str = "Name", measure: str = "", what: str = "name", longest: int = LONGEST_NAME
+) -> Input:
     """The field that names a record: the only one that must be filled in."""
     return Input(TEXT, label, measure=measure, longest=longest, name=what)
 
 
-def words(what: str, label: str, measure: str = "", longest: int = LONGEST_NAME, when: dict | None = None) -> Input:
+def words(
+    what: str, label: str, measure: str = "", longest: int = LONGEST_NAME, when: dict | None = None
+) -> Input:
     """A text that may be left blank."""
-    return Input(TEXT, label, measure=measure, optional=True, longest=longest, when=when or {}, name=what)
+    return Input(
+        TEXT, label, measure=measure, optional=True, longest=longest, when=when or {}, name=what
+    )
 
 
 def note() -> Input:
     """Anything else worth remembering."""
-    return words("note", "Note", "No customer’s name or address: this book keeps none.", LONGEST_NOTE)
+    return words(
+        "note", "Note", "No customer’s name or address: this book keeps none.", LONGEST_NOTE
+    )
 
 
 def names(what: str, label: str, measure: str = "") -> Input:
@@ -93,18 +133,62 @@ def names(what: str, label: str, measure: str = "") -> Input:
     return Input(TEXT, label, measure=measure, optional=True, longest=60, name=what)
 
 
-def choice(what: str, label: str, *options: tuple[str, str], measure: str = "", when: dict | None = None) -> Input:
+def choice(
+    what: str, label: str, *options: tuple[str, str], measure: str = "", when: dict | None = None
+) -> Input:
     """One of a few words, the first unless another is chosen; a first one that is blank may stay so."""
-    return Input(CHOICE, label, default=options[0][0], optional=not options[0][0], measure=measure, options=tuple(Option(value, words) for value, words in options), when=when or {}, name=what)
+    return Input(
+        CHOICE,
+        label,
+        default=options[0][0],
+        optional=not options[0][0],
+        measure=measure,
+        options=tuple(Option(value, words) for value, words in options),
+        when=when or {},
+        name=what,
+    )
 
 
-def number(what: str, of: Quantity, label: str, allowed: tuple[str, str], units: tuple[str, ...] = (), known: str = MEASURED, measure: str = "",
-           strict: bool = False, when: dict | None = None, default: str = "") -> tuple[Input, Input]:
+def number(
+    what: str,
+    of: Quantity,
+    label: str,
+    allowed: tuple[str, str],
+    units: tuple[str, ...] = (),
+    known: str = MEASURED,
+    measure: str = "",
+    strict: bool = False,
+    when: dict | None = None,
+    default: str = "",
+) -> tuple[Input, Input]:
     """A number that may be left blank, unless it has a default; and beside it how it is known."""
-    return (Input(of, label, default=default, allowed=allowed, units=units, optional=not default, measure=measure, strict=strict, when=when or {}, name=what),
-            Input(CHOICE, f"{label}: how you know it", default=known, options=KNOWN, beside=what, when=when or {}, name=f"{what}{KNOWN_END}"))
+    return (
+        Input(
+            of,
+            label,
+            default=default,
+            allowed=allowed,
+            units=units,
+            optional=not default,
+            measure=measure,
+            strict=strict,
+            when=when or {},
+            name=what,
+        ),
+        Input(
+            CHOICE,
+            f"{label}: how you know it",
+            default=known,
+            options=KNOWN,
+            beside=what,
+            when=when or {},
+            name=f"{what}{KNOWN_END}",
+        ),
+    )
 
 
 def rows(what: str, label: str, one: str, *fields: Input, most: int, measure: str = "") -> Rows:
     """A list that may be empty."""
-    return Rows(row_of(fields), label, one, default=(), least=0, most=most, measure=measure, name=what)
+    return Rows(
+        row_of(fields), label, one, default=(), least=0, most=most, measure=measure, name=what
+    )

@@ -17,12 +17,18 @@ def fiber_line(document: dict, by_id: dict[str, dict]) -> str:
     rows = rows_of(document, "fibers")
     if not rows or any("share" not in row or "fiber" not in row for row in rows):
         return ""
-    return ", ".join(f"{row['share'].split('~')[0].replace('%', '').strip()} % {row['fiber']}" for row in rows)
+    return ", ".join(
+        f"{row['share'].split('~')[0].replace('%', '').strip()} % {row['fiber']}" for row in rows
+    )
 
 
 def recipe_line(document: dict, by_id: dict[str, dict]) -> str:
     """navy 0.62, black 0.24, brown 0.04."""
-    return ", ".join(f"{row['name']} {row['depth'].split('~')[0].replace('%', '').strip()}" for row in rows_of(document, "dyes") if "name" in row and "depth" in row)
+    return ", ".join(
+        f"{row['name']} {row['depth'].split('~')[0].replace('%', '').strip()}"
+        for row in rows_of(document, "dyes")
+        if "name" in row and "depth" in row
+    )
 
 
 def holds_line(document: dict, by_id: dict[str, dict]) -> str:
@@ -32,5 +38,9 @@ def holds_line(document: dict, by_id: dict[str, dict]) -> str:
         colorway = by_id.get(row.get("colorway", ""))
         if colorway is not None:
             count = row.get("skeins", "1")
-            parts.append(f"{count} {colorway['values'].get('name', '')}" if count != "1" else colorway["values"].get("name", ""))
+            parts.append(
+                f"{count} {colorway['values'].get('name', '')}"
+                if count != "1"
+                else colorway["values"].get("name", "")
+            )
     return ", ".join(parts)

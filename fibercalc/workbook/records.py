@@ -69,24 +69,42 @@ def checked(document) -> dict:
     _check_frame(document, kind)
     given = given_of(kind, document)
     if given.problems:
-        raise Unusable(f"{kind.one} “{document['values'].get(kind.title, '')[:40]}”: {given.problems[0].text}")
+        raise Unusable(
+            f"{kind.one} “{document['values'].get(kind.title, '')[:40]}”: {given.problems[0].text}"
+        )
     return document | contents_of(given)
 
 
 def _check_frame(document: dict, kind: Kind) -> None:
     """Everything of a record but what its fields say. Raises Unusable."""
     values, counts, past = document.get("values"), document.get("rows"), document.get("past")
-    usable = (set(document) == PARTS and _matches(ID, document["id"]) and _matches(REV, document["rev"]) and _matches(MOMENT, document["changed"])
-              and isinstance(past, list) and len(past) <= MOST_PAST and all(_matches(REV, each) for each in past)
-              and isinstance(values, dict) and isinstance(counts, dict))
+    usable = (
+        set(document) == PARTS
+        and _matches(ID, document["id"])
+        and _matches(REV, document["rev"])
+        and _matches(MOMENT, document["changed"])
+        and isinstance(past, list)
+        and len(past) <= MOST_PAST
+        and all(_matches(REV, each) for each in past)
+        and isinstance(values, dict)
+        and isinstance(counts, dict)
+    )
     if not usable:
         raise Unusable(f"a {kind.one} in it is not put together as the book does it")
     lists = {item.name: item for item in kind.fields if isinstance(item, Rows)}
     for name, text in values.items():
         if not isinstance(text, str) or len(text) > LONGEST_TEXT:
-            raise Unusable(f"a {kind.one} in it holds a text of more than {LONGEST_TEXT} characters, or something that is no text")
+            raise Unusable(
+                f"a {kind.one} in it holds a text of more than {LONGEST_TEXT} characters, or"
+                " something that is no text"
+            )
     for name, count in counts.items():
-        if name not in lists or not isinstance(count, int) or isinstance(count, bool) or not 0 <= count <= lists[name].most:
+        if (
+            name not in lists
+            or not isinstance(count, int)
+            or isinstance(count, bool)
+            or not 0 <= count <= lists[name].most
+        ):
             raise Unusable(f"a {kind.one} in it has a list that cannot be read")
 
 
@@ -97,8 +115,14 @@ def _matches(pattern: re.Pattern, text) -> bool:
 def given_of(kind: Kind, contents: dict) -> Given:
     """The fields of a record's contents as read, with every problem there is."""
     values = contents["values"]
-    counts = {item.name: contents["rows"].get(item.name, 0) for item in kind.fields if isinstance(item, Rows)}
-    return with_own_rules(kind, read_inputs(kind.card, values, Settings(), exact=values, counts=counts))
+    counts = {
+        item.name: contents["rows"].get(item.name, 0)
+        for item in kind.fields
+        if isinstance(item, Rows)
+    }
+    return with_own_rules(
+        kind, read_inputs(kind.card, values, Settings(), exact=values, counts=counts)
+    )
 
 
 def with_own_rules(kind: Kind, given: Given) -> Given:
@@ -109,34 +133,70 @@ def with_own_rules(kind: Kind, given: Given) -> Given:
         whole = without_row(name)
         if whole in kind.refers:
             if not ID.fullmatch(reading.text):
-                given.problems.append(Problem(name, reading.text[:40], "a record", f"{reading.input.label}: that is no record; choose one, or none."))
+                given.problems.append(
+                    Problem(
+                        name,
+                        reading.text[:40],
+                        "a record",
+                        f"{reading.input.label}: that is no record; choose one, or none.",
+                    )
+                )
         elif looks_like_a_customer(reading.text, numbers=name not in OF_A_CARD):
-            given.problems.append(Problem(name, "", "no customer details", (
-                f"{reading.input.label}: that looks like an e-mail address or a telephone number. The workbook keeps no customer details: write the order number alone.")))
+            given.problems.append(
+                Problem(
+                    name,
+                    "",
+                    "no customer details",
+                    f"{reading.input.label}: that looks like an e-mail address or a telephone"
+                    " number. The workbook keeps no customer details: write the order number"
+                    " alone.",
+                )
+            )
     return given
 
 
 def looks_like_a_customer(text: str, numbers: bool = True) -> bool:
     """Whether a text holds what looks like an e-mail address or, with numbers, a telephone number. Days are neither."""
     text = DAY.sub(" ", text)
-    if "@" in text and MAIL.search(text):  # looked for alone, the pattern would take a long text's square of time
+    if "@" in text and MAIL.search(
+        text
+    ):  # looked for alone, the pattern would take a long text's square of time
         return True
-    return numbers and any(FEWEST <= sum(c.isdigit() for c in found[0]) <= MOST for found in PHONE.finditer(text))
+    return numbers and any(
+        FEWEST <= sum(c.isdigit() for c in found[0]) <= MOST for found in PHONE.finditer(text)
+    )
 
 
 def contents_of(given: Given) -> dict:
     """Values and rows as a record keeps them, for fields read without a problem."""
-    texts = {name: reading.text for name, reading in given.readings.items() if reading.asked and reading.text}
-    kept = {name: text for name, text in texts.items() if not name.endswith(KNOWN_END) or name.removesuffix(KNOWN_END) in texts}
+    texts = {
+        name: reading.text
+        for name, reading in given.readings.items()
+        if reading.asked and reading.text
+    }
+    kept = {
+        name: text
+        for name, text in texts.items()
+        if not name.endswith(KNOWN_END) or name.removesuffix(KNOWN_END) in texts
+    }
     return {"values": kept, "rows": {name: count for name, count in given.counts.items() if count}}
 
 
 def new_record(kind: Kind, record_id: str, contents: dict) -> dict:
     """A record that was never saved: the browser gives it its revision when it writes."""
-    return {"id": record_id, "kind": kind.id, "schema": SCHEMA, "rev": "", "past": [], "changed": ""} | contents
+    return {
+        "id": record_id,
+        "kind": kind.id,
+        "schema": SCHEMA,
+        "rev": "",
+        "past": [],
+        "changed": "",
+    } | contents
 
 
-SEEN: dict[str, tuple[str, dict]] = {}  # id -> a document's text and what came of checking it: a store is read again with every page
+SEEN: dict[
+    str, tuple[str, dict]
+] = {}  # id -> a document's text and what came of checking it: a store is read again with every page
 
 
 def readable(documents) -> tuple[list[dict], list]:
@@ -173,13 +233,15 @@ def reading_of(document: dict, name: str) -> Reading | None:
 
 
 def without_row(name: str) -> str:
-    """"dyes.depth" for "dyes.2.depth"."""
+    """ "dyes.depth" for "dyes.2.depth"."""
     return ROW.sub(".", name)
 
 
 def references(document: dict) -> list[tuple[str, str]]:
     """Every (field, id) by which a record names another."""
     refers = KINDS[document["kind"]].refers
-    return [(whole, text) for name, text in document["values"].items() if (whole := without_row(name)) in refers]
-
-
+    return [
+        (whole, text)
+        for name, text in document["values"].items()
+        if (whole := without_row(name)) in refers
+    ]

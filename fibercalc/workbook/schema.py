@@ -15,17 +15,30 @@ def file_schema(address: str = "") -> dict:
     return ({"$id": address} if address else {}) | {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         "title": "Workbook of the bench book",
-        "description": "Values are texts: a number with its unit and, after ~, half the width of its spread (100~2g); a record is named by its id.",
+        "description": (
+            "Values are texts: a number with its unit and, after ~, half the width of its spread"
+            " (100~2g); a record is named by its id."
+        ),
         "type": "object",
         "required": ["format", "schema", "made", "records"],
         "additionalProperties": False,
         "properties": {
             "format": {"const": FORMAT},
             "schema": {"const": SCHEMA},
-            "made": {"type": "string", "pattern": r"^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "description": "Day of the export"},
-            "records": {"type": "array", "items": {"oneOf": [{"$ref": f"#/$defs/{kind}"} for kind in KINDS]}},
+            "made": {
+                "type": "string",
+                "pattern": r"^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
+                "description": "Day of the export",
+            },
+            "records": {
+                "type": "array",
+                "items": {"oneOf": [{"$ref": f"#/$defs/{kind}"} for kind in KINDS]},
+            },
             "bench": {"type": "object", "description": "My bench: units, instruments, water, pots"},
-            "unread": {"type": "array", "description": "Records that this version could not read, as they were found"},
+            "unread": {
+                "type": "array",
+                "description": "Records that this version could not read, as they were found",
+            },
         },
         "$defs": {kind.id: _record(kind) for kind in KINDS.values()},
     }
@@ -35,21 +48,58 @@ def _record(kind: Kind) -> dict:
     values, patterns, counts = {}, {}, {}
     for item in kind.fields:
         if isinstance(item, Rows):
-            counts[item.name] = {"type": "integer", "minimum": 1, "maximum": item.most, "description": item.label}
-            patterns |= {f"^{item.name}\\.[1-9][0-9]*\\.{each.name}$": _value(each, f"{item.name}.{each.name}" in kind.refers) for each in item.fields}
+            counts[item.name] = {
+                "type": "integer",
+                "minimum": 1,
+                "maximum": item.most,
+                "description": item.label,
+            }
+            patterns |= {
+                f"^{item.name}\\.[1-9][0-9]*\\.{each.name}$": _value(
+                    each, f"{item.name}.{each.name}" in kind.refers
+                )
+                for each in item.fields
+            }
         else:
             values[item.name] = _value(item, item.name in kind.refers)
     parts = {
         "id": {"type": "string", "pattern": f"^{ID.pattern}$"},
         "kind": {"const": kind.id},
         "schema": {"const": SCHEMA},
-        "rev": {"type": "string", "pattern": f"^{REV.pattern}$", "description": "Changes with every save"},
-        "past": {"type": "array", "maxItems": MOST_PAST, "items": {"type": "string", "pattern": f"^{REV.pattern}$"}, "description": "The revisions before, newest first"},
+        "rev": {
+            "type": "string",
+            "pattern": f"^{REV.pattern}$",
+            "description": "Changes with every save",
+        },
+        "past": {
+            "type": "array",
+            "maxItems": MOST_PAST,
+            "items": {"type": "string", "pattern": f"^{REV.pattern}$"},
+            "description": "The revisions before, newest first",
+        },
         "changed": {"type": "string", "pattern": f"^{MOMENT.pattern}$"},
-        "values": {"type": "object", "required": [kind.title], "properties": values, "patternProperties": patterns, "additionalProperties": False},
-        "rows": {"type": "object", "properties": counts, "additionalProperties": False, "description": "How many rows each list has"},
+        "values": {
+            "type": "object",
+            "required": [kind.title],
+            "properties": values,
+            "patternProperties": patterns,
+            "additionalProperties": False,
+        },
+        "rows": {
+            "type": "object",
+            "properties": counts,
+            "additionalProperties": False,
+            "description": "How many rows each list has",
+        },
     }
-    return {"type": "object", "title": kind.one, "description": kind.about, "required": list(parts), "properties": parts, "additionalProperties": False}
+    return {
+        "type": "object",
+        "title": kind.one,
+        "description": kind.about,
+        "required": list(parts),
+        "properties": parts,
+        "additionalProperties": False,
+    }
 
 
 def _value(each: Input, refers: bool) -> dict:

@@ -15,18 +15,35 @@ def csv_text(kind: Kind, records: list[dict], titles: dict[str, str]) -> str:
 
     titles  id -> name of every record, so that a reference can be read
     """
-    longest = {item.name: max((each["rows"].get(item.name, 0) for each in records), default=0) for item in kind.fields if isinstance(item, Rows)}
+    longest = {
+        item.name: max((each["rows"].get(item.name, 0) for each in records), default=0)
+        for item in kind.fields
+        if isinstance(item, Rows)
+    }
     columns: list[tuple[str, str]] = []
     for item in kind.fields:
         if isinstance(item, Rows):
-            columns += [(f"{item.name}.{row}.{each.name}", f"{item.one} {row}: {each.label}") for row in range(1, longest[item.name] + 1) for each in item.fields]
+            columns += [
+                (f"{item.name}.{row}.{each.name}", f"{item.one} {row}: {each.label}")
+                for row in range(1, longest[item.name] + 1)
+                for each in item.fields
+            ]
         else:
             columns.append((item.name, item.label))
     made = io.StringIO()
     table = csv.writer(made, lineterminator="\r\n")
     table.writerow([plain(head) for head in ("id", "changed", *(label for _, label in columns))])
     for record in sorted(records, key=title_of):
-        table.writerow([plain(cell) for cell in (record["id"], record["changed"], *(_cell(kind, record, name, titles) for name, _ in columns))])
+        table.writerow(
+            [
+                plain(cell)
+                for cell in (
+                    record["id"],
+                    record["changed"],
+                    *(_cell(kind, record, name, titles) for name, _ in columns),
+                )
+            ]
+        )
     return made.getvalue()
 
 

@@ -14,7 +14,9 @@ class Traced:
     base: dict | None = None
     colorway: dict | None = None
     mill_lot: dict | None = None
-    doses: list[tuple[dict | None, dict | None, str]] = field(default_factory=list)  # bottle, jar, how much
+    doses: list[tuple[dict | None, dict | None, str]] = field(
+        default_factory=list
+    )  # bottle, jar, how much
     skeins: list[dict] = field(default_factory=list)
     products: list[dict] = field(default_factory=list)
     orders: list[tuple[dict, str]] = field(default_factory=list)
@@ -29,10 +31,28 @@ def trace(records: list[dict], asked: str) -> list[Traced]:
         return []
     found = [lot for lot in lots if title_of(lot).casefold() == wanted]
     if not found:
-        named = {each["id"] for each in records if wanted in (title_of(each).casefold(), each["values"].get("lot", "").casefold())}
-        named |= {each["id"] for each in records if each["kind"] == "bottle" and each["values"].get("jar") in named}
-        of_orders = {text for each in records if each["id"] in named and each["kind"] in ("order", "skein") for where, text in references(each) if where.endswith("dye_lot")}
-        found = [lot for lot in lots if lot["id"] in of_orders or any(text in named for _, text in references(lot))]
+        named = {
+            each["id"]
+            for each in records
+            if wanted in (title_of(each).casefold(), each["values"].get("lot", "").casefold())
+        }
+        named |= {
+            each["id"]
+            for each in records
+            if each["kind"] == "bottle" and each["values"].get("jar") in named
+        }
+        of_orders = {
+            text
+            for each in records
+            if each["id"] in named and each["kind"] in ("order", "skein")
+            for where, text in references(each)
+            if where.endswith("dye_lot")
+        }
+        found = [
+            lot
+            for lot in lots
+            if lot["id"] in of_orders or any(text in named for _, text in references(lot))
+        ]
     return [_traced(lot, records, by_id) for lot in sorted(found, key=title_of)]
 
 
@@ -44,13 +64,23 @@ def _traced(lot: dict, records: list[dict], by_id: dict[str, dict]) -> Traced:
     made.base = named(lot, "base") or named(made.mill_lot, "base") or named(made.colorway, "base")
     for row in rows_of(lot, "doses"):
         bottle = by_id.get(row.get("bottle", ""))
-        made.doses.append((bottle, by_id.get(row.get("jar", "")) or named(bottle, "jar"), row.get("volume") or row.get("powder", "")))
+        made.doses.append(
+            (
+                bottle,
+                by_id.get(row.get("jar", "")) or named(bottle, "jar"),
+                row.get("volume") or row.get("powder", ""),
+            )
+        )
     for each in records:
         if each["kind"] == "skein" and each["values"].get("dye_lot") == lot["id"]:
             made.skeins.append(each)
         if each["kind"] == "order":
             rows = [row for row in rows_of(each, "lots") if row.get("dye_lot") == lot["id"]]
             made.orders += [(each, row.get("count", "")) for row in rows]
-            made.products += [by_id[row["product"]] for row in rows if row.get("product") in by_id and by_id[row["product"]] not in made.products]
+            made.products += [
+                by_id[row["product"]]
+                for row in rows
+                if row.get("product") in by_id and by_id[row["product"]] not in made.products
+            ]
     made.orders.sort(key=lambda pair: title_of(pair[0]))
     return made

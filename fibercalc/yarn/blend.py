@@ -25,7 +25,9 @@ def blend_regain(dry_shares: Mapping[str, float], regains: Mapping[str, float]) 
     return sum(share * regains[fiber] for fiber, share in shares.items()) / 100
 
 
-def dry_share(fiber: str, conditioned_shares: Mapping[str, float], regains: Mapping[str, float]) -> float:
+def dry_share(
+    fiber: str, conditioned_shares: Mapping[str, float], regains: Mapping[str, float]
+) -> float:
     """One fiber's share of the dry weight, %, from shares of the weight with each fiber at its regain.
 
     fiber               the one asked for
@@ -60,7 +62,9 @@ def _whole(shares: Mapping[str, float]) -> dict[str, float]:
         require(f"share of {fiber}", share, 0.0)
     total = sum(shares.values())
     if not abs(total - 100) <= SHARES_OFF_BY:
-        raise OutOfRange("shares", total, 100.0, 100.0, f"they add up to {total:g} %; they must add up to 100 %")
+        raise OutOfRange(
+            "shares", total, 100.0, 100.0, f"they add up to {total:g} %; they must add up to 100 %"
+        )
     return {fiber: 100 * share / total for fiber, share in shares.items()}
 
 

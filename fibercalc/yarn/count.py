@@ -9,7 +9,10 @@ from ..core.problem import require
 from ..core.table import SourcedTable, read_table
 from ..core.units import LINEAR_DENSITY
 
-FINEST_TEX, COARSEST_TEX = 0.001, 1e7  # one filament of 0.01 dtex to a rope of 10 kg a meter: beyond lies a slip of the pen
+FINEST_TEX, COARSEST_TEX = (
+    0.001,
+    1e7,
+)  # one filament of 0.01 dtex to a rope of 10 kg a meter: beyond lies a slip of the pen
 
 
 def count_systems() -> SourcedTable:

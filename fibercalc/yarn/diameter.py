@@ -13,7 +13,9 @@ from ..core.units import METERS_PER_INCH
 from .count import COARSEST_TEX, FINEST_TEX, count_from_tex
 
 MILLIMETERS_PER_INCH = 1000 * METERS_PER_INCH
-PEIRCE_CONSTANT = 28.0  # diameters per inch of a cotton yarn of count 1; Peirce 1937, yarn volume 1.1 cm3/g
+PEIRCE_CONSTANT = (
+    28.0  # diameters per inch of a cotton yarn of count 1; Peirce 1937, yarn volume 1.1 cm3/g
+)
 
 
 def ashenhurst_constants() -> SourcedTable:

@@ -52,7 +52,13 @@ def half_width_of_mean(deviation: float, count: int, confidence: float = 95.0) -
     return _t_times_error(deviation, count, 50 + confidence / 2)
 
 
-def lower_limit_of_mean(sample_mean: float, deviation: float, count: int, confidence: float = 95.0, t: float | None = None) -> float:
+def lower_limit_of_mean(
+    sample_mean: float,
+    deviation: float,
+    count: int,
+    confidence: float = 95.0,
+    t: float | None = None,
+) -> float:
     """The put-up to print: the average of the whole delivery is above this, with the stated confidence.
 
     sample_mean  mean of the skeins measured
@@ -67,7 +73,13 @@ def lower_limit_of_mean(sample_mean: float, deviation: float, count: int, confid
     return sample_mean - _t_times_error(deviation, count, confidence, t)
 
 
-def lower_limit_of_next(sample_mean: float, deviation: float, count: int, confidence: float = 95.0, t: float | None = None) -> float:
+def lower_limit_of_next(
+    sample_mean: float,
+    deviation: float,
+    count: int,
+    confidence: float = 95.0,
+    t: float | None = None,
+) -> float:
     """One more skein from the same delivery is above this, with the stated confidence.
 
     sample_mean  mean of the skeins measured
@@ -91,6 +103,8 @@ def _t_times_error(deviation: float, count: int, share: float, t: float | None =
 
 def _require_count(values: Sequence[float], fewest: int) -> None:
     if len(values) < fewest:
-        raise OutOfRange("values", len(values), fewest, None, f"{len(values)} given; give {fewest} or more")
+        raise OutOfRange(
+            "values", len(values), fewest, None, f"{len(values)} given; give {fewest} or more"
+        )
     for value in values:
         require("values", value, -LARGEST, LARGEST)

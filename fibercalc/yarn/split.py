@@ -67,7 +67,9 @@ def margin_of_last(usable: float, count: int, wanted: float, loss_per_cut: float
     return left_over(usable, count - 1, wanted, loss_per_cut) - wanted
 
 
-def most_turns_for_count(usable_length: float, count: int, turn_length: float, loss_per_cut: float = 0.0) -> int:
+def most_turns_for_count(
+    usable_length: float, count: int, turn_length: float, loss_per_cut: float = 0.0
+) -> int:
     """Most whole turns that each small skein can have when count of them must come out of one skein; 0 when not one turn fits.
 
     usable_length  m, 0 or more

@@ -37,8 +37,13 @@ def weight_classes(published_list: str) -> tuple[WeightClass, ...]:
     Source: Craft Yarn Council (craft-yarn-council); trade page (trade-page-ply-terms).
     """
     return tuple(
-        WeightClass(row["name"], *(_edge(row[key]) for key in ("wraps_low", "wraps_high", "grist_low", "grist_high")), row["grist_unit"])
-        for row in read_table("yarn", published_list).rows)
+        WeightClass(
+            row["name"],
+            *(_edge(row[key]) for key in ("wraps_low", "wraps_high", "grist_low", "grist_high")),
+            row["grist_unit"],
+        )
+        for row in read_table("yarn", published_list).rows
+    )
 
 
 def classes_by_wraps(published_list: str, low: float, high: float) -> tuple[str, ...]:
@@ -52,7 +57,11 @@ def classes_by_wraps(published_list: str, low: float, high: float) -> tuple[str,
     """
     require("low", low, above=0.0)
     require("high", high, low)
-    return tuple(one.name for one in weight_classes(published_list) if _overlap(one.wraps_low, one.wraps_high, low, high))
+    return tuple(
+        one.name
+        for one in weight_classes(published_list)
+        if _overlap(one.wraps_low, one.wraps_high, low, high)
+    )
 
 
 def classes_by_grist(published_list: str, low: float, high: float) -> tuple[str, ...]:
@@ -91,5 +100,6 @@ def _edge(cell) -> float | None:
 def _overlap(class_low: float | None, class_high: float | None, low: float, high: float) -> bool:
     if class_low is None and class_high is None:
         return False
-    return ((class_low is None or high >= class_low - HALF_A_PRINTED_UNIT)
-            and (class_high is None or low <= class_high + HALF_A_PRINTED_UNIT))
+    return (class_low is None or high >= class_low - HALF_A_PRINTED_UNIT) and (
+        class_high is None or low <= class_high + HALF_A_PRINTED_UNIT
+    )

@@ -23,9 +23,16 @@ SHARES = (0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.75)
 
 def curves(chart):
     """The white patch's curve and those of the colored ones, none lighter than it."""
-    found = {name: each.copy().align(SHAPE).values for name, each in colour.SDS_COLOURCHECKERS[chart].items()}
+    found = {
+        name: each.copy().align(SHAPE).values
+        for name, each in colour.SDS_COLOURCHECKERS[chart].items()
+    }
     white = next(name for name in found if name.startswith("white"))
-    colored = [np.minimum(curve, found[white]) for name, curve in found.items() if not name.startswith(("white", "neutral", "black"))]
+    colored = [
+        np.minimum(curve, found[white])
+        for name, curve in found.items()
+        if not name.startswith(("white", "neutral", "black"))
+    ]
     assert len(colored) == 18
     return found[white], colored
 
@@ -41,30 +48,47 @@ WEIGHTS = weights()
 
 
 def lab(curve):
-    f = [each ** (1 / 3) if each > 216 / 24389 else (24389 / 27 * each + 16) / 116 for each in (curve @ WEIGHTS) / D65]
+    f = [
+        each ** (1 / 3) if each > 216 / 24389 else (24389 / 27 * each + 16) / 116
+        for each in (curve @ WEIGHTS) / D65
+    ]
     return 116 * f[1] - 16, 500 * (f[0] - f[1]), 200 * (f[1] - f[2])
 
 
 def mixed(white, parts):
     """The color of dyes (curve, share) on the white, by Kubelka-Munk at every wavelength."""
+
     def absorbed(curve):
         return (1 - curve) ** 2 / (2 * curve)
+
     q = absorbed(white) + sum(share * (absorbed(curve) - absorbed(white)) for curve, share in parts)
     return lab(1 + q - np.sqrt(q * q + 2 * q))
 
 
 def palette(white, dyes, percent=1.0):
-    return kubelka_munk.palette(from_lab(*lab(white)), [(from_lab(*lab(dye)), percent) for dye in dyes])
+    return kubelka_munk.palette(
+        from_lab(*lab(white)), [(from_lab(*lab(dye)), percent) for dye in dyes]
+    )
 
 
 def errors_of_one(chart):
     white, dyes = curves(chart)
-    return [ciede2000(mixed(white, [(dye, share)]), palette(white, [dye]).lab([share])) for dye in dyes for share in SHARES]
+    return [
+        ciede2000(mixed(white, [(dye, share)]), palette(white, [dye]).lab([share]))
+        for dye in dyes
+        for share in SHARES
+    ]
 
 
 def errors_of_two(chart):
     white, dyes = curves(chart)
-    return [ciede2000(mixed(white, [(dye, share) for dye in pair]), palette(white, pair).lab([share, share])) for pair in combinations(dyes, 2) for share in (0.1, 0.5)]
+    return [
+        ciede2000(
+            mixed(white, [(dye, share) for dye in pair]), palette(white, pair).lab([share, share])
+        )
+        for pair in combinations(dyes, 2)
+        for share in (0.1, 0.5)
+    ]
 
 
 @pytest.mark.parametrize("chart", CHARTS)
@@ -72,7 +96,11 @@ def test_the_error_of_one_dye_is_what_the_book_says(chart):
     """0.8 in the middle, 3 for nine in ten."""
     errors = errors_of_one(chart)
     assert np.median(errors) == pytest.approx(0.8, abs=0.1)
-    assert 0.8 * kubelka_munk.ERROR_OF_ONE_DYE <= np.percentile(errors, 90) <= kubelka_munk.ERROR_OF_ONE_DYE
+    assert (
+        0.8 * kubelka_munk.ERROR_OF_ONE_DYE
+        <= np.percentile(errors, 90)
+        <= kubelka_munk.ERROR_OF_ONE_DYE
+    )
 
 
 @pytest.mark.parametrize("chart", CHARTS)
@@ -80,7 +108,11 @@ def test_the_error_of_a_mixture_is_what_the_book_says(chart):
     """2 in the middle, 6.5 for nine in ten, double that at worst."""
     errors = errors_of_two(chart)
     assert np.median(errors) == pytest.approx(2.0, abs=0.2)
-    assert 0.75 * kubelka_munk.ERROR_OF_A_MIXTURE <= np.percentile(errors, 90) <= kubelka_munk.ERROR_OF_A_MIXTURE
+    assert (
+        0.75 * kubelka_munk.ERROR_OF_A_MIXTURE
+        <= np.percentile(errors, 90)
+        <= kubelka_munk.ERROR_OF_A_MIXTURE
+    )
     assert max(errors) < 15
 
 
@@ -93,7 +125,10 @@ def test_a_screen_s_primaries_and_xyz_would_be_worse(chart, monkeypatch):
     for there, home in ((TO_RGB, TO_XYZ), (xyz, back)):
         monkeypatch.setattr("fibercalc.dye.color.channels.TO_CHANNELS", there)
         monkeypatch.setattr("fibercalc.dye.color.channels.FROM_CHANNELS", home)
-        assert np.percentile(errors_of_one(chart), 90) > 1.5 * ours[0] and np.percentile(errors_of_two(chart), 90) > 1.5 * ours[1]
+        assert (
+            np.percentile(errors_of_one(chart), 90) > 1.5 * ours[0]
+            and np.percentile(errors_of_two(chart), 90) > 1.5 * ours[1]
+        )
 
 
 @pytest.mark.parametrize("chart", CHARTS)
@@ -103,7 +138,10 @@ def test_steps_found_in_three_channels_are_nearly_even_at_every_wavelength(chart
     even, percent = [], []
     for dye in dyes:
         path = Path(palette(white, [dye], 2.0), [(0.08,), (1.92,)])
-        for found, ladder in ((even, steps.even_ladder(path, 12)), (percent, steps.equal_percent_ladder(path, 12))):
+        for found, ladder in (
+            (even, steps.even_ladder(path, 12)),
+            (percent, steps.equal_percent_ladder(path, 12)),
+        ):
             colors = [mixed(white, [(dye, recipe[0] / 2.0)]) for recipe in ladder.recipes]
             found.append(steps.unevenness([ciede2000(a, b) for a, b in zip(colors, colors[1:])]))
     assert np.median(even) < 3.0

@@ -10,13 +10,26 @@ optimize = pytest.importorskip("scipy.optimize", reason="scipy is for this compa
 from fibercalc.sell import demand  # noqa: E402
 
 
-@pytest.mark.parametrize("seen, cut", [([30, 35, 41, 38], [50]), ([12, 20, 33], [15, 25, 25, 40]), ([100, 130], [90, 110, 150])])
+@pytest.mark.parametrize(
+    "seen, cut",
+    [([30, 35, 41, 38], [50]), ([12, 20, 33], [15, 25, 25, 40]), ([100, 130], [90, 110, 150])],
+)
 def test_the_likeliest_normal_is_scipy_s_optimum(seen, cut):
     """To five digits, by another way of finding it."""
-    found = optimize.minimize(lambda p: -sum(stats.norm.logpdf(seen, p[0], exp(p[1]))) - sum(stats.norm.logsf(cut, p[0], exp(p[1]))),
-                              [sum(seen) / len(seen), log(max(seen) - min(seen))], method="Nelder-Mead", options={"xatol": 1e-10, "fatol": 1e-13, "maxiter": 4000})
+    found = optimize.minimize(
+        lambda p: (
+            -sum(stats.norm.logpdf(seen, p[0], exp(p[1])))
+            - sum(stats.norm.logsf(cut, p[0], exp(p[1])))
+        ),
+        [sum(seen) / len(seen), log(max(seen) - min(seen))],
+        method="Nelder-Mead",
+        options={"xatol": 1e-10, "fatol": 1e-13, "maxiter": 4000},
+    )
     mean, deviation = demand.censored_normal(seen, cut)
-    assert (mean, deviation) == (pytest.approx(found.x[0], rel=1e-5), pytest.approx(exp(found.x[1]), rel=1e-4))
+    assert (mean, deviation) == (
+        pytest.approx(found.x[0], rel=1e-5),
+        pytest.approx(exp(found.x[1]), rel=1e-4),
+    )
 
 
 @pytest.mark.parametrize("share", (0.001, 0.1, 0.5, 0.6667, 0.95, 0.999))
@@ -26,7 +39,11 @@ def test_quantile_is_scipy_s(share):
 
 @pytest.mark.parametrize("count, mean, deviation", [(235, 200, 80), (40, 60, 20), (90, 60, 5)])
 def test_short_and_left_are_scipy_s_integrals(count, mean, deviation):
-    short = stats.norm.expect(lambda x: max(x - count, 0), loc=mean, scale=deviation, lb=count, ub=mean + 12 * deviation)
-    left = stats.norm.expect(lambda x: max(count - x, 0), loc=mean, scale=deviation, lb=mean - 12 * deviation, ub=count)
+    short = stats.norm.expect(
+        lambda x: max(x - count, 0), loc=mean, scale=deviation, lb=count, ub=mean + 12 * deviation
+    )
+    left = stats.norm.expect(
+        lambda x: max(count - x, 0), loc=mean, scale=deviation, lb=mean - 12 * deviation, ub=count
+    )
     assert demand.expected_short(count, mean, deviation) == pytest.approx(short, abs=1e-6)
     assert demand.expected_left(count, mean, deviation) == pytest.approx(left, abs=1e-6)

@@ -23,7 +23,14 @@ def measure(report: Report, options) -> None:
         copy = _copy(Path(folder))
         for words, rounds in (("nothing compiled yet", 1), ("Pyodide compiled before", 2)):
             seconds, processor = min(_build(copy) for _ in range(rounds))
-            report.line(f"Build of the whole site, {words}", seconds, 20, " s", digits=1, note=f"{processor:.1f} s of the processor")
+            report.line(
+                f"Build of the whole site, {words}",
+                seconds,
+                20,
+                " s",
+                digits=1,
+                note=f"{processor:.1f} s of the processor",
+            )
     _first_answers(report, options.rounds)
 
 
@@ -44,7 +51,13 @@ def _build(folder: Path) -> tuple[float, float]:
     """Seconds for one build, and those that its processes spent on the processor."""
     environment = os.environ | {"PYTHONPATH": str(folder), "NO_MKDOCS_2_WARNING": "1"}
     began, before = time.perf_counter(), _processor()
-    done = subprocess.run([sys.executable, "-m", "fibercalc.site.build"], cwd=folder, env=environment, capture_output=True, text=True)
+    done = subprocess.run(
+        [sys.executable, "-m", "fibercalc.site.build"],
+        cwd=folder,
+        env=environment,
+        capture_output=True,
+        text=True,
+    )
     seconds = time.perf_counter() - began
     if done.returncode or not (folder / ".build" / "site" / "sw.js").is_file():
         raise NotMeasured(f"the build stopped: {done.stderr[-500:]}")
@@ -53,16 +66,33 @@ def _build(folder: Path) -> tuple[float, float]:
 
 def _first_answers(report: Report, rounds: int) -> None:
     """The cost over bare Python, as the median of many pairs; then every card, to find the one that loads most."""
-    report.line("import fibercalc and a first answer, over bare Python", _over_bare(CARD, 4 * rounds), 80, " ms")
-    report.line("   the same as time of the processor alone", _over_bare(CARD, 2 * rounds, clock=_processor), unit=" ms")
-    report.line("   the same from the command line", _over_bare(CARD, 2 * rounds, command=True), unit=" ms")
+    report.line(
+        "import fibercalc and a first answer, over bare Python",
+        _over_bare(CARD, 4 * rounds),
+        80,
+        " ms",
+    )
+    report.line(
+        "   the same as time of the processor alone",
+        _over_bare(CARD, 2 * rounds, clock=_processor),
+        unit=" ms",
+    )
+    report.line(
+        "   the same from the command line", _over_bare(CARD, 2 * rounds, command=True), unit=" ms"
+    )
     each = {card.id: _over_bare(card.id, rounds) for card in all_cards()}
     slowest = max(each, key=each.get)
-    report.line(f"import fibercalc and a first answer, slowest card: {slowest}", each[slowest], 80, " ms")
+    report.line(
+        f"import fibercalc and a first answer, slowest card: {slowest}", each[slowest], 80, " ms"
+    )
 
 
 def _over_bare(card: str, rounds: int, command: bool = False, clock=time.perf_counter) -> float:
-    words = ["-m", "fibercalc", "work", card] if command else ["-c", f"import fibercalc; fibercalc.work('{card}')"]
+    words = (
+        ["-m", "fibercalc", "work", card]
+        if command
+        else ["-c", f"import fibercalc; fibercalc.work('{card}')"]
+    )
     _run(words)  # writes the bytecode
     return middle([_run(words, clock) - _run(["-c", "pass"], clock) for _ in range(rounds)])
 

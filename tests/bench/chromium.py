@@ -72,7 +72,12 @@ def visitor(browser: Browser, script: str = "", **options):
 def profile(script: str = "", **options):
     """A visitor whose browser keeps what it learns, on disk and for later visits, as a private context does not: it begins with nothing."""
     with sync_playwright() as playwright, TemporaryDirectory(ignore_cleanup_errors=True) as folder:
-        context = playwright.chromium.launch_persistent_context(folder, executable_path=_program(), args=ARGUMENTS, **({"service_workers": "block"} | options))
+        context = playwright.chromium.launch_persistent_context(
+            folder,
+            executable_path=_program(),
+            args=ARGUMENTS,
+            **({"service_workers": "block"} | options),
+        )
         context.set_default_timeout(PATIENCE)
         context.add_init_script(script)
         yield context

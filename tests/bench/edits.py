@@ -96,7 +96,9 @@ PHASES = """({ source, requests }) => {
 
 def measure(report: Report, options) -> None:
     cards = [find_card(card_id) for card_id in options.cards] or all_cards()
-    report.say(f"  {len(cards)} cards, {options.edits} edits of each, made {options.passes} times over")
+    report.say(
+        f"  {len(cards)} cards, {options.edits} edits of each, made {options.passes} times over"
+    )
     server = SiteServer(SITE).start()
     tasks: list[float] = []
     try:
@@ -106,12 +108,21 @@ def measure(report: Report, options) -> None:
                     plan = walks(card, options.edits)
                     tasks += _on_screen(report, browser, server, card, plan, options.passes)
                     _inside(report, browser, server, card, plan, options.passes)
-                except (NotMeasured, Error) as gap:  # one card that stands still must not keep the others from being measured
+                except (
+                    NotMeasured,
+                    Error,
+                ) as gap:  # one card that stands still must not keep the others from being measured
                     report.missed(f"{card.id}: {str(gap).splitlines()[0]}")
     finally:
         server.stop()
     if tasks:
-        report.line(f"Longest task of the page's own thread in {len(tasks)} edits", max(tasks), 50, " ms", note="0: none over 50 ms")
+        report.line(
+            f"Longest task of the page's own thread in {len(tasks)} edits",
+            max(tasks),
+            50,
+            " ms",
+            note="0: none over 50 ms",
+        )
 
 
 def _on_screen(report: Report, browser, server, card, plan: list[Walk], passes: int) -> list[float]:
@@ -127,12 +138,26 @@ def _on_screen(report: Report, browser, server, card, plan: list[Walk], passes: 
             first += [each["shown"] for each in rounds[0]]
             by_state[walk.words] = max(each["shown"] for each in best)
     slowest = max(by_state, key=by_state.get)
-    note = (f"to the worker and back {share([each['asked'] for each in edits]):.0f}, to the change {share([each['answer'] for each in edits]):.0f}; "
-            f"the first time over {share(first):.0f}; slowest state: {slowest} {by_state[slowest]:.0f}")
-    report.line(f"{card.id}: edit to sentence and numbers, 95 % of {len(edits)} edits", share([each["shown"] for each in edits]), 50, " ms", note=note)
+    note = (
+        f"to the worker and back {share([each['asked'] for each in edits]):.0f}, to the change"
+        f" {share([each['answer'] for each in edits]):.0f}; the first time over {share(first):.0f};"
+        f" slowest state: {slowest} {by_state[slowest]:.0f}"
+    )
+    report.line(
+        f"{card.id}: edit to sentence and numbers, 95 % of {len(edits)} edits",
+        share([each["shown"] for each in edits]),
+        50,
+        " ms",
+        note=note,
+    )
     pictures = [each["shown"] for each in edits if "pictures" in each]
     if pictures:
-        report.line(f"{card.id}: edit to pictures, 95 % of {len(pictures)} edits", share(pictures), 150, " ms")
+        report.line(
+            f"{card.id}: edit to pictures, 95 % of {len(pictures)} edits",
+            share(pictures),
+            150,
+            " ms",
+        )
     return [each["task"] for each in edits]
 
 
@@ -148,7 +173,9 @@ def _walk(page, card_id: str, walk: Walk) -> list[dict]:
 
 def _best(rounds: tuple[dict, ...]) -> dict:
     """One edit's best time for each thing that was seen."""
-    return {name: min(each[name] for each in rounds if name in each) for name in set().union(*rounds)}
+    return {
+        name: min(each[name] for each in rounds if name in each) for name in set().union(*rounds)
+    }
 
 
 def _inside(report: Report, browser, server, card, plan: list[Walk], passes: int) -> None:
@@ -158,11 +185,23 @@ def _inside(report: Report, browser, server, card, plan: list[Walk], passes: int
     with visitor(browser) as context:
         page = context.new_page()
         python_in_page(page, f"{server.address}{card.chapter}/{card.id}/")
-        rounds = [page.evaluate(PHASES, {"source": source, "requests": requests}) for _ in range(passes)]
-    phases = {name: [min(times) for times in zip(*(each[name] for each in rounds))] for name in rounds[0]}
+        rounds = [
+            page.evaluate(PHASES, {"source": source, "requests": requests}) for _ in range(passes)
+        ]
+    phases = {
+        name: [min(times) for times in zip(*(each[name] for each in rounds))] for name in rounds[0]
+    }
     whole = phases.pop("whole")
-    parts = sorted(((name, share(times)) for name, times in phases.items()), key=lambda each: -each[1])
-    report.line(f"   inside Python, 95 % of {len(whole)}", share(whole), unit=" ms", digits=1, note=", ".join(f"{name} {time:.1f}" for name, time in parts))
+    parts = sorted(
+        ((name, share(times)) for name, times in phases.items()), key=lambda each: -each[1]
+    )
+    report.line(
+        f"   inside Python, 95 % of {len(whole)}",
+        share(whole),
+        unit=" ms",
+        digits=1,
+        note=", ".join(f"{name} {time:.1f}" for name, time in parts),
+    )
 
 
 def _until_live(page, seconds: float = 60) -> None:

@@ -26,7 +26,8 @@ def spent_by_phase(requests: list[str]) -> dict[str, list[float]]:
     originals = asked.read_inputs, asked.work_given, asked.query_of, dict(parts.SLOTS)
     boundary.handle(requests[0])
     asked.read_inputs, asked.work_given, asked.query_of = (
-        timed(name, function) for name, function in zip(("read", "work", "link"), originals))
+        timed(name, function) for name, function in zip(("read", "work", "link"), originals)
+    )
     parts.SLOTS |= {name: timed(name, function) for name, function in parts.SLOTS.items()}
     whole = timed("whole", boundary.handle)
     times: dict[str, list[float]] = {}

@@ -17,18 +17,35 @@ class Report:
         self._out = out
         self._above: list[str] = []
         self._missing: list[str] = []
-        self.say(f"Python {platform.python_version()}, {os.cpu_count()} cores, load {_load()}. A load above 1 makes the times worse and the ratios rough.")
+        self.say(
+            f"Python {platform.python_version()}, {os.cpu_count()} cores, load {_load()}. A load"
+            " above 1 makes the times worse and the ratios rough."
+        )
 
     def say(self, text: str) -> None:
         self._out.write(text + "\n")
         self._out.flush()
 
-    def line(self, measure: str, value: float, limit: float | None = None, unit: str = "", digits: int = 0, note: str = "") -> None:
+    def line(
+        self,
+        measure: str,
+        value: float,
+        limit: float | None = None,
+        unit: str = "",
+        digits: int = 0,
+        note: str = "",
+    ) -> None:
         """One measure. Without a limit it is there to explain the others."""
-        judged = "" if limit is None else f"limit {limit:,.{digits}f}{unit}  {'within' if value <= limit else 'ABOVE'}"
+        judged = (
+            ""
+            if limit is None
+            else f"limit {limit:,.{digits}f}{unit}  {'within' if value <= limit else 'ABOVE'}"
+        )
         self.say(f"  {measure:<66} {value:>10,.{digits}f}{unit:<3} {judged:<26} {note}".rstrip())
         if limit is not None and value > limit:
-            self._above.append(f"{measure}: {value:,.{digits}f}{unit}, limit {limit:,.{digits}f}{unit}")
+            self._above.append(
+                f"{measure}: {value:,.{digits}f}{unit}, limit {limit:,.{digits}f}{unit}"
+            )
 
     def missed(self, what: str) -> None:
         """Something that could not be measured, and why."""

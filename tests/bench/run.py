@@ -17,24 +17,40 @@ import sys
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-sys.path[0] = str(ROOT)  # in place of this folder: the benchmark's files and the tests' helpers are found from the root
+sys.path[0] = str(
+    ROOT
+)  # in place of this folder: the benchmark's files and the tests' helpers are found from the root
 
 from fibercalc.core.registry import all_cards  # noqa: E402
 from tests.bench import builds, edits, sizes, start  # noqa: E402
 from tests.bench.report import Report  # noqa: E402
 
-PARTS = {"start": start.measure, "edits": edits.measure, "sizes": sizes.measure, "builds": builds.measure}
+PARTS = {
+    "start": start.measure,
+    "edits": edits.measure,
+    "sizes": sizes.measure,
+    "builds": builds.measure,
+}
 
 
 def main() -> int:
     options = argparse.ArgumentParser(prog="make bench", description="Measure the bench book.")
-    options.add_argument("named", nargs="*", metavar="part or card", help=f"any of {', '.join(PARTS)}, and cards to edit; everything when none is named")
+    options.add_argument(
+        "named",
+        nargs="*",
+        metavar="part or card",
+        help=f"any of {', '.join(PARTS)}, and cards to edit; everything when none is named",
+    )
     options.add_argument("--rounds", type=int, default=7, help="fresh starts of each kind (7)")
     options.add_argument("--edits", type=int, default=24, help="edits for each card (24)")
-    options.add_argument("--passes", type=int, default=2, help="how many times all edits of a card are made (2)")
+    options.add_argument(
+        "--passes", type=int, default=2, help="how many times all edits of a card are made (2)"
+    )
     chosen = options.parse_args()
     chosen.cards = [name for name in chosen.named if name not in PARTS]
-    parts = [name for name in chosen.named if name in PARTS] or (["edits"] if chosen.cards else list(PARTS))
+    parts = [name for name in chosen.named if name in PARTS] or (
+        ["edits"] if chosen.cards else list(PARTS)
+    )
     known = {card.id for card in all_cards()}
     if unknown := [name for name in chosen.cards if name not in known]:
         options.error(f"no part and no card is called {', '.join(unknown)}")

@@ -13,12 +13,33 @@ from .report import Report
 
 
 def measure(report: Report, options) -> None:
-    files = [each["url"] for each in json.loads((SITE / "assets" / "offline-manifest.json").read_text("utf-8"))["files"]]
+    files = [
+        each["url"]
+        for each in json.loads((SITE / "assets" / "offline-manifest.json").read_text("utf-8"))[
+            "files"
+        ]
+    ]
     sizes = {name: len(gzip.compress((SITE / name).read_bytes(), 9)) for name in files}
-    report.line(f"All that is needed offline, compressed ({len(files)} files)", sum(sizes.values()) / 1e6, 10, " MB", digits=2)
-    groups = {"Pyodide": "assets/py/", "our Python and scripts": "assets/app-", "fonts": "assets/fonts/", "search": "search/"}
+    report.line(
+        f"All that is needed offline, compressed ({len(files)} files)",
+        sum(sizes.values()) / 1e6,
+        10,
+        " MB",
+        digits=2,
+    )
+    groups = {
+        "Pyodide": "assets/py/",
+        "our Python and scripts": "assets/app-",
+        "fonts": "assets/fonts/",
+        "search": "search/",
+    }
     for words, head in groups.items():
-        report.line(f"   {words}", sum(size for name, size in sizes.items() if name.startswith(head)) / 1e6, unit=" MB", digits=2)
+        report.line(
+            f"   {words}",
+            sum(size for name, size in sizes.items() if name.startswith(head)) / 1e6,
+            unit=" MB",
+            digits=2,
+        )
     pages = sum(size for name, size in sizes.items() if name.endswith(".html"))
     report.line(f"   pages ({len(all_pages())})", pages / 1e6, unit=" MB", digits=2)
     _first_views(report)
@@ -35,11 +56,24 @@ def _first_views(report: Report) -> None:
     finally:
         server.stop()
     for address in kinds:
-        report.line(f"First view before Python, compressed: {page_id(address)}", sum(views[address].values()) / 1000, 200, " KB")
+        report.line(
+            f"First view before Python, compressed: {page_id(address)}",
+            sum(views[address].values()) / 1000,
+            200,
+            " KB",
+        )
     heaviest = max(views, key=lambda address: sum(views[address].values()))
-    report.line(f"First view before Python, the heaviest of {len(views)}: {page_id(heaviest)}", sum(views[heaviest].values()) / 1000, 200, " KB")
+    report.line(
+        f"First view before Python, the heaviest of {len(views)}: {page_id(heaviest)}",
+        sum(views[heaviest].values()) / 1000,
+        200,
+        " KB",
+    )
     largest = sorted(views[heaviest].items(), key=lambda item: -item[1])[:5]
-    report.say("   its largest: " + ", ".join(f"{name.rsplit('/', 1)[-1]} {size / 1000:.0f}" for name, size in largest))
+    report.say(
+        "   its largest: "
+        + ", ".join(f"{name.rsplit('/', 1)[-1]} {size / 1000:.0f}" for name, size in largest)
+    )
 
 
 def _first_view(browser, server, address: str) -> dict[str, int]:
@@ -49,5 +83,5 @@ def _first_view(browser, server, address: str) -> dict[str, int]:
         context.on("request", lambda request: urls.append(request.url))
         page = context.new_page()
         page.goto(server.address + address, wait_until="networkidle")
-    before = urls[:next((at for at, url in enumerate(urls) if url.endswith("/worker.js")), None)]
+    before = urls[: next((at for at, url in enumerate(urls) if url.endswith("/worker.js")), None)]
     return compressed(SITE, server.address, {url for url in before if url.startswith("http")})

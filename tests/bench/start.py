@@ -40,10 +40,21 @@ READS = 2_000  # ms
 
 
 def measure(report: Report, options) -> None:
-    times: dict[str, list[dict]] = {"ours": [], "stock": [], "repeat": [], "no signal": [], "page": []}
-    servers = {"ours": SiteServer(SITE).start(), "stock": SiteServer(stock_copy(SITE, ROOT / ".build" / "bench" / "stock")).start()}
+    times: dict[str, list[dict]] = {
+        "ours": [],
+        "stock": [],
+        "repeat": [],
+        "no signal": [],
+        "page": [],
+    }
+    servers = {
+        "ours": SiteServer(SITE).start(),
+        "stock": SiteServer(stock_copy(SITE, ROOT / ".build" / "bench" / "stock")).start(),
+    }
     try:
-        for round_number in range(options.rounds + 1):  # the first warms the servers and is not counted
+        for round_number in range(
+            options.rounds + 1
+        ):  # the first warms the servers and is not counted
             order = ["ours", "stock"] if round_number % 2 else ["stock", "ours"]
             got = {name: _visits(servers[name], again=name == "ours") for name in order}
             with chromium() as browser, visitor(browser) as context:
@@ -93,23 +104,61 @@ def _until(page, question: str, seconds: float = 60) -> None:
         if page.evaluate(question):
             return
         page.wait_for_timeout(100)  # seldom, so that asking takes no time from what is measured
-    raise NotMeasured(f"after {seconds:.0f} s: {page.evaluate('() => document.querySelector(`bench-card > .state`)?.textContent')}")
+    raise NotMeasured(
+        f"after {seconds:.0f} s:"
+        f" {page.evaluate('() => document.querySelector(`bench-card > .state`)?.textContent')}"
+    )
 
 
 def _tell(report: Report, times: dict[str, list[dict]]) -> None:
-    to_answer = {name: [each["answered"] for each in times[name]] for name in ("ours", "stock", "repeat", "no signal")}
-    ratios = {name: middle([a / b for a, b in zip(to_answer[name], to_answer[of])]) for name, of in (("ours", "stock"), ("repeat", "ours"), ("no signal", "ours"))}
+    to_answer = {
+        name: [each["answered"] for each in times[name]]
+        for name in ("ours", "stock", "repeat", "no signal")
+    }
+    ratios = {
+        name: middle([a / b for a, b in zip(to_answer[name], to_answer[of])])
+        for name, of in (("ours", "stock"), ("repeat", "ours"), ("no signal", "ours"))
+    }
     report.line("Live answer, cold cache: ours / stock", ratios["ours"], 0.5, digits=2)
     report.line("Live answer, repeat visit / cold: HTTP cache", ratios["repeat"], 1.0, digits=2)
-    report.line("Live answer, repeat visit / cold: service worker", ratios["no signal"], 1.0, digits=2)
+    report.line(
+        "Live answer, repeat visit / cold: service worker", ratios["no signal"], 1.0, digits=2
+    )
     fastest = min(to_answer["ours"]) / min(to_answer["stock"])
     report.line("   the same by the fastest visit of each", fastest, digits=2)
     for name, values in to_answer.items():
-        report.line(f"   navigation to live answer, {name}", middle(values), unit=" ms", note=f"{min(values):.0f} to {max(values):.0f}")
+        report.line(
+            f"   navigation to live answer, {name}",
+            middle(values),
+            unit=" ms",
+            note=f"{min(values):.0f} to {max(values):.0f}",
+        )
     for name in to_answer:
         boots = [each["boot"] for each in times[name]]
-        report.line(f"   the worker's own start, {name}", middle(boots), unit=" ms", note=f"{min(boots):.0f} to {max(boots):.0f}")
-    report.line("   script asks for the worker after, ours", middle([each["began"] for each in times["ours"]]), unit=" ms")
-    report.line("   bare WebAssembly compile, the floor", middle([each["compile"] for each in times["page"]]), unit=" ms")
-    report.line("   Pyodide alone, all files at hand", middle([each["boot"] for each in times["page"]]), unit=" ms")
-    report.line("In Pyodide: import fibercalc and a first answer, over bare start", middle([each["answer"] for each in times["page"]]), 150, " ms")
+        report.line(
+            f"   the worker's own start, {name}",
+            middle(boots),
+            unit=" ms",
+            note=f"{min(boots):.0f} to {max(boots):.0f}",
+        )
+    report.line(
+        "   script asks for the worker after, ours",
+        middle([each["began"] for each in times["ours"]]),
+        unit=" ms",
+    )
+    report.line(
+        "   bare WebAssembly compile, the floor",
+        middle([each["compile"] for each in times["page"]]),
+        unit=" ms",
+    )
+    report.line(
+        "   Pyodide alone, all files at hand",
+        middle([each["boot"] for each in times["page"]]),
+        unit=" ms",
+    )
+    report.line(
+        "In Pyodide: import fibercalc and a first answer, over bare start",
+        middle([each["answer"] for each in times["page"]]),
+        150,
+        " ms",
+    )

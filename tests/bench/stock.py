@@ -15,7 +15,9 @@ def stock_copy(site: Path, folder: Path) -> Path:
     """Make the copy (files are linked, not copied) and return its folder."""
     shutil.rmtree(folder, ignore_errors=True)
     shutil.copytree(site, folder, copy_function=os.link)
-    _replace(_only(folder, "assets/py/*/python_stdlib.zip"), (PYODIDE / "python_stdlib.zip").read_bytes())
+    _replace(
+        _only(folder, "assets/py/*/python_stdlib.zip"), (PYODIDE / "python_stdlib.zip").read_bytes()
+    )
     package = _only(folder, "assets/app-*/fibercalc.zip")
     sources = folder / "sources.zip"
     _uncompiled(package, sources)
@@ -38,7 +40,10 @@ def _replace(path: Path, content: bytes) -> None:
 
 def _uncompiled(compiled: Path, out: Path) -> None:
     """The same files with each .pyc replaced by its source."""
-    with zipfile.ZipFile(compiled) as given, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as made:
+    with (
+        zipfile.ZipFile(compiled) as given,
+        zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as made,
+    ):
         for name in given.namelist():
             if name.endswith(".pyc"):
                 made.write(ROOT / name[:-1], name[:-1])

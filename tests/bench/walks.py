@@ -32,7 +32,11 @@ def walks(card: Card, edits: int) -> list[Walk]:
     """The example, every other choice, and every list of rows as long as it may be, with the edits shared out among them. Where there
     are more states than pairs of edits, a fixed sample of them."""
     chance = Random(card.id)
-    states = [walk for words, texts, counts in _states(card) if (walk := _open(card, words, query_of_texts(card, texts, counts)))]
+    states = [
+        walk
+        for words, texts, counts in _states(card)
+        if (walk := _open(card, words, query_of_texts(card, texts, counts)))
+    ]
     if len(states) > edits // 2:
         states = states[:1] + chance.sample(states[1:], max(edits // 2 - 1, 0))
     for at, walk in enumerate(states):
@@ -49,8 +53,16 @@ def _states(card: Card):
         if isinstance(item, Rows):
             yield f"{item.most} rows of {item.name}", _full(item), {item.name: item.most}
         elif item.kind == CHOICE:
-            asked = {other: values[0] for other, values in item.when.items() if card.item(other).default not in values}
-            yield from ((f"{item.name} {option.value}", asked | {item.name: option.value}, {}) for option in item.options if option.value != item.default)
+            asked = {
+                other: values[0]
+                for other, values in item.when.items()
+                if card.item(other).default not in values
+            }
+            yield from (
+                (f"{item.name} {option.value}", asked | {item.name: option.value}, {})
+                for option in item.options
+                if option.value != item.default
+            )
 
 
 def _full(item: Rows) -> dict[str, str]:
@@ -60,7 +72,9 @@ def _full(item: Rows) -> dict[str, str]:
         row = item.default[(number - 1) % len(item.default)] if item.default else {}
         for each in item.fields:
             share = 100 // item.most + (100 % item.most if number == 1 else 0)
-            texts[f"{item.name}.{number}.{each.name}"] = str(share) if each.of is PERCENT else row.get(each.name, each.default)
+            texts[f"{item.name}.{number}.{each.name}"] = (
+                str(share) if each.of is PERCENT else row.get(each.name, each.default)
+            )
     return texts
 
 
@@ -95,20 +109,39 @@ def _plan(card: Card, walk: Walk, wanted: int, chance: Random) -> None:
         if not names:
             return
         name = names[at % len(names)]
-        text = _near(card, name, walk.values[name], chance) if name in numbers else chance.choice(_input(card, name).options).value
+        text = (
+            _near(card, name, walk.values[name], chance)
+            if name in numbers
+            else chance.choice(_input(card, name).options).value
+        )
         if text == standing[name]:
             continue
         edited = standing | {name: text}
-        exact = {key: value for key, value in walk.exact.items() if key not in {name, *(done for done, _ in walk.edits)}}
+        exact = {
+            key: value
+            for key, value in walk.exact.items()
+            if key not in {name, *(done for done, _ in walk.edits)}
+        }
         request, reply = _work(card, edited, exact)
-        if reply["answered"] and before["answered"] and reply["slots"]["answer"] != before["slots"]["answer"]:
+        if (
+            reply["answered"]
+            and before["answered"]
+            and reply["slots"]["answer"] != before["slots"]["answer"]
+        ):
             walk.edits.append((name, text))
             walk.requests.append(request)
             standing, before = edited, reply
 
 
 def _work(card: Card, values: dict, exact: dict) -> tuple[str, dict]:
-    request = {"id": 1, "do": "work", "card": card.id, "values": values, "exact": exact, "settings": {}}
+    request = {
+        "id": 1,
+        "do": "work",
+        "card": card.id,
+        "values": values,
+        "exact": exact,
+        "settings": {},
+    }
     return json.dumps(request), _ask(request)
 
 
@@ -120,7 +153,11 @@ def _input(card: Card, name: str):
 
 def _measured(card: Card, name: str) -> bool:
     item = next((item for item in card.inputs if item.name == name.split(".")[0]), None)
-    return item is not None and (not isinstance(item, Rows) or "." in name) and _input(card, name).measured
+    return (
+        item is not None
+        and (not isinstance(item, Rows) or "." in name)
+        and _input(card, name).measured
+    )
 
 
 def _number(text: str) -> float:
@@ -133,4 +170,8 @@ def _number(text: str) -> float:
 
 def _near(card: Card, name: str, text: str, chance: Random) -> str:
     number = _number(text) * chance.uniform(0.8, 1.2)
-    return str(max(round(number), 0)) if _input(card, name).of is COUNT else write_plain(number, digits=4)
+    return (
+        str(max(round(number), 0))
+        if _input(card, name).of is COUNT
+        else write_plain(number, digits=4)
+    )

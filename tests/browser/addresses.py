@@ -14,7 +14,11 @@ PAGES_FOLDER = Path(__file__).resolve().parents[2] / "docs" / "pages"
 def _leaves(entry) -> list[str]:
     if isinstance(entry, str):
         return [entry]
-    return [leaf for each in (entry.values() if isinstance(entry, dict) else entry) for leaf in _leaves(each)]
+    return [
+        leaf
+        for each in (entry.values() if isinstance(entry, dict) else entry)
+        for leaf in _leaves(each)
+    ]
 
 
 def address_of(file: str) -> str:
@@ -38,7 +42,11 @@ def card_pages() -> dict[str, str]:
 @cache
 def reference_pages() -> tuple[str, ...]:
     """Pages of tables and wall charts."""
-    return tuple(address_of(leaf) for leaf in _leaves(navigation(PAGES_FOLDER)) if front_matter(PAGES_FOLDER / leaf).get("kind") == "reference")
+    return tuple(
+        address_of(leaf)
+        for leaf in _leaves(navigation(PAGES_FOLDER))
+        if front_matter(PAGES_FOLDER / leaf).get("kind") == "reference"
+    )
 
 
 def kinds_of_pages() -> tuple[str, ...]:
@@ -54,5 +62,11 @@ def page_id(address: str) -> str:
 
 def by_turns(cases, ids=None) -> list:
     """Every second case for each day, the others for the wide run: between them all of them, in the time there is."""
-    return [pytest.param(*(case if isinstance(case, tuple) else (case,)), id=ids[number] if ids else None, marks=pytest.mark.sweep if number % 2 else ())
-            for number, case in enumerate(cases)]
+    return [
+        pytest.param(
+            *(case if isinstance(case, tuple) else (case,)),
+            id=ids[number] if ids else None,
+            marks=pytest.mark.sweep if number % 2 else (),
+        )
+        for number, case in enumerate(cases)
+    ]

@@ -1,13 +1,13 @@
 """A browser whose pages are watched: no test passes with an error in the console or a request to another host.
 
-    def test_something(page, server):              one page in a context of its own, service workers blocked
-        page.goto(f"{server.address}yarn/skein-length/")
+def test_something(page, server):              one page in a context of its own, service workers blocked
+    page.goto(f"{server.address}yarn/skein-length/")
 
-    def test_offline(new_page, serve):             new_page(**context options) for any number of contexts
-        page = new_page(service_workers="allow")   page.context.new_page() is watched as well
+def test_offline(new_page, serve):             new_page(**context options) for any number of contexts
+    page = new_page(service_workers="allow")   page.context.new_page() is watched as well
 
-    def test_refused(page, watch):                 what a test provokes, it allows: a regular expression
-        watch.allow(r"404 \\(Not Found\\)")
+def test_refused(page, watch):                 what a test provokes, it allows: a regular expression
+    watch.allow(r"404 \\(Not Found\\)")
 """
 
 import re
@@ -17,7 +17,14 @@ from urllib.parse import urlsplit
 import pytest
 from playwright.sync_api import BrowserContext, Page, sync_playwright
 
-ARGUMENTS = ["--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"]
+ARGUMENTS = [
+    "--no-sandbox",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
 
 
 class Watch:
@@ -31,7 +38,12 @@ class Watch:
         self.allowed.append(re.compile(pattern))
 
     def context(self, context: BrowserContext) -> None:
-        context.on("console", lambda line: self.seen.append(f"console: {line.text}") if line.type == "error" else None)
+        context.on(
+            "console",
+            lambda line: (
+                self.seen.append(f"console: {line.text}") if line.type == "error" else None
+            ),
+        )
         context.on("weberror", lambda error: self.seen.append(f"uncaught: {error.error}"))
         context.on("request", lambda request: self._own(request.url))
 
@@ -42,7 +54,9 @@ class Watch:
 
     @property
     def unexpected(self) -> list[str]:
-        return [each for each in self.seen if not any(pattern.search(each) for pattern in self.allowed)]
+        return [
+            each for each in self.seen if not any(pattern.search(each) for pattern in self.allowed)
+        ]
 
 
 @pytest.fixture(scope="session")

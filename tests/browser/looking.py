@@ -12,7 +12,9 @@ from playwright.sync_api import Page, Request
 
 from .conftest import Watch
 
-RULES = {"runOnly": {"type": "tag", "values": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]}}
+RULES = {
+    "runOnly": {"type": "tag", "values": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]}
+}
 # A browser asked to spare data does not start Python by itself: the page stays as it was read.
 SPARING = """Object.defineProperty(navigator, "connection", { value: { saveData: true } });"""
 MEASURE = """
@@ -47,14 +49,19 @@ class Looked:
 def looked_at(browser, server, address: str, sparing: bool = True, **options):
     """A watched page in a context of its own, opened at an address; sparing keeps Python asleep."""
     watching = Watch()
-    context = browser.new_context(**({"service_workers": "block", "reduced_motion": "reduce"} | options))
+    context = browser.new_context(
+        **({"service_workers": "block", "reduced_motion": "reduce"} | options)
+    )
     watching.context(context)
     page = context.new_page()
     page.add_init_script(MEASURE + (SPARING if sparing else ""))
     looked = Looked(page, address)
     context.on("request", lambda request: looked.requests.append(request))
     page.goto(server.address + address)
-    page.evaluate("() => document.fonts.ready.then(() => new Promise((painted) => requestAnimationFrame(() => setTimeout(painted))))")
+    page.evaluate(
+        "() => document.fonts.ready.then(() => new Promise((painted) => requestAnimationFrame(() =>"
+        " setTimeout(painted))))"
+    )
     urls = [request.url for request in looked.requests]
     looked.first_view = set(takewhile(lambda url: not url.endswith("/worker.js"), urls))
     yield looked
@@ -76,4 +83,8 @@ def barriers(page: Page) -> str:
     """What axe finds against WCAG 2.2 AA; "" when nothing."""
     found = Axe().run(page, options=RULES).response
     assert found["passes"], "axe looked at nothing"
-    return "\n".join(f"{each['id']}: {node['html'][:160]} ({node['failureSummary']})" for each in found["violations"] for node in each["nodes"])
+    return "\n".join(
+        f"{each['id']}: {node['html'][:160]} ({node['failureSummary']})"
+        for each in found["violations"]
+        for node in each["nodes"]
+    )

@@ -50,12 +50,16 @@ class Printed:
 
     def darkest_background(self) -> int:
         """The gray (255 is white) that most of a page has, of the page where it is darkest."""
-        made = subprocess.run(["pdftoppm", "-r", "20", "-gray", "-"], input=self.pdf, capture_output=True, check=True).stdout
+        made = subprocess.run(
+            ["pdftoppm", "-r", "20", "-gray", "-"], input=self.pdf, capture_output=True, check=True
+        ).stdout
         darkest, at = 255, 0
-        for _ in self.leaves:  # P5, width and height, 255, then the pixels; one picture after another
+        for (
+            _
+        ) in self.leaves:  # P5, width and height, 255, then the pixels; one picture after another
             head = re.match(rb"P5\s(\d+) (\d+)\s255\s", made[at:])
             size = int(head[1]) * int(head[2])
-            pixels = made[at + head.end():at + head.end() + size]
+            pixels = made[at + head.end() : at + head.end() + size]
             darkest = min(darkest, max(set(pixels), key=pixels.count))
             at += head.end() + size
         return darkest
@@ -69,8 +73,15 @@ def printed(page: Page, paper: str) -> Printed:
     """The page as it leaves the printer that holds this paper."""
     pdf = page.pdf(format=paper, prefer_css_page_size=True, print_background=True)
     with pdfplumber.open(io.BytesIO(pdf)) as document:
-        leaves = [Leaf(float(each.width), float(each.height), [char for char in each.chars if char["text"].strip()], [line for line in (*each.rects, *each.lines, *each.curves) if not _is_white(line)])
-                  for each in document.pages]
+        leaves = [
+            Leaf(
+                float(each.width),
+                float(each.height),
+                [char for char in each.chars if char["text"].strip()],
+                [line for line in (*each.rects, *each.lines, *each.curves) if not _is_white(line)],
+            )
+            for each in document.pages
+        ]
     return Printed(pdf, leaves)
 
 
@@ -81,7 +92,10 @@ TAKEN = """(search) => location.search !== search ? "answered" : document.queryS
 def enter_two(page: Page) -> dict[str, str]:
     """Type something new into two fields of a live card (one, where it has no more) so that it answers; what was typed, by name."""
     entered: dict[str, str] = {}
-    boxes = page.locator("bench-card .field:is([data-kind='quantity'], [data-kind='count'], [data-kind='percent']) .entry > input").all()
+    boxes = page.locator(
+        "bench-card .field:is([data-kind='quantity'], [data-kind='count'], [data-kind='percent'])"
+        " .entry > input"
+    ).all()
     for box in boxes:
         if len(entered) == 2:
             break

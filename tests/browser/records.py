@@ -45,7 +45,11 @@ def wiped(page: Page) -> Page:
         page.locator("[data-record='back']").click()
         if page.locator("[data-record='back']").is_visible():
             page.locator("[data-record='back']").click()
-    until(page, "() => document.querySelector('bench-workbook [data-open]') === null && document.querySelector('bench-workbook [data-new]') !== null")
+    until(
+        page,
+        "() => document.querySelector('bench-workbook [data-open]') === null &&"
+        " document.querySelector('bench-workbook [data-new]') !== null",
+    )
     return page
 
 
@@ -58,7 +62,10 @@ def open_workbook(page: Page, server) -> Page:
 
 def unfold(page: Page) -> None:
     until(page, "() => document.querySelector('bench-workbook [data-new]') !== null", seconds=40)
-    page.evaluate("() => document.querySelectorAll('bench-workbook details').forEach((each) => { each.open = true; })")
+    page.evaluate(
+        "() => document.querySelectorAll('bench-workbook details').forEach((each) => { each.open ="
+        " true; })"
+    )
 
 
 def load_demo(page: Page) -> None:
@@ -129,7 +136,15 @@ def many(count: int, note: str = "") -> str:
     from fibercalc.workbook.exchange import file_text
     from tests.workbook.making import record
 
-    return file_text([record(slug=f"many-{number}", name=f"Base {number}", **({"note": note} if note else {})) for number in range(count)], [], None, "2027-01-13")
+    return file_text(
+        [
+            record(slug=f"many-{number}", name=f"Base {number}", **({"note": note} if note else {}))
+            for number in range(count)
+        ],
+        [],
+        None,
+        "2027-01-13",
+    )
 
 
 def names(records: list[dict]) -> list[str]:

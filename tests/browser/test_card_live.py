@@ -34,7 +34,10 @@ def text_of(html: str) -> str:
 
 
 def controls(page: Page, element: str = "bench-card") -> dict:
-    return page.evaluate("(element) => Object.fromEntries(new FormData(document.querySelector(`${element} form`)))", element)
+    return page.evaluate(
+        "(element) => Object.fromEntries(new FormData(document.querySelector(`${element} form`)))",
+        element,
+    )
 
 
 def expect_answer(page: Page, values: dict) -> None:
@@ -46,7 +49,11 @@ def expect_answer(page: Page, values: dict) -> None:
 
 def until_linked(page: Page, card: str = "skein-length") -> None:
     """Until the address is the link to the values on screen: it follows when typing has rested."""
-    until(page, "(query) => location.search === (query && `?${query}`)", natively(card, controls(page))["query"])
+    until(
+        page,
+        "(query) => location.search === (query && `?${query}`)",
+        natively(card, controls(page))["query"],
+    )
 
 
 def hold_python(context: BrowserContext):
@@ -110,7 +117,9 @@ def test_a_value_typed_before_python_is_ready_is_answered_as_soon_as_it_is(page,
     let_go = hold_python(page.context)
     page.goto(server.address + CARD, wait_until="domcontentloaded")
     field(page, "turns").fill("301")
-    expect(page.locator("bench-card .kept")).to_contain_text("as soon as the calculator has started")
+    expect(page.locator("bench-card .kept")).to_contain_text(
+        "as soon as the calculator has started"
+    )
     let_go()
     until_live(page)
     expect_answer(page, {"turns": "301"})
@@ -118,7 +127,9 @@ def test_a_value_typed_before_python_is_ready_is_answered_as_soon_as_it_is(page,
 
 
 def test_with_data_to_spare_asked_for_python_waits_for_a_touch(page, server):
-    page.add_init_script("Object.defineProperty(navigator, 'connection', { value: { saveData: true } })")
+    page.add_init_script(
+        "Object.defineProperty(navigator, 'connection', { value: { saveData: true } })"
+    )
     page.goto(server.address + CARD)
     page.wait_for_timeout(3_000)
     expect(page.locator("bench-card > .state")).to_contain_text("starts when a field is touched")
@@ -145,7 +156,9 @@ def test_a_link_brings_the_values_and_the_answer_to_someone_else(card, new_page,
 
 
 def test_copy_link_gives_the_address_of_the_answer_on_screen(card):
-    card.evaluate("() => { navigator.clipboard.writeText = async (text) => { window.copied = text; }; }")
+    card.evaluate(
+        "() => { navigator.clipboard.writeText = async (text) => { window.copied = text; }; }"
+    )
     field(card, "turns").fill("251")
     expect_answer(card, {"turns": "251"})
     card.get_by_role("button", name="Copy link").click()
@@ -173,7 +186,9 @@ def test_back_forward_and_reload_keep_the_values(card, server):
     card.wait_for_url(address)
     expect(field(card, "turns")).to_have_value("252")
     expect_answer(card, {"turns": "252"})
-    assert card.evaluate("() => window.stillHere"), "instant navigation kept the page, and with it Python"
+    assert card.evaluate("() => window.stillHere"), (
+        "instant navigation kept the page, and with it Python"
+    )
     card.reload()
     until_live(card)
     expect(field(card, "turns")).to_have_value("252")
@@ -205,7 +220,9 @@ def test_a_bad_value_keeps_the_last_good_answer_and_says_what_is_allowed(card):
     expect(why(card, "turns")).to_contain_text("254x")
     expect(field(card, "turns")).to_have_attribute("aria-invalid", "true")
     assert card.locator(ANSWER).text_content() == good
-    expect(card.locator("bench-card .kept")).to_have_text("This answer is still for your last good values.")
+    expect(card.locator("bench-card .kept")).to_have_text(
+        "This answer is still for your last good values."
+    )
     assert "254" in card.url
     field(card, "turns").press("Backspace")
     expect(why(card, "turns")).to_be_hidden()
@@ -222,7 +239,9 @@ def test_an_error_waits_while_its_field_is_being_typed_in(card):
     field(card, "turns").fill("none")
     expect(why(card, "turns")).to_be_visible()
     assert card.evaluate("() => window.saidAt - window.typedAt") >= 395
-    assert card.evaluate("() => document.activeElement.name") == "turns", "focus never moves by itself"
+    assert card.evaluate("() => document.activeElement.name") == "turns", (
+        "focus never moves by itself"
+    )
 
 
 def test_leaving_a_field_shows_its_error_and_a_press_beside_it_still_counts(card):
@@ -258,7 +277,9 @@ def test_steppers_count_and_stop_at_the_limit_that_python_gives(card):
     more.click()
     expect(field(card, "turns")).to_have_value("282")
     expect_answer(card, {"turns": "282"})
-    assert card.evaluate("() => document.activeElement.dataset.step") == "1", "the stepper keeps focus"
+    assert card.evaluate("() => document.activeElement.dataset.step") == "1", (
+        "the stepper keeps focus"
+    )
     limit = limit_of_turns(card)
     field(card, "turns").fill(str(limit))
     expect_answer(card, {"turns": str(limit)})
@@ -278,7 +299,9 @@ def limit_of_turns(page: Page) -> int:
 
 def test_rows_are_added_removed_and_put_back(card):
     def lengths() -> list[str]:
-        return card.locator("[name^='skeins.'][name$='.length']").evaluate_all("(boxes) => boxes.map((box) => box.value)")
+        return card.locator("[name^='skeins.'][name$='.length']").evaluate_all(
+            "(boxes) => boxes.map((box) => box.value)"
+        )
 
     field(card, "several").select_option("yes")
     rows = card.locator("fieldset[data-rows='skeins']")
@@ -334,7 +357,11 @@ def test_back_to_the_example_can_be_undone(card, server):
 
 def test_last_values_are_offered_after_a_reload_and_never_filled_in(card, server):
     field(card, "turns").fill("256")
-    until(card, f"async ([store, query]) => (await ({STORED})(store)).some((each) => each.query === query)", ["last", natively("skein-length", controls(card))["query"]])
+    until(
+        card,
+        f"async ([store, query]) => (await ({STORED})(store)).some((each) => each.query === query)",
+        ["last", natively("skein-length", controls(card))["query"]],
+    )
     card.goto(server.address + CARD)
     until_live(card)
     offer = card.get_by_role("button", name="Put my last values back")
@@ -378,13 +405,22 @@ def test_python_failing_to_load_is_said_and_can_be_tried_again(page, server, wat
 
 def test_a_worker_that_dies_is_replaced_and_the_value_answered(page, server, watch):
     watch.allow("a test breaks it")
-    page.context.route("**/worker.js", lambda route: route.fulfill(
-        content_type="text/javascript", body=route.fetch().text() + "; const hear = self.onmessage; self.onmessage = (event) => {"
-        "if (event.data.text?.includes('\"259\"')) setTimeout(() => { throw new Error('a test breaks it'); }); else hear(event); };"))
+    page.context.route(
+        "**/worker.js",
+        lambda route: route.fulfill(
+            content_type="text/javascript",
+            body=route.fetch().text()
+            + "; const hear = self.onmessage; self.onmessage = (event) => {if"
+            " (event.data.text?.includes('\"259\"')) setTimeout(() => { throw new Error('a test"
+            " breaks it'); }); else hear(event); };",
+        ),
+    )
     page.goto(server.address + CARD)
     until_live(page)
     field(page, "turns").fill("259")
-    expect(page.locator("bench-card .kept")).to_contain_text("stopped while working", timeout=60_000)
+    expect(page.locator("bench-card .kept")).to_contain_text(
+        "stopped while working", timeout=60_000
+    )
     until_live(page)
     field(page, "turns").fill("260")
     expect_answer(page, {"turns": "260"})
@@ -429,11 +465,18 @@ def test_on_a_phone_the_answer_stays_in_sight_while_typing(new_page, server):
     expect(page.locator(ANSWER)).to_be_in_viewport()
     page.locator(".field[data-name='turns'] [data-step='1']").tap()
     expect(field(page, "turns")).to_have_value("264")
-    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), "nothing makes the page scroll sideways"
+    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), (
+        "nothing makes the page scroll sideways"
+    )
 
 
 def test_a_hostile_link_is_text_and_nothing_else(page, server):
-    page.goto(server.address + CARD + "?v=1&a=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&zz=%3Cscript%3Ealert(1)%3C%2Fscript%3E&b=" + "9" * 300)
+    page.goto(
+        server.address
+        + CARD
+        + "?v=1&a=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&zz=%3Cscript%3Ealert(1)%3C%2Fscript%3E&b="
+        + "9" * 300
+    )
     page.on("dialog", lambda dialog: pytest.fail(dialog.message))
     until_live(page)
     expect(page.locator("bench-card .link-notes")).to_be_visible()
@@ -468,7 +511,10 @@ def test_my_bench_is_saved_offered_and_removed(page, server):
 def test_my_bench_goes_into_a_file_and_comes_back(page, server, tmp_path):
     """Read again after a change it is as it was; a file that is no bench record changes nothing. Either way no control is left in the page."""
     page.goto(server.address + "bench/")
-    reel, state = page.locator("bench-mine [name='reels.1.circumference']"), page.locator("bench-mine .state")
+    reel, state = (
+        page.locator("bench-mine [name='reels.1.circumference']"),
+        page.locator("bench-mine .state"),
+    )
     reel.fill("1.61")
     page.get_by_role("button", name="Save my bench").click()
     expect(state).to_contain_text("Saved.", timeout=40_000)
@@ -479,7 +525,10 @@ def test_my_bench_goes_into_a_file_and_comes_back(page, server, tmp_path):
     page.get_by_role("button", name="Save my bench").click()
     expect(state).to_contain_text("Saved.")
     (tmp_path / "other.json").write_text("[]", "utf-8")
-    for name, said, length in (("other.json", "Nothing was changed.", "1.7"), ("bench.json", "Imported from bench.json.", "1.61")):
+    for name, said, length in (
+        ("other.json", "Nothing was changed.", "1.7"),
+        ("bench.json", "Imported from bench.json.", "1.61"),
+    ):
         with page.expect_file_chooser() as chooser:
             page.get_by_role("button", name="Read a file").click()
         chooser.value.set_files(tmp_path / name)
@@ -496,17 +545,24 @@ def test_an_edit_costs_the_main_thread_less_than_50_ms(card):
     tools.send("Performance.enable", {"timeDomain": "threadTicks"})
 
     def spent() -> float:
-        return next(each["value"] for each in tools.send("Performance.getMetrics")["metrics"] if each["name"] == "TaskDuration")
+        return next(
+            each["value"]
+            for each in tools.send("Performance.getMetrics")["metrics"]
+            if each["name"] == "TaskDuration"
+        )
 
     costs = []
     for turns in range(270, 279):
         before = spent()
-        card.evaluate("""(turns) => new Promise((shown) => {
+        card.evaluate(
+            """(turns) => new Promise((shown) => {
           const input = document.querySelector("[name='turns']");
           new MutationObserver(() => requestAnimationFrame(() => setTimeout(shown))).observe(document.querySelector("bench-card output"), { childList: true });
           input.value = turns;
           input.dispatchEvent(new Event("input", { bubbles: true }));
-        })""", str(turns))
+        })""",
+            str(turns),
+        )
         costs.append((spent() - before) * 1000)
     assert 0 < sorted(costs)[len(costs) // 2] < 50, costs
 
@@ -519,7 +575,9 @@ def test_from_card_to_card_nothing_is_typed_twice(page, server):
     until(page, "() => location.search !== ''")
     page.get_by_role("link", name="How long does it take to heat?").click()
     until_live(page, card="bath-heat")
-    expect(field(page, "fiber_mass")).to_have_value("300 ± 3")  # two potfuls of three, and what the scale leaves open
+    expect(field(page, "fiber_mass")).to_have_value(
+        "300 ± 3"
+    )  # two potfuls of three, and what the scale leaves open
     expect(field(page, "bath")).to_have_value("6 ± 0.06")
     field(page, "hold").fill("30")
     link = page.get_by_role("link", name="How long does the whole run take?")
@@ -532,4 +590,6 @@ def test_from_card_to_card_nothing_is_typed_twice(page, server):
         expect(field(page, "recipes.2.skeins")).to_have_count(0)
         page.reload()
         until_live(page, card="pots")
-    expect(page.get_by_role("link", name="May each bath go down the drain?")).to_have_attribute("href", re.compile("e=citric"))
+    expect(page.get_by_role("link", name="May each bath go down the drain?")).to_have_attribute(
+        "href", re.compile("e=citric")
+    )

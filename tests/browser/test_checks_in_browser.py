@@ -37,7 +37,10 @@ def run(page, files: dict[str, str], call: int) -> dict:
 
 
 def served(page, server, chapter: str) -> str:
-    return page.evaluate("(address) => fetch(address).then((file) => file.text())", f"{server.address}assets/checks/{chapter}.toml")
+    return page.evaluate(
+        "(address) => fetch(address).then((file) => file.text())",
+        f"{server.address}assets/checks/{chapter}.toml",
+    )
 
 
 @pytest.mark.parametrize("chapter", NATIVE)
@@ -53,8 +56,21 @@ def test_each_shifted_expectation_fails_in_the_browser(worker, server, chapter):
     rows = tomllib.loads(served(worker, server, chapter))["check"]
     for row in rows:
         off = 10 * row["tolerance"]
-        row["expect"] = {name: value + off for name, value in row["expect"].items()} if isinstance(row["expect"], dict) else row["expect"] + off
-    ran = run(worker, {chapter: "\n".join("[[check]]\n" + "\n".join(f"{key} = {as_toml(value)}" for key, value in row.items()) for row in rows)}, 200 + list(NATIVE).index(chapter))
+        row["expect"] = (
+            {name: value + off for name, value in row["expect"].items()}
+            if isinstance(row["expect"], dict)
+            else row["expect"] + off
+        )
+    ran = run(
+        worker,
+        {
+            chapter: "\n".join(
+                "[[check]]\n" + "\n".join(f"{key} = {as_toml(value)}" for key, value in row.items())
+                for row in rows
+            )
+        },
+        200 + list(NATIVE).index(chapter),
+    )
     assert ran["passed"] == 0
     assert len(ran["failed"]) == len(NATIVE[chapter])
 
@@ -62,9 +78,17 @@ def test_each_shifted_expectation_fails_in_the_browser(worker, server, chapter):
 def as_toml(value) -> str:
     """A value as it stands in a check file."""
     if isinstance(value, dict):
-        return "{" + ", ".join(f"{json.dumps(key)} = {as_toml(inner)}" for key, inner in value.items()) + "}"
+        return (
+            "{"
+            + ", ".join(f"{json.dumps(key)} = {as_toml(inner)}" for key, inner in value.items())
+            + "}"
+        )
     if isinstance(value, list):
         return "[" + ", ".join(as_toml(each) for each in value) + "]"
     if isinstance(value, bool):
         return "true" if value else "false"
-    return json.dumps(value, ensure_ascii=False) if isinstance(value, (str, int, float)) else str(value)
+    return (
+        json.dumps(value, ensure_ascii=False)
+        if isinstance(value, (str, int, float))
+        else str(value)
+    )

@@ -57,7 +57,9 @@ def expect_native(page: Page, **changed: str) -> None:
     said = natively("every-kind", controls(page) | changed)
     assert said["answered"], said
     for slot in ("answer", "numbers", "tables"):
-        expect(page.locator(f"bench-card [data-slot='{slot}']")).to_have_text(unescape(text_of(said["slots"][slot])))
+        expect(page.locator(f"bench-card [data-slot='{slot}']")).to_have_text(
+            unescape(text_of(said["slots"][slot]))
+        )
     expect(page.locator("bench-card .kept")).to_be_hidden()
 
 
@@ -91,7 +93,9 @@ def test_each_kind_is_typed_read_back_and_answered(card, name):
     expect_native(card)
     after = natively("every-kind", controls(card))["slots"]
     assert before != after, "this input changes something that is shown"
-    expect(card.locator("bench-card [data-slot='working']")).to_have_text(unescape(text_of(after["working"])))
+    expect(card.locator("bench-card [data-slot='working']")).to_have_text(
+        unescape(text_of(after["working"]))
+    )
 
 
 def test_a_condition_hides_and_shows_its_field(card):
@@ -111,7 +115,10 @@ def test_a_color_and_its_swatch_follow_each_other(card):
     field(card, "shade").fill("#a03020")
     expect(swatch).to_have_value("#a03020")
     expect_native(card)
-    swatch.evaluate("(each) => { each.value = '#10a0b0'; each.dispatchEvent(new Event('input', { bubbles: true })); }")
+    swatch.evaluate(
+        "(each) => { each.value = '#10a0b0'; each.dispatchEvent(new Event('input', { bubbles: true"
+        " })); }"
+    )
     expect(field(card, "shade")).to_have_value("#10a0b0")
     expect_native(card)
     assert card.locator("bench-card svg.picture rect").first.get_attribute("fill") == "#10a0b0"
@@ -125,7 +132,9 @@ def test_an_ambiguous_number_in_a_strict_field_is_asked_about(card):
     assert "1200" in asked and "1.2" in asked, asked
     expect(field(card, "bath")).to_have_attribute("aria-invalid", "true")
     assert card.locator(ANSWER).text_content() == answer
-    expect(card.locator("bench-card .kept")).to_have_text("This answer is still for your last good values.")
+    expect(card.locator("bench-card .kept")).to_have_text(
+        "This answer is still for your last good values."
+    )
     field(card, "bath").fill("1200 mL")
     expect(why(card, "bath")).to_be_hidden()
     expect_native(card)
@@ -153,7 +162,9 @@ def test_a_refusal_of_values_that_are_each_fine_stands_at_the_field(card):
 
 
 def column(page: Page, name: str) -> list[str]:
-    return page.locator(f"[name^='dyes.'][name$='.{name}']").evaluate_all("(boxes) => boxes.map((box) => box.value)")
+    return page.locator(f"[name^='dyes.'][name$='.{name}']").evaluate_all(
+        "(boxes) => boxes.map((box) => box.value)"
+    )
 
 
 def test_rows_are_added_removed_renumbered_and_put_back(card):
@@ -168,7 +179,9 @@ def test_rows_are_added_removed_renumbered_and_put_back(card):
     expect(card.locator("bench-card [data-slot='tables'] tbody tr")).to_have_count(4)
     rows.locator("[data-remove='dyes.2']").click()
     assert column(card, "name") == ["navy", "brown", "teal"]
-    assert rows.locator("[data-remove]").evaluate_all("(all) => all.map((each) => each.dataset.remove)") == ["dyes.1", "dyes.2", "dyes.3"]
+    assert rows.locator("[data-remove]").evaluate_all(
+        "(all) => all.map((each) => each.dataset.remove)"
+    ) == ["dyes.1", "dyes.2", "dyes.3"]
     expect(card.locator("bench-card [data-slot='tables'] tbody tr")).to_have_count(3)
     expect_native(card)
     rows.get_by_role("button", name="Put row 2 back").click()
@@ -183,7 +196,15 @@ def test_rows_are_added_removed_renumbered_and_put_back(card):
 
 def test_a_link_brings_everything_back_after_a_reload(card, place):
     card.locator("[name='mass.unit']").select_option("oz")
-    values = {"mass": "3.2", "skeins": "12", "price": "", "stock_note": "with a & and a ?", "ready": "2028-02-29", "shade": "#00ff7f", "dyes.1.name": "rust <b>"}
+    values = {
+        "mass": "3.2",
+        "skeins": "12",
+        "price": "",
+        "stock_note": "with a & and a ?",
+        "ready": "2028-02-29",
+        "shade": "#00ff7f",
+        "dyes.1.name": "rust <b>",
+    }
     for name, text in values.items():
         field(card, name).fill(text)
     field(card, "way").select_option("hand")
@@ -231,7 +252,17 @@ def test_its_sheet_holds_every_value(card):
     assert len(sheet.leaves) == 1
     lowest = max(sheet.leaves[0].chars, key=lambda char: char["bottom"])
     assert lowest["bottom"] <= (12 + 125) * MM + 1, f"{lowest['bottom'] / MM - 12:.0f} mm"
-    for text in ("second shelf", "18", "navy", "0.62 %", "In a bath", "5 Mar 2027", "#6b7f8f", "27.5", "Hot."):
+    for text in (
+        "second shelf",
+        "18",
+        "navy",
+        "0.62 %",
+        "In a bath",
+        "5 Mar 2027",
+        "#6b7f8f",
+        "27.5",
+        "Hot.",
+    ):
         assert squeezed(text) in sheet.flow, text
 
 
@@ -239,5 +270,7 @@ def test_the_command_line_and_the_page_say_the_same(card, workshop):
     """The same fixture, asked in a shell of the built copy."""
     field(card, "skeins").fill("20")
     expect_native(card)
-    told = json.loads(run_in(workshop, "-m", "fibercalc", "work", "every-kind", "skeins=20", "--json"))
+    told = json.loads(
+        run_in(workshop, "-m", "fibercalc", "work", "every-kind", "skeins=20", "--json")
+    )
     assert text_of(told["answer"]) == text_of(card.locator(ANSWER).inner_text().replace("\n", " "))

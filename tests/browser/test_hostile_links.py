@@ -37,7 +37,9 @@ HOSTILE = {
     "letters that turn the line around": f"v=1&{TURNS}={quote(chr(0x202E) + '052' + chr(0x2066))}",
     "five thousand letters": f"v=1&{TURNS}=" + "a" * 5_000,
     "two thousand names": "v=1&" + "&".join(f"x{number}=1" for number in range(300)),
-    "names of every object": "v=1&__proto__=1&constructor=2&prototype=3&__proto__[turns]=9&toString=x",
+    "names of every object": (
+        "v=1&__proto__=1&constructor=2&prototype=3&__proto__[turns]=9&toString=x"
+    ),
     "bytes that are no letters": f"v=1&{TURNS}=%ff%fe%80",
 }
 
@@ -51,13 +53,17 @@ def counted(page) -> Page:
 
 def elements(page: Page) -> dict[str, int]:
     """How many there are of what a hostile text would add."""
-    return page.evaluate("""() => Object.fromEntries(["script", "img", "iframe", "object", "embed", "svg", "style", "base", "form", "a"].map(
-      (name) => [name, document.querySelectorAll(name).length]))""")
+    return page.evaluate(
+        """() => Object.fromEntries(["script", "img", "iframe", "object", "embed", "svg", "style", "base", "form", "a"].map(
+      (name) => [name, document.querySelectorAll(name).length]))"""
+    )
 
 
 def handlers(page: Page) -> list[str]:
-    return page.evaluate("""() => [...document.querySelectorAll("*")].flatMap((each) => [...each.attributes])
-      .filter(({ name, value }) => name.startsWith("on") || /^\\s*javascript:/i.test(value)).map(({ name, value }) => `${name}=${value}`)""")
+    return page.evaluate(
+        """() => [...document.querySelectorAll("*")].flatMap((each) => [...each.attributes])
+      .filter(({ name, value }) => name.startsWith("on") || /^\\s*javascript:/i.test(value)).map(({ name, value }) => `${name}=${value}`)"""
+    )
 
 
 @pytest.fixture(scope="module")
@@ -72,10 +78,18 @@ def plain(browser, server) -> dict[str, int]:
     return counts
 
 
-OPENED = ("a script as a value", "five thousand letters", "names of every object", "bytes that are no letters")
+OPENED = (
+    "a script as a value",
+    "five thousand letters",
+    "names of every object",
+    "bytes that are no letters",
+)
 
 
-@pytest.mark.parametrize("name", [name if name in OPENED else pytest.param(name, marks=pytest.mark.sweep) for name in HOSTILE])
+@pytest.mark.parametrize(
+    "name",
+    [name if name in OPENED else pytest.param(name, marks=pytest.mark.sweep) for name in HOSTILE],
+)
 def test_a_hostile_link_opened_leaves_the_example_and_says_so(counted, server, plain, name):
     counted.goto(f"{server.address}{CARD}?{HOSTILE[name]}")
     until_live(counted)
@@ -90,7 +104,11 @@ def test_hostile_links_one_after_another_leave_the_example_and_say_so(counted, s
     for name, query in HOSTILE.items():
         field(page, "turns").fill("251")
         until(page, "() => location.search !== ''")
-        page.evaluate("(query) => { history.replaceState(history.state, '', `?${query}`); history.pushState(null, '', '#on'); history.back(); }", query)
+        page.evaluate(
+            "(query) => { history.replaceState(history.state, '', `?${query}`);"
+            " history.pushState(null, '', '#on'); history.back(); }",
+            query,
+        )
         try:
             holds(page, plain)
         except AssertionError as error:
@@ -102,11 +120,17 @@ def holds(page: Page, plain: dict[str, int]) -> None:
     expect(page.locator("bench-card .link-notes")).to_be_visible()
     assert page.locator("bench-card .link-notes").inner_text().strip()
     expect(field(page, "turns")).to_have_value(find_card("skein-length").item("turns").default)
-    expect(page.locator("bench-card output.answer")).to_have_text(unescape(text_of(natively("skein-length", {})["slots"]["answer"])))
+    expect(page.locator("bench-card output.answer")).to_have_text(
+        unescape(text_of(natively("skein-length", {})["slots"]["answer"]))
+    )
     assert elements(page) == plain
     assert handlers(page) == []
-    assert page.evaluate("() => Object.keys(Object.prototype).length === 0 && ({}).turns === undefined")
-    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), "it widens the page"
+    assert page.evaluate(
+        "() => Object.keys(Object.prototype).length === 0 && ({}).turns === undefined"
+    )
+    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), (
+        "it widens the page"
+    )
 
 
 def test_a_value_given_twice_is_used_once_and_said(counted, server, plain):
@@ -117,7 +141,17 @@ def test_a_value_given_twice_is_used_once_and_said(counted, server, plain):
     assert elements(counted) == plain
 
 
-TYPED = [SCRIPT, IMAGE, '"><svg onload=alert(1)>', "javascript:alert(1)", "\u202e052\u2066", "=1+1", "{n}", "&lt;b&gt;", "x" * 5_000]
+TYPED = [
+    SCRIPT,
+    IMAGE,
+    '"><svg onload=alert(1)>',
+    "javascript:alert(1)",
+    "\u202e052\u2066",
+    "=1+1",
+    "{n}",
+    "&lt;b&gt;",
+    "x" * 5_000,
+]
 
 
 def test_hostile_text_typed_into_a_number_is_repeated_as_text(counted, server, plain):
@@ -167,5 +201,7 @@ def test_a_hostile_record_in_this_browser_stays_text(counted, server, plain):
     until_live(page)
     field(page, "turns").fill("252")
     expect(page.locator("bench-card .kept")).to_be_hidden()
-    assert {name: count for name, count in elements(page).items() if name != "a"} == {name: count for name, count in plain.items() if name != "a"}
+    assert {name: count for name, count in elements(page).items() if name != "a"} == {
+        name: count for name, count in plain.items() if name != "a"
+    }
     assert handlers(page) == []

@@ -22,7 +22,10 @@ ROOT = Path(__file__).resolve().parents[2]
 CARD = "yarn/skein-length/"
 LINE = "[data-offline-state]"
 READY = "Ready for no signal"
-FAILED_FETCH = r"ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED|FAILED)|Failed to (load|fetch)|bad-precaching-response|404"
+FAILED_FETCH = (
+    r"ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED|FAILED)|Failed to"
+    r" (load|fetch)|bad-precaching-response|404"
+)
 
 # Whenever the line first says "ready": which files of the built list are then missing from the caches? Counted by the test's own rule.
 WITNESS = """
@@ -42,7 +45,12 @@ WITNESS = """
 
 def until_ready(page: Page, seconds: float = 90) -> str:
     """Until the page says that it needs no signal; what it says."""
-    return until(page, """(ready) => { const said = document.querySelector("[data-offline-state]")?.textContent ?? ""; return said.startsWith(ready) && said; }""", READY, seconds)
+    return until(
+        page,
+        """(ready) => { const said = document.querySelector("[data-offline-state]")?.textContent ?? ""; return said.startsWith(ready) && said; }""",
+        READY,
+        seconds,
+    )
 
 
 def keep(browser, server, watching: Watch):
@@ -108,23 +116,41 @@ def test_ready_is_said_when_every_file_is_held_and_not_before(kept, site):
     assert page.evaluate("() => window.missingAtReady") == []
     files = json.loads((site / "assets" / "offline-manifest.json").read_text("utf-8"))["files"]
     assert page.evaluate("() => window.heldAtReady") >= len(files) > 50
-    assert page.evaluate("() => navigator.serviceWorker.getRegistration().then((each) => each.active.state)") == "activated"
+    assert (
+        page.evaluate(
+            "() => navigator.serviceWorker.getRegistration().then((each) => each.active.state)"
+        )
+        == "activated"
+    )
     expect(page.locator(LINE)).to_contain_text("version")
     expect(page.locator("bench-card > .state")).to_have_text("Live · ready for no signal")
 
 
-@pytest.mark.parametrize("places", [pytest.param(all_pages()[::3], id="every third"), pytest.param(all_pages(), id="all", marks=pytest.mark.sweep)])
+@pytest.mark.parametrize(
+    "places",
+    [
+        pytest.param(all_pages()[::3], id="every third"),
+        pytest.param(all_pages(), id="all", marks=pytest.mark.sweep),
+    ],
+)
 def test_every_page_opens_with_the_server_stopped(gone, places):
     address, context = gone
     page = context.new_page()
     for place in places:
         page.goto(address + place)
         assert page.locator(".leaf__text h1").text_content().strip()
-        rules = page.evaluate("() => [...document.querySelectorAll('link[rel=stylesheet]')].map(({ sheet }) => sheet?.cssRules.length ?? 0)")
-        assert len(rules) == 2 and min(rules) > 3 and sum(rules) > 200, f"{place} has lost its look: {rules}"
+        rules = page.evaluate(
+            "() => [...document.querySelectorAll('link[rel=stylesheet]')].map(({ sheet }) =>"
+            " sheet?.cssRules.length ?? 0)"
+        )
+        assert len(rules) == 2 and min(rules) > 3 and sum(rules) > 200, (
+            f"{place} has lost its look: {rules}"
+        )
         if place in card_pages().values():
             assert page.locator("bench-card output.answer").text_content().strip()
-    assert page.evaluate("() => navigator.onLine"), "the browser itself does not know: nothing may rely on it"
+    assert page.evaluate("() => navigator.onLine"), (
+        "the browser itself does not know: nothing may rely on it"
+    )
 
 
 def test_a_link_a_card_and_search_work_with_the_server_stopped(gone):
@@ -146,13 +172,18 @@ def test_printing_and_the_fair_check_work_with_the_server_stopped(gone):
     page = context.new_page()
     page.goto(address + CARD)
     until_live(page)
-    page.evaluate("() => { window.print = () => { window.printed = document.querySelector('.sheet-alone').textContent; }; }")
+    page.evaluate(
+        "() => { window.print = () => { window.printed ="
+        " document.querySelector('.sheet-alone').textContent; }; }"
+    )
     page.get_by_role("button", name="Print this card alone").click()
     assert "How many yards" in until(page, "() => window.printed")
     page.goto(address + "bench/")
     if page.locator("[data-do='fair-check']").count():
         page.locator("[data-do='fair-check']").click()
-        expect(page.locator("[data-fair-result]")).to_contain_text("Yes: ready for no signal", timeout=40_000)
+        expect(page.locator("[data-fair-result]")).to_contain_text(
+            "Yes: ready for no signal", timeout=40_000
+        )
 
 
 def test_one_file_lost_from_the_cache_and_it_is_not_called_ready(kept):
@@ -176,7 +207,10 @@ def test_one_file_lost_from_the_cache_and_it_is_not_called_ready(kept):
     expect(other.locator(LINE)).to_contain_text("not every file could be saved", timeout=20_000)
     expect(other.locator("bench-card > .state")).to_have_text("Live")
     other.close()
-    page.evaluate("() => caches.open(window.held[0]).then((cache) => cache.put(window.held[1], new Response(window.held[2], { headers: { 'Content-Type': 'text/html' } })))")
+    page.evaluate(
+        "() => caches.open(window.held[0]).then((cache) => cache.put(window.held[1], new"
+        " Response(window.held[2], { headers: { 'Content-Type': 'text/html' } })))"
+    )
     page.reload()
     until_ready(page)
     page.close()
@@ -195,7 +229,9 @@ def rewrite(path: Path, old: str, new: str) -> None:
     path.write_text(text.replace(old, new), "utf-8")
 
 
-def test_one_file_that_cannot_be_fetched_and_it_is_not_called_ready(new_page, serve, site, tmp_path, watch):
+def test_one_file_that_cannot_be_fetched_and_it_is_not_called_ready(
+    new_page, serve, site, tmp_path, watch
+):
     watch.allow(FAILED_FETCH)
     folder = copied(site, tmp_path / "site")
     (folder / "yarn" / "regain" / "index.html").unlink()
@@ -217,22 +253,40 @@ def test_python_that_never_answered_and_it_is_not_called_ready(new_page, serve, 
       Worker.prototype.postMessage = function (message, ...more) { if (!message?.call) send.call(this, message, ...more); };
     """)  # it starts, and no question reaches it
     page.goto(server.address + CARD)
-    expect(page.locator(LINE)).to_contain_text("the calculator has not answered here yet", timeout=90_000)
+    expect(page.locator(LINE)).to_contain_text(
+        "the calculator has not answered here yet", timeout=90_000
+    )
     expect(page.locator(LINE)).not_to_contain_text(READY)
 
 
 def build_second(site: Path, folder: Path) -> Path:
     """The next version: a changed page, and its service worker and list made as the build makes them."""
     copied(site, folder)
-    rewrite(folder / CARD / "index.html", "How many yards are in this skein?</h1>", "How many yards, second printing?</h1>")
+    rewrite(
+        folder / CARD / "index.html",
+        "How many yards are in this skein?</h1>",
+        "How many yards, second printing?</h1>",
+    )
     rewrite(folder / "yarn" / "wraps" / "index.html", "</h1>", " (second printing)</h1>")
     for name in ("sw.js", "assets/offline-manifest.json"):
         (folder / name).unlink()
-    subprocess.run(["node", str(ROOT / "site_js" / "build" / "offline.mjs"), str(folder), "9.9.9", "2099-01-01"], check=True, cwd=ROOT)
+    subprocess.run(
+        [
+            "node",
+            str(ROOT / "site_js" / "build" / "offline.mjs"),
+            str(folder),
+            "9.9.9",
+            "2099-01-01",
+        ],
+        check=True,
+        cwd=ROOT,
+    )
     return folder
 
 
-def test_an_update_is_offered_and_the_old_book_stays_whole_until_it_is_taken(browser, serve, site, tmp_path, watch):
+def test_an_update_is_offered_and_the_old_book_stays_whole_until_it_is_taken(
+    browser, serve, site, tmp_path, watch
+):
     watch.allow(FAILED_FETCH)
     server = serve()
     context, page = keep(browser, server, watch)
@@ -260,7 +314,9 @@ def test_an_update_is_offered_and_the_old_book_stays_whole_until_it_is_taken(bro
         expect(bar).to_be_visible(timeout=20_000)
         until_linked(page)
         bar.get_by_role("button", name="Update now").click()
-        expect(page.locator(".leaf__text h1")).to_have_text("How many yards, second printing?", timeout=60_000)
+        expect(page.locator(".leaf__text h1")).to_have_text(
+            "How many yards, second printing?", timeout=60_000
+        )
         expect(field(page, "turns")).to_have_value("267", timeout=40_000)
         until_ready(page)
         expect(page.locator(LINE)).to_contain_text("9.9.9")
@@ -290,9 +346,19 @@ def test_the_web_app_manifest_is_valid_and_its_icons_are_what_it_says(page, serv
     manifest = json.loads(told["data"])
     assert manifest["name"] and manifest["short_name"] and manifest["display"] == "standalone"
     assert {manifest["start_url"], manifest["scope"]} == {"./"}
-    assert {(each["sizes"], each["purpose"]) for each in manifest["icons"]} >= {("192x192", "any"), ("512x512", "any"), ("512x512", "maskable")}
-    touch = page.locator("link[rel='apple-touch-icon']").evaluate("(link) => link.href").removeprefix(server.address)
-    for source, sizes in [(each["src"], each["sizes"]) for each in manifest["icons"]] + [(touch, "180x180")]:
+    assert {(each["sizes"], each["purpose"]) for each in manifest["icons"]} >= {
+        ("192x192", "any"),
+        ("512x512", "any"),
+        ("512x512", "maskable"),
+    }
+    touch = (
+        page.locator("link[rel='apple-touch-icon']")
+        .evaluate("(link) => link.href")
+        .removeprefix(server.address)
+    )
+    for source, sizes in [(each["src"], each["sizes"]) for each in manifest["icons"]] + [
+        (touch, "180x180")
+    ]:
         header = (site / source).read_bytes()[:24]
         assert header[:8] == b"\x89PNG\r\n\x1a\n", source
         assert f"{int.from_bytes(header[16:20])}x{int.from_bytes(header[20:24])}" == sizes, source

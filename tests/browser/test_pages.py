@@ -16,7 +16,12 @@ from .looking import MEASURE, barriers, compressed, looked_at
 from .waiting import until_live
 
 DESK = {"viewport": {"width": 1280, "height": 800}, "color_scheme": "light"}
-PHONE = {"viewport": {"width": 390, "height": 844}, "color_scheme": "dark", "has_touch": True, "is_mobile": True}
+PHONE = {
+    "viewport": {"width": 390, "height": 844},
+    "color_scheme": "dark",
+    "has_touch": True,
+    "is_mobile": True,
+}
 FIRST_VIEW = 200_000
 
 
@@ -26,8 +31,15 @@ def view_id(view) -> str:
 
 
 # Each page once a day, by turns on the desk in light and on the phone in the dark; the wide run looks at the other.
-SEEN = [pytest.param((address, options), id=view_id((address, options)), marks=() if number % 2 == turn else pytest.mark.sweep)
-        for number, address in enumerate(all_pages()) for turn, options in enumerate((DESK, PHONE))]
+SEEN = [
+    pytest.param(
+        (address, options),
+        id=view_id((address, options)),
+        marks=() if number % 2 == turn else pytest.mark.sweep,
+    )
+    for number, address in enumerate(all_pages())
+    for turn, options in enumerate((DESK, PHONE))
+]
 
 
 @pytest.fixture(scope="module", params=SEEN)
@@ -39,7 +51,11 @@ def seen(request, browser, server):
 
 
 def test_the_sitemap_lists_the_pages_of_the_navigation(site):
-    places = [element.text for element in XML.parse(site / "sitemap.xml").getroot().iter() if element.tag.endswith("loc")]
+    places = [
+        element.text
+        for element in XML.parse(site / "sitemap.xml").getroot().iter()
+        if element.tag.endswith("loc")
+    ]
     home = min(places, key=len)
     assert sorted(place.removeprefix(home) for place in places) == sorted(all_pages())
 
@@ -49,7 +65,10 @@ def test_no_barrier_that_axe_finds(seen):
 
 
 def test_title_language_and_headings(seen):
-    outline = seen.page.evaluate("() => [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((each) => [Number(each.tagName[1]), each.textContent.trim()])")
+    outline = seen.page.evaluate(
+        "() => [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((each) =>"
+        " [Number(each.tagName[1]), each.textContent.trim()])"
+    )
     assert [level for level, _ in outline].count(1) == 1, outline
     assert outline[0][0] == 1, "something is headed before the page itself"
     assert all(text for _, text in outline), outline
@@ -57,11 +76,16 @@ def test_title_language_and_headings(seen):
     assert not jumps, f"a level is left out before {jumps}"
     assert seen.page.evaluate("() => document.documentElement.lang") == "en"
     title = seen.page.title()
-    assert "Bench Book" in title and (seen.address == "" or len(title) > len("Bench Book - ")), title
+    assert "Bench Book" in title and (seen.address == "" or len(title) > len("Bench Book - ")), (
+        title
+    )
 
 
 def test_titles_differ(site):
-    titles = [re.search(r"<title>(.*?)</title>", (site / address / "index.html").read_text("utf-8"))[1] for address in all_pages()]
+    titles = [
+        re.search(r"<title>(.*?)</title>", (site / address / "index.html").read_text("utf-8"))[1]
+        for address in all_pages()
+    ]
     assert len(set(titles)) == len(titles), sorted(titles)
 
 
@@ -69,17 +93,17 @@ def test_nothing_makes_the_page_scroll_sideways(seen):
     own = seen.page.viewport_size
     for width in (own["width"], *((320,) if own["width"] < 1000 else ())):
         seen.page.set_viewport_size({"width": width, "height": own["height"]})
-        wide = seen.page.evaluate("""() => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] :
+        wide = seen.page.evaluate(
+            """() => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] :
           [...document.querySelectorAll("body *")].filter((each) => each.getBoundingClientRect().right > document.documentElement.clientWidth + 1)
-          .map((each) => each.outerHTML.slice(0, 90)).concat("the page")""")
+          .map((each) => each.outerHTML.slice(0, 90)).concat("the page")"""
+        )
         assert not wide, f"at {width} px: {wide}"
     seen.page.set_viewport_size(own)
 
 
 # What may be smaller, and why. Everything else that is pressed is at least 48 px each way.
-SMALLER = {
-    "p a, li a, td a, th a, dd a": "a link inside running text is as high as its line",
-}
+SMALLER = {"p a, li a, td a, th a, dd a": "a link inside running text is as high as its line"}
 TARGETS = """(allowed) => {
   const small = [];
   for (const each of document.querySelectorAll("a[href], button, input, select, textarea, summary, label[for]")) {
@@ -110,7 +134,9 @@ def test_nothing_moves_while_the_page_comes(seen):
 
 
 @pytest.mark.parametrize("view", [DESK, PHONE], ids=["desk", "phone"])
-@pytest.mark.parametrize("address", ["", "tour/", card_pages()["shade-steps"], "wash/superwash/"], ids=page_id)
+@pytest.mark.parametrize(
+    "address", ["", "tour/", card_pages()["shade-steps"], "wash/superwash/"], ids=page_id
+)
 def test_nothing_moves_when_the_typefaces_come_late(new_page, server, address, view):
     """On a slow line text stands in a stand-in first; the real faces then take its place without pushing anything about."""
 
@@ -122,7 +148,13 @@ def test_nothing_moves_when_the_typefaces_come_late(new_page, server, address, v
     page.add_init_script(MEASURE)
     page.route("**/*.woff2", late)
     page.goto(server.address + address)
-    assert page.evaluate("() => document.fonts.ready.then(() => [...document.fonts].filter(({ family, status }) => status === 'loaded' && !family.includes('stand-in')).length)") == 2
+    assert (
+        page.evaluate(
+            "() => document.fonts.ready.then(() => [...document.fonts].filter(({ family, status })"
+            " => status === 'loaded' && !family.includes('stand-in')).length)"
+        )
+        == 2
+    )
     page.wait_for_timeout(300)
     assert sum(page.evaluate("() => window.shifts.map(({ value }) => value)")) <= 0.02
 
@@ -131,7 +163,9 @@ def test_the_first_view_is_light(seen, site, server):
     """All that was asked for before Python, compressed."""
     sizes = compressed(site, server.address, seen.first_view)
     assert not [name for name in sizes if name.startswith("assets/py/") or name.endswith(".zip")]
-    assert any(name.endswith(".css") for name in sizes) and any(name.endswith("main.js") for name in sizes)
+    assert any(name.endswith(".css") for name in sizes) and any(
+        name.endswith("main.js") for name in sizes
+    )
     assert sum(sizes.values()) <= FIRST_VIEW, sizes
 
 
@@ -139,7 +173,11 @@ def test_no_file_of_python_is_asked_for_before_the_largest_paint(browser, server
     """On a page that starts Python by itself."""
     with looked_at(browser, server, card_pages()["skein-length"], sparing=False, **DESK) as looked:
         until_live(looked.page)
-        started = [request.timing["startTime"] for request in looked.requests if "/assets/py/" in request.url]
+        started = [
+            request.timing["startTime"]
+            for request in looked.requests
+            if "/assets/py/" in request.url
+        ]
         assert started and min(started) > 0
         assert looked.largest_paint < min(started)
 
@@ -152,7 +190,9 @@ def test_without_scripts_a_card_is_complete(new_page, server, card_id):
     card = page.locator("bench-card")
     for name, html in slots.items():
         if html:
-            assert text_of(card.locator(f"[data-slot='{name}']").text_content()) == unescape(text_of(html)), name
+            assert text_of(card.locator(f"[data-slot='{name}']").text_content()) == unescape(
+                text_of(html)
+            ), name
     for part in (".answer", ".working > ol", ".basis .sources", ".numbers"):
         assert card.locator(part).first.is_visible(), part
     for picture in card.locator("svg.picture").all():
@@ -160,7 +200,11 @@ def test_without_scripts_a_card_is_complete(new_page, server, card_id):
         assert box["width"] > 200 and box["height"] > 40
         assert picture.get_attribute("aria-label")
     checked = page.locator("details.checked")
-    assert checked.locator("tbody tr").count() == len([check for check in checks_of(find_card(card_id)) if check.kind != "regression"]) > 0
+    assert (
+        checked.locator("tbody tr").count()
+        == len([check for check in checks_of(find_card(card_id)) if check.kind != "regression"])
+        > 0
+    )
     checked.locator("summary").click()
     assert checked.locator("tbody tr").last.is_visible()
     for button in page.locator("bench-card button").all():

@@ -71,7 +71,9 @@ def test_the_browser_answers_as_the_native_package_does(running):
 
 
 def test_progress_counts_up_to_the_total(running):
-    steps = running.evaluate("() => window.heard.filter((each) => each.stage === 'loading' && each.total)")
+    steps = running.evaluate(
+        "() => window.heard.filter((each) => each.stage === 'loading' && each.total)"
+    )
     assert steps, "no progress was told"
     assert all(step["loaded"] <= step["total"] for step in steps)
     assert 5_000_000 < steps[-1]["total"] < 15_000_000
@@ -83,7 +85,9 @@ def test_a_lazy_package_is_fetched_only_when_asked_for(running, asked_since):
     assert not [address for address in asked_since() if address.endswith("/segno.zip")]
 
 
-@pytest.mark.parametrize("name", ["pyodide.asm.wasm", "python_stdlib.zip", "fibercalc.zip", "pyodide.mjs"])
+@pytest.mark.parametrize(
+    "name", ["pyodide.asm.wasm", "python_stdlib.zip", "fibercalc.zip", "pyodide.mjs"]
+)
 def test_a_file_that_does_not_come_is_said(page, server, watch, name):
     """Pyodide itself would wait for ever."""
     watch.allow(r"404|Failed to (load|fetch)|wasm")
@@ -147,8 +151,10 @@ def test_first_view_before_python_is_at_most_200_kb(page, serve, site):
     while not any(asked.endswith("/worker.js") for asked in own.asked):
         page.wait_for_timeout(50)
     asked = [urlsplit(address).path for address in own.asked]
-    before = asked[:next(at for at, path in enumerate(asked) if path.endswith("/worker.js"))]
-    files = {site / (path.lstrip("/") + ("index.html" if path.endswith("/") else "")) for path in before}
+    before = asked[: next(at for at, path in enumerate(asked) if path.endswith("/worker.js"))]
+    files = {
+        site / (path.lstrip("/") + ("index.html" if path.endswith("/") else "")) for path in before
+    }
     compressed = {path.name: len(gzip.compress(path.read_bytes(), 9)) for path in files}
     assert "main.js" in compressed and "index.html" in compressed
     assert sum(compressed.values()) <= 200_000, compressed
@@ -156,7 +162,10 @@ def test_first_view_before_python_is_at_most_200_kb(page, serve, site):
 
 def test_one_python_lives_on_from_page_to_page(page, server):
     starts = []
-    page.on("worker", lambda worker: starts.append(worker.url) if worker.url.endswith("/worker.js") else None)
+    page.on(
+        "worker",
+        lambda worker: starts.append(worker.url) if worker.url.endswith("/worker.js") else None,
+    )
     page.goto(server.address + CARD)
     until_live(page)
     page.evaluate("() => { window.stillHere = true; }")
@@ -192,7 +201,12 @@ def test_python_runs_under_the_policy_as_a_header(page, serve, site):
 def test_a_policy_that_forbids_webassembly_is_said_at_once(page, serve, watch):
     """Pyodide itself would wait for ever. The page's own policy does not count for the worker; the host's header does."""
     watch.allow(r"WebAssembly|Content Security Policy|wasm")
-    strict = serve(policy="default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'")
+    strict = serve(
+        policy=(
+            "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self'"
+            " 'unsafe-inline'"
+        )
+    )
     page.goto(strict.address)
     ended = page.evaluate(START)
     assert ended["stage"] == "failed"

@@ -10,7 +10,11 @@ from .test_pages import DESK, PHONE, SMALLER, TARGETS
 from .waiting import until_live
 
 CARD = card_pages()["skein-length"]
-VIEWS = {f"{options['viewport']['width']}-{scheme}": options | {"color_scheme": scheme} for options in (DESK, PHONE) for scheme in ("light", "dark")}
+VIEWS = {
+    f"{options['viewport']['width']}-{scheme}": options | {"color_scheme": scheme}
+    for options in (DESK, PHONE)
+    for scheme in ("light", "dark")
+}
 
 
 def search_open(page: Page) -> None:
@@ -28,7 +32,9 @@ def changed(page: Page) -> None:
 
 def wrong(page: Page) -> None:
     until_live(page)
-    page.locator("bench-card .field:not([data-kind='text'], [data-kind='color']) .entry > input:visible").first.fill("much")
+    page.locator(
+        "bench-card .field:not([data-kind='text'], [data-kind='color']) .entry > input:visible"
+    ).first.fill("much")
     expect(page.locator("bench-card .why:visible").first).to_be_visible()
     expect(page.locator("bench-card .kept")).to_be_visible()
 
@@ -51,15 +57,29 @@ def opens_search(address: str, view: str) -> bool:
     return (address, view) in DAILY or view == list(VIEWS)[all_pages().index(address) % len(VIEWS)]
 
 
-@pytest.mark.parametrize("address, view", [pytest.param(*case, marks=() if case in DAILY else pytest.mark.sweep, id=f"{page_id(case[0])}-{case[1]}") for case in WIDE])
+@pytest.mark.parametrize(
+    "address, view",
+    [
+        pytest.param(
+            *case,
+            marks=() if case in DAILY else pytest.mark.sweep,
+            id=f"{page_id(case[0])}-{case[1]}",
+        )
+        for case in WIDE
+    ],
+)
 def test_no_barrier_in_any_state(browser, server, address, view):
     is_card = address in card_pages().values()
-    states = (ON_CARDS if is_card else ON_WORDS) | ({"search open": search_open} if opens_search(address, view) else {})
+    states = (ON_CARDS if is_card else ON_WORDS) | (
+        {"search open": search_open} if opens_search(address, view) else {}
+    )
     with looked_at(browser, server, address, sparing=not is_card, **VIEWS[view]) as looked:
         for state, come_to in {"at rest": lambda page: None, **states}.items():
             come_to(looked.page)
             assert not barriers(looked.page), state
-            assert looked.page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), state
+            assert looked.page.evaluate(
+                "() => document.documentElement.scrollWidth <= innerWidth"
+            ), state
             assert not looked.page.evaluate(TARGETS, ", ".join(SMALLER)), state
 
 
@@ -69,5 +89,12 @@ def test_a_mistake_is_told_to_those_who_listen(browser, server):
         wrong(looked.page)
         box = looked.page.locator("bench-card [aria-invalid='true']")
         described = box.get_attribute("aria-describedby").split()
-        told = [looked.page.evaluate("(id) => document.getElementById(id)?.checkVisibility() && document.getElementById(id).textContent", each) for each in described]
+        told = [
+            looked.page.evaluate(
+                "(id) => document.getElementById(id)?.checkVisibility() &&"
+                " document.getElementById(id).textContent",
+                each,
+            )
+            for each in described
+        ]
         assert any(text and "much" in text for text in told), told

@@ -64,7 +64,9 @@ def test_a_time_that_is_waited_for_is_offered_and_runs(new_page, place):
     page = opened(new_page, place)
     expect(bar(page)).to_have_count(0)
     page.get_by_role("button", name=HOLD).click()
-    expect(time_of(page)).to_have_text(re.compile(r"^(47:00|46:5\d)$"))  # it runs on while a busy machine looks
+    expect(time_of(page)).to_have_text(
+        re.compile(r"^(47:00|46:5\d)$")
+    )  # it runs on while a busy machine looks
     page.clock.fast_forward("10:00")
     expect(time_of(page)).to_have_text(re.compile(r"^(37:00|36:5\d)$"))
     expect(bar(page)).to_contain_text("The screen stays on.")
@@ -133,13 +135,18 @@ def test_a_slip_of_the_hand_is_put_back(new_page, place):
 
 
 def test_it_sounds_when_it_is_over_and_is_quiet_when_it_is_done(new_page, place):
-    page = opened(new_page, place, SCREEN + """
+    page = opened(
+        new_page,
+        place,
+        SCREEN
+        + """
       window.tones = 0;
       const start = OscillatorNode.prototype.start;
       OscillatorNode.prototype.start = function (...when) { window.tones += 1; return start.apply(this, when); };
       window.shakes = 0;
       navigator.vibrate = () => { window.shakes += 1; return true; };
-    """)
+    """,
+    )
     page.get_by_role("button", name=HOLD).click()
     page.clock.fast_forward("46:00")
     assert page.evaluate("() => [window.tones, window.shakes]") == [0, 0]
@@ -156,7 +163,11 @@ def test_it_sounds_when_it_is_over_and_is_quiet_when_it_is_done(new_page, place)
 
 
 def test_what_the_browser_does_not_do_is_said(new_page, place):
-    page = opened(new_page, place, REFUSED + """
+    page = opened(
+        new_page,
+        place,
+        REFUSED
+        + """
       for (const name of ["getItem", "setItem"]) {
         const native = Storage.prototype[name];
         Storage.prototype[name] = function (key, ...rest) {
@@ -164,7 +175,8 @@ def test_what_the_browser_does_not_do_is_said(new_page, place):
           return native.call(this, key, ...rest);
         };
       }
-    """)
+    """,
+    )
     page.get_by_role("button", name=HOLD).click()
     expect(bar(page)).to_contain_text("This browser does not keep the screen on.")
     expect(bar(page)).to_contain_text("a reload loses the timers")
@@ -194,8 +206,15 @@ def test_targets_are_for_wet_gloves_and_there_is_no_barrier(new_page, place, sch
     page.clock.fast_forward("47:00")
     page.get_by_role("button", name="5 min more: Hold").nth(1).tap()
     page.get_by_role("button", name="Stop: Hold").nth(1).tap()
-    assert [row(page, at).get_attribute("data-state") for at in range(3)] == ["over", "running", "stopped"]
-    for target in (*bar(page).locator("button:visible").all(), page.get_by_role("button", name=HOLD)):
+    assert [row(page, at).get_attribute("data-state") for at in range(3)] == [
+        "over",
+        "running",
+        "stopped",
+    ]
+    for target in (
+        *bar(page).locator("button:visible").all(),
+        page.get_by_role("button", name=HOLD),
+    ):
         box = target.bounding_box()
         assert box["width"] >= 64 and box["height"] >= 64, target.text_content()
     assert not barriers(page)

@@ -12,7 +12,25 @@ from tests.workbook.making import record
 from .addresses import by_turns
 from .conftest import Watch
 from .looking import barriers, looked_at
-from .records import (PLACE, SAID, add_base, as_records, begin, exported, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold, wiped)
+from .records import (
+    PLACE,
+    SAID,
+    add_base,
+    as_records,
+    begin,
+    exported,
+    fill,
+    give_file,
+    load_demo,
+    many,
+    names,
+    open_record,
+    open_workbook,
+    save,
+    stored,
+    unfold,
+    wiped,
+)
 from .test_card_live import field
 from .test_pages import DESK, PHONE, SMALLER, TARGETS
 from .waiting import until, until_live
@@ -42,19 +60,27 @@ def test_a_record_is_written_changed_and_taken_back(workbook):
     workbook.locator("[name='mass.unit']").select_option("oz")
     workbook.locator("[name='length_known']").select_option("measured")
     save(workbook)
-    first, = stored(workbook)
+    (first,) = stored(workbook)
     assert first["kind"] == "base" and first["rev"].startswith("1-") and first["past"] == []
-    assert first["values"]["length"] == "420~8m" and first["values"]["length_known"] == "measured" and first["values"]["mass_known"] == "label"
+    assert (
+        first["values"]["length"] == "420~8m"
+        and first["values"]["length_known"] == "measured"
+        and first["values"]["mass_known"] == "label"
+    )
     expect(workbook.locator("[data-open]")).to_have_text(["Tarrow Sock"])
     expect(workbook.locator(f"[data-open='{first['id']}']")).to_be_focused()
     open_record(workbook, first["id"])
     fill(workbook, name="Tarrow")
     save(workbook)
-    second, = stored(workbook)
-    assert second["values"]["name"] == "Tarrow" and second["rev"].startswith("2-") and second["past"] == [first["rev"]]
+    (second,) = stored(workbook)
+    assert (
+        second["values"]["name"] == "Tarrow"
+        and second["rev"].startswith("2-")
+        and second["past"] == [first["rev"]]
+    )
     workbook.locator("[data-do='undo']").click()
     expect(workbook.locator(SAID)).to_have_text("As it was before.")
-    third, = stored(workbook)
+    (third,) = stored(workbook)
     assert third["values"] == first["values"] and third["past"] == [second["rev"], first["rev"]]
     open_record(workbook, first["id"])
     workbook.locator("[data-record='remove']").click()
@@ -71,7 +97,9 @@ def test_a_mistake_is_not_saved_and_says_where(workbook):
     begin(workbook, "dye-lot")
     fill(workbook, lot="15", mass="9 t", note="for rose@example.org")
     workbook.locator("[data-record='save']").first.click()
-    expect(workbook.locator("[data-part='record'] > .said")).to_have_text("Not saved: 2 fields need other values.")
+    expect(workbook.locator("[data-part='record'] > .said")).to_have_text(
+        "Not saved: 2 fields need other values."
+    )
     expect(workbook.locator(".field[data-name='note'] .why")).to_contain_text("no customer details")
     expect(workbook.locator("[data-part='record'] [name='mass']")).to_be_focused()
     assert stored(workbook) == []
@@ -122,31 +150,50 @@ def test_exported_wiped_and_imported_it_exports_the_same_bytes(workbook, new_pag
     first = exported(workbook)
     other = open_workbook(new_page(), server)
     give_file(other, first)
-    expect(other.locator("[data-part='import']")).to_contain_text(f"{len(as_records(first))} new, 0 newer, 0 clash. Nothing is written yet.")
+    expect(other.locator("[data-part='import']")).to_contain_text(
+        f"{len(as_records(first))} new, 0 newer, 0 clash. Nothing is written yet."
+    )
     assert stored(other) == []
     other.get_by_role("button", name="Bring it in").click()
     expect(other.locator(SAID)).to_contain_text("brought in")
     assert exported(other) == first
 
 
-def test_a_file_says_what_is_new_newer_and_changed_on_both_sides_before_anything_is_written(workbook):
-    ours = [record(slug="a", name="Ours A"), record(slug="b", name="Ours B", rev="2-bbbb", past=["1-aaaa"])]
+def test_a_file_says_what_is_new_newer_and_changed_on_both_sides_before_anything_is_written(
+    workbook,
+):
+    ours = [
+        record(slug="a", name="Ours A"),
+        record(slug="b", name="Ours B", rev="2-bbbb", past=["1-aaaa"]),
+    ]
     give_file(workbook, file_text(ours, [], None, "2027-01-13"))
     workbook.get_by_role("button", name="Bring it in").click()
     expect(workbook.locator(SAID)).to_contain_text("2 records brought in")
-    theirs = [record(slug="a", name="Theirs A", rev="2-cccc", past=["1-aaaa"]), record(slug="b", name="Theirs B", rev="2-dddd", past=["1-aaaa"]), record(slug="c", name="Theirs C")]
-    for choice, expected in (("Leave everything as it is", ["Ours A", "Ours B"]), ("Bring it in, keep mine where they clash", ["Ours B", "Theirs A", "Theirs C"])):
+    theirs = [
+        record(slug="a", name="Theirs A", rev="2-cccc", past=["1-aaaa"]),
+        record(slug="b", name="Theirs B", rev="2-dddd", past=["1-aaaa"]),
+        record(slug="c", name="Theirs C"),
+    ]
+    for choice, expected in (
+        ("Leave everything as it is", ["Ours A", "Ours B"]),
+        ("Bring it in, keep mine where they clash", ["Ours B", "Theirs A", "Theirs C"]),
+    ):
         before = stored(workbook)
         give_file(workbook, file_text(theirs, [], None, "2027-01-14"))
         preview = workbook.locator("[data-part='import']")
         expect(preview).to_contain_text(" clash. Nothing is written yet.")
-        expect(preview).to_contain_text("Base “Ours B” (called “Theirs B” in the file): changed here 2027-01-13, in the file 2027-01-13.")
+        expect(preview).to_contain_text(
+            "Base “Ours B” (called “Theirs B” in the file): changed here 2027-01-13, in the file"
+            " 2027-01-13."
+        )
         assert stored(workbook) == before
         workbook.get_by_role("button", name=choice).click()
         expect(preview).to_be_hidden()
         assert names(stored(workbook)) == expected
     give_file(workbook, file_text(theirs, [], None, "2027-01-14"))
-    expect(workbook.locator("[data-part='import']")).to_contain_text("0 new, 0 newer, 1 clash; 2 are here already")
+    expect(workbook.locator("[data-part='import']")).to_contain_text(
+        "0 new, 0 newer, 1 clash; 2 are here already"
+    )
     workbook.get_by_role("button", name="take the file’s where they clash").click()
     expect(workbook.locator(SAID)).to_contain_text("1 record brought in")
     assert names(stored(workbook)) == ["Theirs A", "Theirs B", "Theirs C"]
@@ -155,11 +202,23 @@ def test_a_file_says_what_is_new_newer_and_changed_on_both_sides_before_anything
 REFUSED = {
     "damaged": (demo_text()[:-200], "damaged"),
     "no workbook": ('{"format": "other"}', "no workbook of the bench book"),
-    "newer": (json.dumps(json.loads(demo_text()) | {"schema": 99}), "made by a newer version of the book"),
+    "newer": (
+        json.dumps(json.loads(demo_text()) | {"schema": 99}),
+        "made by a newer version of the book",
+    ),
     "too large": (" " * 5_000_001, "larger than 5 MB"),
-    "names of every object": (demo_text().replace('"format"', '"__proto__": {}, "format"'), "a name that no record has"),
-    "too deep": (demo_text().replace('"made"', '"unread": [[[[[[[[[]]]]]]]]], "made"'), "nested more than 8 deep"),
-    "a text too long": (demo_text().replace("Loom cotton.", "x" * 2001), "more than 2000 characters"),
+    "names of every object": (
+        demo_text().replace('"format"', '"__proto__": {}, "format"'),
+        "a name that no record has",
+    ),
+    "too deep": (
+        demo_text().replace('"made"', '"unread": [[[[[[[[[]]]]]]]]], "made"'),
+        "nested more than 8 deep",
+    ),
+    "a text too long": (
+        demo_text().replace("Loom cotton.", "x" * 2001),
+        "more than 2000 characters",
+    ),
 }
 
 
@@ -170,8 +229,14 @@ def test_a_file_that_cannot_be_taken_is_refused_with_one_line_and_nothing_change
         give_file(workbook, text, f"{name}.json")
         expect(workbook.locator(SAID)).to_contain_text(why)
         expect(workbook.locator(SAID)).to_contain_text("Nothing was changed.")
-        assert stored(workbook) == before and workbook.locator("[data-part='import']").is_hidden(), name
-    older = '{"format": "bench-book-bench", "schema": 1, "values": {"bases.1.name": "Old", "bases.1.fiber": "wool", "bases.1.mass": "100g", "bases.1.length": "200m"}, "rows": {"bases": 1}}'
+        assert (
+            stored(workbook) == before and workbook.locator("[data-part='import']").is_hidden()
+        ), name
+    older = (
+        '{"format": "bench-book-bench", "schema": 1, "values": {"bases.1.name": "Old",'
+        ' "bases.1.fiber": "wool", "bases.1.mass": "100g", "bases.1.length": "200m"}, "rows":'
+        ' {"bases": 1}}'
+    )
     give_file(workbook, older)
     workbook.get_by_role("button", name="Bring it in").click()
     expect(workbook.locator(SAID)).to_contain_text("1 record brought in")
@@ -185,17 +250,48 @@ def test_hostile_text_stays_text_in_list_form_choice_and_card(workbook, server):
     dialogs = []
     workbook.on("dialog", lambda dialog: (dialogs.append(dialog.message), dialog.dismiss()))
     count = workbook.evaluate("() => document.querySelectorAll('img, script, iframe').length")
-    give_file(workbook, file_text([record(slug="x", name=HOSTILE, note=HOSTILE, mass="100g", length="200m", supplier="javascript:alert(1)"),
-                                   record("kept", slug="y", name=HOSTILE, card="skein-length", query=f"v=1&b={HOSTILE}", answer=HOSTILE)], [], None, "2027-01-13"))
+    give_file(
+        workbook,
+        file_text(
+            [
+                record(
+                    slug="x",
+                    name=HOSTILE,
+                    note=HOSTILE,
+                    mass="100g",
+                    length="200m",
+                    supplier="javascript:alert(1)",
+                ),
+                record(
+                    "kept",
+                    slug="y",
+                    name=HOSTILE,
+                    card="skein-length",
+                    query=f"v=1&b={HOSTILE}",
+                    answer=HOSTILE,
+                ),
+            ],
+            [],
+            None,
+            "2027-01-13",
+        ),
+    )
     workbook.get_by_role("button", name="Bring it in").click()
     expect(workbook.locator("[data-open='base-x']")).to_have_text(HOSTILE)
     begin(workbook, "mill-lot")
-    expect(workbook.locator("[data-part='record'] [name='base'] option").nth(1)).to_have_text(HOSTILE)
+    expect(workbook.locator("[data-part='record'] [name='base'] option").nth(1)).to_have_text(
+        HOSTILE
+    )
     workbook.get_by_role("button", name="Back to the list").click()
     open_record(workbook, "base-x")
     expect(workbook.locator("[data-part='record'] [name='note']")).to_have_value(HOSTILE)
-    assert workbook.evaluate("() => document.querySelectorAll('img, script, iframe').length") == count
-    assert not workbook.evaluate("() => [...document.querySelectorAll('*')].flatMap((each) => [...each.attributes]).filter(({ name }) => name.startsWith('on')).length")
+    assert (
+        workbook.evaluate("() => document.querySelectorAll('img, script, iframe').length") == count
+    )
+    assert not workbook.evaluate(
+        "() => [...document.querySelectorAll('*')].flatMap((each) =>"
+        " [...each.attributes]).filter(({ name }) => name.startsWith('on')).length"
+    )
     workbook.goto(f"{server.address}knit/yarn-instead/")
     until_live(workbook)
     workbook.locator(".offers button").first.click()
@@ -211,7 +307,13 @@ def test_a_card_is_filled_from_a_record_and_keeps_its_values_as_one(workbook, se
     chooser = workbook.locator(".offers .chooser")
     expect(chooser).to_be_visible()
     expect(field(workbook, "dyes.1.depth")).to_have_value("3"), "nothing is filled in by itself"
-    chooser.locator("select").select_option(label=next(text.strip() for text in chooser.locator("option").all_text_contents() if text.startswith("Wet Slate")))
+    chooser.locator("select").select_option(
+        label=next(
+            text.strip()
+            for text in chooser.locator("option").all_text_contents()
+            if text.startswith("Wet Slate")
+        )
+    )
     chooser.get_by_role("button", name="Use it").click()
     expect(field(workbook, "dyes.1.depth")).to_have_value("0.62")
     field(workbook, "dyes.1.depth").fill("0.7")
@@ -220,9 +322,15 @@ def test_a_card_is_filled_from_a_record_and_keeps_its_values_as_one(workbook, se
     workbook.locator("form.keep button[type=submit]").click()
     expect(workbook.locator("bench-card .said")).to_contain_text("Saved to the workbook.")
     kept = next(each for each in stored(workbook) if each["values"].get("name") == "Wetter Slate")
-    assert kept["kind"] == "colorway" and kept["values"]["dyes.1.depth"] == "0.7%" and kept["rows"] == {"dyes": 3}
+    assert (
+        kept["kind"] == "colorway"
+        and kept["values"]["dyes.1.depth"] == "0.7%"
+        and kept["rows"] == {"dyes": 3}
+    )
     workbook.get_by_role("link", name="See it in the workbook").click()
-    expect(workbook.locator("[data-part='record'] [name='name']")).to_have_value("Wetter Slate", timeout=20_000)
+    expect(workbook.locator("[data-part='record'] [name='name']")).to_have_value(
+        "Wetter Slate", timeout=20_000
+    )
 
 
 def test_any_answer_is_kept_and_opened_again(page, server):
@@ -248,7 +356,11 @@ def test_a_table_for_a_spreadsheet_holds_no_formula(workbook):
     with workbook.expect_download() as waiting:
         workbook.get_by_role("button", name="Bases as a table (CSV)").click()
     lines = open(waiting.value.path(), encoding="utf-8", newline="").read().split("\r\n")
-    assert lines[0].startswith("id,changed,Name") and "'=1+1" in lines[1] and waiting.value.suggested_filename.endswith(".csv")
+    assert (
+        lines[0].startswith("id,changed,Name")
+        and "'=1+1" in lines[1]
+        and waiting.value.suggested_filename.endswith(".csv")
+    )
 
 
 def test_a_lot_is_traced_and_printed(workbook):
@@ -257,7 +369,10 @@ def test_a_lot_is_traced_and_printed(workbook):
     workbook.keyboard.press("Enter")
     expect(workbook.locator(".traced")).to_contain_text("TS 2611")
     expect(workbook.locator(".traced")).to_contain_text("Order 1042")
-    workbook.evaluate("() => { window.print = () => { window.printed = document.querySelector('.sheet-alone').textContent; }; }")
+    workbook.evaluate(
+        "() => { window.print = () => { window.printed ="
+        " document.querySelector('.sheet-alone').textContent; }; }"
+    )
     workbook.locator("[data-do='print-trace']").click()
     assert "N-207" in until(workbook, "() => window.printed")
 
@@ -282,7 +397,9 @@ def test_my_benchs_bases_are_brought_in_when_asked(page, server):
     page.get_by_role("button", name="Bring in the bases of My bench").click()
     expect(page.locator(SAID)).to_contain_text("2 records brought in from My bench")
     assert names(stored(page)) == ["Dunmel DK", "Tarrow Sock"]
-    assert set(json.loads(exported(page))["bench"]["rows"]) == {"reels", "pots", "bases"}, "and the file holds My bench too"
+    assert set(json.loads(exported(page))["bench"]["rows"]) == {"reels", "pots", "bases"}, (
+        "and the file holds My bench too"
+    )
 
 
 def empty(page) -> None:
@@ -324,7 +441,9 @@ VIEWED = [(state, view) for state in STATES for view in ("desk", "phone")]
 
 @pytest.mark.parametrize("state, view", by_turns(VIEWED, ["-".join(case) for case in VIEWED]))
 def test_no_barrier_in_any_state(browser, server, state, view):
-    with looked_at(browser, server, PLACE, sparing=False, **{"desk": DESK, "phone": PHONE}[view]) as looked:
+    with looked_at(
+        browser, server, PLACE, sparing=False, **{"desk": DESK, "phone": PHONE}[view]
+    ) as looked:
         STATES[state](looked.page)
         assert not barriers(looked.page)
         assert looked.page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")

@@ -13,7 +13,21 @@ from playwright.sync_api import Error, expect
 from fibercalc.workbook.records import checked
 
 from .conftest import ARGUMENTS
-from .records import PLACE, SAID, add_base, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold
+from .records import (
+    PLACE,
+    SAID,
+    add_base,
+    fill,
+    give_file,
+    load_demo,
+    many,
+    names,
+    open_record,
+    open_workbook,
+    save,
+    stored,
+    unfold,
+)
 from .test_offline import FAILED_FETCH, build_second, keep
 from .waiting import until, until_live
 
@@ -41,8 +55,12 @@ def test_two_tabs_show_the_same_and_neither_writes_over_the_other_unseen(page, s
     assert names(stored(page)) == ["Second"]
     page.locator("[data-record='save']").first.click()
     expect(page.locator(SAID)).to_have_text("Saved.")
-    record, = stored(page)
-    assert record["values"]["name"] == "First" and record["values"]["note"] == "typed here" and record["rev"].startswith("3-"), "told first, written over on the second press"
+    (record,) = stored(page)
+    assert (
+        record["values"]["name"] == "First"
+        and record["values"]["note"] == "typed here"
+        and record["rev"].startswith("3-")
+    ), "told first, written over on the second press"
     unfold(other)
     expect(other.locator(f"[data-open='{record_id}']")).to_have_text("First")
     page.locator("[data-do='undo']").click()
@@ -81,20 +99,30 @@ def test_a_tab_killed_in_the_middle_of_a_save_leaves_all_of_it_or_nothing(page, 
         found = stored(page)
         assert len(found) in (0, 60) and all(checked(each) for each in found)
         if found:
-            page.evaluate("() => new Promise((ready) => { const gone = indexedDB.deleteDatabase('bench-book'); gone.onsuccess = gone.onblocked = ready; })")
+            page.evaluate(
+                "() => new Promise((ready) => { const gone ="
+                " indexedDB.deleteDatabase('bench-book'); gone.onsuccess = gone.onblocked ="
+                " ready; })"
+            )
 
 
 def test_a_full_disk_is_said_and_what_was_saved_stays(page, server):
     """The room is made small before the first save: a browser remembers for a while how much there was."""
     page.goto(server.address + BLANK)
     devtools = page.context.new_cdp_session(page)
-    devtools.send("Storage.overrideQuotaForOrigin", {"origin": server.address.rstrip("/"), "quotaSize": 200_000})
+    devtools.send(
+        "Storage.overrideQuotaForOrigin",
+        {"origin": server.address.rstrip("/"), "quotaSize": 200_000},
+    )
     open_workbook(page, server)
     add_base(page, "Before")
     before = stored(page)
     give_file(page, many(400, "x" * 1000))
     page.get_by_role("button", name="Bring it in").click()
-    expect(page.locator(SAID)).to_have_text("Not saved: the storage of this browser is full. What was saved before is still there.", timeout=20_000)
+    expect(page.locator(SAID)).to_have_text(
+        "Not saved: the storage of this browser is full. What was saved before is still there.",
+        timeout=20_000,
+    )
     assert stored(page) == before
     add_base(page, "Small enough")
     assert names(stored(page)) == ["Before", "Small enough"]
@@ -103,16 +131,23 @@ def test_a_full_disk_is_said_and_what_was_saved_stays(page, server):
 def test_with_no_room_at_all_the_form_keeps_what_was_typed(page, server):
     page.goto(server.address + BLANK)
     devtools = page.context.new_cdp_session(page)
-    devtools.send("Storage.overrideQuotaForOrigin", {"origin": server.address.rstrip("/"), "quotaSize": 1})
+    devtools.send(
+        "Storage.overrideQuotaForOrigin", {"origin": server.address.rstrip("/"), "quotaSize": 1}
+    )
     page.goto(server.address + PLACE)
     unfold(page)
     page.locator("[data-new='base']").first.click()
     fill(page, name="Typed")
     page.locator("[data-record='save']").first.click()
-    expect(page.locator("[data-part='record'] > .said")).to_have_text("Not saved: the storage of this browser is full. What was saved before is still there.")
+    expect(page.locator("[data-part='record'] > .said")).to_have_text(
+        "Not saved: the storage of this browser is full. What was saved before is still there."
+    )
     expect(page.locator("[data-part='record'] [name='name']")).to_have_value("Typed")
     page.get_by_role("button", name="Back to the list").click()
-    expect(page.locator("[data-part='record'] > .said")).to_contain_text("not saved"), "and it is not left by one press"
+    (
+        expect(page.locator("[data-part='record'] > .said")).to_contain_text("not saved"),
+        "and it is not left by one press",
+    )
 
 
 OLD_STORE = """(hold) => new Promise((ready, fail) => {
@@ -134,21 +169,27 @@ def test_a_store_of_the_first_version_is_taken_over_with_my_bench_in_it(page, se
     add_base(page, "New")
     assert names(stored(page)) == ["New"]
     page.goto(f"{server.address}bench/")
-    expect(page.locator("bench-mine [name='reels.1.name']")).to_have_value("Oak reel", timeout=40_000)
+    expect(page.locator("bench-mine [name='reels.1.name']")).to_have_value(
+        "Oak reel", timeout=40_000
+    )
 
 
 def test_an_old_tab_that_holds_the_store_is_named(page, server):
     page.goto(server.address + BLANK)
     page.evaluate(OLD_STORE, True)
     other = open_workbook(page.context.new_page(), server)
-    expect(other.locator("bench-workbook > .state")).to_contain_text("another tab with the bench book holds it; close the other tabs")
+    expect(other.locator("bench-workbook > .state")).to_contain_text(
+        "another tab with the bench book holds it; close the other tabs"
+    )
     page.close()
     other.reload()
     unfold(other)
     add_base(other, "Now it can")
 
 
-def test_it_works_with_no_signal_and_outlives_an_update_of_the_book(browser, serve, site, tmp_path, watch):
+def test_it_works_with_no_signal_and_outlives_an_update_of_the_book(
+    browser, serve, site, tmp_path, watch
+):
     watch.allow(FAILED_FETCH)
     server = serve()
     context, page = keep(browser, server, watch)
@@ -189,7 +230,9 @@ def test_the_tour_goes_from_plan_to_label_with_no_signal_and_nothing_typed(brows
         server.stop()
         page.goto(f"{server.address}tour/")
         page.get_by_role("button", name="Load the demo workbook").click()
-        expect(page.locator("[data-demo-result]")).to_contain_text("records are in your workbook", timeout=40_000)
+        expect(page.locator("[data-demo-result]")).to_contain_text(
+            "records are in your workbook", timeout=40_000
+        )
         page.get_by_role("link", name="the release plan").click()
         until_live(page)
         example = page.locator("bench-card output.answer").text_content()
@@ -202,7 +245,13 @@ def test_the_tour_goes_from_plan_to_label_with_no_signal_and_nothing_typed(brows
         page.locator("bench-card [name='lot']").fill("none")
         page.locator(".offers .chooser select").select_option(label="14")
         page.get_by_role("button", name="Use it").click()
-        for name, text in (("lot", "14"), ("color", "Wet Slate"), ("name", "Tarrow Sock"), ("fiber", "75 % superwash wool, 25 % nylon"), ("length", "420")):
+        for name, text in (
+            ("lot", "14"),
+            ("color", "Wet Slate"),
+            ("name", "Tarrow Sock"),
+            ("fiber", "75 % superwash wool, 25 % nylon"),
+            ("length", "420"),
+        ):
             expect(page.locator(f"bench-card [name='{name}']")).to_have_value(text)
     finally:
         context.close()
@@ -230,13 +279,26 @@ class OwnBrowser:
         self.profile = profile
         port = profile / "DevToolsActivePort"
         port.unlink(missing_ok=True)
-        self.process = subprocess.Popen([shutil.which("chromium"), "--headless=new", "--remote-debugging-port=0", f"--user-data-dir={profile}", *ARGUMENTS, "about:blank"],
-                                        stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, start_new_session=True)
+        self.process = subprocess.Popen(
+            [
+                shutil.which("chromium"),
+                "--headless=new",
+                "--remote-debugging-port=0",
+                f"--user-data-dir={profile}",
+                *ARGUMENTS,
+                "about:blank",
+            ],
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+            start_new_session=True,
+        )
         end = time.monotonic() + 60
         while not (port.is_file() and port.read_text().count("\n") >= 1):
             assert time.monotonic() < end, "the browser did not start"
             time.sleep(0.05)
-        self.connection = browser.browser_type.connect_over_cdp(f"http://127.0.0.1:{port.read_text().splitlines()[0]}")
+        self.connection = browser.browser_type.connect_over_cdp(
+            f"http://127.0.0.1:{port.read_text().splitlines()[0]}"
+        )
 
     def page(self):
         return self.connection.contexts[0].new_page()
@@ -258,14 +320,25 @@ def killed_while_saving(browser, server, profile, rounds: int) -> None:
         own = OwnBrowser(browser, profile)
         try:
             page = own.page()
-            page.on("console", lambda line: confirmed.append(line.text.removeprefix("confirmed: ")) if line.text.startswith("confirmed: ") else None)
+            page.on(
+                "console",
+                lambda line: (
+                    confirmed.append(line.text.removeprefix("confirmed: "))
+                    if line.text.startswith("confirmed: ")
+                    else None
+                ),
+            )
             page.goto(server.address + BLANK)
             found = stored(page) if number else []
             assert all(checked(each) for each in found), "whole records only"
             assert set(confirmed) <= set(names(found)), "a save that was confirmed is lost"
             before = len(confirmed)
             page.goto(server.address + PLACE)
-            until(page, "() => document.querySelector(\"bench-workbook [data-new='base']\") !== null", seconds=60)
+            until(
+                page,
+                "() => document.querySelector(\"bench-workbook [data-new='base']\") !== null",
+                seconds=60,
+            )
             page.evaluate(SAVING, number)
             end = time.monotonic() + 60
             while len(confirmed) == before:
@@ -290,6 +363,8 @@ def test_the_browser_killed_while_saving_loses_nothing_confirmed(browser, server
 
 @pytest.mark.sweep
 @pytest.mark.timeout(1800)
-def test_the_browser_killed_at_twenty_moments_while_saving_loses_nothing_confirmed(browser, server, tmp_path):
+def test_the_browser_killed_at_twenty_moments_while_saving_loses_nothing_confirmed(
+    browser, server, tmp_path
+):
     """A power cut is not tried: the machine's own disk is never in doubt here."""
     killed_while_saving(browser, server, tmp_path / "profile", rounds=20)

@@ -25,9 +25,14 @@ SAYS = """() => {
 def until_live(page: Page, seconds: float = 40, card: str = "") -> None:
     """Until the page's card says that Python answers. Name the card after a link: the address changes on the click, and the card of the page before stands there until the next page has come."""
     try:
-        until(page, """(card) => {
+        until(
+            page,
+            """(card) => {
           const shown = document.querySelector("bench-card");
           return (!card || shown?.dataset.card === card) && ["live", "ready"].includes(shown?.querySelector(":scope > .state")?.dataset.state);
-        }""", card, seconds=seconds)
+        }""",
+            card,
+            seconds=seconds,
+        )
     except AssertionError as late:
         raise AssertionError(f"{late}\nThe card says: {page.evaluate(SAYS)}") from None

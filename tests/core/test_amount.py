@@ -5,7 +5,19 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fibercalc.core.amount import Ambiguous, Unreadable, read_amount
-from fibercalc.core.units import COUNT, ENERGY, KNOWN, LENGTH, LINEAR_DENSITY, MASS, PERCENT, PER_LENGTH, TEMPERATURE, TIME, VOLUME
+from fibercalc.core.units import (
+    COUNT,
+    ENERGY,
+    KNOWN,
+    LENGTH,
+    LINEAR_DENSITY,
+    MASS,
+    PERCENT,
+    PER_LENGTH,
+    TEMPERATURE,
+    TIME,
+    VOLUME,
+)
 
 # Expected values by hand from the exact yard, inch, ounce and pound of 1959.
 READ = [
@@ -46,25 +58,50 @@ READ = [
 ]
 
 
-@pytest.mark.parametrize(("text", "quantity", "unit", "value", "rough"), READ, ids=[row[0] for row in READ])
+@pytest.mark.parametrize(
+    ("text", "quantity", "unit", "value", "rough"), READ, ids=[row[0] for row in READ]
+)
 def test_an_amount_is_read_as_meant(text, quantity, unit, value, rough):
     amount = read_amount(text, quantity, quantity.unit(unit))
     assert amount.value == pytest.approx(value, rel=1e-7)
     assert amount.rough == (None if rough is None else pytest.approx(rough, rel=1e-7))
 
 
-@pytest.mark.parametrize(("text", "why"), [
-    ("100 g", "that is a weight"), ("82 °C", "that is a temperature"), ("", "nothing was given"), ("abc", "no number"), ("1e9 m", "exponents"),
-    ("1/0 m", "below the line"), ("10 20 m", "several numbers"), ("1,2,3 m", "do not fit"), ("5 blue", "not a unit"), ("5 ± 1 ± 1 m", "more than one"),
-    ("inf m", "no number"), ("nan", "no number"), ("1234567890123456789 m", "digits"), ("5 m -+/- 2", "not a unit"), ("3 oz 2 lb", "that is a weight"),
-    ("x" * 200, "longer")])
+@pytest.mark.parametrize(
+    ("text", "why"),
+    [
+        ("100 g", "that is a weight"),
+        ("82 °C", "that is a temperature"),
+        ("", "nothing was given"),
+        ("abc", "no number"),
+        ("1e9 m", "exponents"),
+        ("1/0 m", "below the line"),
+        ("10 20 m", "several numbers"),
+        ("1,2,3 m", "do not fit"),
+        ("5 blue", "not a unit"),
+        ("5 ± 1 ± 1 m", "more than one"),
+        ("inf m", "no number"),
+        ("nan", "no number"),
+        ("1234567890123456789 m", "digits"),
+        ("5 m -+/- 2", "not a unit"),
+        ("3 oz 2 lb", "that is a weight"),
+        ("x" * 200, "longer"),
+    ],
+)
 def test_what_cannot_be_read_says_why(text, why):
     with pytest.raises(Unreadable, match=why):
         read_amount(text, LENGTH, LENGTH.base)
 
 
-@pytest.mark.parametrize(("text", "style", "value", "other"), [
-    ("1,200", "point", 1200, 1.2), ("1,200", "comma", 1.2, 1200), ("1.200", "point", 1.2, 1200), ("1.200", "comma", 1200, 1.2)])
+@pytest.mark.parametrize(
+    ("text", "style", "value", "other"),
+    [
+        ("1,200", "point", 1200, 1.2),
+        ("1,200", "comma", 1.2, 1200),
+        ("1.200", "point", 1.2, 1200),
+        ("1.200", "comma", 1200, 1.2),
+    ],
+)
 def test_an_ambiguous_number_follows_the_style_and_says_so(text, style, value, other):
     amount = read_amount(text, LENGTH, LENGTH.base, style)
     assert (amount.value, amount.other) == (value, other)
@@ -89,7 +126,9 @@ def test_every_unit_comes_back_the_same(name, data):
     value = unit.to_base(number)
     assert unit.from_base(value) == pytest.approx(number, rel=1e-9)
     text = f"{number:.12g} {unit.sign}"
-    assert read_amount(text, quantity, quantity.base, "canonical").value == pytest.approx(value, rel=1e-9, abs=1e-9)
+    assert read_amount(text, quantity, quantity.base, "canonical").value == pytest.approx(
+        value, rel=1e-9, abs=1e-9
+    )
 
 
 @given(st.text(max_size=100), st.sampled_from(["point", "comma", "canonical"]), st.booleans())
@@ -104,9 +143,13 @@ def test_random_text_is_read_or_refused_and_never_raises_otherwise(text, style, 
 
 @given(st.floats(0.01, 1e5), st.floats(0.001, 0.2), st.sampled_from(LINEAR_DENSITY.units))
 def test_canonical_text_keeps_value_and_spread(number, share, unit):
-    first = read_amount(f"{number:.9g} {unit.sign} ± {number * share:.9g}", LINEAR_DENSITY, unit, "canonical")
+    first = read_amount(
+        f"{number:.9g} {unit.sign} ± {number * share:.9g}", LINEAR_DENSITY, unit, "canonical"
+    )
     second = read_amount(first.canonical(), LINEAR_DENSITY, LINEAR_DENSITY.base, "canonical")
-    assert second.value == pytest.approx(first.value, rel=1e-8) and second.rough == pytest.approx(first.rough, rel=1e-6)
+    assert second.value == pytest.approx(first.value, rel=1e-8) and second.rough == pytest.approx(
+        first.rough, rel=1e-6
+    )
 
 
 def test_no_spelling_belongs_to_two_units_of_one_quantity():

@@ -17,7 +17,10 @@ def test_lab_of_a_screen_color_agrees_with_coloraide(number):
     assert ours.hex == digits
 
 
-@pytest.mark.parametrize("text", ["", "blue", "#12", "#12345g", "lab(1)", "lab(120 0 0)", "lab(50 999 0)", "url(x)", "#fff;x"])
+@pytest.mark.parametrize(
+    "text",
+    ["", "blue", "#12", "#12345g", "lab(1)", "lab(120 0 0)", "lab(50 999 0)", "url(x)", "#fff;x"],
+)
 def test_what_is_no_color_is_refused(text):
     with pytest.raises(ValueError):
         read_color(text)

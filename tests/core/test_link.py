@@ -23,7 +23,15 @@ def read_back(card, query):
 
 
 def test_keys_count_like_columns():
-    assert [short_key(n) for n in (0, 1, 25, 26, 27, 51, 52)] == ["a", "b", "z", "aa", "ab", "az", "ba"]
+    assert [short_key(n) for n in (0, 1, 25, 26, 27, 51, 52)] == [
+        "a",
+        "b",
+        "z",
+        "aa",
+        "ab",
+        "az",
+        "ba",
+    ]
 
 
 def test_only_what_differs_travels_with_its_spread():
@@ -39,12 +47,26 @@ def test_a_comma_writer_s_link_is_read_the_same_by_a_point_writer():
 
 
 def test_rows_can_be_added_removed_and_changed():
-    texts = EVERY_KIND.defaults() | {"dyes.2.depth": "0.3 %", "dyes.4.name": "ochre", "dyes.4.depth": "1 %"}
+    texts = EVERY_KIND.defaults() | {
+        "dyes.2.depth": "0.3 %",
+        "dyes.4.name": "ochre",
+        "dyes.4.depth": "1 %",
+    }
     query = query_of(read_inputs(EVERY_KIND, texts, POINT))
     back, notes = read_back(EVERY_KIND, query)
     assert not notes and back.counts["dyes"] == 4
-    assert back.readings["dyes.4.name"].value == "ochre" and back.readings["dyes.2.depth"].value == 0.3
-    fewer = read_inputs(EVERY_KIND, {name: text for name, text in EVERY_KIND.defaults().items() if not name.startswith(("dyes.2", "dyes.3"))}, POINT)
+    assert (
+        back.readings["dyes.4.name"].value == "ochre" and back.readings["dyes.2.depth"].value == 0.3
+    )
+    fewer = read_inputs(
+        EVERY_KIND,
+        {
+            name: text
+            for name, text in EVERY_KIND.defaults().items()
+            if not name.startswith(("dyes.2", "dyes.3"))
+        },
+        POINT,
+    )
     back, notes = read_back(EVERY_KIND, query_of(fewer))
     assert back.counts["dyes"] == 1 and not notes
 
@@ -61,9 +83,29 @@ def test_a_field_left_blank_on_purpose_stays_blank():
     assert query == "v=1&f=-" and back.readings["price"].value is None
 
 
-HOSTILE = ["v=1&b=<script>alert(1)</script>", "v=1&b=1e308", "v=1&b=-5", "v=1&b=" + "9" * 500, "v=99&b=285", "v=&b=285", "b=285", "v=1&zz=1", "v=1&b=285&b=300",
-           "v=1&h=yes&i=99999", "v=1&i=-1", "v=1&h=constructor", "v=1&__proto__=1", "v=1&b=%00", "v=1&b=NaN", "v=1&b=javascript:alert(1)", "&&&===", "v=1&i1a=5;DROP",
-           "v=1&b=" + "%F0%9F%A7%B6" * 30, "x" * (LONGEST + 1), "v=٣&b=٢"]
+HOSTILE = [
+    "v=1&b=<script>alert(1)</script>",
+    "v=1&b=1e308",
+    "v=1&b=-5",
+    "v=1&b=" + "9" * 500,
+    "v=99&b=285",
+    "v=&b=285",
+    "b=285",
+    "v=1&zz=1",
+    "v=1&b=285&b=300",
+    "v=1&h=yes&i=99999",
+    "v=1&i=-1",
+    "v=1&h=constructor",
+    "v=1&__proto__=1",
+    "v=1&b=%00",
+    "v=1&b=NaN",
+    "v=1&b=javascript:alert(1)",
+    "&&&===",
+    "v=1&i1a=5;DROP",
+    "v=1&b=" + "%F0%9F%A7%B6" * 30,
+    "x" * (LONGEST + 1),
+    "v=٣&b=٢",
+]
 
 
 @pytest.mark.parametrize("query", HOSTILE, ids=range(len(HOSTILE)))
@@ -72,7 +114,9 @@ def test_a_hostile_link_falls_back_to_the_example_and_says_so(query):
     assert not back.problems
     assert all("<" not in note for note in notes)
     if "285" not in query or "v=1" not in query:
-        assert back.readings["turns"].value == 280 and (notes or "=" not in query or query.startswith(("b", "&")))
+        assert back.readings["turns"].value == 280 and (
+            notes or "=" not in query or query.startswith(("b", "&"))
+        )
 
 
 @given(st.text(max_size=300))
@@ -87,7 +131,9 @@ def test_a_value_is_quoted_as_the_standard_library_quotes_it(text):
 
 
 def test_an_older_link_goes_through_its_upgrade():
-    newer = dataclasses.replace(SKEIN, link_version=2, upgrades={1: lambda pairs: {"b": pairs.get("z", "1")}})
+    newer = dataclasses.replace(
+        SKEIN, link_version=2, upgrades={1: lambda pairs: {"b": pairs.get("z", "1")}}
+    )
     texts, _, notes = read_query(newer, "v=1&z=300")
     assert texts["turns"] == "300" and not notes
     assert query_of(read_inputs(newer, {"turns": "300"}, POINT)) == "v=2&b=300"
@@ -97,10 +143,16 @@ def test_the_letters_of_version_and_search_are_no_input_s():
     """The 17th and the 22nd input of a card: v is the link's version, and for q the theme opens its search over the page."""
     card = find_card("warp-plan")
     assert (card.inputs[16].name, card.inputs[21].name) == ("hem_picks", "sample")
-    given_ = read_inputs(card, {"hem_yarn": "other", "hem_picks": "12 per cm", "sample": "15 cm"}, POINT)
+    given_ = read_inputs(
+        card, {"hem_yarn": "other", "hem_picks": "12 per cm", "sample": "15 cm"}, POINT
+    )
     query = query_of(given_)
     assert query == "v=1&p=other&q0=12percm&v0=15cm"
     back, notes = read_back(card, query)
-    assert not notes and back.readings["sample"].value == 15.0 and back.readings["hem_picks"].value == 12.0
+    assert (
+        not notes
+        and back.readings["sample"].value == 15.0
+        and back.readings["hem_picks"].value == 12.0
+    )
     old, notes = read_back(card, "v=1&p=other&q=12percm")
     assert not notes and old.readings["hem_picks"].value == 12.0

@@ -12,7 +12,11 @@ from fibercalc.core.units import LENGTH, LINEAR_DENSITY, MONEY
 
 def written(value, low=None, high=None, unit="yd", settings=Settings(), **kwargs):
     result = Result(LENGTH, "X", units=("yd", "m"), finest=(1, 1), **kwargs, name="x")
-    return write_found(Found(result, value, value if low is None else low, value if high is None else high), LENGTH.unit(unit), settings)
+    return write_found(
+        Found(result, value, value if low is None else low, value if high is None else high),
+        LENGTH.unit(unit),
+        settings,
+    )
 
 
 def test_420_meters_are_459_yards_and_never_460():
@@ -39,21 +43,29 @@ def test_the_comma_style_groups_with_a_narrow_space():
 def test_money_carries_the_user_s_sign():
     result = Result(MONEY, "Cost", finest=(0.01,), rounding="up", name="cost")
     assert write_found(Found(result, 15.987, 15.987, 15.987), MONEY.base, Settings())[0] == "€15.99"
-    assert write_found(Found(result, 15.987, 15.987, 15.987), MONEY.base, Settings(money="SEK"))[0] == "15.99\u00a0SEK"
+    assert (
+        write_found(Found(result, 15.987, 15.987, 15.987), MONEY.base, Settings(money="SEK"))[0]
+        == "15.99\u00a0SEK"
+    )
 
 
 def test_money_has_both_places_of_its_cents_or_none():
     """€1,732.2 is no price; a spread of tens takes the cents away."""
     result = Result(MONEY, "Left", finest=(0.01,), name="left")
-    assert write_found(Found(result, 1732.2, 1731.7, 1732.7), MONEY.base, Settings())[0] == "€1,732.20"
+    assert (
+        write_found(Found(result, 1732.2, 1731.7, 1732.7), MONEY.base, Settings())[0] == "€1,732.20"
+    )
     assert write_found(Found(result, 1732.2, 1700.0, 1764.4), MONEY.base, Settings())[0] == "€1,732"
-
 
 
 def test_an_inverse_unit_turns_the_range_around():
     result = Result(LINEAR_DENSITY, "Grist", units=("yd/lb",), finest=(1,), name="grist")
-    _, span = write_found(Found(result, 250.0, 200.0, 300.0), LINEAR_DENSITY.unit("yd/lb"), Settings())
-    assert span == "1,600 to 2,500\u00a0yd/lb"  # 496,055 / 300 = 1,653 and / 200 = 2,480, outward at the step
+    _, span = write_found(
+        Found(result, 250.0, 200.0, 300.0), LINEAR_DENSITY.unit("yd/lb"), Settings()
+    )
+    assert (
+        span == "1,600 to 2,500\u00a0yd/lb"
+    )  # 496,055 / 300 = 1,653 and / 200 = 2,480, outward at the step
 
 
 @given(st.floats(-1e6, 1e6), st.floats(1e-3, 1e5))
@@ -64,7 +76,10 @@ def test_rounding_keeps_its_direction(value, half):
     assert step <= half / 4 * (1 + 1e-6) and step >= half / 40 * (1 - 1e-6)
 
 
-@pytest.mark.parametrize(("half", "finest", "step"), [(110, 1, 10), (8, 1, 1), (8, 0.1, 1), (3, 1, 1), (0.5, 1, 1), (39, None, 1), (41, None, 10)])
+@pytest.mark.parametrize(
+    ("half", "finest", "step"),
+    [(110, 1, 10), (8, 1, 1), (8, 0.1, 1), (3, 1, 1), (0.5, 1, 1), (39, None, 1), (41, None, 10)],
+)
 def test_the_step_follows_the_spread(half, finest, step):
     assert rounding_step(1000, half, finest) == pytest.approx(step)
 

@@ -15,17 +15,34 @@ from fibercalc.core.units import NUMBER
 from tests.read_back import read_back
 
 A, B, C = (Leaf(name, value, NUMBER.base) for name, value in (("a", 3.0), ("b", 0.5), ("c", 7.25)))
-NUMBERS = st.sampled_from([A, B, C]).map(lambda leaf: Traced(leaf.value, leaf)) | st.floats(0.25, 40).map(lambda value: round(value, 3))
+NUMBERS = st.sampled_from([A, B, C]).map(lambda leaf: Traced(leaf.value, leaf)) | st.floats(
+    0.25, 40
+).map(lambda value: round(value, 3))
 
 
 def _two(left, right):
-    return st.sampled_from([lambda a, b: a + b, lambda a, b: a - b, lambda a, b: a * b, lambda a, b: a / b if b else a, lambda a, b: -a * b,
-                            lambda a, b: (a - b) ** 2, lambda a, b: arithmetic.sqrt(abs(a)) + b, lambda a, b: math.floor(a) + b,
-                            lambda a, b: arithmetic.largest(a, b), lambda a, b: arithmetic.total([a, b, a]), lambda a, b: a - (b - a),
-                            lambda a, b: a / (b * 4) if b else a, lambda a, b: -(a + b)]).map(lambda make: make(left, right))
+    return st.sampled_from(
+        [
+            lambda a, b: a + b,
+            lambda a, b: a - b,
+            lambda a, b: a * b,
+            lambda a, b: a / b if b else a,
+            lambda a, b: -a * b,
+            lambda a, b: (a - b) ** 2,
+            lambda a, b: arithmetic.sqrt(abs(a)) + b,
+            lambda a, b: math.floor(a) + b,
+            lambda a, b: arithmetic.largest(a, b),
+            lambda a, b: arithmetic.total([a, b, a]),
+            lambda a, b: a - (b - a),
+            lambda a, b: a / (b * 4) if b else a,
+            lambda a, b: -(a + b),
+        ]
+    ).map(lambda make: make(left, right))
 
 
-MADE = st.recursive(NUMBERS, lambda inner: st.tuples(inner, inner).flatmap(lambda pair: _two(*pair)), max_leaves=8)
+MADE = st.recursive(
+    NUMBERS, lambda inner: st.tuples(inner, inner).flatmap(lambda pair: _two(*pair)), max_leaves=8
+)
 
 
 @given(MADE)
@@ -38,12 +55,25 @@ def test_what_is_written_on_paper_is_read_back_as_the_value(made):
     assert read_back(tree_of(made)) == pytest.approx(float(made), rel=1e-7, abs=1e-7)
 
 
-@pytest.mark.parametrize("made, text", [
-    (lambda a, b: a * (1 + b / 100), "a × (1 + b ÷ 100)"), (lambda a, b: a / (1 - b), "a ÷ (1 − b)"), (lambda a, b: a - (b + 1), "a − (b + 1)"),
-    (lambda a, b: (a + b) ** 2, "(a + b)²"), (lambda a, b: arithmetic.sqrt(a), "√a"), (lambda a, b: arithmetic.sqrt(a * b), "√(a × b)"),
-    (lambda a, b: math.ceil(a / b), "rounded up (a ÷ b)"), (lambda a, b: math.pi * a, "π × a"), (lambda a, b: sum([a, b, a]), "a + b + a"),
-    (lambda a, b: named("vapor pressure", lambda t: t)(a), "vapor pressure(a)"), (lambda a, b: a // b, "whole part of (a ÷ b)"),
-    (lambda a, b: 1500 * a, "1,500 × a"), (lambda a, b: -a, "−a"), (lambda a, b: 2 ** (a - 1), "2^(a − 1)")])
+@pytest.mark.parametrize(
+    "made, text",
+    [
+        (lambda a, b: a * (1 + b / 100), "a × (1 + b ÷ 100)"),
+        (lambda a, b: a / (1 - b), "a ÷ (1 − b)"),
+        (lambda a, b: a - (b + 1), "a − (b + 1)"),
+        (lambda a, b: (a + b) ** 2, "(a + b)²"),
+        (lambda a, b: arithmetic.sqrt(a), "√a"),
+        (lambda a, b: arithmetic.sqrt(a * b), "√(a × b)"),
+        (lambda a, b: math.ceil(a / b), "rounded up (a ÷ b)"),
+        (lambda a, b: math.pi * a, "π × a"),
+        (lambda a, b: sum([a, b, a]), "a + b + a"),
+        (lambda a, b: named("vapor pressure", lambda t: t)(a), "vapor pressure(a)"),
+        (lambda a, b: a // b, "whole part of (a ÷ b)"),
+        (lambda a, b: 1500 * a, "1,500 × a"),
+        (lambda a, b: -a, "−a"),
+        (lambda a, b: 2 ** (a - 1), "2^(a − 1)"),
+    ],
+)
 def test_it_is_written_as_a_worker_writes_it(made, text):
     found = made(Traced(A.value, A), Traced(B.value, B))
     assert write(tree_of(found), lambda leaf: leaf.words) == text

@@ -15,7 +15,11 @@ from fibercalc.dye import bleed, drying, measuring, speckle
 def test_an_exact_fall_is_found_exactly(share, start, count):
     """And the rinses still needed lead on to what was wanted."""
     fit = bleed.fit_carry_over([(rinse, start * (share / 100) ** rinse) for rinse in range(count)])
-    assert fit.share == pytest.approx(share) and fit.low == pytest.approx(share, rel=1e-3) and fit.high == pytest.approx(share, rel=1e-3)
+    assert (
+        fit.share == pytest.approx(share)
+        and fit.low == pytest.approx(share, rel=1e-3)
+        and fit.high == pytest.approx(share, rel=1e-3)
+    )
     rinses = bleed.rinses_needed(fit.last, fit.last / 50, fit.share)
     assert fit.last * (fit.share / 100) ** rinses == pytest.approx(fit.last / 50, rel=1e-6)
 
@@ -25,7 +29,9 @@ def test_the_fitted_range_holds_the_truth_about_nineteen_times_in_twenty():
     chance = random.Random(7)
     held = 0
     for _ in range(2000):
-        fit = bleed.fit_carry_over([(rinse, 10 * 0.3**rinse * chance.lognormvariate(0, 0.2)) for rinse in range(5)])
+        fit = bleed.fit_carry_over(
+            [(rinse, 10 * 0.3**rinse * chance.lognormvariate(0, 0.2)) for rinse in range(5)]
+        )
         held += fit.low <= 30 <= fit.high
     assert 0.935 < held / 2000 < 0.965
 
@@ -53,15 +59,18 @@ def test_a_ladder_match_is_sure_to_half_a_jar():
     assert bleed.ladder_range(0)[1] == 100
 
 
-@pytest.mark.parametrize("signs, first", [
-    ({"rinses_fall": "yes", "bleeds_again": "no"}, "liquor_left"),
-    ({"high_ph": "yes", "bath_colored": "yes"}, "little_acid"),
-    ({"short_hold": "yes", "bath_colored": "yes", "high_ph": "no"}, "held_short"),
-    ({"over_held": "yes", "bleeds_again": "yes", "cloth_stain": "yes"}, "over_held"),
-    ({"hard_water": "yes", "bath_colored": "yes", "over_held": "no"}, "hard_water"),
-    ({"other_fiber": "yes", "bleeds_again": "yes"}, "other_fiber"),
-    ({"fibers_seen": "yes", "cloth_stain": "no"}, "lint"),
-])
+@pytest.mark.parametrize(
+    "signs, first",
+    [
+        ({"rinses_fall": "yes", "bleeds_again": "no"}, "liquor_left"),
+        ({"high_ph": "yes", "bath_colored": "yes"}, "little_acid"),
+        ({"short_hold": "yes", "bath_colored": "yes", "high_ph": "no"}, "held_short"),
+        ({"over_held": "yes", "bleeds_again": "yes", "cloth_stain": "yes"}, "over_held"),
+        ({"hard_water": "yes", "bath_colored": "yes", "over_held": "no"}, "hard_water"),
+        ({"other_fiber": "yes", "bleeds_again": "yes"}, "other_fiber"),
+        ({"fibers_seen": "yes", "cloth_stain": "no"}, "lint"),
+    ],
+)
 def test_each_cause_has_signs_that_put_it_first(signs, first):
     """And nothing is left of it when they are the other way around."""
     found = bleed.likely_causes(signs)
@@ -83,15 +92,29 @@ def test_what_is_not_known_says_nothing():
 
 def test_lint_and_dye_are_told_apart():
     """Hairs, a stain, both, neither."""
-    assert [bleed.lint_or_dye(*pair) for pair in (("yes", "no"), ("no", "yes"), ("yes", "yes"), ("no", "no"), ("yes", "not known"))] == [
-        "lint", "dye", "both", "neither", "not known"]
+    assert [
+        bleed.lint_or_dye(*pair)
+        for pair in (
+            ("yes", "no"),
+            ("no", "yes"),
+            ("yes", "yes"),
+            ("no", "no"),
+            ("yes", "not known"),
+        )
+    ] == ["lint", "dye", "both", "neither", "not known"]
     assert bleed.yarn_gives_off(35, 20) and not bleed.yarn_gives_off(15, 20)
 
 
 rests = some.floats(3.0, 25.0)
 
 
-@given(wet=some.floats(30.0, 200.0), rest=rests, pace=some.floats(0.3, 20.0), falls=some.floats(30.0, 80.0), share=some.floats(0.02, 0.98))
+@given(
+    wet=some.floats(30.0, 200.0),
+    rest=rests,
+    pace=some.floats(0.3, 20.0),
+    falls=some.floats(30.0, 80.0),
+    share=some.floats(0.02, 0.98),
+)
 def test_drying_turns_around(wet, rest, pace, falls, share):
     """The hours to a wetness are the hours after which it is that wet, and a weighing there gives the pace back."""
     dry = rest + share * (wet - rest)
@@ -126,7 +149,12 @@ def test_a_cold_damp_cellar_is_slower_than_a_warm_dry_room():
 
 def test_the_still_air_rule_is_a_half_to_two_days():
     """What STILL_AIR says it stands for: a spun skein at 80 % water, 20 °C and half-damp air, to a point above rest."""
-    hours = [drying.drying_hours(80, 13.8, 12.8, drying.pace_in_room(drying.vapor_lack(20, 50), each), falls) for each, falls in zip(drying.STILL_AIR, drying.PACE_FALLS)]
+    hours = [
+        drying.drying_hours(
+            80, 13.8, 12.8, drying.pace_in_room(drying.vapor_lack(20, 50), each), falls
+        )
+        for each, falls in zip(drying.STILL_AIR, drying.PACE_FALLS)
+    ]
     assert hours[1] == pytest.approx(28, abs=3) and 12 <= hours[2] < hours[1] < hours[0] <= 60
 
 
@@ -134,7 +162,11 @@ def test_the_still_air_rule_is_a_half_to_two_days():
 def test_the_range_of_spots_is_that_of_a_poisson_count(spots):
     """Near the mean plus and minus two standard deviations, and rising with it."""
     low, high = speckle.spots_range(spots)
-    assert low <= spots <= high and abs(low - (spots - 1.96 * sqrt(spots))) < 2.5 and abs(high - (spots + 1.96 * sqrt(spots))) < 2.5
+    assert (
+        low <= spots <= high
+        and abs(low - (spots - 1.96 * sqrt(spots))) < 2.5
+        and abs(high - (spots + 1.96 * sqrt(spots))) < 2.5
+    )
 
 
 def test_spots_by_throwing_them():
@@ -146,7 +178,9 @@ def test_spots_by_throwing_them():
     low, high = speckle.spots_range(40)
     inside = sum(low <= count <= high for count in counts) / skeins
     assert 0.94 < inside < 0.98
-    pairs = sum(max(pair) >= 1.5 * min(pair) for pair in zip(counts[::2], counts[1::2])) / (skeins / 2)
+    pairs = sum(max(pair) >= 1.5 * min(pair) for pair in zip(counts[::2], counts[1::2])) / (
+        skeins / 2
+    )
     assert 100 * pairs == pytest.approx(speckle.chance_busier(40, 1.5), abs=2.5)
 
 

@@ -40,7 +40,9 @@ def test_too_dark_a_lot_cannot_be_lightened_by_adding(percent, less):
     dark, light = ONE.color([percent]), ONE.color([less * percent])
     assume(between(dark, light) > 1)
     assert match.nudge(ONE, [percent], light, dark, only_add=True).changes == (0.0,)
-    assert match.nudge(ONE, [percent], light, dark).changes == (pytest.approx((less - 1) * percent, rel=1e-3),)
+    assert match.nudge(ONE, [percent], light, dark).changes == (
+        pytest.approx((less - 1) * percent, rel=1e-3),
+    )
 
 
 def test_the_whole_recipe_may_stand_for_one_dye():
@@ -62,5 +64,8 @@ def test_the_gentlest_nudge_is_near_enough_and_changes_no_more_than_the_exact_on
     exact = match.nudge(THREE, recipe, THREE.color(recipe), new)
     gentle = match.gentlest_nudge(THREE, recipe, THREE.color(recipe), new, enough=0.5)
     assert gentle.after <= 0.5 and gentle.after <= gentle.before
-    assert sum(abs(change) for change in gentle.changes) <= sum(abs(change) for change in exact.changes) + 1e-9
+    assert (
+        sum(abs(change) for change in gentle.changes)
+        <= sum(abs(change) for change in exact.changes) + 1e-9
+    )
     assert sum(change != 0 for change in gentle.changes) <= 1

@@ -32,7 +32,10 @@ def test_absorption_adds(first, second):
     """K/S of two recipes together is that of both, less the fiber that would be counted twice."""
     palette = mixing.palette(UNDYED, DYES)
     together = palette.absorption([a + b for a, b in zip(first, second)])
-    apart = [a + b - bare for a, b, bare in zip(palette.absorption(first), palette.absorption(second), palette.undyed)]
+    apart = [
+        a + b - bare
+        for a, b, bare in zip(palette.absorption(first), palette.absorption(second), palette.undyed)
+    ]
     assert together == pytest.approx(apart)
 
 
@@ -65,13 +68,25 @@ def test_a_dye_that_brightens_one_channel_is_taken_to_absorb_nothing_there():
     assert palette.dyes[0][0] >= 0 and max(palette.dyes[0]) > 0
 
 
-@pytest.mark.parametrize("samples, said", [
-    ([], "one, two or three dyes"), (DYES + DYES[:1], "one, two or three dyes"), ([(UNDYED, 1.0)], "no darker than the undyed"),
-    ([(read_color("#ffffff"), 1.0)], "no darker"), ([(DYES[0][0], 0.0)], "percent"), ([(DYES[0][0], 400.0)], "percent")])
+@pytest.mark.parametrize(
+    "samples, said",
+    [
+        ([], "one, two or three dyes"),
+        (DYES + DYES[:1], "one, two or three dyes"),
+        ([(UNDYED, 1.0)], "no darker than the undyed"),
+        ([(read_color("#ffffff"), 1.0)], "no darker"),
+        ([(DYES[0][0], 0.0)], "percent"),
+        ([(DYES[0][0], 400.0)], "percent"),
+    ],
+)
 def test_what_gives_no_dye_is_refused(samples, said):
     with pytest.raises(OutOfRange, match=said):
         mixing.palette(UNDYED, samples)
 
 
 def test_dark_shades_are_told():
-    assert mixing.least_reflectance(read_color("#101418")) < mixing.TRUSTED_REFLECTANCE < mixing.least_reflectance(UNDYED)
+    assert (
+        mixing.least_reflectance(read_color("#101418"))
+        < mixing.TRUSTED_REFLECTANCE
+        < mixing.least_reflectance(UNDYED)
+    )

@@ -15,12 +15,18 @@ from fibercalc.dye.color import steps
 from fibercalc.dye.color.kubelka_munk import palette
 from fibercalc.dye.color.path import Path
 
-UNDYED, BLUE, RUST, GOLD = (read_color(text) for text in ("#efe6d2", "#27406a", "#a8553a", "#d8a520"))
+UNDYED, BLUE, RUST, GOLD = (
+    read_color(text) for text in ("#efe6d2", "#27406a", "#a8553a", "#d8a520")
+)
 ONE = palette(UNDYED, [(BLUE, 2.0)])
 THREE = palette(UNDYED, [(GOLD, 1.0), (RUST, 1.0), (BLUE, 1.0)])
-SET = loads((File(fibercalc.__file__).parents[1] / "shared/demo/release.toml").read_text("utf-8"))["set"]
+SET = loads((File(fibercalc.__file__).parents[1] / "shared/demo/release.toml").read_text("utf-8"))[
+    "set"
+]
 LIGHT, DARK, DAYS = SET["palest_depth_percent"], SET["deepest_depth_percent"], SET["days"]
-COLORS = st.integers(0, 0xFFFFFF).map(lambda number: Color(*lab_from_hex(f"{number:06x}"), f"#{number:06x}"))
+COLORS = st.integers(0, 0xFFFFFF).map(
+    lambda number: Color(*lab_from_hex(f"{number:06x}"), f"#{number:06x}")
+)
 
 
 @given(COLORS, st.floats(0.3, 4), st.floats(0.005, 0.5), st.floats(0.6, 6), st.integers(2, 60))
@@ -33,7 +39,10 @@ def test_light_to_dark_is_even_for_any_dye(color, percent, light, dark, count):
     ladder = steps.even_ladder(path, count)
     assert len(ladder.recipes) == count
     assert ladder.unevenness <= steps.EVEN
-    assert (ladder.recipes[0], ladder.recipes[-1]) == ((pytest.approx(light),), (pytest.approx(dark),))
+    assert (ladder.recipes[0], ladder.recipes[-1]) == (
+        (pytest.approx(light),),
+        (pytest.approx(dark),),
+    )
     assert all(a < b for a, b in zip(ladder.recipes, ladder.recipes[1:]))
 
 
@@ -65,10 +74,16 @@ def test_evenness_as_another_library_measures_it():
 
 def test_percent_steps_bunch_at_the_dark_end_and_ratio_steps_less():
     path = Path(ONE, [(LIGHT,), (DARK,)])
-    even, percent, ratio = steps.even_ladder(path, DAYS), steps.equal_percent_ladder(path, DAYS), steps.geometric_ladder(ONE, (LIGHT,), (DARK,), DAYS)
+    even, percent, ratio = (
+        steps.even_ladder(path, DAYS),
+        steps.equal_percent_ladder(path, DAYS),
+        steps.geometric_ladder(ONE, (LIGHT,), (DARK,), DAYS),
+    )
     assert even.unevenness < ratio.unevenness < percent.unevenness
     assert percent.differences[0] > 10 * percent.differences[-1]
-    assert [recipe[0] for recipe in percent.recipes] == pytest.approx([LIGHT + (DARK - LIGHT) * at / (DAYS - 1) for at in range(DAYS)])
+    assert [recipe[0] for recipe in percent.recipes] == pytest.approx(
+        [LIGHT + (DARK - LIGHT) * at / (DAYS - 1) for at in range(DAYS)]
+    )
 
 
 def test_the_demo_set_takes_the_dye_the_scenario_says():
@@ -95,13 +110,26 @@ def test_weighing_holds_whole_steps_within_half_a_step(fiber, finest):
 
 def test_a_coarser_scale_is_more_uneven():
     ladder = steps.even_ladder(Path(ONE, [(LIGHT,), (DARK,)]), DAYS)
-    fine, coarse, useless = (steps.weighed_ladder(ONE, ladder, 100.0, [finest]).unevenness for finest in (0.001, 0.01, 0.1))
+    fine, coarse, useless = (
+        steps.weighed_ladder(ONE, ladder, 100.0, [finest]).unevenness
+        for finest in (0.001, 0.01, 0.1)
+    )
     assert ladder.unevenness < fine < coarse < useless
-    assert steps.weighed_ladder(ONE, ladder, 100.0, [0.2]).recipes[0] == (0.0,)  # a dose under half a step is no dye
+    assert steps.weighed_ladder(ONE, ladder, 100.0, [0.2]).recipes[0] == (
+        0.0,
+    )  # a dose under half a step is no dye
 
 
-@pytest.mark.parametrize("through, said", [
-    ([(1.0,)], "two ends"), ([(1.0,), (1.0,)], "same color"), ([(1.0,), (1.0, 2.0)], "each dye"), ([(0.1,), (400.0,)], "percent"), ([(-1.0,), (2.0,)], "percent")])
+@pytest.mark.parametrize(
+    "through, said",
+    [
+        ([(1.0,)], "two ends"),
+        ([(1.0,), (1.0,)], "same color"),
+        ([(1.0,), (1.0, 2.0)], "each dye"),
+        ([(0.1,), (400.0,)], "percent"),
+        ([(-1.0,), (2.0,)], "percent"),
+    ],
+)
 def test_a_path_that_is_none_is_refused(through, said):
     with pytest.raises(OutOfRange, match=said):
         Path(ONE, through)

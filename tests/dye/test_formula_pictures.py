@@ -24,8 +24,21 @@ def liters(volume):
 
 def program(stages, cool=False):
     points = ramp.bath_program(9, stages, 40, 1.2, 4, 16)
-    after = [(points[-1][0] + minutes, heat.cooled_to(0.006, points[-1][1], 16, minutes)) for minutes in range(0, 121, 10)] if cool else []
-    return heat_picture(points, [f"point {at}" for at in range(len(points))], 570, water.boiling_point(900), cooling=after)
+    after = (
+        [
+            (points[-1][0] + minutes, heat.cooled_to(0.006, points[-1][1], 16, minutes))
+            for minutes in range(0, 121, 10)
+        ]
+        if cool
+        else []
+    )
+    return heat_picture(
+        points,
+        [f"point {at}" for at in range(len(points))],
+        570,
+        water.boiling_point(900),
+        cooling=after,
+    )
 
 
 def spots(expected):
@@ -36,18 +49,40 @@ def spots(expected):
 PICTURES = {
     "pot": lambda: pot_picture(12_000, 9000, 307, 440, WET_SLATE, 7200, liters),
     "tiny pot": lambda: pot_picture(1500, 900, 40, 0, [("navy", 0.2)], 50, liters),
-    "overfull pot": lambda: pot_picture(12_000, 9000, 1500, 1500, [(f"a dye with a long name, number {at}", 200.0) for at in range(24)], 4000, liters),
+    "overfull pot": lambda: pot_picture(
+        12_000,
+        9000,
+        1500,
+        1500,
+        [(f"a dye with a long name, number {at}", 200.0) for at in range(24)],
+        4000,
+        liters,
+    ),
     "pot without doses": lambda: pot_picture(12_000, 9000, 307, 440, [], 7200, liters),
     "heat": lambda: program([(60, 1, 10), (92, 0.7, 45)], cool=True),
     "crowded heat": lambda: program([(10 + at, 5, 1) for at in range(8)]),
     "most crowded heat": lambda: program([(10 + at, 5, 1) for at in range(12)]),
-    "heat, Fahrenheit": lambda: heat_picture([(0, 48.0), (60, 198.0), (105, 198.0)], ["yarn in", "hold begins", "heat off"], 1400, 206.0, "°F"),
+    "heat, Fahrenheit": lambda: heat_picture(
+        [(0, 48.0), (60, 198.0), (105, 198.0)],
+        ["yarn in", "hold begins", "heat off"],
+        1400,
+        206.0,
+        "°F",
+    ),
     "drying": lambda: drying_picture(80, 15.5, 16.5, (1.5, 3.0, 6.0), 50, (10.0, 52.0)),
     "drying, not weighed": lambda: drying_picture(40, 4.0, 5.0, (0.5, 1.0, 2.0), 50),
     "rinses": lambda: rinses_picture(LADDER, bleed.fit_carry_over(LADDER, 30), 0.1),
-    "rinses that hardly fall": lambda: rinses_picture([(1, 5.0), (4, 4.8)], bleed.fit_carry_over([(1, 5.0), (4, 4.8)], 50), 0.1),
-    "sections": lambda: sections_picture(["navy", "rust", "undyed, natural cream of the sheep"], [50, 30, 20], ["50 mL", "30 mL", "20 mL"]),
-    "colored sections": lambda: sections_picture(["navy"] * 24, [1] * 24, ["5 mL"] * 24, ["#27406a"] * 24),
+    "rinses that hardly fall": lambda: rinses_picture(
+        [(1, 5.0), (4, 4.8)], bleed.fit_carry_over([(1, 5.0), (4, 4.8)], 50), 0.1
+    ),
+    "sections": lambda: sections_picture(
+        ["navy", "rust", "undyed, natural cream of the sheep"],
+        [50, 30, 20],
+        ["50 mL", "30 mL", "20 mL"],
+    ),
+    "colored sections": lambda: sections_picture(
+        ["navy"] * 24, [1] * 24, ["5 mL"] * 24, ["#27406a"] * 24
+    ),
     "speckles": lambda: spots(120),
     "many speckles": lambda: spots(4000),
     "hardly a speckle": lambda: spots(1),
@@ -57,7 +92,9 @@ every_picture = pytest.mark.parametrize("name", PICTURES)
 
 def parts(name, tag=""):
     picture = PICTURES[name]()
-    return picture, [part for part in ElementTree.fromstring(picture.svg).iter() if part.tag.endswith(tag)]
+    return picture, [
+        part for part in ElementTree.fromstring(picture.svg).iter() if part.tag.endswith(tag)
+    ]
 
 
 @every_picture
@@ -72,8 +109,16 @@ def boxes(texts):
     for text in texts:
         size, words = float(text.get("font-size")), "".join(text.itertext())
         wide = len(words) * size * CHARACTER * (1.06 if text.get("font-weight") else 1.0)
-        left = float(text.get("x")) - {"middle": wide / 2, "end": wide}.get(text.get("text-anchor"), 0.0)
-        yield left, left + wide, float(text.get("y")) - 0.75 * size, float(text.get("y")) + 0.2 * size, words
+        left = float(text.get("x")) - {"middle": wide / 2, "end": wide}.get(
+            text.get("text-anchor"), 0.0
+        )
+        yield (
+            left,
+            left + wide,
+            float(text.get("y")) - 0.75 * size,
+            float(text.get("y")) + 0.2 * size,
+            words,
+        )
 
 
 @every_picture
@@ -84,8 +129,11 @@ def test_labels_are_on_the_sheet_large_enough_and_apart(name):
     for left, right, top, bottom, words in found:
         assert left >= 0 and right <= 360.5 and top >= -1 and bottom <= picture.height, words
     for place, (left, right, top, bottom, words) in enumerate(found):
-        for other in found[place + 1:]:
-            assert right <= other[0] or other[1] <= left or bottom <= other[2] or other[3] <= top, (words, other[4])
+        for other in found[place + 1 :]:
+            assert right <= other[0] or other[1] <= left or bottom <= other[2] or other[3] <= top, (
+                words,
+                other[4],
+            )
 
 
 def test_the_pot_is_to_scale():
@@ -100,7 +148,9 @@ def test_the_enlarged_bar_is_in_proportion():
     """248, 96 and 16 mL."""
     _, rects = parts("pot", "rect")
     widths = [float(rect.get("width")) for rect in rects[4:7]]
-    assert [width / sum(widths) for width in widths] == pytest.approx([248 / 360, 96 / 360, 16 / 360], abs=0.002)
+    assert [width / sum(widths) for width in widths] == pytest.approx(
+        [248 / 360, 96 / 360, 16 / 360], abs=0.002
+    )
 
 
 def test_the_heat_picture_says_every_clock_time():
@@ -108,7 +158,9 @@ def test_the_heat_picture_says_every_clock_time():
     picture, texts = parts("heat", "text")
     said = " ".join("".join(text.itertext()) for text in texts)
     for minutes, _ in ramp.bath_program(9, [(60, 1, 10), (92, 0.7, 45)], 40, 1.2, 4, 16):
-        assert ramp.clock_time(570, minutes) in said and ramp.clock_time(570, minutes) in picture.alt
+        assert (
+            ramp.clock_time(570, minutes) in said and ramp.clock_time(570, minutes) in picture.alt
+        )
 
 
 def test_speckles_show_as_many_spots_as_they_say():

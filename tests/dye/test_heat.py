@@ -15,13 +15,18 @@ def test_heating_time_against_small_steps(loss):
     while temperature < 88.0:
         temperature += (power - loss / 1000 * (temperature - room)) / capacity * 0.5
         seconds += 0.5
-    assert heat.heating_time(capacity, power, 9.0, 88.0, loss, room) == pytest.approx(seconds / 60, rel=2e-3)
+    assert heat.heating_time(capacity, power, 9.0, 88.0, loss, room) == pytest.approx(
+        seconds / 60, rel=2e-3
+    )
 
 
 @given(start=some.floats(5.0, 40.0), end=some.floats(45.0, 90.0), loss=some.floats(0.01, 8.0))
 def test_losses_only_lengthen_it_when_the_bath_is_hotter_than_the_room(start, end, loss):
     """And a tiny loss is no loss; the room no warmer than the start."""
-    plain, lossy = heat.heating_time(40, 1.5, start, end), heat.heating_time(40, 1.5, start, end, loss, start)
+    plain, lossy = (
+        heat.heating_time(40, 1.5, start, end),
+        heat.heating_time(40, 1.5, start, end, loss, start),
+    )
     assert lossy > plain
     assert heat.heating_time(40, 1.5, start, end, 1e-6, start) == pytest.approx(plain, rel=1e-5)
 
@@ -32,7 +37,12 @@ def test_a_pot_that_never_gets_there_is_refused_with_the_reason():
         heat.heating_time(40, 0.6, 20, 90, 10, 20)
 
 
-@given(rate=some.floats(0.001, 0.05), start=some.floats(60.0, 100.0), room=some.floats(0.0, 30.0), minutes=some.floats(1.0, 60.0))
+@given(
+    rate=some.floats(0.001, 0.05),
+    start=some.floats(60.0, 100.0),
+    room=some.floats(0.0, 30.0),
+    minutes=some.floats(1.0, 60.0),
+)
 def test_cooling_turns_around(rate, start, room, minutes):
     """Two readings give the rate, the rate gives the time."""
     end = heat.cooled_to(rate, start, room, minutes)
@@ -66,10 +76,22 @@ def test_a_program_is_ramps_and_holds_one_after_the_other():
     """From 20 to 60 at a degree a minute, ten minutes there, then to 92 at half a degree, three quarters of an hour."""
     points = ramp.bath_program(20, [(60, 1, 10), (92, 0.5, 45)])
     assert points == [(0.0, 20), (40.0, 60), (50.0, 60), (114.0, 92), (159.0, 92)]
-    assert [ramp.clock_time(570, minutes) for minutes, _ in points] == ["09:30", "10:10", "10:20", "11:24", "12:09"]
+    assert [ramp.clock_time(570, minutes) for minutes, _ in points] == [
+        "09:30",
+        "10:10",
+        "10:20",
+        "11:24",
+        "12:09",
+    ]
 
 
-@given(stages=some.lists(some.tuples(some.floats(10.0, 95.0), some.floats(0.1, 5.0), some.floats(0.0, 60.0)), min_size=1, max_size=6))
+@given(
+    stages=some.lists(
+        some.tuples(some.floats(10.0, 95.0), some.floats(0.1, 5.0), some.floats(0.0, 60.0)),
+        min_size=1,
+        max_size=6,
+    )
+)
 def test_a_plate_never_makes_a_program_shorter(stages):
     """Time runs forward, and asking for more than the plate can do takes as long as the plate needs."""
     free, held = ramp.bath_program(9, stages), ramp.bath_program(9, stages, 40, 1.2, 3, 15)
@@ -81,8 +103,15 @@ def test_a_plate_never_makes_a_program_shorter(stages):
 
 def test_clocks_run_past_midnight():
     """And back from what is typed."""
-    assert ramp.clock_time(1430, 15) == "00:05 +1 day" and ramp.clock_time(0, 3000) == "02:00 +2 days"
-    assert [ramp.minutes_of_clock(text) for text in ("9", "09:30", "14.05", "0:00")] == [540, 570, 845, 0]
+    assert (
+        ramp.clock_time(1430, 15) == "00:05 +1 day" and ramp.clock_time(0, 3000) == "02:00 +2 days"
+    )
+    assert [ramp.minutes_of_clock(text) for text in ("9", "09:30", "14.05", "0:00")] == [
+        540,
+        570,
+        845,
+        0,
+    ]
 
 
 @pytest.mark.parametrize("text", ["24:00", "9:60", "9:5", "half past nine", "", "-1:00", "²:00"])
@@ -92,15 +121,27 @@ def test_what_is_no_time_of_day_is_refused(text):
         ramp.minutes_of_clock(text)
 
 
-@given(rate=some.sampled_from([0.4, 1.0, 5.0]), loss=some.floats(0.5, 14.0), start=some.floats(5.0, 30.0), end=some.floats(60.0, 90.0), room=some.floats(0.0, 25.0))
+@given(
+    rate=some.sampled_from([0.4, 1.0, 5.0]),
+    loss=some.floats(0.5, 14.0),
+    start=some.floats(5.0, 30.0),
+    end=some.floats(60.0, 90.0),
+    room=some.floats(0.0, 25.0),
+)
 def test_what_the_room_gets_on_the_way_up_against_small_steps(rate, loss, start, end, room):
     """Turned down or at full power, minute by minute: loss times how much hotter than the room it is."""
     capacity, power = 39.0, 1.5
     minutes = ramp.ramp_time(start, end, rate, capacity, power, loss, room)
     full, temperature, lost, step = minutes > (end - start) / rate, start, 0.0, minutes / 4000
     for _ in range(4000):
-        warmer = (power - loss / 1000 * (temperature - room)) / capacity * step * 60 if full else (end - start) / 4000
+        warmer = (
+            (power - loss / 1000 * (temperature - room)) / capacity * step * 60
+            if full
+            else (end - start) / 4000
+        )
         lost += loss / 1000 * (temperature + warmer / 2 - room) * step / 60
         temperature += warmer
     assert temperature == pytest.approx(end, abs=0.05)
-    assert ramp.lost_on_the_way(start, end, rate, capacity, power, loss, room) == pytest.approx(lost, rel=5e-3, abs=2e-3)
+    assert ramp.lost_on_the_way(start, end, rate, capacity, power, loss, room) == pytest.approx(
+        lost, rel=5e-3, abs=2e-3
+    )

@@ -19,21 +19,34 @@ strengths = some.floats(0.01, 10.0)
 @given(mass=masses, doses=some.lists(some.tuples(depths, strengths), min_size=1, max_size=6))
 def test_what_the_stocks_bring_is_the_recipe(mass, doses):
     """Volume times strength, added up over the dyes, is the depth on the fiber."""
-    brought = sum(recipe.dye_in_stock(recipe.stock_volume(recipe.dye_mass(mass, depth), strength), strength) for depth, strength in doses)
+    brought = sum(
+        recipe.dye_in_stock(recipe.stock_volume(recipe.dye_mass(mass, depth), strength), strength)
+        for depth, strength in doses
+    )
     assert recipe.depth_of_dye(brought, mass) == pytest.approx(sum(depth for depth, _ in doses))
 
 
 def test_wet_slate_for_a_load_a_lot_and_a_run():
     """Four skeins take 248, 96 and 16 mL; twelve in three pots three times that."""
-    demo = {row["id"]: row for row in tomllib.loads((shared_folder() / "demo" / "colorways.toml").read_text("utf-8"))["colorway"]}["wet-slate"]
+    demo = {
+        row["id"]: row
+        for row in tomllib.loads((shared_folder() / "demo" / "colorways.toml").read_text("utf-8"))[
+            "colorway"
+        ]
+    }["wet-slate"]
     depths = demo["depth_percent"].values()
 
     def doses(skeins):
-        return [recipe.stock_volume(recipe.dye_mass(100 * skeins, depth), demo["stock_percent"]) for depth in depths]
+        return [
+            recipe.stock_volume(recipe.dye_mass(100 * skeins, depth), demo["stock_percent"])
+            for depth in depths
+        ]
 
     assert doses(demo["skeins"]) == pytest.approx([248, 96, 16])
     loads = pots.even_loads(12, 4)
-    assert [sum(each) for each in zip(*map(doses, loads))] == pytest.approx([3 * 248, 3 * 96, 3 * 16])
+    assert [sum(each) for each in zip(*map(doses, loads))] == pytest.approx(
+        [3 * 248, 3 * 96, 3 * 16]
+    )
 
 
 def test_an_overfull_bath_is_refused_with_what_to_change():
@@ -73,14 +86,17 @@ def test_an_extended_stock_has_the_strength_wanted(left, weak):
     assert stock.stock_strength(powder + left * weak / 100, 1000.0) == pytest.approx(1.0)
 
 
-@pytest.mark.parametrize("call, words", [
-    (lambda: stock.stock_to_dilute(500, 2, 1), "add powder"),
-    (lambda: stock.powder_to_extend(500, 1, 400, 5), "larger volume"),
-    (lambda: stock.stock_strength(500, 1000), "no dye dissolves"),
-    (lambda: paint.paint_volume(50, 80, 120), "squeeze or spin"),
-    (lambda: paint.stock_in_paint(50, 2, 1), "stronger stock"),
-    (lambda: recipe.measurable_strength(1e-6, 20), "weak enough"),
-])
+@pytest.mark.parametrize(
+    "call, words",
+    [
+        (lambda: stock.stock_to_dilute(500, 2, 1), "add powder"),
+        (lambda: stock.powder_to_extend(500, 1, 400, 5), "larger volume"),
+        (lambda: stock.stock_strength(500, 1000), "no dye dissolves"),
+        (lambda: paint.paint_volume(50, 80, 120), "squeeze or spin"),
+        (lambda: paint.stock_in_paint(50, 2, 1), "stronger stock"),
+        (lambda: recipe.measurable_strength(1e-6, 20), "weak enough"),
+    ],
+)
 def test_a_refusal_is_one_line_that_says_what_to_change(call, words):
     """Lower case, no period: the frame adds the label."""
     with pytest.raises(OutOfRange, match=words) as caught:
@@ -96,27 +112,49 @@ def test_added_to_is_weaker_than_made_up_to_and_more_so_when_strong(powder):
     assert 1 - added / made == pytest.approx(powder * 0.00065 / (1 + powder * 0.00065))
 
 
-@given(mass=masses, shares=some.lists(some.floats(0.1, 10.0), min_size=1, max_size=12), depth=some.floats(0.01, 4.0))
+@given(
+    mass=masses,
+    shares=some.lists(some.floats(0.1, 10.0), min_size=1, max_size=12),
+    depth=some.floats(0.01, 4.0),
+)
 def test_painted_sections_carry_the_depth(mass, shares, depth):
     """Sections add up to the skein, and liquor times its strength to the dye."""
     sections = paint.section_masses(mass, shares)
     assert sum(sections) == pytest.approx(mass)
-    dye = sum(recipe.dye_in_stock(paint.paint_volume(section, 150, 60), paint.paint_strength(depth, 150, 60)) for section in sections)
+    dye = sum(
+        recipe.dye_in_stock(
+            paint.paint_volume(section, 150, 60), paint.paint_strength(depth, 150, 60)
+        )
+        for section in sections
+    )
     assert recipe.depth_of_dye(dye, mass) == pytest.approx(depth)
 
 
 def test_verdicts_run_from_go_to_no_go():
     """The same dyes: as usual, all a little more, one of them more than the others, far off."""
-    assert [base_factor.dye_verdict(factors) for factors in ([1.0, 1.03], [1.2, 1.2], [0.97, 1.09], [1.0, 1.6], [0.6])] == [
-        "go", "go with changes", "go with changes", "no-go", "no-go"]
-    assert [base_factor.change_verdict(change) for change in (0, -3, -6, 12, -40)] == ["go", "go", "go with changes", "no-go", "no-go"]
-    assert base_factor.worst_verdict(["go", "no-go", "go with changes"]) == "no-go" and base_factor.worst_verdict([]) == "go"
+    assert [
+        base_factor.dye_verdict(factors)
+        for factors in ([1.0, 1.03], [1.2, 1.2], [0.97, 1.09], [1.0, 1.6], [0.6])
+    ] == ["go", "go with changes", "go with changes", "no-go", "no-go"]
+    assert [base_factor.change_verdict(change) for change in (0, -3, -6, 12, -40)] == [
+        "go",
+        "go",
+        "go with changes",
+        "no-go",
+        "no-go",
+    ]
+    assert (
+        base_factor.worst_verdict(["go", "no-go", "go with changes"]) == "no-go"
+        and base_factor.worst_verdict([]) == "go"
+    )
 
 
 @given(depth=some.floats(0.05, 4.0), factor=some.floats(0.3, 3.0))
 def test_a_factored_depth_gives_the_factor_back(depth, factor):
     """Matched depths."""
-    assert base_factor.depth_factor(base_factor.factored_depth(depth, factor), depth) == pytest.approx(factor)
+    assert base_factor.depth_factor(
+        base_factor.factored_depth(depth, factor), depth
+    ) == pytest.approx(factor)
 
 
 def test_a_match_by_eye_is_rough_in_proportion_to_its_depth():

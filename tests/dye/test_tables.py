@@ -9,14 +9,35 @@ from fibercalc.sources import all_sources
 KINDS = {"protein", "nylon", "cellulose", "none"}
 HANDLED = {"powder", "acid", "alkali", "heat", "metal"}
 # Standard atomic weights (IUPAC, rounded), for the metal in a mordant.
-ATOMIC = {"H": 1.008, "C": 12.011, "O": 15.999, "S": 32.06, "K": 39.098, "Al": 26.982, "Fe": 55.845, "Cu": 63.546}
+ATOMIC = {
+    "H": 1.008,
+    "C": 12.011,
+    "O": 15.999,
+    "S": 32.06,
+    "K": 39.098,
+    "Al": 26.982,
+    "Fe": 55.845,
+    "Cu": 63.546,
+}
 
 
 def rows(name: str, chapter: str = "dye") -> list[dict]:
     return list(read_table(chapter, name).rows)
 
 
-@pytest.mark.parametrize("name", ["dye-classes", "fibers-in-the-bath", "auxiliaries", "depth-words", "stock-strengths", "steam-times", "liquor-ratios", "mordant-helpers"])
+@pytest.mark.parametrize(
+    "name",
+    [
+        "dye-classes",
+        "fibers-in-the-bath",
+        "auxiliaries",
+        "depth-words",
+        "stock-strengths",
+        "steam-times",
+        "liquor-ratios",
+        "mordant-helpers",
+    ],
+)
 def test_keys_are_not_repeated_and_low_is_not_above_high(name):
     found = rows(name)
     assert len({row["key"] for row in found}) == len(found)
@@ -33,7 +54,9 @@ def test_each_class_takes_a_fiber_that_is_listed_and_says_what_it_handles():
     for row in rows("dye-classes"):
         assert set(row["takes"].split()) <= kinds - {"none"}, row["key"]
         assert {"powder", "heat"} <= set(row["handles"].split()) <= HANDLED, row["key"]
-        assert ("acid" in row["handles"]) == (row["ph_high"] <= 7.0 and "cellulose" not in row["takes"]), row["key"]
+        assert ("acid" in row["handles"]) == (
+            row["ph_high"] <= 7.0 and "cellulose" not in row["takes"]
+        ), row["key"]
         assert ("alkali" in row["handles"]) == (row["ph_low"] > 9), row["key"]
         assert row["top_c"] == "" or row["top_c"] <= 100, row["key"]
         assert row["depth_source"] in all_sources(), row["key"]
@@ -48,15 +71,26 @@ def test_marks_of_depth_are_the_top_of_what_is_called_deep():
     words = read_table("dye", "depth-words")
     classes = {row["key"]: row for row in rows("dye-classes")}
     assert classes["acid-leveling"]["depth_mark"] == words.row("key", "acid-deep")["high"] == 4
-    assert classes["reactive-triazinyl"]["depth_mark"] == words.row("key", "reactive-deep")["high"] == 5
+    assert (
+        classes["reactive-triazinyl"]["depth_mark"]
+        == words.row("key", "reactive-deep")["high"]
+        == 5
+    )
 
 
 def test_auxiliaries_belong_to_a_class_and_grow_with_the_shade():
     keys = {row["key"] for row in rows("dye-classes")}
     found = rows("auxiliaries")
-    assert {row["dye_class"] for row in found} <= keys and {row["unit"] for row in found} == {"%", "g/L"}
-    for names in (("small-lot-citric-pale", "small-lot-citric-medium", "small-lot-citric-deep"), ("cotton-salt-pale", "cotton-salt-medium", "cotton-salt-deep"),
-                  ("cotton-soda-pale", "cotton-soda-medium", "cotton-soda-deep"), ("small-lot-glauber-pale", "small-lot-glauber-medium", "small-lot-glauber-deep")):
+    assert {row["dye_class"] for row in found} <= keys and {row["unit"] for row in found} == {
+        "%",
+        "g/L",
+    }
+    for names in (
+        ("small-lot-citric-pale", "small-lot-citric-medium", "small-lot-citric-deep"),
+        ("cotton-salt-pale", "cotton-salt-medium", "cotton-salt-deep"),
+        ("cotton-soda-pale", "cotton-soda-medium", "cotton-soda-deep"),
+        ("small-lot-glauber-pale", "small-lot-glauber-medium", "small-lot-glauber-deep"),
+    ):
         values = [read_table("dye", "auxiliaries").row("key", name)["high"] for name in names]
         assert values == sorted(set(values)), names
 
@@ -91,14 +125,19 @@ def test_chrome_is_not_offered():
 
 
 def test_no_mordant_stands_in_two_tables():
-    assert not {row["key"] for row in rows("mordants", "safe")} & {row["key"] for row in rows("mordant-helpers")}
+    assert not {row["key"] for row in rows("mordants", "safe")} & {
+        row["key"] for row in rows("mordant-helpers")
+    }
 
 
-@pytest.mark.parametrize("label, formula, symbol", [
-    ("Potash alum", {"K": 1, "Al": 1, "S": 2, "O": 20, "H": 24}, "Al"),
-    ("Ferrous sulfate", {"Fe": 1, "S": 1, "O": 11, "H": 14}, "Fe"),
-    ("Copper sulfate", {"Cu": 1, "S": 1, "O": 9, "H": 10}, "Cu"),
-])
+@pytest.mark.parametrize(
+    "label, formula, symbol",
+    [
+        ("Potash alum", {"K": 1, "Al": 1, "S": 2, "O": 20, "H": 24}, "Al"),
+        ("Ferrous sulfate", {"Fe": 1, "S": 1, "O": 11, "H": 14}, "Fe"),
+        ("Copper sulfate", {"Cu": 1, "S": 1, "O": 9, "H": 10}, "Cu"),
+    ],
+)
 def test_metal_in_a_mordant_by_atomic_weights(label, formula, symbol):
     row = next(row for row in rows("mordants", "safe") if row["label"].startswith(label))
     share = 100 * ATOMIC[symbol] / sum(ATOMIC[one] * count for one, count in formula.items())

@@ -13,7 +13,9 @@ from fibercalc.knit.charts.shawls import shapes
 
 
 def table(chart: str, title: str) -> Table:
-    return next(part for part in getattr(charts, chart)() if isinstance(part, Table) and title in part.title)
+    return next(
+        part for part in getattr(charts, chart)() if isinstance(part, Table) and title in part.title
+    )
 
 
 def test_half_a_stitch_in_eleven_is_four_and_a_half_centimeters_of_a_hundred():
@@ -48,20 +50,37 @@ def test_memory_is_marked_cell_by_cell():
     """A bust's low end is from memory and its high end was matched; a child's chest is from memory and its arm was matched."""
     medium = next(row for row in table("women_sizes", "inches").rows if row[0] == "M")
     assert medium[1] == "36†-38*" and medium[2] == "28-30†"
-    child = dict(zip(table("children_sizes", "children, inches").columns, next(row for row in table("children_sizes", "children, inches").rows if row[0] == "age 8")))
+    child = dict(
+        zip(
+            table("children_sizes", "children, inches").columns,
+            next(
+                row for row in table("children_sizes", "children, inches").rows if row[0] == "age 8"
+            ),
+        )
+    )
     assert child["A Chest"] == "26.5†" and child["G Arm to underarm"] == "12.5*"
 
 
 def test_every_size_and_every_measure_of_the_tables_is_on_the_charts():
-    for chart, name in (("women_sizes", "council-body-women"), ("men_sizes", "council-body-men"), ("children_sizes", "council-body-children")):
-        columns = {re.sub("_(low|high)$", "", column) for column in read_table("knit", name).columns} - {"key", "label", "status"}
+    for chart, name in (
+        ("women_sizes", "council-body-women"),
+        ("men_sizes", "council-body-men"),
+        ("children_sizes", "council-body-children"),
+    ):
+        columns = {
+            re.sub("_(low|high)$", "", column) for column in read_table("knit", name).columns
+        } - {"key", "label", "status"}
         columns = {column for column in columns if not column.endswith("_status")}
         assert len(table(chart, "inches").columns) == 1 + len(columns), name
 
 
 @pytest.mark.parametrize("chart", ["women_sizes", "men_sizes", "children_sizes", "gauge"])
 def test_the_council_is_credited_by_its_own_line(chart):
-    assert any("Source: Craft Yarn Council's www.YarnStandards.com" in part.note for part in getattr(charts, chart)() if isinstance(part, Table))
+    assert any(
+        "Source: Craft Yarn Council's www.YarnStandards.com" in part.note
+        for part in getattr(charts, chart)()
+        if isinstance(part, Table)
+    )
 
 
 def test_a_caution_stands_with_the_womens_sizes():
@@ -104,9 +123,16 @@ def test_a_part_of_each_outline_lies_in_the_whole():
     """What is knit at half lies within the finished shape, and every row starts where the start is marked for row 0."""
     for shape in shapes():
         whole = shape.row(1.0) + shape.row(0.0)
-        box = [min(x for x, _ in whole), max(x for x, _ in whole), min(y for _, y in whole), max(y for _, y in whole)]
+        box = [
+            min(x for x, _ in whole),
+            max(x for x, _ in whole),
+            min(y for _, y in whole),
+            max(y for _, y in whole),
+        ]
         for x, y in shape.row(0.5):
-            assert box[0] - 1e-9 <= x <= box[1] + 1e-9 and box[2] - 1e-9 <= y <= box[3] + 1e-9, shape.name
+            assert box[0] - 1e-9 <= x <= box[1] + 1e-9 and box[2] - 1e-9 <= y <= box[3] + 1e-9, (
+                shape.name
+            )
 
 
 def test_the_measured_figure_names_every_letter():
@@ -135,7 +161,10 @@ def test_surer_is_never_fewer_and_thicker_is_never_longer(chart):
             for cell in cells:
                 assert cell == sorted(cell, reverse=chart == "yarn_by_project"), row
             for thinner, thicker in zip(cells, cells[1:]):
-                assert all((a >= b) if chart == "yarn_by_project" else (a <= b) for a, b in zip(thinner, thicker)), row
+                assert all(
+                    (a >= b) if chart == "yarn_by_project" else (a <= b)
+                    for a, b in zip(thinner, thicker)
+                ), row
 
 
 def test_a_larger_size_never_takes_less():

@@ -13,7 +13,11 @@ from fibercalc.knit.pictures.pooling import fabric_picture, skein_bar
 from fibercalc.knit.pictures.shaping import shaped_row
 from fibercalc.knit.pictures.sock import sock_schematic
 
-SKEIN, NAMES, COLORS = [0.4, 0.3, 0.5, 0.3], ["navy", "slate", "rust", "undyed, natural cream"], ["#27406a", "#7c8a99", "#a8553a", "#efe6d2"]
+SKEIN, NAMES, COLORS = (
+    [0.4, 0.3, 0.5, 0.3],
+    ["navy", "slate", "rust", "undyed, natural cream"],
+    ["#27406a", "#7c8a99", "#a8553a", "#efe6d2"],
+)
 POCKET = (30, 10, 40)
 
 
@@ -24,10 +28,31 @@ def timeline(count, days, apart):
 
 
 PICTURES = {
-    "shawl": lambda: yarn_used_by_row(160, 5, 2, 3.9, [("weighed", 120), ("half the yarn used", 113), ("start the edging", 140)], stop=150),
+    "shawl": lambda: yarn_used_by_row(
+        160,
+        5,
+        2,
+        3.9,
+        [("weighed", 120), ("half the yarn used", 113), ("start the edging", 140)],
+        stop=150,
+    ),
     "scarf": lambda: yarn_used_by_row(1, 80, 0, 0, [("weighed", 1)]),
-    "sock": lambda: sock_schematic(24, 72, POCKET, 70, POCKET, 15, "21.4 cm", 60, "27.5 cm", "mock rib 3 in, 1 out", ("Yarn for the pair: 301 to 321 m",)),
-    "large sock": lambda: sock_schematic(120, 200, (100, 33, 134), 300, (100, 33, 134), 100, "100.0 cm (39.4 in)", 200),
+    "sock": lambda: sock_schematic(
+        24,
+        72,
+        POCKET,
+        70,
+        POCKET,
+        15,
+        "21.4 cm",
+        60,
+        "27.5 cm",
+        "mock rib 3 in, 1 out",
+        ("Yarn for the pair: 301 to 321 m",),
+    ),
+    "large sock": lambda: sock_schematic(
+        120, 200, (100, 33, 134), 300, (100, 33, 134), 100, "100.0 cm (39.4 in)", 200
+    ),
     "row": lambda: shaped_row(shaping.even_gaps(54, 6, False), False, 1, 0),
     "round": lambda: shaped_row(shaping.even_gaps(192, 24, True), True, -1, 2),
     "long round": lambda: shaped_row(shaping.even_gaps(2000, 90, True), True, 1, 0),
@@ -36,9 +61,15 @@ PICTURES = {
     "pace, one part": lambda: timeline(1, 1.0, 7),
     "pace, daily": lambda: timeline(24, 0.7, 1),
     "pace, years": lambda: timeline(12, 200.0, 30),
-    "fabric": lambda: fabric_picture(pooling.fabric(SKEIN, 0.0135, 60, 60, wobble=2.0), NAMES, COLORS, 2.8, 4.0, 60),
-    "wide fabric": lambda: fabric_picture(pooling.fabric(SKEIN, 0.0135, 240, 80, columns=120), NAMES, COLORS, 2.2, 3.0, 240),
-    "tall fabric": lambda: fabric_picture(pooling.fabric(SKEIN, 0.0135, 10, 80, flat=True), NAMES, COLORS, 2.2, 3.0, 10),
+    "fabric": lambda: fabric_picture(
+        pooling.fabric(SKEIN, 0.0135, 60, 60, wobble=2.0), NAMES, COLORS, 2.8, 4.0, 60
+    ),
+    "wide fabric": lambda: fabric_picture(
+        pooling.fabric(SKEIN, 0.0135, 240, 80, columns=120), NAMES, COLORS, 2.2, 3.0, 240
+    ),
+    "tall fabric": lambda: fabric_picture(
+        pooling.fabric(SKEIN, 0.0135, 10, 80, flat=True), NAMES, COLORS, 2.2, 3.0, 10
+    ),
     "skein": lambda: skein_bar(SKEIN, NAMES, COLORS, "1.50 m (59.1 in)"),
 }
 every_picture = pytest.mark.parametrize("name", PICTURES)
@@ -46,7 +77,9 @@ every_picture = pytest.mark.parametrize("name", PICTURES)
 
 def parts(name, tag=""):
     picture = PICTURES[name]()
-    return picture, [part for part in ElementTree.fromstring(picture.svg).iter() if part.tag.endswith(tag)]
+    return picture, [
+        part for part in ElementTree.fromstring(picture.svg).iter() if part.tag.endswith(tag)
+    ]
 
 
 @every_picture
@@ -61,8 +94,16 @@ def boxes(texts):
     for text in texts:
         size, words = float(text.get("font-size")), "".join(text.itertext())
         wide = len(words) * size * CHARACTER * (1.06 if text.get("font-weight") else 1.0)
-        left = float(text.get("x")) - {"middle": wide / 2, "end": wide}.get(text.get("text-anchor"), 0.0)
-        yield left, left + wide, float(text.get("y")) - 0.75 * size, float(text.get("y")) + 0.2 * size, words
+        left = float(text.get("x")) - {"middle": wide / 2, "end": wide}.get(
+            text.get("text-anchor"), 0.0
+        )
+        yield (
+            left,
+            left + wide,
+            float(text.get("y")) - 0.75 * size,
+            float(text.get("y")) + 0.2 * size,
+            words,
+        )
 
 
 @every_picture
@@ -73,15 +114,26 @@ def test_labels_are_on_the_sheet_large_enough_and_apart(name):
     for left, right, top, bottom, words in found:
         assert left >= 0 and right <= 360.5 and top >= -1 and bottom <= picture.height, words
     for place, (left, right, top, bottom, words) in enumerate(found):
-        for other in found[place + 1:]:
-            assert right <= other[0] or other[1] <= left or bottom <= other[2] or other[3] <= top, (words, other[4])
+        for other in found[place + 1 :]:
+            assert right <= other[0] or other[1] <= left or bottom <= other[2] or other[3] <= top, (
+                words,
+                other[4],
+            )
 
 
 def test_the_sock_says_every_count():
     """What is counted at the machine stands in words and in the picture's text for those who cannot see it."""
     picture, texts = parts("sock", "text")
     shown = " ".join("".join(text.itertext()) for text in texts)
-    for count in ("24 rounds, folded to 12", "72 rounds", "70 rounds", "40 rows on 30 needles", "down to 10", "15 rounds", "60 needles"):
+    for count in (
+        "24 rounds, folded to 12",
+        "72 rounds",
+        "70 rounds",
+        "40 rows on 30 needles",
+        "down to 10",
+        "15 rounds",
+        "60 needles",
+    ):
         assert count in shown and (count in picture.alt), count
 
 
@@ -97,7 +149,7 @@ def test_every_color_of_the_skein_has_its_own_line():
     _, paths = parts("fabric", "path")
     assert [path.get("fill") for path in paths if path.get("fill") != "none"] == COLORS
     dashes = [path.get("stroke-dasharray") for path in paths if path.get("fill") == "none"]
-    in_fabric, in_key = dashes[:len(COLORS) - 1], dashes[len(COLORS) - 1:]
+    in_fabric, in_key = dashes[: len(COLORS) - 1], dashes[len(COLORS) - 1 :]
     assert in_fabric == in_key and len(set(in_fabric)) == len(COLORS) - 1
 
 

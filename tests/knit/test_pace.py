@@ -48,18 +48,29 @@ def test_no_part_is_begun_before_it_is_out_or_before_there_is_time(days, late):
     parts = pace.keep_pace(days, WEEKS, start)
     for part in parts:
         assert part.begun >= part.out and part.begun >= start and part.done >= part.begun
-    assert all(after.begun >= before.begun and after.done >= before.done for before, after in zip(parts, parts[1:]))
+    assert all(
+        after.begun >= before.begun and after.done >= before.done
+        for before, after in zip(parts, parts[1:])
+    )
 
 
 @given(days=lengths, factor=some.floats(1.0, 3.0))
 def test_slower_is_never_done_sooner(days, factor):
-    quick, slow = pace.keep_pace(days, WEEKS, FRIDAY), pace.keep_pace([factor * day for day in days], WEEKS, FRIDAY)
+    quick, slow = (
+        pace.keep_pace(days, WEEKS, FRIDAY),
+        pace.keep_pace([factor * day for day in days], WEEKS, FRIDAY),
+    )
     assert all(a.done <= b.done for a, b in zip(quick, slow))
 
 
 def test_equal_rows_of_a_growing_shawl_are_not_equal_parts():
     """Row k holds 2 k - 1: four parts of 25 rows are 1, 3, 5 and 7 sixteenths."""
-    assert [pace.part_stitches(row, row + 25, 1, 2) / 625 for row in (0, 25, 50, 75)] == [1, 3, 5, 7]
+    assert [pace.part_stitches(row, row + 25, 1, 2) / 625 for row in (0, 25, 50, 75)] == [
+        1,
+        3,
+        5,
+        7,
+    ]
 
 
 @given(minutes=some.floats(1.0, 5000.0), days=some.floats(0.5, 60.0))
@@ -82,14 +93,19 @@ def test_a_part_s_number_is_a_whole_number_without_a_range():
     worked = work_card(find_card("keep-pace"), {})
     r = worked.outcome
     assert r.text("behind_at") == "4" and r.span("behind_at") == "" and not r.rough("behind_at")
-    assert "At the slow end of your pace you fall behind in Part 3, at the quick end in none." in worked.notes()
+    assert (
+        "At the slow end of your pace you fall behind in Part 3, at the quick end in none."
+        in worked.notes()
+    )
 
 
 def test_dates_hold_the_rough_week_as_well_as_the_rough_speed():
     """Hours in a week are rough too: with them exact the last day's range is narrower."""
+
     def days(week):
         row = work_card(find_card("keep-pace"), {"week": week}).tables()[0].rows[-1]
         return [datetime.strptime(day.split(" ", 1)[1], "%d %b %Y") for day in row[5].split(" to ")]
+
     (low, high), (quick, slow) = days("12 ± 2"), days("12 ± 0.01")
     assert low < quick and slow < high
 
@@ -97,7 +113,13 @@ def test_dates_hold_the_rough_week_as_well_as_the_rough_speed():
 def test_no_hours_are_named_that_would_not_keep_pace():
     """Begun after the second part is out, part one is behind whatever the hours; begun three days late, four days are left of seven."""
     assert not work_card(find_card("keep-pace"), {"start": "2027-06-01"}).outcome.has("needed")
-    parts = {f"parts.{number}.{name}": text for number, (day, row) in enumerate((("2027-03-05", "80"), ("2027-03-12", "81")), 1)
-             for name, text in (("name", f"Part {number}"), ("release", day), ("last_row", row))}
-    on_time, late = (work_card(find_card("keep-pace"), parts | {"start": day}).outcome.value("needed") for day in ("2027-03-05", "2027-03-08"))
+    parts = {
+        f"parts.{number}.{name}": text
+        for number, (day, row) in enumerate((("2027-03-05", "80"), ("2027-03-12", "81")), 1)
+        for name, text in (("name", f"Part {number}"), ("release", day), ("last_row", row))
+    }
+    on_time, late = (
+        work_card(find_card("keep-pace"), parts | {"start": day}).outcome.value("needed")
+        for day in ("2027-03-05", "2027-03-08")
+    )
     assert late == pytest.approx(on_time * 7 / 4)

@@ -19,14 +19,21 @@ FLAT = some.booleans()
 
 def in_knitting_order(rows, flat):
     """Colors as the yarn ran: from the right in the round and on right-side rows, from the left on the way back."""
-    return [color for number, row in enumerate(rows) for color in (row if flat and number % 2 else row[::-1])]
+    return [
+        color
+        for number, row in enumerate(rows)
+        for color in (row if flat and number % 2 else row[::-1])
+    ]
 
 
 @given(stitches=some.integers(1, 150), rows=some.integers(1, 30), flat=FLAT)
 def test_the_walk_is_the_skein_unwound(stitches, rows, flat):
     """With even tension stitch i has the color that lies at (i + 1/2) loops along the yarn."""
     edges = [32, 56, 96, 120]
-    expected = [next(color for color, edge in enumerate(edges) if (i + 0.5) % 120 < edge) for i in range(stitches * rows)]
+    expected = [
+        next(color for color, edge in enumerate(edges) if (i + 0.5) % 120 < edge)
+        for i in range(stitches * rows)
+    ]
     assert in_knitting_order(pooling.fabric(SKEIN, LOOP, stitches, rows, flat), flat) == expected
 
 
@@ -35,7 +42,9 @@ def test_each_color_has_its_share(stitches, wobble, flat):
     """Over whole turns of the skein, to a few stitches of a turn."""
     colors = in_knitting_order(pooling.fabric(SKEIN, LOOP, stitches, 60, flat, wobble), flat)
     for color, length in enumerate(SKEIN):
-        assert colors.count(color) == pytest.approx(len(colors) * length / 1.5, abs=0.06 * len(colors) + 45)
+        assert colors.count(color) == pytest.approx(
+            len(colors) * length / 1.5, abs=0.06 * len(colors) + 45
+        )
 
 
 def test_a_round_of_one_repeat_stacks_and_half_a_repeat_flat_stacks_every_second_row():
@@ -64,7 +73,12 @@ def test_the_shift_is_to_the_nearest_repeat(stitches, repeat, flat):
     assert turns == pytest.approx(round(turns), abs=1e-6)
 
 
-@given(repeat=some.floats(10.0, 300.0), low=some.integers(1, 400), more=some.integers(0, 400), flat=FLAT)
+@given(
+    repeat=some.floats(10.0, 300.0),
+    low=some.integers(1, 400),
+    more=some.integers(0, 400),
+    flat=FLAT,
+)
 def test_stacking_counts_have_no_shift_and_none_is_missed(repeat, low, more, flat):
     """One in every repeat (flat: half repeat)."""
     found = pooling.stacking_counts(repeat, low, low + more, flat)
@@ -100,10 +114,18 @@ def test_the_words_in_the_round_around_one_repeat():
     """120 stitches stack, 121 stay for 40 rounds, 127 lean, 150 jump by 30 of a color of 40, a block; a row of 40 is all stripe."""
     kinds = {count: pooling.judge(count, 120.0, 40.0).kind for count in (40, 120, 121, 127, 150)}
     assert kinds == {40: "stripes", 120: "pools", 121: "pools", 127: "spirals", 150: "blocks"}
-    assert pooling.judge(480, 120.0, 12.0).kind == "flashes" and pooling.judge(150, 120.0, 12.0).kind == "flecks"
+    assert (
+        pooling.judge(480, 120.0, 12.0).kind == "flashes"
+        and pooling.judge(150, 120.0, 12.0).kind == "flecks"
+    )
 
 
-@given(stitches=some.integers(4, 2000), loop=some.floats(0.004, 0.03), first=some.floats(0.1, 3.0), flat=FLAT)
+@given(
+    stitches=some.integers(4, 2000),
+    loop=some.floats(0.004, 0.03),
+    first=some.floats(0.1, 3.0),
+    flat=FLAT,
+)
 def test_broad_and_narrow_are_what_the_picture_shows(stitches, loop, first, flat):
     """Dashes measured in the drawn rows: the longest is an eighth of their width, or more, where the word speaks of breadth."""
     lengths = [first, 0.2, first / 2]
@@ -114,7 +136,11 @@ def test_broad_and_narrow_are_what_the_picture_shows(stitches, loop, first, flat
     longest = max(len(list(run)) for row in drawn for _, run in groupby(row))
     if judged.kind in (pooling.POOLS, pooling.BLOCKS):
         # A window on a wide fabric may cut a dash off at its edge, and does not see one that stacks outside it.
-        assert longest >= min(shown / 8, max(patch, 0.2 / loop)) - 1 or stitches > 120 and judged.kind == pooling.POOLS
+        assert (
+            longest >= min(shown / 8, max(patch, 0.2 / loop)) - 1
+            or stitches > 120
+            and judged.kind == pooling.POOLS
+        )
     if judged.kind in (pooling.FLASHES, pooling.FLECKS):
         assert longest <= shown / 8 + 1
 
@@ -122,7 +148,9 @@ def test_broad_and_narrow_are_what_the_picture_shows(stitches, loop, first, flat
 def test_the_card_says_blocks_over_a_picture_of_blocks():
     """By hand: 60 stitches of a skein that comes round every 108 and whose longest color makes 43: 43 of 60 are no fleck."""
     worked = work_card(find_card("pool-picture"), {"count": "60"})
-    assert worked.outcome.value("kind") == "blocks" and worked.sentences()[0].startswith("On 60 stitches in the round it will likely make blocks: broad blocks")
+    assert worked.outcome.value("kind") == "blocks" and worked.sentences()[0].startswith(
+        "On 60 stitches in the round it will likely make blocks: broad blocks"
+    )
     assert next(row[2] for row in worked.tables()[0].rows if row[0] == "60") == "blocks"
 
 
@@ -140,7 +168,13 @@ def test_tension_that_wanders_breaks_the_words_as_it_breaks_the_picture():
 
 def test_counts_near_the_wanted_one_keep_the_stitch_pattern():
     """A pattern over 8: two eights either way."""
-    assert [near.stitches for near in pooling.judge_near(124, 20, 120.0, 40.0, step=8)] == [108, 116, 124, 132, 140]
+    assert [near.stitches for near in pooling.judge_near(124, 20, 120.0, 40.0, step=8)] == [
+        108,
+        116,
+        124,
+        132,
+        140,
+    ]
 
 
 def test_the_wobble_is_a_fixed_one_and_moves_the_edges():
@@ -158,10 +192,17 @@ def test_drift_is_what_the_walk_does_on_average():
     assert pooling.drift(100, 3.0, 12) == pytest.approx(3 * measured, rel=0.05)
 
 
-@given(columns=some.integers(1, 120), rows=some.integers(1, 30), flat=FLAT, wobble=some.floats(0.0, 5.0))
+@given(
+    columns=some.integers(1, 120),
+    rows=some.integers(1, 30),
+    flat=FLAT,
+    wobble=some.floats(0.0, 5.0),
+)
 def test_a_window_is_the_right_edge_of_the_whole(columns, rows, flat, wobble):
     whole = pooling.fabric(SKEIN, LOOP, 120, rows, flat, wobble)
-    assert pooling.fabric(SKEIN, LOOP, 120, rows, flat, wobble, columns) == [row[-columns:] for row in whole]
+    assert pooling.fabric(SKEIN, LOOP, 120, rows, flat, wobble, columns) == [
+        row[-columns:] for row in whole
+    ]
 
 
 def test_two_skeins_alternate_and_each_goes_on_where_it_stopped():
@@ -193,8 +234,12 @@ def test_a_short_order_is_never_knitted_further_than_any_skein_lasts(bands):
     order, times = pooling.order_in_turn(bands)
     used = [times * order.count(skein) for skein in range(len(bands))]
     assert all(1 <= each <= count for each, count in zip(used, bands))
-    assert any(count < (times + 1) * order.count(skein) for skein, count in enumerate(bands)), "once more through is too far for one of them"
-    assert sum(used) >= 0.95 * len(bands) * min(bands), "never worse than plain turns, but for the 5 % that a shorter order may cost"
+    assert any(count < (times + 1) * order.count(skein) for skein, count in enumerate(bands)), (
+        "once more through is too far for one of them"
+    )
+    assert sum(used) >= 0.95 * len(bands) * min(bands), (
+        "never worse than plain turns, but for the 5 % that a shorter order may cost"
+    )
 
 
 def test_a_skein_of_half_the_weight_comes_half_as_often():

@@ -26,14 +26,18 @@ def test_a_pocket_counted_needle_by_needle(half, data):
     assert (rows, stitches) == (sock.short_rows(half, left), sock.short_row_stitches(half, left))
 
 
-@given(foot=some.floats(0.10, 0.40), half=halves, rows_per_cm=gauges, shorter=some.floats(0.0, 15.0))
+@given(
+    foot=some.floats(0.10, 0.40), half=halves, rows_per_cm=gauges, shorter=some.floats(0.0, 15.0)
+)
 def test_heel_foot_and_toe_are_as_long_as_the_sock(foot, half, rows_per_cm, shorter):
     """To half a round, because rounds are whole."""
     depth = sock.short_row_depth(half, sock.needles_left(half), rows_per_cm)
     knitted = sock.sock_foot_length(foot, shorter)
     assume(2 * depth < knitted)
     whole = sock.whole_rounds(sock.foot_rounds(knitted, depth, depth, rows_per_cm))
-    assert sock.length_of_rounds(whole, rows_per_cm) + 2 * depth == pytest.approx(knitted, abs=0.5 / (100 * rows_per_cm) + 1e-9)
+    assert sock.length_of_rounds(whole, rows_per_cm) + 2 * depth == pytest.approx(
+        knitted, abs=0.5 / (100 * rows_per_cm) + 1e-9
+    )
 
 
 def test_a_foot_shorter_than_its_heel_and_toe_is_refused():
@@ -49,7 +53,11 @@ def test_the_practitioners_pair_comes_from_about_one_skein(needles, loop):
     half = needles // 2
     pocket = sock.short_row_stitches(half, sock.needles_left(half))
     for leg in (50, 55):
-        grams = sock.pair_length(sock.sock_stitches(needles, 20 + leg + 65, 2 * pocket), loop) * 100 / 420
+        grams = (
+            sock.pair_length(sock.sock_stitches(needles, 20 + leg + 65, 2 * pocket), loop)
+            * 100
+            / 420
+        )
         assert 50 < grams < 100
 
 
@@ -58,7 +66,9 @@ def test_a_folded_hem_is_even_and_as_deep_as_wanted(depth, rows_per_cm):
     """Half of it, to half a round."""
     rounds = sock.hem_rounds(depth, rows_per_cm)
     assert rounds % 2 == 0
-    assert sock.length_of_rounds(rounds / 2, rows_per_cm) == pytest.approx(depth, abs=0.5 / (100 * rows_per_cm) + 1e-9)
+    assert sock.length_of_rounds(rounds / 2, rows_per_cm) == pytest.approx(
+        depth, abs=0.5 / (100 * rows_per_cm) + 1e-9
+    )
 
 
 @given(in_work=some.integers(1, 8), out=some.integers(0, 3), repeats=some.integers(4, 20))
@@ -84,13 +94,17 @@ def test_a_float_takes_less_than_a_loop(in_work, out, widths):
 def test_words_for_stretch_run_from_loose_to_too_tight():
     """A tube of 21.4 cm: a 20 cm ankle, then 25, 32 and 40 cm over the heel."""
     tube = sock.tube_girth(60, 2.8)
-    assert [sock.stretch_word(sock.stretch_needed(girth, tube)) for girth in (0.20, 0.25, 0.32, 0.40)] == ["loose", "easy", "tight", "too tight"]
+    assert [
+        sock.stretch_word(sock.stretch_needed(girth, tube)) for girth in (0.20, 0.25, 0.32, 0.40)
+    ] == ["loose", "easy", "tight", "too tight"]
 
 
 @given(lengths=some.lists(some.floats(0.08, 0.40), min_size=2, max_size=20), rows_per_cm=gauges)
 def test_longer_feet_have_no_fewer_rounds(lengths, rows_per_cm):
     """A chart by foot length runs one way."""
-    rounds = [count for _, count in sock.foot_rounds_by_length(sorted(lengths), 30, 10, rows_per_cm)]
+    rounds = [
+        count for _, count in sock.foot_rounds_by_length(sorted(lengths), 30, 10, rows_per_cm)
+    ]
     assert rounds == sorted(rounds)
 
 
@@ -106,10 +120,16 @@ def test_the_demo_sock_follows_from_its_needles_gauge_and_rounds():
     half, gauge = demo["needles"] // 2, (demo["stitches_per_cm"], demo["rows_per_cm"])
     pocket = sock.short_row_stitches(half, sock.needles_left(half))
     assert pocket == demo["short_row_stitches_each"]
-    assert sock.short_row_depth(half, sock.needles_left(half), gauge[1]) * 100 == pytest.approx(demo["short_row_depth_cm"])
-    stitches = sock.sock_stitches(demo["needles"], demo["hem_rounds"] + demo["leg_rounds"] + demo["foot_rounds"], 2 * pocket)
+    assert sock.short_row_depth(half, sock.needles_left(half), gauge[1]) * 100 == pytest.approx(
+        demo["short_row_depth_cm"]
+    )
+    stitches = sock.sock_stitches(
+        demo["needles"], demo["hem_rounds"] + demo["leg_rounds"] + demo["foot_rounds"], 2 * pocket
+    )
     assert stitches == 11_560
-    loops = [loop.stitch_length(*gauge, constant) for constant in (19.0, 21.6)]  # dry and wet relaxed
+    loops = [
+        loop.stitch_length(*gauge, constant) for constant in (19.0, 21.6)
+    ]  # dry and wet relaxed
     assert [round(100 * each, 2) for each in loops] == demo["loop_cm"]
     meters = [sock.pair_length(stitches, each) for each in loops]
     assert [round(each) for each in meters] == [301, 321]

@@ -41,14 +41,21 @@ def test_the_two_constants_of_a_state_multiply_to_the_third():
 def test_rib_has_no_invented_factor():
     rows = {row["key"]: row for row in read_table("knit", "structure-factors").rows}
     for key in ("rib-1x1", "rib-2x2"):
-        assert (rows[key]["low"], rows[key]["middle"], rows[key]["high"], rows[key]["status"]) == ("", "", "", "unknown")
+        assert (rows[key]["low"], rows[key]["middle"], rows[key]["high"], rows[key]["status"]) == (
+            "",
+            "",
+            "",
+            "unknown",
+        )
 
 
 def test_structure_ranges_are_in_order_and_wide_where_no_one_has_measured():
     for row in read_table("knit", "structure-factors").rows:
         if row["status"] == "practice":
             assert row["low"] < row["middle"] < row["high"]
-            assert row["high"] / row["low"] >= 1.3, f"{row['key']} is narrower than common practice can know"
+            assert row["high"] / row["low"] >= 1.3, (
+                f"{row['key']} is narrower than common practice can know"
+            )
 
 
 def test_the_float_of_stranded_colorwork_is_a_wale_wide():

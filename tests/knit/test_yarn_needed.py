@@ -11,7 +11,12 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.knit.asked import PROJECTS
 from fibercalc.knit.cards.yarn_needed import STRUCTURES
-from fibercalc.knit.loop import stitch_length, stitch_length_from_tightness, yarn_on_area, yarn_on_area_from_stitch
+from fibercalc.knit.loop import (
+    stitch_length,
+    stitch_length_from_tightness,
+    yarn_on_area,
+    yarn_on_area_from_stitch,
+)
 from fibercalc.knit.needs import KNITTER_ERROR
 from fibercalc.knit.projects.sweater import SIZES
 
@@ -31,12 +36,27 @@ def test_odds_match_a_simulation_of_the_same_roughness():
     found = outcome()
     for _ in range(runs):
         tape, swatch_tape = draw.uniform(-1, 1), draw.uniform(-1, 1)
-        chest, body, sleeve, upper, wrist, yoke, neck = (value + tape for value in (104, 39, 45, 34, 19, 20, 44))
+        chest, body, sleeve, upper, wrist, yoke, neck = (
+            value + tape for value in (104, 39, 45, 34, 19, 20, 44)
+        )
         band = 2.5 + 0.3 * tape
-        area = chest * body + (upper + wrist) * sleeve + (chest + 2 * upper - 0.32 * chest + neck) / 2 * yoke + neck * band
+        area = (
+            chest * body
+            + (upper + wrist) * sleeve
+            + (chest + 2 * upper - 0.32 * chest + neck) / 2 * yoke
+            + neck * band
+        )
         side = 15 + 0.2 * swatch_tape
-        grams = (10.3 + draw.uniform(-0.1, 0.1)) / side**2 * area * (1 + draw.gauss(0, KNITTER_ERROR / 1.96))
-        mass, length = 100 * (1 + draw.uniform(-0.015, 0.015)), 230 * (1 + draw.uniform(-0.015, 0.015))
+        grams = (
+            (10.3 + draw.uniform(-0.1, 0.1))
+            / side**2
+            * area
+            * (1 + draw.gauss(0, KNITTER_ERROR / 1.96))
+        )
+        mass, length = (
+            100 * (1 + draw.uniform(-0.015, 0.015)),
+            230 * (1 + draw.uniform(-0.015, 0.015)),
+        )
         need = grams * length / mass
         enough += need <= 4 * length
         inside += found.low("need") <= need <= found.high("need")
@@ -48,7 +68,9 @@ def test_the_scenario_s_pullover_comes_out_as_checked_by_hand():
     """8,376 square centimeters, 458 g/m², 384 g, 882 m (965 yd); 4 skeins are enough for about 3 in 4 knitters, 5 for nearly all."""
     found = outcome()
     assert found.value("area") * 1e4 == pytest.approx(8376, abs=5)
-    assert found.value("need") == pytest.approx(882, abs=1) and found.value("mass") == pytest.approx(384, abs=1)
+    assert found.value("need") == pytest.approx(882, abs=1) and found.value(
+        "mass"
+    ) == pytest.approx(384, abs=1)
     assert 0.70 < found.chance_below("skeins", 4) < 0.82 and found.chance_below("skeins", 5) > 0.99
     assert found.value("buy") == 5
 
@@ -57,25 +79,41 @@ def test_a_swatch_made_of_the_model_s_cloth_gives_the_model_s_answer():
     grams = yarn_on_area(2.0, 2.7, 21.6) * 225 / 100 * 100 / 230
     found = outcome(swatch_mass=f"{grams:.10f} g")
     assert found.value("by_swatch") == pytest.approx(found.value("by_loop"), rel=1e-8)
-    assert found.high("by_swatch") - found.low("by_swatch") < found.high("by_loop") - found.low("by_loop")
+    assert found.high("by_swatch") - found.low("by_swatch") < found.high("by_loop") - found.low(
+        "by_loop"
+    )
 
 
 @pytest.mark.parametrize("make", MAKES)
 @pytest.mark.parametrize("known", ["yarn", "gauge", "swatch"])
 def test_more_sureness_never_buys_less(make, known):
-    counts = [outcome(make=make, known=known, sure=sure, skein_mass="20 g", skein_length="46 m").value("buy") for sure in ("80", "90", "95")]
+    counts = [
+        outcome(make=make, known=known, sure=sure, skein_mass="20 g", skein_length="46 m").value(
+            "buy"
+        )
+        for sure in ("80", "90", "95")
+    ]
     assert counts == sorted(counts) and counts[0] >= 1
 
 
 @pytest.mark.parametrize("known", ["yarn", "gauge", "swatch"])
 def test_a_larger_size_never_takes_less(known):
     for people in ("baby", "child", "woman", "man"):
-        needs = [outcome(known=known, size_by="table", size=size).value("need") for size in SIZES if size.startswith(people)]
+        needs = [
+            outcome(known=known, size_by="table", size=size).value("need")
+            for size in SIZES
+            if size.startswith(people)
+        ]
         assert needs == sorted(needs) and needs[0] > 0
 
 
 def test_a_tighter_gauge_takes_more_yarn():
-    needs = [outcome(known="gauge", stitches=f"{count} per 10 cm", rows=f"{1.35 * count:.2f} per 10 cm").value("need") for count in (14, 18, 22, 28, 34)]
+    needs = [
+        outcome(
+            known="gauge", stitches=f"{count} per 10 cm", rows=f"{1.35 * count:.2f} per 10 cm"
+        ).value("need")
+        for count in (14, 18, 22, 28, 34)
+    ]
     assert needs == sorted(needs)
 
 
@@ -85,10 +123,14 @@ def test_every_measure_of_every_project_counts():
         if getattr(item, "instrument", "") != "tape":
             continue
         make = item.when["make"][0]
-        base = {"make": make, "size_by": "own"} | ({"size_by": "own"} if make in ("sweater", "hat") else {})
+        base = {"make": make, "size_by": "own"} | (
+            {"size_by": "own"} if make in ("sweater", "hat") else {}
+        )
         value, unit = item.default.split()
         more = f"{float(value) * 1.1 + 0.5:.4f} {unit}"
-        assert outcome(**base, **{item.name: more}).value("need") > outcome(**base).value("need"), item.name
+        assert outcome(**base, **{item.name: more}).value("need") > outcome(**base).value("need"), (
+            item.name
+        )
 
 
 def test_what_has_no_published_figure_asks_for_a_swatch():
@@ -111,7 +153,10 @@ def test_99_in_100_takes_a_swatch():
 
 
 def test_a_buffer_is_not_added_twice():
-    bare, unknown, held = (outcome(known="pattern", pattern_buffer=each).value("need") for each in ("none", "unknown", "held"))
+    bare, unknown, held = (
+        outcome(known="pattern", pattern_buffer=each).value("need")
+        for each in ("none", "unknown", "held")
+    )
     assert bare == pytest.approx(900) and bare > unknown > held > 900 / 1.15
 
 
@@ -150,10 +195,14 @@ def test_a_round_hat_s_crown_is_a_flat_circle():
     """56 cm head, 8 % smaller: 51.52 around; the crown is the circle of that girth; the side is a tube."""
     around = 56 * 0.92
     radius = around / (2 * pi)
-    assert outcome(make="hat").value("area") * 1e4 == pytest.approx(pi * radius**2 + around * (22 - radius))
+    assert outcome(make="hat").value("area") * 1e4 == pytest.approx(
+        pi * radius**2 + around * (22 - radius)
+    )
 
 
-@pytest.mark.parametrize("who, head", [("baby", 45.6), ("toddler", 48.1), ("child", 49.3), ("woman", 55), ("man", 57)])
+@pytest.mark.parametrize(
+    "who, head", [("baby", 45.6), ("toddler", 48.1), ("child", 49.3), ("woman", 55), ("man", 57)]
+)
 def test_a_head_of_the_table_is_a_head_and_the_hat_s_ease_is_taken_off_once(who, head):
     """Published: the median of girls at 12, 24 and 36 months, and of adults; the hat is 8 % smaller, once."""
     cloth = outcome(make="hat", size_by="table", head_size=who).kept["cloth"]

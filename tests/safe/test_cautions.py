@@ -16,7 +16,11 @@ from tests.test_every_card import states_of
 SAFE = [card for card in BOOK if card.chapter == "safe"]
 HANDLING = [card for card in BOOK if card.chapter == "safe" or card.handles]
 # Words that give away work with powder, acid, alkali, heat, metal salts or heavy loads, whatever the card declares.
-TELLING = re.compile(r"\b(powder|acid|vinegar|citric|soda|ammonia|mordant|boil\w*|simmer\w*|burner|kettle|steam\w*|hot|scald\w*|lift|dye stock|grams of dye)\b", re.IGNORECASE)
+TELLING = re.compile(
+    r"\b(powder|acid|vinegar|citric|soda|ammonia|mordant|boil\w*|simmer\w*|burner|kettle|steam\w*|hot|scald\w*|lift|dye"
+    r" stock|grams of dye)\b",
+    re.IGNORECASE,
+)
 
 every_safe_card = pytest.mark.parametrize("card", SAFE, ids=card_id)
 every_handling_card = pytest.mark.parametrize("card", HANDLING, ids=card_id)
@@ -26,23 +30,42 @@ def words_of(card) -> str:
     """What a card asks and answers, without its cautions."""
     said = [card.question]
     for item in card.inputs:
-        said += [item.label, item.measure] + ([part for each in item.fields for part in (each.label, each.measure)] if isinstance(item, Rows) else [])
+        said += [item.label, item.measure] + (
+            [part for each in item.fields for part in (each.label, each.measure)]
+            if isinstance(item, Rows)
+            else []
+        )
     return " ".join(said + [result.label for result in card.results])
 
 
 def plain(text) -> str:
-    return re.sub(r"\s+", " ", re.sub(r"<[^>]+>", "", str(text))).replace("&#x27;", "'").replace("&amp;", "&")
+    return (
+        re.sub(r"\s+", " ", re.sub(r"<[^>]+>", "", str(text)))
+        .replace("&#x27;", "'")
+        .replace("&amp;", "&")
+    )
 
 
 def test_there_are_seven_safe_cards():
-    assert {card.id for card in SAFE} >= {"acid-dilution", "room-air", "hazard-label", "scald", "drain-check", "mordant-limit", "lift"}
+    assert {card.id for card in SAFE} >= {
+        "acid-dilution",
+        "room-air",
+        "hazard-label",
+        "scald",
+        "drain-check",
+        "mordant-limit",
+        "lift",
+    }
 
 
 @pytest.mark.parametrize("card", BOOK, ids=card_id)
 def test_a_card_that_speaks_of_such_work_declares_it(card):
     """A card of any chapter; knitting's steam blocking and the like are told apart by hand in the words above."""
     if card.chapter in ("dye", "safe") and TELLING.search(words_of(card)):
-        assert card.handles, f"{card.id} speaks of {TELLING.search(words_of(card))[0]}: say in `handles` what its work can hurt someone with"
+        assert card.handles, (
+            f"{card.id} speaks of {TELLING.search(words_of(card))[0]}: say in `handles` what its"
+            " work can hurt someone with"
+        )
 
 
 @every_handling_card
@@ -54,7 +77,10 @@ def test_its_caution_is_always_in_page_sheet_and_command(card, capsys):
     page = plain(card_fence(card.id))
     for state in states_of(card):
         worked = work_card(card, state)
-        printed, told = plain(sheet(worked, "https://example.org/x")), answer_of(worked, "test").cautions
+        printed, told = (
+            plain(sheet(worked, "https://example.org/x")),
+            answer_of(worked, "test").cautions,
+        )
         for caution in always:
             assert caution.title in page and caution.text in page
             assert caution.title in printed and caution.text in printed
@@ -82,26 +108,43 @@ def cautioned(card, **texts) -> str:
 
 def test_a_flame_in_a_room_is_cautioned():
     """Gas heat indoors: carbon monoxide, in the cards that plan heat."""
-    assert "carbon monoxide" in cautioned("bath-heat", heater="gas") and "carbon monoxide" not in cautioned("bath-heat", heater="ring")
+    assert "carbon monoxide" in cautioned(
+        "bath-heat", heater="gas"
+    ) and "carbon monoxide" not in cautioned("bath-heat", heater="ring")
     assert "carbon monoxide" in cautioned("pots")
 
 
 def test_two_plates_on_one_circuit_are_cautioned():
     """16 A at 230 V are 3.7 kW, 15 A at 120 V are 1.8 kW."""
-    assert "3.7 kW at 230 V and 16 A, 1.8 kW at 120 V and 15 A" in cautioned("bath-heat") and "one circuit" in cautioned("pots", burners="2")
+    assert "3.7 kW at 230 V and 16 A, 1.8 kW at 120 V and 15 A" in cautioned(
+        "bath-heat"
+    ) and "one circuit" in cautioned("pots", burners="2")
     assert round(230 * 16 / 1000, 1) == 3.7 and 120 * 15 / 1000 == 1.8
-    assert "one circuit" not in cautioned("pots", burners="1") and "one circuit" not in cautioned("bath-heat", heater="gas")
+    assert "one circuit" not in cautioned("pots", burners="1") and "one circuit" not in cautioned(
+        "bath-heat", heater="gas"
+    )
 
 
-@pytest.mark.parametrize("card, alkali, none", [("dye-recipe", {"acid": "soda-ash", "fiber": "cotton"}, {}), ("bath-acid", {"chemical": "soda-ash"}, {}),
-                                                ("bath-acid", {"do": "swap", "other": "soda-ash", "chemical": "ammonia"}, {"do": "target"}), ("bath-heat", {"pot": "aluminum"}, {})])
+@pytest.mark.parametrize(
+    "card, alkali, none",
+    [
+        ("dye-recipe", {"acid": "soda-ash", "fiber": "cotton"}, {}),
+        ("bath-acid", {"chemical": "soda-ash"}, {}),
+        ("bath-acid", {"do": "swap", "other": "soda-ash", "chemical": "ammonia"}, {"do": "target"}),
+        ("bath-heat", {"pot": "aluminum"}, {}),
+    ],
+)
 def test_soda_in_aluminum_is_cautioned(card, alkali, none):
-    assert "No soda in aluminum." in cautioned(card, **alkali) and "aluminum" not in cautioned(card, **none)
+    assert "No soda in aluminum." in cautioned(card, **alkali) and "aluminum" not in cautioned(
+        card, **none
+    )
 
 
 @every_safe_card
 def test_every_answer_shows_a_limit_with_its_body_and_date_and_a_source(card):
-    bodies = {source.body or source.title.partition(",")[0].partition(" (")[0] for source in card.sources}
+    bodies = {
+        source.body or source.title.partition(",")[0].partition(" (")[0] for source in card.sources
+    }
     assert any(source.how != "practice" for source in card.sources)
     for state in states_of(card):
         worked = work_card(card, state)
@@ -115,10 +158,19 @@ def test_every_answer_shows_a_limit_with_its_body_and_date_and_a_source(card):
 def test_no_outcome_is_called_safe_or_promised(card):
     for state in states_of(card):
         answer = answer_of(work_card(card, state), "test")
-        said = " ".join([answer.answer, *answer.notes, *answer.cautions, *(result["text"] for result in answer.results.values())])
+        said = " ".join(
+            [
+                answer.answer,
+                *answer.notes,
+                *answer.cautions,
+                *(result["text"] for result in answer.results.values()),
+            ]
+        )
         for source in card.sources:  # a body's name is no promise
             said = said.replace(source.body, "") if source.body else said
-        assert not re.search(r"\b(safe|safely|safety|harmless|guarantee\w*|no danger|no risk)\b", said, re.IGNORECASE), said
+        assert not re.search(
+            r"\b(safe|safely|safety|harmless|guarantee\w*|no danger|no risk)\b", said, re.IGNORECASE
+        ), said
 
 
 @every_safe_card
@@ -132,5 +184,7 @@ def test_absurd_texts_give_one_clear_line_or_an_answer(card, word):
         try:
             work_card(card, changed(card, name, word))
         except BadInputs as error:
-            assert all("\n" not in problem.text and problem.text[-1] in ".?" for problem in error.problems)
+            assert all(
+                "\n" not in problem.text and problem.text[-1] in ".?" for problem in error.problems
+            )
             assert len(error.problems) <= 2

@@ -15,13 +15,24 @@ NUMBER = re.compile(r"[\d,]+(?:\.\d+)?")
 
 
 def work(**texts):
-    return work_card(find_card("room-air"), {name.replace("__", "."): text for name, text in texts.items()})
+    return work_card(
+        find_card("room-air"), {name.replace("__", "."): text for name, text in texts.items()}
+    )
 
 
 def boiling(strength, minutes="30 min", **more):
     """One spell that counts, the other two as short as they come."""
-    return work(**SMALL_ROOM, times__1__pot="boil", times__1__strength=strength, times__1__time=minutes, times__2__time="1 min", times__2__pot="lid",
-                times__3__time="1 min", times__3__pot="lid", **more)
+    return work(
+        **SMALL_ROOM,
+        times__1__pot="boil",
+        times__1__strength=strength,
+        times__1__time=minutes,
+        times__2__time="1 min",
+        times__2__pot="lid",
+        times__3__time="1 min",
+        times__3__pot="lid",
+        **more,
+    )
 
 
 def printed(outcome, name):
@@ -51,10 +62,16 @@ def hold(worked):
         elif value > 100:
             assert words in ("it likely lies above", "it lies above"), (name, value, sentence)
         elif high > 100:
-            assert words in ("it may lie above", "it likely lies above", "it lies above"), (name, high, sentence)
+            assert words in ("it may lie above", "it likely lies above", "it lies above"), (
+                name,
+                high,
+                sentence,
+            )
         over = over or high > 100
         if name == "idlh" and high > 100:
-            assert worked.sentences()[0].startswith("Leave, air the room, and do not go back in without fresh air. At its highest")
+            assert worked.sentences()[0].startswith(
+                "Leave, air the room, and do not go back in without fresh air. At its highest"
+            )
     assert ("likely below" in sentence) != over, sentence
     return over
 
@@ -64,10 +81,15 @@ def test_a_quarter_of_an_hour_above_its_limit_is_the_headline():
     worked = boiling("2 g/L")
     assert 10 < worked.outcome.value("index") < 25 and worked.outcome.high("index") < 100
     assert 150 < worked.outcome.value("short") < 190 and worked.outcome.high("short") > 400
-    assert "likely below" not in " ".join(worked.sentences()) and "15-minute limit: it likely lies above" in " ".join(worked.sentences())
+    assert "likely below" not in " ".join(
+        worked.sentences()
+    ) and "15-minute limit: it likely lies above" in " ".join(worked.sentences())
     weaker = boiling("0.9 g/L")
     assert weaker.outcome.high("idlh") < 100 < weaker.outcome.high("short")
-    assert weaker.sentences()[0].startswith("In the worst quarter of an hour about") and "it may lie above" in weaker.sentences()[0]
+    assert (
+        weaker.sentences()[0].startswith("In the worst quarter of an hour about")
+        and "it may lie above" in weaker.sentences()[0]
+    )
 
 
 def test_far_above_what_is_dangerous_it_says_to_leave():
@@ -75,18 +97,27 @@ def test_far_above_what_is_dangerous_it_says_to_leave():
     worked = boiling("100 g/L", "8 h")
     assert worked.outcome.low("idlh") > 100 and worked.outcome.value("index") > 20000
     said = " ".join(worked.sentences())
-    assert said.startswith("Leave, air the room, and do not go back in without fresh air. At its highest") and "life or health: it lies above" in said
+    assert (
+        said.startswith(
+            "Leave, air the room, and do not go back in without fresh air. At its highest"
+        )
+        and "life or health: it lies above" in said
+    )
     assert "8-hour limit: it lies above" in said and "may lie above" not in said
 
 
 def test_the_words_to_leave_stand_also_behind_a_stop():
     worked = boiling("100 g/L", stop="lungs")
-    assert worked.sentences()[0].startswith("Stop") and worked.sentences()[1].startswith("Leave, air the room")
+    assert worked.sentences()[0].startswith("Stop") and worked.sentences()[1].startswith(
+        "Leave, air the room"
+    )
 
 
 def test_formic_acid_and_ammonia_have_their_own_limits():
     """Formic acid: IDLH 30 ppm, no short-term limit; ammonia 35 ppm over 15 minutes; acetic acid: ceiling 40 ppm, IDLH 50."""
-    assert dangerous("formic") == 30 and stricter_short("formic") is None and ceiling("formic") is None
+    assert (
+        dangerous("formic") == 30 and stricter_short("formic") is None and ceiling("formic") is None
+    )
     assert stricter_short("ammonia") == 35 and dangerous("ammonia") == 300
     assert ceiling("acetic") == 40 and dangerous("acetic") == 50
     worked = boiling("20 g/L", times__1__vapor="formic")
@@ -97,13 +128,33 @@ def test_formic_acid_and_ammonia_have_their_own_limits():
 @pytest.mark.parametrize("vapor", ["acetic", "formic", "ammonia"])
 def test_the_sentence_is_never_milder_than_a_number_under_it(vapor):
     seen = set()
-    for room, air, pot, strength, time, pans in itertools.product(("3 m³", "30 m³", "2000 m³"), ("closed", "fan"), ("lid", "boil"), ("0.001 g/L", "0.1 g/L", "1 g/L", "10 g/L", "100 g/L"),
-                                                                  ("1 min", "20 min", "8 h"), ("1", "20")):
-        seen.add(hold(work(room=room, air=air, pans=pans, times__1__vapor=vapor, times__1__pot=pot, times__1__strength=strength, times__1__time=time, times__2__time="1 min", times__3__time="1 min")))
+    for room, air, pot, strength, time, pans in itertools.product(
+        ("3 m³", "30 m³", "2000 m³"),
+        ("closed", "fan"),
+        ("lid", "boil"),
+        ("0.001 g/L", "0.1 g/L", "1 g/L", "10 g/L", "100 g/L"),
+        ("1 min", "20 min", "8 h"),
+        ("1", "20"),
+    ):
+        seen.add(
+            hold(
+                work(
+                    room=room,
+                    air=air,
+                    pans=pans,
+                    times__1__vapor=vapor,
+                    times__1__pot=pot,
+                    times__1__strength=strength,
+                    times__1__time=time,
+                    times__2__time="1 min",
+                    times__3__time="1 min",
+                )
+            )
+        )
     assert seen == {True, False}
 
 
 def test_near_each_limit_the_words_change_where_the_numbers_do():
     """Fine steps, so that every edge is crossed: strength in steps of 4 %."""
-    seen = {hold(boiling(f"{0.05 * 1.04 ** step:.4f} g/L")) for step in range(160)}
+    seen = {hold(boiling(f"{0.05 * 1.04**step:.4f} g/L")) for step in range(160)}
     assert seen == {True, False}

@@ -15,7 +15,9 @@ from fibercalc.yarn.student_t import quantile
 def test_the_lamps_of_gupta_come_out_as_recalled():
     """119 of 300 lamps failed before 1,450 h, at 1,304.832 h on average with a variance of 12,128.25; Cohen's table gives 1,502 and 202 h (from memory)."""
     off = sqrt(12128.25 * 119 / 118)
-    found, deviation = demand.censored_normal([1304.832 - off] * 59 + [1304.832 + off] * 59 + [1304.832], [1450.0] * 181)
+    found, deviation = demand.censored_normal(
+        [1304.832 - off] * 59 + [1304.832 + off] * 59 + [1304.832], [1450.0] * 181
+    )
     assert found == pytest.approx(1502.3, abs=1.5)
     assert deviation == pytest.approx(202.0, abs=0.7)
 
@@ -24,8 +26,13 @@ def test_without_a_sold_out_release_it_is_students_prediction():
     """Mean, deviation and the count that is enough are those of an ordinary sample."""
     sold = [31.0, 44.0, 38.0, 52.0, 40.0]
     found = demand.demand_from_sales(sold, [60.0] * 5, 0.25)
-    assert (found.mean, found.deviation) == (pytest.approx(mean(sold)), pytest.approx(standard_deviation(sold)))
-    assert found.count_for(0.9) == pytest.approx(mean(sold) + quantile(90, 4) * standard_deviation(sold) * sqrt(1 + 1 / 5), rel=1e-6)
+    assert (found.mean, found.deviation) == (
+        pytest.approx(mean(sold)),
+        pytest.approx(standard_deviation(sold)),
+    )
+    assert found.count_for(0.9) == pytest.approx(
+        mean(sold) + quantile(90, 4) * standard_deviation(sold) * sqrt(1 + 1 / 5), rel=1e-6
+    )
 
 
 def test_the_likelihood_is_at_its_top():
@@ -34,17 +41,25 @@ def test_the_likelihood_is_at_its_top():
 
     def less_likely(m, s):
         from math import erfc, log
-        return -sum(-log(s) - ((value - m) / s) ** 2 / 2 for value in seen) - sum(log(0.5 * erfc((edge - m) / s / sqrt(2))) for edge in cut)
+
+        return -sum(-log(s) - ((value - m) / s) ** 2 / 2 for value in seen) - sum(
+            log(0.5 * erfc((edge - m) / s / sqrt(2))) for edge in cut
+        )
 
     m, s = demand.censored_normal(seen, cut)
     best = less_likely(m, s)
-    assert all(less_likely(m * a, s * b) > best for a, b in ((1.01, 1), (0.99, 1), (1, 1.02), (1, 0.98), (1.01, 1.02)))
+    assert all(
+        less_likely(m * a, s * b) > best
+        for a, b in ((1.01, 1), (0.99, 1), (1, 1.02), (1, 0.98), (1.01, 1.02))
+    )
 
 
 def test_one_sold_out_release_counts_as_the_mean_above_it():
     """The mean is that of all releases with the cut one filled in."""
     found = demand.demand_from_sales([40, 44, 51], [40, 48, 60], 0.25)
-    assert found.mean == pytest.approx((44 + 51 + demand.mean_above(40, found.mean, found.deviation)) / 3)
+    assert found.mean == pytest.approx(
+        (44 + 51 + demand.mean_above(40, found.mean, found.deviation)) / 3
+    )
 
 
 def test_where_all_sold_out_the_mean_makes_that_as_likely_as_not():
@@ -71,16 +86,31 @@ def test_any_past_gives_a_count_that_keeps_its_promise(rows, spread, share):
 
 
 @settings(max_examples=60, deadline=None, derandomize=True)
-@given(middle=st.floats(20, 200), spread=st.floats(0.1, 0.4), price=st.floats(10, 40), cost=st.floats(2, 9), left=st.floats(0, 1.9))
+@given(
+    middle=st.floats(20, 200),
+    spread=st.floats(0.1, 0.4),
+    price=st.floats(10, 40),
+    cost=st.floats(2, 9),
+    left=st.floats(0, 1.9),
+)
 def test_no_count_brings_more_than_the_critical_ratio_s(middle, spread, price, cost, left):
     """The newsvendor's count is the top of the expected profit."""
     deviation = spread * middle
-    best = max(middle + demand.normal_quantile(demand.critical_ratio(price, cost, left)) * deviation, 0)
+    best = max(
+        middle + demand.normal_quantile(demand.critical_ratio(price, cost, left)) * deviation, 0
+    )
     top = demand.expected_profit(best, middle, deviation, price, cost, left)
-    assert all(demand.expected_profit(best * by, middle, deviation, price, cost, left) <= top + 1e-9 * abs(top) for by in (0.9, 0.97, 1.03, 1.1))
+    assert all(
+        demand.expected_profit(best * by, middle, deviation, price, cost, left)
+        <= top + 1e-9 * abs(top)
+        for by in (0.9, 0.97, 1.03, 1.1)
+    )
 
 
-@pytest.mark.parametrize("sold, offered, spread", [([], [], 0.3), ([3], [2], 0.3), ([0, 0], [5, 5], 0.3), ([3], [3, 4], 0.3), ([3], [4], 3.0)])
+@pytest.mark.parametrize(
+    "sold, offered, spread",
+    [([], [], 0.3), ([3], [2], 0.3), ([0, 0], [5, 5], 0.3), ([3], [3, 4], 0.3), ([3], [4], 3.0)],
+)
 def test_what_cannot_be_is_refused(sold, offered, spread):
     with pytest.raises(OutOfRange):
         demand.demand_from_sales(sold, offered, spread)

@@ -13,11 +13,18 @@ from fibercalc.sell.fiber_label import tolerance, unnamed, whole_percents
 
 def fibers(*rows, kept="fibers") -> dict[str, str]:
     names = ("fiber", "share" if kept == "fibers" else "mass", "function")
-    return {f"{kept}.{number}.{name}": value for number, row in enumerate(rows, 1) for name, value in zip(names, row)}
+    return {
+        f"{kept}.{number}.{name}": value
+        for number, row in enumerate(rows, 1)
+        for name, value in zip(names, row)
+    }
 
 
 def line(*rows, **more) -> str:
-    return work_card(find_card("fiber-content"), fibers(*rows, kept="blend" if more.get("by") == "weight" else "fibers") | more).outcome.value("content")
+    return work_card(
+        find_card("fiber-content"),
+        fibers(*rows, kept="blend" if more.get("by") == "weight" else "fibers") | more,
+    ).outcome.value("content")
 
 
 @given(st.lists(st.floats(0.01, 1000.0), min_size=1, max_size=8))
@@ -53,7 +60,9 @@ def test_one_left_blank_is_the_rest():
     assert line(("wool", "75"), ("nylon", "")) == "75% wool, 25% nylon"
 
 
-@pytest.mark.parametrize("sold, said", [("us", "75% wool, 25% nylon"), ("eu", "75 % wool, 25 % polyamide")])
+@pytest.mark.parametrize(
+    "sold, said", [("us", "75% wool, 25% nylon"), ("eu", "75 % wool, 25 % polyamide")]
+)
 def test_names_are_those_of_the_place(sold, said):
     assert line(("nylon", "25"), ("wool", "75"), sold=sold) == said
 
@@ -69,7 +78,10 @@ def test_wool_is_named_under_five_percent_in_the_us():
 
 
 def test_other_fiber_stands_last_even_when_it_is_more():
-    assert line(("cotton", "87"), ("silk", "4"), ("ramie", "4"), ("hemp", "3"), ("wool", "2")) == "87% cotton, 2% wool, 11% other fibers"
+    assert (
+        line(("cotton", "87"), ("silk", "4"), ("ramie", "4"), ("hemp", "3"), ("wool", "2"))
+        == "87% cotton, 2% wool, 11% other fibers"
+    )
 
 
 def test_five_percent_is_named():
@@ -84,14 +96,20 @@ def test_which_may_be_other_by_each_law():
     shares = {"cotton": 86.0, "silk": 5.0, "hemp": 5.0, "ramie": 4.0}
     assert unnamed(shares, "us") == {"ramie"} and unnamed(shares, "eu") == {"silk", "hemp", "ramie"}
     assert unnamed(shares, "us", frozenset({"ramie"})) == frozenset()
-    assert unnamed({"cotton": 80.0, "silk": 5.0, "hemp": 5.0, "ramie": 5.0, "jute": 5.0}, "eu") == frozenset()
+    assert (
+        unnamed({"cotton": 80.0, "silk": 5.0, "hemp": 5.0, "ramie": 5.0, "jute": 5.0}, "eu")
+        == frozenset()
+    )
     with pytest.raises(KeyError):
         unnamed(shares, "elsewhere")
 
 
 def test_the_same_fiber_twice_is_one_fiber():
     """50 g of 75/25 and 50 g of wool: 87.5 and 12.5, printed 88 and 12."""
-    assert line(("wool", "37.5 g"), ("nylon", "12.5 g"), ("wool", "50 g"), by="weight") == "88% wool, 12% nylon"
+    assert (
+        line(("wool", "37.5 g"), ("nylon", "12.5 g"), ("wool", "50 g"), by="weight")
+        == "88% wool, 12% nylon"
+    )
 
 
 def test_unknown_is_an_allowed_answer():
@@ -107,18 +125,30 @@ def test_weight_that_is_no_fiber_is_said():
 
 def test_three_points_are_not_promised_for_wool_in_the_us():
     wool = work_card(find_card("fiber-content"), {}).outcome
-    cotton = work_card(find_card("fiber-content"), fibers(("cotton", "60"), ("linen", "40"))).outcome
-    assert not wool.has("test_low") and (cotton.value("test_low"), cotton.value("test_high")) == (57, 63)
+    cotton = work_card(
+        find_card("fiber-content"), fibers(("cotton", "60"), ("linen", "40"))
+    ).outcome
+    assert not wool.has("test_low") and (cotton.value("test_low"), cotton.value("test_high")) == (
+        57,
+        63,
+    )
     assert work_card(find_card("fiber-content"), {"sold": "eu"}).outcome.value("test_low") == 72
 
 
 def to_the_label(texts) -> dict[str, str]:
     card = find_card("fiber-content")
-    (_, carried, _), = ways_on(work_card(card, texts), next(carry for carry in card.carry if carry.card == "label"))
+    ((_, carried, _),) = ways_on(
+        work_card(card, texts), next(carry for carry in card.carry if carry.card == "label")
+    )
     return carried
 
 
 def test_the_line_goes_on_to_the_label_whole_or_not_at_all():
     assert to_the_label({}) == {"fiber": "75% wool, 25% nylon", "maker": "Brackwend Dyehouse"}
-    many = fibers(*[(fiber, "12.5") for fiber in ("wool", "nylon", "silk", "cotton", "linen", "ramie", "mohair", "alpaca")])
+    many = fibers(
+        *[
+            (fiber, "12.5")
+            for fiber in ("wool", "nylon", "silk", "cotton", "linen", "ramie", "mohair", "alpaca")
+        ]
+    )
     assert "fiber" not in to_the_label(many)

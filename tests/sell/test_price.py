@@ -10,7 +10,18 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.sell.cards.price import MOVED, _left, _parts
 from fibercalc.sell.money import cents, cents_up, change, in_whole, split
-from fibercalc.sell.price import (break_even, cost_with_loss, fee, margin, margin_from_markup, markup, net_of_tax, paid_with_tax, price_for, volume_after_discount)
+from fibercalc.sell.price import (
+    break_even,
+    cost_with_loss,
+    fee,
+    margin,
+    margin_from_markup,
+    markup,
+    net_of_tax,
+    paid_with_tax,
+    price_for,
+    volume_after_discount,
+)
 
 money = st.floats(0.01, 1e5)
 
@@ -22,7 +33,9 @@ def test_margin_and_markup_name_the_same_money(cost, on_it):
     assert margin_from_markup(on_it) == pytest.approx(margin(price, cost), abs=1e-8, rel=1e-8)
 
 
-@given(money, st.floats(0.0, 35.0), st.floats(0.0, 5.0), st.floats(0.0, 100.0), st.floats(0.0, 25.0))
+@given(
+    money, st.floats(0.0, 35.0), st.floats(0.0, 5.0), st.floats(0.0, 100.0), st.floats(0.0, 25.0)
+)
 def test_a_grossed_up_price_leaves_what_was_wanted(wanted, rate, fixed, tax, kept):
     """Take the fee off the price with its tax, and the margin off the price: exactly the wanted money is left."""
     price = price_for(wanted, rate, fixed, tax, kept)
@@ -50,7 +63,9 @@ def test_good_skeins_pay_for_all_that_went_in(cost, loss):
 def test_a_discount_earns_the_same_on_more(percent_margin, share):
     """Price 100: so many times as many at the lower price leave what was left before."""
     off = share * percent_margin
-    assert volume_after_discount(percent_margin, off) * (percent_margin - off) == pytest.approx(percent_margin)
+    assert volume_after_discount(percent_margin, off) * (percent_margin - off) == pytest.approx(
+        percent_margin
+    )
 
 
 def test_a_discount_of_the_whole_margin_is_refused():
@@ -58,7 +73,7 @@ def test_a_discount_of_the_whole_margin_is_refused():
         volume_after_discount(30, 30)
 
 
-@given(st.integers(-10**9, 10**9), st.lists(st.floats(0.0, 1e6), min_size=1, max_size=30))
+@given(st.integers(-(10**9), 10**9), st.lists(st.floats(0.0, 1e6), min_size=1, max_size=30))
 def test_the_parts_add_up_to_the_cent(total, parts):
     """Every part is within a cent of its exact share, and together they are the total."""
     assume(sum(parts) > 1e-3)
@@ -86,12 +101,38 @@ def test_change_is_the_whole_amount_in_few_pieces(due):
 
 
 def test_half_a_cent_rounds_away_from_zero():
-    assert [cents(amount) for amount in (1.005, 2.675, -1.005, 0.004, 27)] == [101, 268, -101, 0, 2700]
+    assert [cents(amount) for amount in (1.005, 2.675, -1.005, 0.004, 27)] == [
+        101,
+        268,
+        -101,
+        0,
+        2700,
+    ]
 
 
-COSTS = st.fixed_dictionaries({name: st.floats(0.0, high).map(lambda value: f"{value:.2f}") for name, high in
-                               (("base", 40), ("dye", 3), ("energy", 3), ("minutes", 90), ("wage", 80), ("loss", 60), ("label", 5), ("overhead", 15), ("fee_percent", 40), ("fee_fixed", 2), ("tax", 40))}
-                              | {"asked": st.floats(0.01, 200).map(lambda value: f"{value:.2f}"), "tax_place": st.sampled_from(["inside", "outside", "none"]), "fee_on": st.sampled_from(["paid", "net"])})
+COSTS = st.fixed_dictionaries(
+    {
+        name: st.floats(0.0, high).map(lambda value: f"{value:.2f}")
+        for name, high in (
+            ("base", 40),
+            ("dye", 3),
+            ("energy", 3),
+            ("minutes", 90),
+            ("wage", 80),
+            ("loss", 60),
+            ("label", 5),
+            ("overhead", 15),
+            ("fee_percent", 40),
+            ("fee_fixed", 2),
+            ("tax", 40),
+        )
+    }
+    | {
+        "asked": st.floats(0.01, 200).map(lambda value: f"{value:.2f}"),
+        "tax_place": st.sampled_from(["inside", "outside", "none"]),
+        "fee_on": st.sampled_from(["paid", "net"]),
+    }
+)
 
 
 @given(COSTS)
@@ -103,7 +144,9 @@ def test_what_a_buyer_pays_is_split_to_the_cent(texts):
         assume(False)
     parts = _parts(outcome)
     assert sum(amount for _, amount in parts) == cents(outcome.value("paid"))
-    assert dict(parts)["Left for you"] == cents(outcome.value("left")) and dict(parts)["Tax"] == cents(outcome.value("paid")) - cents(outcome.value("net"))
+    assert dict(parts)["Left for you"] == cents(outcome.value("left")) and dict(parts)[
+        "Tax"
+    ] == cents(outcome.value("paid")) - cents(outcome.value("net"))
 
 
 @given(COSTS)
@@ -112,22 +155,34 @@ def test_the_picture_moves_the_same_sums_as_the_working(texts):
         outcome = work_card(find_card("price"), texts).outcome
     except BadInputs:
         assume(False)
-    assert _left(outcome.given, outcome.value("price")) == pytest.approx(outcome.value("left"), abs=1e-9)
+    assert _left(outcome.given, outcome.value("price")) == pytest.approx(
+        outcome.value("left"), abs=1e-9
+    )
 
 
 def test_the_margin_asked_for_is_the_margin_found():
     for place in ("inside", "outside", "none"):
         for on in ("paid", "net"):
-            outcome = work_card(find_card("price"), {"go_by": "margin", "wanted_margin": "35 %", "tax_place": place, "fee_on": on}).outcome
-            assert 35 - 1e-9 <= outcome.value("margin") < 35.05, "a ticket is whole cents, rounded up"
-            again = work_card(find_card("price"), {"asked": f"{outcome.value('price'):.9f}", "tax_place": place, "fee_on": on}).outcome
+            outcome = work_card(
+                find_card("price"),
+                {"go_by": "margin", "wanted_margin": "35 %", "tax_place": place, "fee_on": on},
+            ).outcome
+            assert 35 - 1e-9 <= outcome.value("margin") < 35.05, (
+                "a ticket is whole cents, rounded up"
+            )
+            again = work_card(
+                find_card("price"),
+                {"asked": f"{outcome.value('price'):.9f}", "tax_place": place, "fee_on": on},
+            ).outcome
             assert again.value("left") == pytest.approx(outcome.value("left"), abs=1e-6)
 
 
 def test_at_the_lowest_price_nothing_is_left():
     for place in ("inside", "outside", "none"):
         lowest = work_card(find_card("price"), {"tax_place": place}).outcome.value("lowest")
-        assert work_card(find_card("price"), {"tax_place": place, "asked": f"{lowest:.9f}"}).outcome.value("left") == pytest.approx(0, abs=0.01)
+        assert work_card(
+            find_card("price"), {"tax_place": place, "asked": f"{lowest:.9f}"}
+        ).outcome.value("left") == pytest.approx(0, abs=0.01)
 
 
 def test_a_loss_is_said_as_a_loss():
@@ -155,23 +210,46 @@ def test_break_even_sells_just_enough(fixed, each):
 
 
 @pytest.mark.parametrize("place", ["inside", "outside", "none"])
-@pytest.mark.parametrize("texts", [{"go_by": "margin"}, {"go_by": "margin", "wanted_margin": "33 %", "tax": "7 %"}, {"asked": "22.49", "tax": "19 %"}, {"asked": "27.005"}])
+@pytest.mark.parametrize(
+    "texts",
+    [
+        {"go_by": "margin"},
+        {"go_by": "margin", "wanted_margin": "33 %", "tax": "7 %"},
+        {"asked": "22.49", "tax": "19 %"},
+        {"asked": "27.005"},
+    ],
+)
 def test_ticket_table_and_buyer_show_one_price(place, texts):
     """Money is rounded once: the price that is said, what the buyer pays, the table's total and what goes on a price card are one number of whole cents."""
-    texts = {name: text for name, text in texts.items() if name != "tax" or place != "none"} | {"tax_place": place}
+    texts = {name: text for name, text in texts.items() if name != "tax" or place != "none"} | {
+        "tax_place": place
+    }
     worked = work_card(find_card("price"), texts)
     r = worked.outcome
-    assert all(r.value(name) == pytest.approx(round(r.value(name), 2), abs=1e-9) for name in ("price", "paid"))
-    assert worked.tables()[0].rows[-1][1] == r.text("paid") and cents(r.value("paid")) == sum(amount for _, amount in _parts(r))
-    assert r.text("price") in worked.sentences()[0] and (place == "outside" or r.text("price") == r.text("paid"))
-    assert known_as(worked, "paid", find_card("label").item("price")).startswith(f"{r.value('paid'):.6g}")
+    assert all(
+        r.value(name) == pytest.approx(round(r.value(name), 2), abs=1e-9)
+        for name in ("price", "paid")
+    )
+    assert worked.tables()[0].rows[-1][1] == r.text("paid") and cents(r.value("paid")) == sum(
+        amount for _, amount in _parts(r)
+    )
+    assert r.text("price") in worked.sentences()[0] and (
+        place == "outside" or r.text("price") == r.text("paid")
+    )
+    assert known_as(worked, "paid", find_card("label").item("price")).startswith(
+        f"{r.value('paid'):.6g}"
+    )
 
 
 def test_the_ticket_for_a_margin_is_the_next_whole_cent():
     """By hand: 27.4315 with the tax in it is asked as 27.44, and never as 27.50, 27.40 and 27.43 in three places."""
     worked = work_card(find_card("price"), {"go_by": "margin"})
-    assert [worked.outcome.text(name) for name in ("price", "paid")] == ["€27.44"] * 2 and worked.tables()[0].rows[-1][1] == "€27.44"
-    assert worked.outcome.value("margin") >= 30 and worked.outcome.rough("margin"), "rough minutes now make the margin rough, not the ticket"
+    assert [worked.outcome.text(name) for name in ("price", "paid")] == [
+        "€27.44"
+    ] * 2 and worked.tables()[0].rows[-1][1] == "€27.44"
+    assert worked.outcome.value("margin") >= 30 and worked.outcome.rough("margin"), (
+        "rough minutes now make the margin rough, not the ticket"
+    )
 
 
 def test_a_lower_price_is_a_ticket_too():

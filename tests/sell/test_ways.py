@@ -6,20 +6,41 @@ from fibercalc.core.onward import ways_on
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 
-PLANNING = ("release-plan", "set-plan", "kit-yarn", "back-plan", "base-order", "parcels", "count-to-dye")
+PLANNING = (
+    "release-plan",
+    "set-plan",
+    "kit-yarn",
+    "back-plan",
+    "base-order",
+    "parcels",
+    "count-to-dye",
+)
 WAYS = [(name, way) for name in PLANNING for way in find_card(name).carry]
 
 
 def opened(card_id, target, label=""):
     """The next card worked with what one way on hands it."""
     worked = work_card(find_card(card_id), {})
-    way = next(way for carry in find_card(card_id).carry if carry.card == target for way in ways_on(worked, carry) if not label or way[0] == label)
+    way = next(
+        way
+        for carry in find_card(card_id).carry
+        if carry.card == target
+        for way in ways_on(worked, carry)
+        if not label or way[0] == label
+    )
     defaults = find_card(target).defaults()
     texts = {name: text for name, text in defaults.items() if name.split(".")[0] not in way[2]}
     for name, count in way[2].items():
         item = find_card(target).item(name)
-        texts |= {f"{name}.{row}.{each.name}": defaults.get(f"{name}.{row}.{each.name}", each.default) for row in range(1, count + 1) for each in item.fields}
-    return worked.outcome, work_card(find_card(target), texts | way[1], exact=texts | way[1]).outcome
+        texts |= {
+            f"{name}.{row}.{each.name}": defaults.get(f"{name}.{row}.{each.name}", each.default)
+            for row in range(1, count + 1)
+            for each in item.fields
+        }
+    return (
+        worked.outcome,
+        work_card(find_card(target), texts | way[1], exact=texts | way[1]).outcome,
+    )
 
 
 @pytest.mark.parametrize("name, way", WAYS, ids=[f"{name}-{way.card}" for name, way in WAYS])
@@ -37,20 +58,31 @@ def test_every_way_on_opens(name, way):
 def test_a_release_orders_what_it_needs():
     """The order's bases and dyes are the release's, and nothing of the order's own example."""
     release, order = opened("release-plan", "base-order")
-    assert [(row.name, row.needed, row.promised, row.large) for row in order.given["bases"]] == [("Tarrow Sock", 168, 0, 0)]
-    assert {row.name: pytest.approx(row.needed, rel=1e-5) for row in order.given["dyes"]} == release.kept["bill"].dyes
+    assert [(row.name, row.needed, row.promised, row.large) for row in order.given["bases"]] == [
+        ("Tarrow Sock", 168, 0, 0)
+    ]
+    assert {
+        row.name: pytest.approx(row.needed, rel=1e-5) for row in order.given["dyes"]
+    } == release.kept["bill"].dyes
     assert order.value("packs") == release.value("packs") + 1  # and a jar of yellow
 
 
 def test_a_release_is_dyed_in_the_room():
     """All its skeins are in the run, shade by shade."""
     release, run = opened("release-plan", "pots")
-    assert sum(row.skeins for row in run.given["recipes"]) == release.value("skeins") and len(run.given["recipes"]) == 16
+    assert (
+        sum(row.skeins for row in run.given["recipes"]) == release.value("skeins")
+        and len(run.given["recipes"]) == 16
+    )
 
 
 def test_each_colorway_has_its_recipe():
     release, pot = opened("release-plan", "dye-recipe", "Recipe for Peat Gold")
-    assert [(row.name, row.depth) for row in pot.given["dyes"]] == [("yellow", 0.55), ("brown", 0.15)] and pot.given["lots"] == 5 and pot.given["skeins"] == 4
+    assert (
+        [(row.name, row.depth) for row in pot.given["dyes"]] == [("yellow", 0.55), ("brown", 0.15)]
+        and pot.given["lots"] == 5
+        and pot.given["skeins"] == 4
+    )
 
 
 def test_a_kit_is_shared_out_by_its_loads():
@@ -61,11 +93,15 @@ def test_a_kit_is_shared_out_by_its_loads():
 def test_a_set_goes_into_a_release():
     """The set's full skeins and its dye are the release's."""
     plan, release = opened("set-plan", "release-plan")
-    assert release.value("skeins") == plan.value("dyed_whole") and release.value("dye") == pytest.approx(plan.value("dye_whole"), rel=2e-3)
+    assert release.value("skeins") == plan.value("dyed_whole") and release.value(
+        "dye"
+    ) == pytest.approx(plan.value("dye_whole"), rel=2e-3)
     release, plan = opened("release-plan", "set-plan", "Shades of Twelve Lamps")
     assert plan.value("dyed_whole") == 72 and plan.given["name"] == "Twelve Lamps"
 
 
 def test_the_order_is_wanted_on_the_first_dye_day():
     plan, order = opened("back-plan", "base-order")
-    assert order.given["needed_by"] == plan.value("dye_from") and order.value("order_by") == plan.value("order")
+    assert order.given["needed_by"] == plan.value("dye_from") and order.value(
+        "order_by"
+    ) == plan.value("order")

@@ -35,7 +35,9 @@ def kept(site) -> dict:
 
 @pytest.fixture(scope="module")
 def pages(site) -> dict[str, str]:
-    return {path.relative_to(site).as_posix(): path.read_text("utf-8") for path in site.rglob("*.html")}
+    return {
+        path.relative_to(site).as_posix(): path.read_text("utf-8") for path in site.rglob("*.html")
+    }
 
 
 def the_one(site: Path, pattern: str) -> Path:
@@ -77,11 +79,19 @@ def test_folder_names_carry_the_hash_of_their_content(site):
 
 
 def test_nothing_is_shipped_that_no_page_asks_for(names):
-    assert not [name for name in names if name.endswith((".map", ".gz", ".py")) or "/lunr/" in name or "fibercalc/site/build" in name]
+    assert not [
+        name
+        for name in names
+        if name.endswith((".map", ".gz", ".py"))
+        or "/lunr/" in name
+        or "fibercalc/site/build" in name
+    ]
 
 
 def test_all_that_is_needed_without_signal_is_at_most_10_mb(site, kept):
-    compressed = sum(len(gzip.compress((site / each["url"]).read_bytes(), 9)) for each in kept["files"])
+    compressed = sum(
+        len(gzip.compress((site / each["url"]).read_bytes(), 9)) for each in kept["files"]
+    )
     assert compressed <= 10_000_000, f"{compressed:,} bytes"
 
 
@@ -92,7 +102,9 @@ def test_python_in_the_browser_is_bytecode_and_tables(site):
         assert all(entry.date_time == (1980, 1, 1, 0, 0, 0) for entry in archive.infolist())
     assert {Path(name).suffix for name in inside} <= {".pyc", ".csv", ".toml", ".json"}
     assert "fibercalc/site/boundary.pyc" in inside
-    assert not {"fibercalc/site/build.pyc", "fibercalc/site/serve.pyc", "fibercalc/cli.pyc"} & set(inside)
+    assert not {"fibercalc/site/build.pyc", "fibercalc/site/serve.pyc", "fibercalc/cli.pyc"} & set(
+        inside
+    )
     for check in (ROOT / "shared" / "checks").glob("*.toml"):
         assert f"fibercalc/_shared/checks/{check.name}" in inside
         assert (site / "assets" / "checks" / check.name).read_bytes() == check.read_bytes()
@@ -104,14 +116,24 @@ def test_lock_file_lists_the_lazy_packages_with_their_hashes(site):
     lazy = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["bench-book"]["lazy"]
     assert set(lock["packages"]) == set(lazy)
     for package in lock["packages"].values():
-        assert package["sha256"] == hashlib.sha256((app / package["file_name"]).read_bytes()).hexdigest()
+        assert (
+            package["sha256"]
+            == hashlib.sha256((app / package["file_name"]).read_bytes()).hexdigest()
+        )
 
 
 def test_same_sources_give_the_same_bytes(site, tmp_path):
     """Compiled again from nothing. A difference also shows when a source has changed since the site was built."""
     lazy = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["bench-book"]["lazy"]
     command = ["node", "site_js/build/runtime.mjs", sysconfig.get_path("purelib"), *lazy]
-    made = subprocess.run(command, cwd=ROOT, env=os.environ | {"BENCH_WORK": str(tmp_path)}, capture_output=True, text=True, check=True)
+    made = subprocess.run(
+        command,
+        cwd=ROOT,
+        env=os.environ | {"BENCH_WORK": str(tmp_path)},
+        capture_output=True,
+        text=True,
+        check=True,
+    )
     assert made.stdout.strip() == the_one(site, "assets/py/*").name
     app = the_one(site, "assets/app-*")
     for path in (tmp_path / "runtime" / "ours").iterdir():
@@ -145,7 +167,11 @@ def test_every_address_in_every_page_leads_somewhere(site, pages):
             target = f"{path}index.html" if path.endswith("/") or not path else path
             if not (site / target).is_file():
                 lost.append(f"{name}: {address}")
-            elif whole.fragment and target in read and unquote(whole.fragment) not in read[target].ids:
+            elif (
+                whole.fragment
+                and target in read
+                and unquote(whole.fragment) not in read[target].ids
+            ):
                 lost.append(f"{name}: {address} (no such place on the page)")
     assert not lost, "\n".join(lost)
 
@@ -154,7 +180,9 @@ def test_every_page_has_the_policy_first_and_one_module_script(pages):
     for name, html in pages.items():
         assert html.index("Content-Security-Policy") < html.index("<script"), name
         entry = OWN_SCRIPTS.get(name, "main")
-        assert re.findall(r'<script type="module" src="[^"]*assets/app-[0-9a-f]{12}/(\w+)\.js">', html) == [entry], name
+        assert re.findall(
+            r'<script type="module" src="[^"]*assets/app-[0-9a-f]{12}/(\w+)\.js">', html
+        ) == [entry], name
         assert re.search(r'<meta name="bench-runtime" content="assets/py/[^"]+/">', html), name
 
 
@@ -165,13 +193,16 @@ def test_web_app_manifest_leads_to_icons_of_the_stated_size(site):
     for icon in manifest["icons"]:
         head = (site / icon["src"]).read_bytes()[:24]
         assert head[:8] == b"\x89PNG\r\n\x1a\n"
-        width, height = (int.from_bytes(head[at:at + 4], "big") for at in (16, 20))
+        width, height = (int.from_bytes(head[at : at + 4], "big") for at in (16, 20))
         assert f"{width}x{height}" == icon["sizes"]
 
 
 def test_pages_name_no_other_host_for_a_file(pages):
     for name, html in pages.items():
-        loaded = re.findall(r'<(?:script|img|iframe|source)\b[^>]*\bsrc="([^"]+)"|<link\b[^>]*rel="(?:stylesheet|preload|icon|manifest)"[^>]*href="([^"]+)"', html)
+        loaded = re.findall(
+            r'<(?:script|img|iframe|source)\b[^>]*\bsrc="([^"]+)"|<link\b[^>]*rel="(?:stylesheet|preload|icon|manifest)"[^>]*href="([^"]+)"',
+            html,
+        )
         assert not [address for pair in loaded for address in pair if "//" in address], name
 
 
@@ -180,9 +211,13 @@ def test_a_site_for_another_address_is_built_for_it(tmp_path):
     """Built for a path of a host: the theme's script is told how much of an address is the old path."""
     folder = tmp_path / "site"
     command = [sys.executable, "-m", "fibercalc.site.build", "--folder", str(folder)]
-    subprocess.run(command, cwd=ROOT, env=os.environ | {"SITE_URL": "https://bench.example/book/"}, check=True)
+    subprocess.run(
+        command, cwd=ROOT, env=os.environ | {"SITE_URL": "https://bench.example/book/"}, check=True
+    )
     assert "https://bench.example/book/yarn/" in (folder / "sitemap.xml").read_text("utf-8")
     assert '<meta name="bench-base" content="/book">' in (folder / "404.html").read_text("utf-8")
-    assert ".pathname.slice(6)" in the_one(folder, "assets/javascripts/bundle.*.min.js").read_text("utf-8")
+    assert ".pathname.slice(6)" in the_one(folder, "assets/javascripts/bundle.*.min.js").read_text(
+        "utf-8"
+    )
     assert json.loads((folder / "manifest.webmanifest").read_text("utf-8"))["id"] == "/book/"
     shutil.rmtree(folder)

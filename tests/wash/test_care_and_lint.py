@@ -11,7 +11,13 @@ from fibercalc.wash.lint import what_comes_off
 
 CARE = find_card("care-label")
 YARN = {"fibers.1.fiber": "cotton", "fibers.1.percent": "100 %"}
-BOLD = {"dye": "undyed", "finish": "none", "proof": "normal60", "tumbled": "yes", "stains": "undyed"}
+BOLD = {
+    "dye": "undyed",
+    "finish": "none",
+    "proof": "normal60",
+    "tumbled": "yes",
+    "stains": "undyed",
+}
 FIBERS = [row["key"] for row in read_table("wash", "care-fibers").rows]
 
 
@@ -21,16 +27,23 @@ def label(**changed):
 
 def test_undyed_cotton_that_was_boiled_and_tumbled_may_be():
     said = label()
-    assert said.value("wash") == "Machine wash at 60 °C" and said.value("bleach") == "Any bleach" and said.value("tumble") == "Tumble dry"
+    assert (
+        said.value("wash") == "Machine wash at 60 °C"
+        and said.value("bleach") == "Any bleach"
+        and said.value("tumble") == "Tumble dry"
+    )
 
 
-@pytest.mark.parametrize("changed, treatment, words", [
-    ({"proof": "none"}, "wash", "Wash by hand, water up to 30 °C"),
-    ({"tumbled": "no"}, "tumble", "Do not tumble dry"),
-    ({"dye": "unknown"}, "wash", "Wash by hand, water up to 30 °C"),
-    ({"dye": "reactive"}, "bleach", "Do not bleach"),
-    ({"finish": "trim"}, "clean", "Do not dry clean"),
-])
+@pytest.mark.parametrize(
+    "changed, treatment, words",
+    [
+        ({"proof": "none"}, "wash", "Wash by hand, water up to 30 °C"),
+        ({"tumbled": "no"}, "tumble", "Do not tumble dry"),
+        ({"dye": "unknown"}, "wash", "Wash by hand, water up to 30 °C"),
+        ({"dye": "reactive"}, "bleach", "Do not bleach"),
+        ({"finish": "trim"}, "clean", "Do not dry clean"),
+    ],
+)
 def test_what_is_not_known_or_not_tried_is_read_as_the_stricter(changed, treatment, words):
     assert label(**changed).value(treatment) == words
 
@@ -38,8 +51,18 @@ def test_what_is_not_known_or_not_tried_is_read_as_the_stricter(changed, treatme
 @pytest.mark.parametrize("other", FIBERS)
 def test_a_fiber_more_never_loosens_a_label(other):
     """Each treatment of a blend is at most that of each of its fibers."""
-    blend = {"fibers.1.fiber": "cotton", "fibers.1.percent": "50 %", "fibers.2.fiber": other, "fibers.2.percent": "50 %"}
-    alone = [work_card(CARE, BOLD | {"fibers.1.fiber": one, "fibers.1.percent": "100 %"}).outcome.kept["levels"] for one in ("cotton", other)]
+    blend = {
+        "fibers.1.fiber": "cotton",
+        "fibers.1.percent": "50 %",
+        "fibers.2.fiber": other,
+        "fibers.2.percent": "50 %",
+    }
+    alone = [
+        work_card(CARE, BOLD | {"fibers.1.fiber": one, "fibers.1.percent": "100 %"}).outcome.kept[
+            "levels"
+        ]
+        for one in ("cotton", other)
+    ]
     both = work_card(CARE, BOLD | blend).outcome.kept["levels"]
     assert all(both[each] == min(levels[each] for levels in alone) for each in TREATMENTS)
 
@@ -62,8 +85,14 @@ def test_the_gentlest_of_several():
     assert strictest([3.0, 0.0, 6.0]) == 0.0
 
 
-SIGNS = {("yes", "no", "no"): "lint", ("no", "yes", "not known"): "dye", ("yes", "no", "yes"): "both", ("no", "no", "no"): "neither",
-         ("yes", "no", "not known"): "not known", ("not known", "yes", "yes"): "not known"}
+SIGNS = {
+    ("yes", "no", "no"): "lint",
+    ("no", "yes", "not known"): "dye",
+    ("yes", "no", "yes"): "both",
+    ("no", "no", "no"): "neither",
+    ("yes", "no", "not known"): "not known",
+    ("not known", "yes", "yes"): "not known",
+}
 
 
 @pytest.mark.parametrize("signs, found", SIGNS.items())

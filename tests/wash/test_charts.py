@@ -5,13 +5,22 @@ from fibercalc.wash import charts
 
 
 def table(chart: str, title: str) -> Table:
-    return next(part for part in getattr(charts, chart)() if isinstance(part, Table) and title in part.title)
+    return next(
+        part for part in getattr(charts, chart)() if isinstance(part, Table) and title in part.title
+    )
 
 
 def test_what_to_make_is_divided_out():
     """10 / 0.8 = 12.5; 100 / 0.82 = 121.95; a third lost is half more."""
-    rows = {row[0]: dict(zip(table("size_to_make", "Make").columns, row)) for row in table("size_to_make", "Make").rows}
-    assert rows["20 %"]["10"] == "12.5" and rows["18 %"]["100"] == "122.0" and rows["50 %"]["That is more by"] == "100.0 %"
+    rows = {
+        row[0]: dict(zip(table("size_to_make", "Make").columns, row))
+        for row in table("size_to_make", "Make").rows
+    }
+    assert (
+        rows["20 %"]["10"] == "12.5"
+        and rows["18 %"]["100"] == "122.0"
+        and rows["50 %"]["That is more by"] == "100.0 %"
+    )
 
 
 def test_relaxing_is_computed_from_the_constants():

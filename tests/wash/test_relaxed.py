@@ -17,7 +17,9 @@ STATES = {row["state"]: row for row in read_table("wash", "munden-constants").ro
 def test_width_times_height_is_what_the_third_constant_says(before, after):
     """Area goes as 1 / Ks. Ks of the wet state is recalled as 21.6, its pair multiplies to 21.73: half a percent apart."""
     one, other = STATES[before], STATES[after]
-    area = area_change(relaxed_change(one["Kc"], other["Kc"]), relaxed_change(one["Kw"], other["Kw"]))
+    area = area_change(
+        relaxed_change(one["Kc"], other["Kc"]), relaxed_change(one["Kw"], other["Kw"])
+    )
     assert area == pytest.approx(100 * (one["Ks"] / other["Ks"] - 1), abs=0.6)
 
 
@@ -25,7 +27,9 @@ def test_width_times_height_is_what_the_third_constant_says(before, after):
 def test_the_range_holds_the_change_and_going_back_undoes_it(one, other):
     low, high = relaxed_range(one, other)
     assert low < relaxed_change(one, other) < high
-    assert (1 + relaxed_change(one, other) / 100) * (1 + relaxed_change(other, one) / 100) == pytest.approx(1)
+    assert (1 + relaxed_change(one, other) / 100) * (
+        1 + relaxed_change(other, one) / 100
+    ) == pytest.approx(1)
 
 
 @given(st.floats(0.5, 20.0), st.floats(-60.0, 60.0))
@@ -36,6 +40,9 @@ def test_the_stitches_stay(gauge, change):
 
 def test_a_swatch_that_does_as_the_constants_say_is_told_so():
     """15 cm x 4.1 / 3.8 before the soak: 16.18; 15 x 5.3 / 5.0 = 15.9."""
-    worked = work_card(find_card("wet-finish"), {"wide": "16.2 cm", "tall": "15.9 cm", "wide_after": "15 cm", "tall_after": "15 cm"})
+    worked = work_card(
+        find_card("wet-finish"),
+        {"wide": "16.2 cm", "tall": "15.9 cm", "wide_after": "15 cm", "tall_after": "15 cm"},
+    )
     assert "as they say" in " ".join(worked.sentences())
     assert "another cloth" in " ".join(work_card(find_card("wet-finish"), {}).sentences())

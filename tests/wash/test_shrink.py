@@ -37,7 +37,9 @@ def test_washes_in_a_row_are_what_the_sizes_say(changes):
 
 @given(st.floats(-80.0, 80.0), st.floats(-80.0, 80.0))
 def test_area_is_the_product_of_both_sides(length, width):
-    assert area_change(length, width) == pytest.approx(change_percent(1.0, (1 + length / 100) * (1 + width / 100)), rel=1e-9, abs=1e-9)
+    assert area_change(length, width) == pytest.approx(
+        change_percent(1.0, (1 + length / 100) * (1 + width / 100)), rel=1e-9, abs=1e-9
+    )
 
 
 def test_a_cloth_that_loses_everything_is_refused():
@@ -52,37 +54,70 @@ def test_one_sample_says_nothing_of_the_next():
 
 
 def test_the_card_says_so_too():
-    one = {"samples.1.length": "35 cm", "samples.1.length_after": "28.7 cm", "samples.1.width": "35 cm", "samples.1.width_after": "30.1 cm"}
+    one = {
+        "samples.1.length": "35 cm",
+        "samples.1.length_after": "28.7 cm",
+        "samples.1.width": "35 cm",
+        "samples.1.width_after": "30.1 cm",
+    }
     assert "wash three" in " ".join(work_card(find_card("shrinkage"), one).sentences())
 
 
 def test_a_slip_of_the_pen_is_one_line_that_names_both_measures():
-    texts = {"samples.1.length": "35 cm", "samples.1.length_after": "287 cm", "samples.1.width": "35 cm", "samples.1.width_after": "30 cm"}
+    texts = {
+        "samples.1.length": "35 cm",
+        "samples.1.length_after": "287 cm",
+        "samples.1.width": "35 cm",
+        "samples.1.width_after": "30 cm",
+    }
     with pytest.raises(BadInputs) as refused:
         work_card(find_card("shrinkage"), texts)
-    line, = refused.value.problems
+    (line,) = refused.value.problems
     assert line.input == "samples.1.length_after" and "35" in line.text and "287" in line.text
 
 
-@pytest.mark.parametrize("fiber, first, said", [("felts", "gentle", "felting, which nothing undoes"), ("felts", "worked", "mixed"), ("other", "worked", "cannot felt"), ("treated", "gentle", "grows")])
+@pytest.mark.parametrize(
+    "fiber, first, said",
+    [
+        ("felts", "gentle", "felting, which nothing undoes"),
+        ("felts", "worked", "mixed"),
+        ("other", "worked", "cannot felt"),
+        ("treated", "gentle", "grows"),
+    ],
+)
 def test_relaxing_and_felting_are_kept_apart(fiber, first, said):
-    assert any(said in note for note in work_card(find_card("shrinkage"), {"fiber": fiber, "first": first}).notes())
+    assert any(
+        said in note
+        for note in work_card(find_card("shrinkage"), {"fiber": fiber, "first": first}).notes()
+    )
 
 
 @pytest.mark.parametrize("cloth, both", [("woven-plain", True), ("cotton-jersey", False)])
 def test_a_direction_without_a_published_figure_stays_empty(cloth, both):
     outcome = work_card(find_card("make-size"), {"how": "published", "cloth": cloth}).outcome
-    assert outcome.has("make_length") and outcome.has("make_width") == both and outcome.has("across") == both
+    assert (
+        outcome.has("make_length")
+        and outcome.has("make_width") == both
+        and outcome.has("across") == both
+    )
 
 
 def test_a_published_range_is_carried_through():
     """Plain weave, 5 to 15 %, wanted 63 cm: 66.3 to 74.1 cm to make; the range shown is 95 % of that."""
-    outcome = work_card(find_card("make-size"), {"how": "published", "cloth": "woven-plain"}).outcome
-    assert 0.663 < outcome.low("make_length") < 0.668 and 0.735 < outcome.high("make_length") < 0.7412
+    outcome = work_card(
+        find_card("make-size"), {"how": "published", "cloth": "woven-plain"}
+    ).outcome
+    assert (
+        0.663 < outcome.low("make_length") < 0.668 and 0.735 < outcome.high("make_length") < 0.7412
+    )
 
 
 def test_a_measured_swatch_and_its_percentage_make_the_same_size():
     by_swatch = work_card(find_card("make-size"), {"how": "swatch"}).outcome
     by_percent = work_card(find_card("make-size"), {"how": "percent"}).outcome
-    assert by_swatch.value("make_length") == pytest.approx(by_percent.value("make_length"), rel=1e-12)
-    assert by_swatch.high("make_length") - by_swatch.low("make_length") < by_percent.high("make_length") - by_percent.low("make_length")
+    assert by_swatch.value("make_length") == pytest.approx(
+        by_percent.value("make_length"), rel=1e-12
+    )
+    assert by_swatch.high("make_length") - by_swatch.low("make_length") < by_percent.high(
+        "make_length"
+    ) - by_percent.low("make_length")

@@ -5,20 +5,27 @@ edge only the slots on the stick, flat the holes and the slots on the stick.
 """
 
 DRAWN = {
-    "plain": """
+    "plain": (
+        """
         X.
-        .X""",
-    "weft-floats": """
+        .X"""
+    ),
+    "weft-floats": (
+        """
         X.X.
         .X.X
         X...
-        .X.X""",
-    "warp-floats": """
+        .X.X"""
+    ),
+    "warp-floats": (
+        """
         .X.X
         X.X.
         XX.X
-        X.X.""",
-    "offset-floats": """
+        X.X."""
+    ),
+    "offset-floats": (
+        """
         X.X.
         .X.X
         ..X.
@@ -26,58 +33,85 @@ DRAWN = {
         X.X.
         .X.X
         X...
-        .X.X""",
-    "waffle": """
+        .X.X"""
+    ),
+    "waffle": (
+        """
         X.X.
         XX.X
         X.X.
         X...
         .X.X
-        X...""",
-    "lace": """
+        X..."""
+    ),
+    "lace": (
+        """
         X.X.X.
         .X.X.X
         X.....
         .X.X.X
         X.....
-        .X.X.X""",
-    "hopsack": """
+        .X.X.X"""
+    ),
+    "hopsack": (
+        """
         ..XX
         ..XX
         XX..
-        XX..""",
-    "twill-2-1": """
+        XX.."""
+    ),
+    "twill-2-1": (
+        """
         X.X
         .XX
-        XX.""",
-    "twill-2-2": """
+        XX."""
+    ),
+    "twill-2-2": (
+        """
         X..X
         ..XX
         .XX.
-        XX..""",
-    "twill-3-1": """
+        XX.."""
+    ),
+    "twill-3-1": (
+        """
         XX.X
         X.XX
         .XXX
-        XXX.""",
-    "herringbone": """
+        XXX."""
+    ),
+    "herringbone": (
+        """
         X..X.XX.
         ..XX..XX
         .XX.X..X
-        XX..XX..""",
-    "waffle-point": """
+        XX..XX.."""
+    ),
+    "waffle-point": (
+        """
         .X...X
         X.X.X.
         XX.X.X
         X.X.X.
         .X...X
-        X.....""",
+        X....."""
+    ),
 }
 
 # Longest floats counted by eye in the drawings repeated: warp on the face, warp on the back, weft on the face, weft on the back.
 COUNTED = {
-    "plain": (1, 1, 1, 1), "weft-floats": (1, 3, 3, 1), "warp-floats": (3, 1, 1, 3), "offset-floats": (1, 3, 3, 1), "waffle": (5, 3, 3, 3), "lace": (1, 5, 5, 1), "hopsack": (2, 2, 2, 2),
-    "twill-2-1": (2, 1, 1, 2), "twill-2-2": (2, 2, 2, 2), "twill-3-1": (3, 1, 1, 3), "herringbone": (2, 2, 2, 2), "waffle-point": (3, 5, 5, 3),
+    "plain": (1, 1, 1, 1),
+    "weft-floats": (1, 3, 3, 1),
+    "warp-floats": (3, 1, 1, 3),
+    "offset-floats": (1, 3, 3, 1),
+    "waffle": (5, 3, 3, 3),
+    "lace": (1, 5, 5, 1),
+    "hopsack": (2, 2, 2, 2),
+    "twill-2-1": (2, 1, 1, 2),
+    "twill-2-2": (2, 2, 2, 2),
+    "twill-3-1": (3, 1, 1, 3),
+    "herringbone": (2, 2, 2, 2),
+    "waffle-point": (3, 5, 5, 3),
 }
 
 

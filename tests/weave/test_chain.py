@@ -6,7 +6,16 @@ from hypothesis import strategies as st
 
 from fibercalc.core.problem import OutOfRange
 from fibercalc.wash.shrink import size_after, size_before
-from fibercalc.weave.chain import crimp_from_take_up, finished_width, pick_length, take_up_from_crimp, warp_for_woven, width_in_heddle, width_off_loom, woven_from_warp
+from fibercalc.weave.chain import (
+    crimp_from_take_up,
+    finished_width,
+    pick_length,
+    take_up_from_crimp,
+    warp_for_woven,
+    width_in_heddle,
+    width_off_loom,
+    woven_from_warp,
+)
 
 sizes = st.floats(0.5, 2000.0)
 shrinks = st.floats(-50.0, 80.0)
@@ -15,12 +24,16 @@ losses = st.floats(0.0, 60.0)
 
 @given(sizes, shrinks, losses)
 def test_width_finished_to_heddle_to_finished(finished, shrink, draw_in):
-    assert finished_width(width_in_heddle(finished, shrink, draw_in), shrink, draw_in) == pytest.approx(finished, rel=1e-12)
+    assert finished_width(
+        width_in_heddle(finished, shrink, draw_in), shrink, draw_in
+    ) == pytest.approx(finished, rel=1e-12)
 
 
 @given(sizes, shrinks, losses)
 def test_width_heddle_to_finished_to_heddle(heddle, shrink, draw_in):
-    assert width_in_heddle(finished_width(heddle, shrink, draw_in), shrink, draw_in) == pytest.approx(heddle, rel=1e-12)
+    assert width_in_heddle(
+        finished_width(heddle, shrink, draw_in), shrink, draw_in
+    ) == pytest.approx(heddle, rel=1e-12)
 
 
 @given(sizes, shrinks, losses)

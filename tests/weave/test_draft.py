@@ -7,10 +7,36 @@ from hypothesis import strategies as st
 from fibercalc.core.problem import OutOfRange
 from fibercalc.weave.draft.floats import floats_of
 from fibercalc.weave.draft.loom_words import shed_rows, sheds_in_turn, way_words
-from fibercalc.weave.draft.order import merged, read_order, repeats, stripes, there_and_back, threads_by_stripe
-from fibercalc.weave.draft.piece import HEM, floats_of_piece, lifts_in_turn, pick_list, rows_of_piece, sections_of, weft_of
+from fibercalc.weave.draft.order import (
+    merged,
+    read_order,
+    repeats,
+    stripes,
+    there_and_back,
+    threads_by_stripe,
+)
+from fibercalc.weave.draft.piece import (
+    HEM,
+    floats_of_piece,
+    lifts_in_turn,
+    pick_list,
+    rows_of_piece,
+    sections_of,
+    weft_of,
+)
 from fibercalc.weave.draft.repeat import checked, columns_of, rows_of, width_of
-from fibercalc.weave.draft.sheds import DOWN, EDGE, FLAT, SHEDS, UP, Lift, lifts_of, raised, read_sheds, repeat_of_sheds
+from fibercalc.weave.draft.sheds import (
+    DOWN,
+    EDGE,
+    FLAT,
+    SHEDS,
+    UP,
+    Lift,
+    lifts_of,
+    raised,
+    read_sheds,
+    repeat_of_sheds,
+)
 from fibercalc.weave.draft.structures import ALL, structure
 
 from .hand_drawn import COUNTED, DRAWN, repeat_of
@@ -22,14 +48,24 @@ ON_ONE_HEDDLE = ("plain", "weft-floats", "warp-floats", "offset-floats", "waffle
 def weaves(draw):
     """A weave in which every pick has warp and weft on top somewhere: anything a loom could hold."""
     width = draw(st.integers(2, 8))
-    rows = draw(st.lists(st.text("01", min_size=width, max_size=width).filter(lambda row: "0" in row and "1" in row), min_size=1, max_size=8))
+    rows = draw(
+        st.lists(
+            st.text("01", min_size=width, max_size=width).filter(
+                lambda row: "0" in row and "1" in row
+            ),
+            min_size=1,
+            max_size=8,
+        )
+    )
     return tuple(rows)
 
 
 @st.composite
 def pick_ups(draw):
     """Sheds of one heddle and one stick: what the stick takes up, and a few picks."""
-    setting = draw(st.text("01", min_size=2, max_size=6).filter(lambda text: "0" in text and "1" in text))
+    setting = draw(
+        st.text("01", min_size=2, max_size=6).filter(lambda text: "0" in text and "1" in text)
+    )
     sheds = draw(st.lists(st.sampled_from(SHEDS), min_size=1, max_size=10))
     return tuple(Lift(shed, 1 if shed in (EDGE, FLAT) else 0) for shed in sheds), setting
 
@@ -48,7 +84,9 @@ def around_by_walking(rows, from_left):
     path = []
     for pick, row in enumerate(rows):
         right = (pick % 2 == 0) == from_left
-        path += [(pick, row[end]) for end in (range(len(row)) if right else reversed(range(len(row))))]
+        path += [
+            (pick, row[end]) for end in (range(len(row)) if right else reversed(range(len(row))))
+        ]
     longest = missed = begin = 0
     for place in range(1, len(path) + 1):
         if place < len(path) and path[place][0] != path[place - 1][0]:
@@ -100,7 +138,9 @@ def test_floats_are_those_found_cell_by_cell(repeat, ends, picks, from_left):
     assert floats.weft_face == max(longest_by_walking(row, "0") for row in rows)
     assert floats.weft_back == max(longest_by_walking(row, "1") for row in rows)
     assert (floats.edge, floats.missed) == around_by_walking(rows, from_left)
-    assert floats.turns == picks - 1 and floats.longest == max(floats.warp, floats.weft, floats.edge)
+    assert floats.turns == picks - 1 and floats.longest == max(
+        floats.warp, floats.weft, floats.edge
+    )
 
 
 @given(weaves(), st.integers(1, 40), st.integers(0, 12), st.integers(8, 24))
@@ -121,11 +161,16 @@ def test_the_pick_list_woven_again_gives_the_same_draw_down(pick_up, ends, picks
     assert tuple(raised(lift.shed, setting, len(repeat[0])) for lift in sheds) == repeat
     lifts = lifts_of(repeat)
     assert lifts.by_hand == 0 and len(lifts.settings) <= 1
-    again = [raised(lift.shed, lifts.settings[lift.setting - 1] if lift.setting else "0", ends) for lift in lifts_in_turn(repeat, picks)]
+    again = [
+        raised(lift.shed, lifts.settings[lift.setting - 1] if lift.setting else "0", ends)
+        for lift in lifts_in_turn(repeat, picks)
+    ]
     assert again == rows_of(repeat, ends, picks)
 
 
-@given(st.lists(st.integers(1, 40), min_size=1, max_size=6), st.integers(1, 300), st.integers(0, 20))
+@given(
+    st.lists(st.integers(1, 40), min_size=1, max_size=6), st.integers(1, 300), st.integers(0, 20)
+)
 def test_the_short_list_woven_again_gives_the_same_weft(counts, body, hem):
     """Blocks written out pick by pick are the order over and over, between two hems."""
     blocks = pick_list(counts, body + 2 * hem, hem)
@@ -140,13 +185,21 @@ def test_stripes_fill_the_warp_and_no_more(counts, total):
     runs = stripes(counts, total)
     assert sum(count for _, count in runs) == total == sum(threads_by_stripe(runs, len(counts)))
     times, rest = repeats(counts, total)
-    assert times * sum(counts) + sum(count for _, count in rest) == total and sum(count for _, count in rest) < sum(counts)
+    assert times * sum(counts) + sum(count for _, count in rest) == total and sum(
+        count for _, count in rest
+    ) < sum(counts)
     joined = merged(runs, [place % 2 for place in range(len(counts))])
-    assert sum(count for _, count in joined) == total and all(one[0] != other[0] for one, other in zip(joined, joined[1:]))
+    assert sum(count for _, count in joined) == total and all(
+        one[0] != other[0] for one, other in zip(joined, joined[1:])
+    )
 
 
 def test_a_mirrored_order_turns_at_both_ends():
-    assert there_and_back([1, 1, 1, 1]) == [0, 1, 2, 3, 2, 1] and there_and_back([1]) == [0] and there_and_back([1, 1]) == [0, 1]
+    assert (
+        there_and_back([1, 1, 1, 1]) == [0, 1, 2, 3, 2, 1]
+        and there_and_back([1]) == [0]
+        and there_and_back([1, 1]) == [0, 1]
+    )
 
 
 @given(weaves(), st.integers(1, 30), st.integers(1, 10))
@@ -160,23 +213,44 @@ def test_no_shed_comes_twice_where_a_hem_meets_the_weave(repeat, body, hem):
 @pytest.mark.parametrize("each", ALL, ids=lambda each: each.key)
 def test_one_heddle_and_one_stick_weave_just_these(each):
     """Whether end 1 stands in a slot or in a hole: shifted by one end, no other weave becomes possible."""
-    shifted = tuple((row * 2)[1:1 + len(row)] for row in each.repeat)
+    shifted = tuple((row * 2)[1 : 1 + len(row)] for row in each.repeat)
     possible = lifts_of(each.repeat).by_hand == 0 or lifts_of(shifted).by_hand == 0
     assert possible == (each.key in ON_ONE_HEDDLE)
 
 
 def test_sheds_are_told_as_they_are_done():
     assert [row[1:] for row in shed_rows(structure("waffle").repeat)] == [
-        ("at rest", "forward, on edge"), ("up", "back"), ("at rest", "forward, on edge"), ("down", "back"), ("up", "forward, flat"), ("down", "back")]
-    assert shed_rows(structure("twill-2-2").repeat)[0] == ("1", "at rest", "by hand: over it ends 1, 2 of 4")
+        ("at rest", "forward, on edge"),
+        ("up", "back"),
+        ("at rest", "forward, on edge"),
+        ("down", "back"),
+        ("up", "forward, flat"),
+        ("down", "back"),
+    ]
+    assert shed_rows(structure("twill-2-2").repeat)[0] == (
+        "1",
+        "at rest",
+        "by hand: over it ends 1, 2 of 4",
+    )
     assert shed_rows(structure("offset-floats").repeat)[5][2] == "forward, on edge, setting 2"
-    assert way_words(structure("plain").repeat) == "one heddle makes it" and "2 ways" in way_words(structure("offset-floats").repeat)
-    assert sheds_in_turn(14, 6) == "1 to 6, 2 times, then 1 to 2" and sheds_in_turn(4, 6) == "1 to 4" and sheds_in_turn(1, 6) == "1"
+    assert way_words(structure("plain").repeat) == "one heddle makes it" and "2 ways" in way_words(
+        structure("offset-floats").repeat
+    )
+    assert (
+        sheds_in_turn(14, 6) == "1 to 6, 2 times, then 1 to 2"
+        and sheds_in_turn(4, 6) == "1 to 4"
+        and sheds_in_turn(1, 6) == "1"
+    )
 
 
 def test_what_rises_in_each_shed():
     """By hand, for ends slot, hole, slot, hole, slot; the stick takes up every second slot."""
-    assert {shed: raised(shed, "10", 5) for shed in SHEDS} == {UP: "01010", DOWN: "10101", EDGE: "10001", FLAT: "11011"}
+    assert {shed: raised(shed, "10", 5) for shed in SHEDS} == {
+        UP: "01010",
+        DOWN: "10101",
+        EDGE: "10001",
+        FLAT: "11011",
+    }
 
 
 @pytest.mark.parametrize("bad", [(), ("",), ("10", "1"), ("1x",), ("1" * 65,)])
@@ -194,23 +268,49 @@ def test_columns_are_the_rows_turned(repeat, ends, picks):
 YARNS = ("Natural", "Slate", "Deep sea", "A la mode")
 
 
-@pytest.mark.parametrize("text, order", [
-    ("10 A, 4 B", [(0, 10), (1, 4)]), ("10a 4b;2C", [(0, 10), (1, 4), (2, 2)]), ("12 Natural, 4 deep sea, slate", [(0, 12), (2, 4), (1, 1)]), ("C", [(2, 1)]),
-    ("3 x A 2 × b", [(0, 3), (1, 2)]), (" 5 A la mode + 1 A", [(3, 5), (0, 1)]),
-])
+@pytest.mark.parametrize(
+    "text, order",
+    [
+        ("10 A, 4 B", [(0, 10), (1, 4)]),
+        ("10a 4b;2C", [(0, 10), (1, 4), (2, 2)]),
+        ("12 Natural, 4 deep sea, slate", [(0, 12), (2, 4), (1, 1)]),
+        ("C", [(2, 1)]),
+        ("3 x A 2 × b", [(0, 3), (1, 2)]),
+        (" 5 A la mode + 1 A", [(3, 5), (0, 1)]),
+    ],
+)
 def test_an_order_is_read_as_weavers_write_it(text, order):
     assert list(read_order(text, YARNS)) == order
 
 
-@pytest.mark.parametrize("text", ["", "10", "10 Q", "A 10", "10 A, 4", "0 A", "5000 A", "Naturals", "A" * 3, ", ".join(["A"] * 65)])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "10",
+        "10 Q",
+        "A 10",
+        "10 A, 4",
+        "0 A",
+        "5000 A",
+        "Naturals",
+        "A" * 3,
+        ", ".join(["A"] * 65),
+    ],
+)
 def test_what_is_no_order_is_refused(text):
     with pytest.raises(OutOfRange):
         read_order(text, YARNS)
 
 
-@given(st.lists(st.tuples(st.integers(0, 3), st.integers(1, 4000)), min_size=1, max_size=20), st.booleans())
+@given(
+    st.lists(st.tuples(st.integers(0, 3), st.integers(1, 4000)), min_size=1, max_size=20),
+    st.booleans(),
+)
 def test_an_order_written_out_is_read_back(order, by_name):
-    text = ", ".join(f"{count} {YARNS[place] if by_name else 'ABCD'[place]}" for place, count in order)
+    text = ", ".join(
+        f"{count} {YARNS[place] if by_name else 'ABCD'[place]}" for place, count in order
+    )
     assert list(read_order(text, YARNS)) == order
 
 

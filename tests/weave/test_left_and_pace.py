@@ -9,7 +9,14 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.weave.cards import weft_left as card
 from fibercalc.weave.pace import sittings, weaving_minutes
-from fibercalc.weave.weft_left import laid_out, pick_length, picks_from, stripe_picks, stripes_that_fit, yarn_length
+from fibercalc.weave.weft_left import (
+    laid_out,
+    pick_length,
+    picks_from,
+    stripe_picks,
+    stripes_that_fit,
+    yarn_length,
+)
 
 LEFT, PACE = find_card("weft-left"), find_card("weave-pace")
 
@@ -21,14 +28,23 @@ def test_stripes_use_no_more_than_there_is_and_nearly_all_of_it(picks, pieces, s
     assert (each + 2) * pieces * stripes > picks - 1e-6
 
 
-@given(st.lists(st.integers(0, 200).map(lambda pairs: 2 * pairs), min_size=1, max_size=6), st.integers(1, 8), st.integers(0, 2000))
+@given(
+    st.lists(st.integers(0, 200).map(lambda pairs: 2 * pairs), min_size=1, max_size=6),
+    st.integers(1, 8),
+    st.integers(0, 2000),
+)
 def test_a_layout_fills_the_piece_with_whole_stripes(picks, stripes, room):
     fitted = stripes_that_fit(picks, stripes, room)
-    assert all(small <= large and small % 2 == 0 for small, large in zip(fitted, picks)) and stripes * sum(fitted) <= room
+    assert (
+        all(small <= large and small % 2 == 0 for small, large in zip(fitted, picks))
+        and stripes * sum(fitted) <= room
+    )
     runs = laid_out(fitted, stripes, room)
     assert sum(count for _, count in runs) == room
     for color, each in enumerate(fitted):
-        assert [count for found, count in runs if found == color] == [each] * (stripes if each else 0)
+        assert [count for found, count in runs if found == color] == [each] * (
+            stripes if each else 0
+        )
     inner = [count for color, count in runs[1:-1] if color == -1]
     assert not inner or max(inner) == min(inner)
 
@@ -38,7 +54,9 @@ def test_a_layout_that_does_not_fit_is_refused():
         laid_out([10], 3, 29)
 
 
-@given(st.floats(1, 500), st.floats(0, 50), st.floats(50, 2000), st.floats(0.05, 2), st.floats(0, 40))
+@given(
+    st.floats(1, 500), st.floats(0, 50), st.floats(50, 2000), st.floats(0.05, 2), st.floats(0, 40)
+)
 def test_weight_to_picks_and_back(mass, tare, tex, width, take_up):
     """The picks weigh what was on the shuttle."""
     each = pick_length(width, take_up)
@@ -51,7 +69,9 @@ def test_the_low_end_of_every_ball_still_weaves_its_stripes():
     """The example: what each ball weaves at its low end holds the stripes of all three pieces."""
     outcome = work_card(LEFT, {}).outcome
     given_ = outcome.given
-    for (low, high), value, each in zip(card.ranges(outcome), outcome.kept["found"], card.dealt(outcome)):
+    for (low, high), value, each in zip(
+        card.ranges(outcome), outcome.kept["found"], card.dealt(outcome)
+    ):
         assert low < value < high
         assert each * given_["stripes"] * given_["pieces"] <= low
     assert outcome.value("striped") + outcome.value("main") == given_["piece_picks"]
@@ -75,10 +95,19 @@ def test_too_many_stripes_are_said_and_nothing_is_promised():
     assert worked.outcome.value("striped") == 0 and "too little" in worked.sentences()[1]
 
 
-@pytest.mark.parametrize("texts, line", [
-    ({"balls.1.mass": "30 g", "tare": "30 g"}, "Ball 1 weighs 30 g, no more than its shuttle or core of 30 g."),
-    ({"hem": "192"}, "Hems of 192 picks: two of them leave nothing of the 384 picks of a piece; give fewer."),
-])
+@pytest.mark.parametrize(
+    "texts, line",
+    [
+        (
+            {"balls.1.mass": "30 g", "tare": "30 g"},
+            "Ball 1 weighs 30 g, no more than its shuttle or core of 30 g.",
+        ),
+        (
+            {"hem": "192"},
+            "Hems of 192 picks: two of them leave nothing of the 384 picks of a piece; give fewer.",
+        ),
+    ],
+)
 def test_what_cannot_be_is_said_in_one_line(texts, line):
     with pytest.raises(BadInputs) as caught:
         work_card(LEFT, texts)
@@ -88,7 +117,10 @@ def test_what_cannot_be_is_said_in_one_line(texts, line):
 @given(st.floats(0, 100_000), st.floats(10, 600), st.floats(0, 9))
 def test_sittings_hold_the_work_and_none_is_idle(minutes, sitting, settling):
     count = sittings(minutes, sitting, settling)
-    assert count * (sitting - settling) >= minutes - 1e-3 and (count - 1) * (sitting - settling) < minutes + 1e-3
+    assert (
+        count * (sitting - settling) >= minutes - 1e-3
+        and (count - 1) * (sitting - settling) < minutes + 1e-3
+    )
 
 
 def test_a_stick_that_costs_nothing_changes_nothing():
@@ -100,7 +132,9 @@ def test_parts_of_the_time_add_up():
     worked = work_card(PACE, {})
     parts = sum(minutes for _, minutes in find_card_parts(worked))
     assert parts == pytest.approx(worked.outcome.value("total"))
-    assert worked.outcome.low("total") < worked.outcome.value("total") < worked.outcome.high("total")
+    assert (
+        worked.outcome.low("total") < worked.outcome.value("total") < worked.outcome.high("total")
+    )
 
 
 def find_card_parts(worked):

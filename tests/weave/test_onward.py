@@ -9,15 +9,38 @@ from fibercalc.core.work import work_card
 from fibercalc.weave.pictures.run import cloths_of
 
 PLAN = find_card("warp-plan")
-EIGHT = {"go_by": "ends", "ends_given": "80", "sett": "8 per in", "picks": "8 per in", "hem_yarn": "other", "hem_picks": "16 per in", "hem": "0.5 in", "loom_width": "10 in", "warp_colors": "repeated",
-         "stripes.1.color": "white", "stripes.1.ends": "6", "stripes.2.color": "blue", "stripes.2.ends": "2"} | {
-    f"pieces.{number}.{name}": text for number in range(1, 9) for name, text in (("name", f"Cloth {number}"), ("many", "1"), ("length", "8 in"), ("color", f"color {number}"))}
+EIGHT = {
+    "go_by": "ends",
+    "ends_given": "80",
+    "sett": "8 per in",
+    "picks": "8 per in",
+    "hem_yarn": "other",
+    "hem_picks": "16 per in",
+    "hem": "0.5 in",
+    "loom_width": "10 in",
+    "warp_colors": "repeated",
+    "stripes.1.color": "white",
+    "stripes.1.ends": "6",
+    "stripes.2.color": "blue",
+    "stripes.2.ends": "2",
+} | {
+    f"pieces.{number}.{name}": text
+    for number in range(1, 9)
+    for name, text in (
+        ("name", f"Cloth {number}"),
+        ("many", "1"),
+        ("length", "8 in"),
+        ("color", f"color {number}"),
+    )
+}
 
 
 def carried(card, texts, to):
     """The next card worked from what the link carries, the way a browser goes: by its query."""
     worked = work_card(card, texts)
-    (_, found, counts), = [way for carry in card.carry if carry.card == to for way in ways_on(worked, carry)]
+    ((_, found, counts),) = [
+        way for carry in card.carry if carry.card == to for way in ways_on(worked, carry)
+    ]
     other = find_card(to)
     texts, counts, notes = read_query(other, query_of_texts(other, found, counts))
     assert not notes
@@ -31,34 +54,69 @@ def test_the_picture_has_the_threads_of_the_plan(texts):
     pieces = cloths_of(cloth.given, cloth.kept["repeats"], cloth.kept["shrinks"])
     hems = 2 * plan.kept.get("in_hem", 0) * len(pieces)
     assert {piece.ends for piece in pieces} == {plan.value("ends")}
-    assert sum(piece.picks for piece in pieces) == plan.value("weft_picks") + hems == cloth.value("picks")
+    assert (
+        sum(piece.picks for piece in pieces)
+        == plan.value("weft_picks") + hems
+        == cloth.value("picks")
+    )
     assert pieces[0].washed[0] == pytest.approx(100 * plan.value("finished_width"))
-    assert pieces[0].loom[1] == pytest.approx(plan.kept["woven"][0], abs=0.5), "whole picks: half a centimeter at most"
+    assert pieces[0].loom[1] == pytest.approx(plan.kept["woven"][0], abs=0.5), (
+        "whole picks: half a centimeter at most"
+    )
 
 
 def test_the_scenarios_towels_are_seen_as_planned():
     """By hand: five of 384 picks, hems of 24 (4 cm / 0.82 x 5 = 24.4), 160 ends."""
     plan, cloth = carried(PLAN, {}, "cloth-picture")
-    assert [row.picks for row in cloth.given["pieces"]] == [384] * 5 and cloth.given["hem"] == 24 and cloth.given["ends"] == 160
-    assert [row.name for row in cloth.given["pieces"]][:2] == ["Towel 1", "Towel 2"] and cloth.given["warp"] == "A"
+    assert (
+        [row.picks for row in cloth.given["pieces"]] == [384] * 5
+        and cloth.given["hem"] == 24
+        and cloth.given["ends"] == 160
+    )
+    assert [row.name for row in cloth.given["pieces"]][:2] == [
+        "Towel 1",
+        "Towel 2",
+    ] and cloth.given["warp"] == "A"
 
 
 def test_the_eight_cloths_keep_their_own_weft_and_their_crochet_hems():
     plan, cloth = carried(PLAN, EIGHT, "cloth-picture")
-    assert [row.weft for row in cloth.given["pieces"]] == list("CDEFGHIJ") and cloth.given["warp"] == "6 A, 2 B"
-    assert cloth.given["hem_yarn"] == "K" and cloth.given["yarns"][10].name == "Hem yarn" and cloth.given["hem"] == plan.kept["in_hem"]
+    assert [row.weft for row in cloth.given["pieces"]] == list("CDEFGHIJ") and cloth.given[
+        "warp"
+    ] == "6 A, 2 B"
+    assert (
+        cloth.given["hem_yarn"] == "K"
+        and cloth.given["yarns"][10].name == "Hem yarn"
+        and cloth.given["hem"] == plan.kept["in_hem"]
+    )
 
 
 def test_leftovers_and_hours_take_over_the_plan():
     plan, left = carried(PLAN, {}, "weft-left")
-    assert left.value("pick") == pytest.approx(plan.kept["pick"], rel=1e-4) and left.given["pieces"] == 5 and left.given["piece_picks"] == 384
+    assert (
+        left.value("pick") == pytest.approx(plan.kept["pick"], rel=1e-4)
+        and left.given["pieces"] == 5
+        and left.given["piece_picks"] == 384
+    )
     assert left.given["yarn"] == pytest.approx(100 / 170 * 1000, rel=1e-5)
     plan, pace = carried(PLAN, {}, "weave-pace")
-    assert pace.given["ends"] == 160 and pace.given["warp"] == pytest.approx(plan.value("warp_length"), rel=1e-4)
+    assert pace.given["ends"] == 160 and pace.given["warp"] == pytest.approx(
+        plan.value("warp_length"), rel=1e-4
+    )
 
 
 def test_the_hours_know_the_stick_and_the_changes():
     """By hand: one waffle of 84 picks without hems has the stick in 3 of 6, and 84 picks (24 + 6 + 24 + 6 + 24) change color 4 times."""
-    texts = {"pieces.1.structure": "waffle", "pieces.1.picks": "84", "pieces.1.weft": "24 A, 6 C", "hem": "0"}
+    texts = {
+        "pieces.1.structure": "waffle",
+        "pieces.1.picks": "84",
+        "pieces.1.weft": "24 A, 6 C",
+        "hem": "0",
+    }
     _, pace = carried(find_card("cloth-picture"), texts, "weave-pace")
-    assert pace.given["stick_share"] == pytest.approx(50) and pace.given["changes"] == 4 and pace.given["pieces"] == 1 and pace.given["piece_picks"] == 84
+    assert (
+        pace.given["stick_share"] == pytest.approx(50)
+        and pace.given["changes"] == 4
+        and pace.given["pieces"] == 1
+        and pace.given["piece_picks"] == 84
+    )

@@ -10,7 +10,12 @@ from fibercalc.core.work import work_card
 from fibercalc.weave.cover import cloth_cover, closest_picks
 from fibercalc.weave.ends import ends_by_color, ends_for_width, ends_that_fit
 from fibercalc.weave.heddle import dents_per_10_cm, dents_per_inch, heddle_list
-from fibercalc.weave.setting import brierley_maximum, interlacings, maximum_sett, sett_in_another_weave
+from fibercalc.weave.setting import (
+    brierley_maximum,
+    interlacings,
+    maximum_sett,
+    sett_in_another_weave,
+)
 from fibercalc.weave.settings import METRIC, REED, RIGID, nearest, threadings
 
 SETT = find_card("sett")
@@ -22,7 +27,9 @@ def sett(**given_):
 
 
 @given(st.floats(1.0, 300.0), st.integers(2, 20), st.integers(2, 20))
-def test_no_sett_is_closer_than_the_threads_touching_or_than_plain_weave_is_open(diameters, ends, crossings):
+def test_no_sett_is_closer_than_the_threads_touching_or_than_plain_weave_is_open(
+    diameters, ends, crossings
+):
     if crossings > ends:
         return
     found = maximum_sett(diameters, ends, crossings)
@@ -40,19 +47,37 @@ def test_the_two_rules_agree_for_cotton_within_a_tenth():
     for row in interlacings().rows:
         if row["key"].startswith(("plain", "twill")):
             by_count = maximum_sett(0.92 * 840**0.5, row["ends"], row["crossings"])
-            assert brierley_maximum(1.0, row["ends"] / row["crossings"], row["exponent"]) == pytest.approx(by_count, rel=0.10)
+            assert brierley_maximum(
+                1.0, row["ends"] / row["crossings"], row["exponent"]
+            ) == pytest.approx(by_count, rel=0.10)
 
 
 def test_longest_floats_of_regular_weaves_are_those_of_their_repeats():
     """Drawn by hand, a filled cell where the warp lies on top: the longest run in any row or column, the repeat laid again."""
-    drawn = {"plain": ("#.", ".#"), "twill-2-1": ("##.", ".##", "#.#"), "twill-2-2": ("##..", ".##.", "..##", "#..#"), "twill-3-1": ("###.", ".###", "#.##", "##.#"),
-             "basket-2-2": ("##..", "##..", "..##", "..##"), "satin-5": ("#....", "..#..", "....#", ".#...", "...#.")}
+    drawn = {
+        "plain": ("#.", ".#"),
+        "twill-2-1": ("##.", ".##", "#.#"),
+        "twill-2-2": ("##..", ".##.", "..##", "#..#"),
+        "twill-3-1": ("###.", ".###", "#.##", "##.#"),
+        "basket-2-2": ("##..", "##..", "..##", "..##"),
+        "satin-5": ("#....", "..#..", "....#", ".#...", "...#."),
+    }
     for key, rows in drawn.items():
         row = interlacings().row("key", key)
         lines = [*rows, *("".join(column) for column in zip(*rows))]
-        runs = [max(len(run) for run in (line * 2).replace("#.", "# .").replace(".#", ". #").split()) for line in lines]
-        changes = {sum(1 for here, after in zip(line, line[1:] + line[0]) if here != after) for line in lines}
-        assert (max(runs), len(rows[0]), changes) == (row["longest_float"], row["ends"], {row["crossings"]}), key
+        runs = [
+            max(len(run) for run in (line * 2).replace("#.", "# .").replace(".#", ". #").split())
+            for line in lines
+        ]
+        changes = {
+            sum(1 for here, after in zip(line, line[1:] + line[0]) if here != after)
+            for line in lines
+        }
+        assert (max(runs), len(rows[0]), changes) == (
+            row["longest_float"],
+            row["ends"],
+            {row["crossings"]},
+        ), key
 
 
 @given(st.floats(2.0, 27.0))
@@ -83,12 +108,18 @@ def test_metric_and_inch_lead_back(number):
 
 def test_metric_heddles_in_inches_as_they_are_printed():
     """20 = 5.08, 25 = 6.35, 30 = 7.62, 40 = 10.16, 45 = 11.43, 50 = 12.70, 60 = 15.24: number times 0.254, by hand."""
-    exact = [round(dents_per_inch(row["number"]), 2) for row in heddle_list().rows if row["per"] == "10 cm"]
+    exact = [
+        round(dents_per_inch(row["number"]), 2)
+        for row in heddle_list().rows
+        if row["per"] == "10 cm"
+    ]
     assert exact == [5.08, 6.35, 7.62, 10.16, 11.43, 12.70, 15.24]
 
 
 def test_one_heddle_comes_before_two_and_even_dents_before_uneven():
-    assert nearest(threadings(RIGID, METRIC), 4.1)[0].words(RIGID) == "one end in each hole and slot"
+    assert (
+        nearest(threadings(RIGID, METRIC), 4.1)[0].words(RIGID) == "one end in each hole and slot"
+    )
     assert len(nearest(threadings(REED, METRIC), 6.0)[0].order) == 1
 
 
@@ -103,7 +134,10 @@ def test_a_hand_wrap_is_refused_by_name_with_the_reason(word):
         work_card(SETT, {"by": word})
 
 
-@pytest.mark.parametrize("wraps, refused", [("11 per in", True), ("18 per in", True), ("24 per in", False), ("26 per in", False)])
+@pytest.mark.parametrize(
+    "wraps, refused",
+    [("11 per in", True), ("18 per in", True), ("24 per in", False), ("26 per in", False)],
+)
 def test_a_loose_wrap_is_found_by_the_count_beside_it(wraps, refused):
     """843 yd/lb: a relaxed wrap counts about 11, a ruler wrap 18, a close one 24 to 26 (0.84 to 0.90 times its root, 29.0)."""
     given_ = {"by": "packed", "wraps": wraps}
@@ -125,18 +159,27 @@ def test_nothing_near_is_said():
 
 
 def test_own_heddles_are_chosen_from():
-    assert sett(made="own", **{"own.1.dents": "30 per 10 cm", "own.2.dents": "40 per 10 cm"}).value("sett") == pytest.approx(4.0)
+    assert sett(made="own", **{"own.1.dents": "30 per 10 cm", "own.2.dents": "40 per 10 cm"}).value(
+        "sett"
+    ) == pytest.approx(4.0)
 
 
 @given(st.floats(1.0, 200.0), st.floats(0.5, 30.0), st.integers(1, 40))
 def test_ends_fill_the_width_and_never_more_than_a_multiple_over(width, per_cm, multiple):
     ends = ends_for_width(width, per_cm, multiple)
-    assert ends % multiple == 0 and ends >= width * per_cm * (1 - 1e-9) and ends < width * per_cm + multiple
+    assert (
+        ends % multiple == 0
+        and ends >= width * per_cm * (1 - 1e-9)
+        and ends < width * per_cm + multiple
+    )
     held = ends_that_fit(width, per_cm, multiple)
     assert held % multiple == 0 and width * per_cm - multiple < held <= width * per_cm * (1 + 1e-9)
 
 
-@given(st.lists(st.tuples(st.sampled_from("abcd"), st.integers(1, 30)), min_size=1, max_size=8), st.integers(0, 500))
+@given(
+    st.lists(st.tuples(st.sampled_from("abcd"), st.integers(1, 30)), min_size=1, max_size=8),
+    st.integers(0, 500),
+)
 def test_colors_add_up_to_the_ends_as_a_walk_counts_them(order, ends):
     walk = [color for color, stripe in order for _ in range(stripe)]
     counted = {}

@@ -15,12 +15,19 @@ REV_LETTERS = "abcdefghijklmnopqrstuvwxyz0123456789"
 
 def texts(longest: int):
     """Printable text that reading leaves as it is, hostile or not."""
+
     def fit(text: str) -> str:
-        kept = "".join(c for c in unicodedata.normalize("NFC", text) if unicodedata.category(c)[0] != "C")
+        kept = "".join(
+            c for c in unicodedata.normalize("NFC", text) if unicodedata.category(c)[0] != "C"
+        )
         return " ".join(kept.split())[:longest].strip() or "x"
 
-    hostile = st.sampled_from(["<img src=x onerror=alert(1)>", "=1+1", "</script>", "’ “quoted” ½", "naïve Ærø", "\"'&<>"])
-    return (st.text(max_size=min(longest, 30)).map(fit) | hostile.map(fit)).filter(lambda text: not looks_like_a_customer(text))
+    hostile = st.sampled_from(
+        ["<img src=x onerror=alert(1)>", "=1+1", "</script>", "’ “quoted” ½", "naïve Ærø", "\"'&<>"]
+    )
+    return (st.text(max_size=min(longest, 30)).map(fit) | hostile.map(fit)).filter(
+        lambda text: not looks_like_a_customer(text)
+    )
 
 
 @st.composite
@@ -43,7 +50,11 @@ def field_text(draw, each, refers: bool):
     edges = sorted(unit.from_base(edge) for edge in (low, high))
     spread = draw(st.sampled_from(["", "~1", "~0.25"]))
     # as people type: a few decimals, no exponents
-    value = draw(st.floats(edges[0], edges[1]).map(lambda number: min(max(round(number, 3), edges[0]), edges[1])))
+    value = draw(
+        st.floats(edges[0], edges[1]).map(
+            lambda number: min(max(round(number, 3), edges[0]), edges[1])
+        )
+    )
     return f"{canonical(value)}{spread}{unit.sign.replace(' ', '')}"
 
 
@@ -58,13 +69,25 @@ def records(draw, kind_id: str | None = None):
             for row in range(1, count + 1):
                 for each in item.fields:
                     if draw(st.booleans()):
-                        values[f"{item.name}.{row}.{each.name}"] = draw(field_text(each, f"{item.name}.{each.name}" in kind.refers))
+                        values[f"{item.name}.{row}.{each.name}"] = draw(
+                            field_text(each, f"{item.name}.{each.name}" in kind.refers)
+                        )
         elif item.name == kind.title or draw(st.booleans()):
             values[item.name] = draw(field_text(item, item.name in kind.refers))
     ends = draw(st.lists(st.text(REV_LETTERS, min_size=4, max_size=8), min_size=1, max_size=4))
     revs = [f"{number}-{end}" for number, end in enumerate(ends, 1)]
-    return checked({"id": f"{kind.id}-{draw(st.text(REV_LETTERS, min_size=10, max_size=10))}", "kind": kind.id, "schema": SCHEMA, "rev": revs[-1],
-                    "past": revs[-2::-1] if len(revs) > 1 else [], "changed": draw(st.datetimes()).strftime("%Y-%m-%dT%H:%M:%SZ").rjust(20, "0"), "values": values, "rows": rows})
+    return checked(
+        {
+            "id": f"{kind.id}-{draw(st.text(REV_LETTERS, min_size=10, max_size=10))}",
+            "kind": kind.id,
+            "schema": SCHEMA,
+            "rev": revs[-1],
+            "past": revs[-2::-1] if len(revs) > 1 else [],
+            "changed": draw(st.datetimes()).strftime("%Y-%m-%dT%H:%M:%SZ").rjust(20, "0"),
+            "values": values,
+            "rows": rows,
+        }
+    )
 
 
 def workbooks(most: int = 6):
@@ -78,8 +101,23 @@ def record(kind: str = "base", rev: str = "1-aaaa", past=(), slug: str = "test",
     for name, value in values.items():
         if isinstance(value, list):
             rows[name] = len(value)
-            texts_ |= {f"{name}.{row}.{field}": text for row, held in enumerate(value, 1) for field, text in held.items()}
+            texts_ |= {
+                f"{name}.{row}.{field}": text
+                for row, held in enumerate(value, 1)
+                for field, text in held.items()
+            }
         else:
             texts_[name] = value
     texts_ = {KINDS[kind].title: "Test"} | texts_
-    return checked({"id": f"{kind}-{slug}", "kind": kind, "schema": SCHEMA, "rev": rev, "past": list(past), "changed": "2027-01-13T18:00:00Z", "values": texts_, "rows": rows})
+    return checked(
+        {
+            "id": f"{kind}-{slug}",
+            "kind": kind,
+            "schema": SCHEMA,
+            "rev": rev,
+            "past": list(past),
+            "changed": "2027-01-13T18:00:00Z",
+            "values": texts_,
+            "rows": rows,
+        }
+    )

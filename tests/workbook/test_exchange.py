@@ -8,7 +8,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fibercalc.workbook import bench
-from fibercalc.workbook.exchange import FORMAT, LARGEST, compare, file_text, read_file, settled, words
+from fibercalc.workbook.exchange import (
+    FORMAT,
+    LARGEST,
+    compare,
+    file_text,
+    read_file,
+    settled,
+    words,
+)
 from fibercalc.workbook.records import SCHEMA, Unusable, checked
 
 from .making import record, workbooks
@@ -34,7 +42,9 @@ def test_export_then_import_is_identity(records, with_bench):
 
 def test_the_same_records_in_another_order_give_the_same_bytes():
     one, other = record(slug="one"), record(slug="two", mass="50g")
-    assert file_text([one, other], [], BENCH, "2027-01-13") == file_text([other, one], [], BENCH, "2027-01-13")
+    assert file_text([one, other], [], BENCH, "2027-01-13") == file_text(
+        [other, one], [], BENCH, "2027-01-13"
+    )
 
 
 @pytest.mark.parametrize("path", OLD, ids=lambda path: path.stem)
@@ -47,7 +57,9 @@ def test_every_older_file_is_read(path):
 
 def test_there_is_a_frozen_file_for_every_schema_there_was():
     stems = {path.stem for path in OLD}
-    assert stems == {f"bench-schema-{number}" for number in range(1, bench.SCHEMA + 1)} | {f"workbook-schema-{number}" for number in range(1, SCHEMA + 1)}
+    assert stems == {f"bench-schema-{number}" for number in range(1, bench.SCHEMA + 1)} | {
+        f"workbook-schema-{number}" for number in range(1, SCHEMA + 1)
+    }
 
 
 def test_nothing_of_my_bench_is_lost():
@@ -58,15 +70,32 @@ def test_nothing_of_my_bench_is_lost():
     assert bench_record["values"] == old["values"] and bench_record["rows"] == old["rows"]
     base, lot = records
     assert base["values"] | {} == {
-        "name": "Tarrow Sock", "mass": "100g", "mass_known": "label", "length": "420m", "length_known": "label", "weight_class": "1", "price": "27", "price_known": "decided",
-        "fibers.1.fiber": "superwash wool", "fibers.1.share": "75%", "fibers.1.share_known": "label", "fibers.2.fiber": "nylon", "fibers.2.share": "25%", "fibers.2.share_known": "label"}
+        "name": "Tarrow Sock",
+        "mass": "100g",
+        "mass_known": "label",
+        "length": "420m",
+        "length_known": "label",
+        "weight_class": "1",
+        "price": "27",
+        "price_known": "decided",
+        "fibers.1.fiber": "superwash wool",
+        "fibers.1.share": "75%",
+        "fibers.1.share_known": "label",
+        "fibers.2.fiber": "nylon",
+        "fibers.2.share": "25%",
+        "fibers.2.share_known": "label",
+    }
     assert lot["kind"] == "mill-lot" and lot["values"] == {"lot": "TS 2611", "base": base["id"]}
     assert read_file(text)[0] == records, "bringing it in twice adds nothing"
 
 
 def test_a_base_of_my_bench_edited_here_is_not_taken_back():
     records, _ = read_file(OLD[0].read_text("utf-8"))
-    edited = records[0] | {"rev": "2-edit", "past": [records[0]["rev"]], "values": records[0]["values"] | {"name": "Renamed"}}
+    edited = records[0] | {
+        "rev": "2-edit",
+        "past": [records[0]["rev"]],
+        "values": records[0]["values"] | {"name": "Renamed"},
+    }
     assert [each["id"] for each in compare(records, [edited])["older"]] == [edited["id"]]
 
 
@@ -86,20 +115,39 @@ DAMAGED = {
     "no schema": (changed(schema=None), "nothing of its schema"),
     "schema true": (changed(schema=True), "nothing of its schema"),
     "a newer schema": (changed(schema=SCHEMA + 1), "newer version"),
-    "a newer bench": (json.dumps({"format": bench.FORMAT, "schema": 99, "values": {}, "rows": {}}), "newer version"),
+    "a newer bench": (
+        json.dumps({"format": bench.FORMAT, "schema": 99, "values": {}, "rows": {}}),
+        "newer version",
+    ),
     "no records": (changed(records={}), "no records"),
-    "a newer record": (changed(records=[WHOLE["records"][0] | {"schema": SCHEMA + 1}]), "newer version"),
+    "a newer record": (
+        changed(records=[WHOLE["records"][0] | {"schema": SCHEMA + 1}]),
+        "newer version",
+    ),
     "a record twice": (changed(records=WHOLE["records"] * 2), "twice"),
     "a name twice": ('{"format": "bench-book", "format": "bench-book"}', "twice"),
-    "names of every object": ('{"__proto__": {"x": 1}, "format": "bench-book", "schema": 1, "records": []}', "no record has"),
+    "names of every object": (
+        '{"__proto__": {"x": 1}, "format": "bench-book", "schema": 1, "records": []}',
+        "no record has",
+    ),
     "the same further in": (changed(records=[{"constructor": 1}]), "no record has"),
     "too deep": (changed(unread=[[[[[[[[[1]]]]]]]]]), "8 deep"),
     "far too deep": ("[" * 200_000, "deep"),
     "a text too long": (changed(unread=["a" * 2001]), "more than 2000 characters"),
     "too large": ('"' + "a" * LARGEST + '"', "larger than 5 MB"),
     "a number that is none": (changed(made=float("nan")), "number that is none"),
-    "a bench that is none": (changed(bench={"format": bench.FORMAT, "schema": 2, "values": {"syringe": "9 km"}, "rows": {}}), "My bench"),
-    "a customer": (changed(records=[WHOLE["records"][0] | {"values": {"name": "x", "note": "rose@example.org"}}]), "no customer details"),
+    "a bench that is none": (
+        changed(
+            bench={"format": bench.FORMAT, "schema": 2, "values": {"syringe": "9 km"}, "rows": {}}
+        ),
+        "My bench",
+    ),
+    "a customer": (
+        changed(
+            records=[WHOLE["records"][0] | {"values": {"name": "x", "note": "rose@example.org"}}]
+        ),
+        "no customer details",
+    ),
 }
 
 
@@ -113,7 +161,7 @@ def test_a_damaged_newer_or_hostile_file_is_refused_with_one_line(name):
 def test_a_file_with_one_letter_changed_is_read_or_refused_and_never_more(at, letter):
     text = json.dumps(WHOLE)
     try:
-        records, _ = read_file(text[:at] + letter + text[at + 1:])
+        records, _ = read_file(text[:at] + letter + text[at + 1 :])
     except Unusable:
         return
     assert all(checked(each) == each for each in records)
@@ -132,7 +180,9 @@ def test_new_newer_same_older_and_clash_are_told_apart():
         found = compare([theirs], [ours])
         assert [name for name, held in found.items() if held] == [which]
     by_hand = record(rev="2-bbbb", past=["1-aaaa"], mass="97g")
-    assert compare([by_hand], [ours])["clash"], "a file edited by hand keeps its revision and is no news"
+    assert compare([by_hand], [ours])["clash"], (
+        "a file edited by hand keeps its revision and is no news"
+    )
     assert words(compare([cases["new"], cases["clash"]], [ours])) == "1 new, 0 newer, 1 clash"
     assert words(compare([cases["same"]], [ours])) == "0 new, 0 newer, 0 clash; 1 is here already"
 

@@ -43,7 +43,9 @@ def asked_of(kind, field: str):
 def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(card):
     for item in card.inputs:
         if not item.record:
-            assert not isinstance(item, Rows) or not any(each.record for each in item.fields), f"{item.name}: its fields name a list, and it does not"
+            assert not isinstance(item, Rows) or not any(each.record for each in item.fields), (
+                f"{item.name}: its fields name a list, and it does not"
+            )
             continue
         kind, _, field = item.record.partition(".")
         kind = KINDS[kind]
@@ -51,7 +53,11 @@ def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(car
             start = f"{field}." if field else ""
             if field:
                 assert isinstance(kind.names[field], Rows), item.record
-            known = [each for each in item.fields if each.record or f"{start}{each.name}" in kind.names or each.name in kind.derived]
+            known = [
+                each
+                for each in item.fields
+                if each.record or f"{start}{each.name}" in kind.names or each.name in kind.derived
+            ]
             assert known
             for each in known:
                 wanted = each.record or each.name
@@ -61,7 +67,9 @@ def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(car
             held = asked_of(kind, field)
             assert matches(held, item.of), item.record
             if held == CHOICE and item.of == CHOICE:
-                common = {option.value for option in kind.names[field].options} & {option.value for option in item.options}
+                common = {option.value for option in kind.names[field].options} & {
+                    option.value for option in item.options
+                }
                 assert common, f"{item.record}: no word in common"
 
 
@@ -77,9 +85,15 @@ def test_every_record_that_a_card_keeps_is_there_and_of_the_same_quantity(card):
                 assert isinstance(items[source], Rows)
                 theirs = {each.record or each.name: each for each in items[source].fields}
                 common = [each for each in held.fields if each.name in theirs]
-                assert common and all(matches(each.of, theirs[each.name].of) for each in common), f"{save.kind}.{field} from {source}"
+                assert common and all(matches(each.of, theirs[each.name].of) for each in common), (
+                    f"{save.kind}.{field} from {source}"
+                )
             else:
-                of = card.result_by_name[source].of if source in card.result_by_name else items[source].of
+                of = (
+                    card.result_by_name[source].of
+                    if source in card.result_by_name
+                    else items[source].of
+                )
                 assert matches(of, held.of), f"{save.kind}.{field} from {source}"
         for name, values in save.when.items():
             assert {option.value for option in items[name].options} >= set(values)
@@ -93,14 +107,27 @@ def test_the_example_can_be_kept_at_every_place_that_it_offers(card):
     found = places(card, worked.given, DEMO)
     assert found[-1]["place"] == KEPT
     for place in found:
-        document = saved(worked, place["place"], "" if place["name"] else "For a test", "new-abcdefgh", "2027-01-13", DEMO)
+        document = saved(
+            worked,
+            place["place"],
+            "" if place["name"] else "For a test",
+            "new-abcdefgh",
+            "2027-01-13",
+            DEMO,
+        )
         whole = checked(document | {"rev": "1-aaaa", "changed": "2027-01-13T18:00:00Z"})
-        assert {part: whole[part] for part in ("values", "rows")} == {part: document[part] for part in ("values", "rows")}
+        assert {part: whole[part] for part in ("values", "rows")} == {
+            part: document[part] for part in ("values", "rows")
+        }
 
 
 def texts_of(card, offer: dict) -> dict[str, str]:
     """What an offer makes of the example, as the page does it: texts beside their units."""
-    units = {name.removesuffix(".unit"): value for name, value in offer["values"].items() if name.endswith(".unit")}
+    units = {
+        name.removesuffix(".unit"): value
+        for name, value in offer["values"].items()
+        if name.endswith(".unit")
+    }
     texts = {name: value for name, value in offer["values"].items() if not name.endswith(".unit")}
     return read_inputs(card, texts, POINT, units=units, counts=offer["rows"])
 
@@ -117,21 +144,39 @@ def labels(card_name: str) -> list[str]:
 
 
 def test_a_base_is_offered_as_my_bench_offers_it():
-    assert labels("yarn-instead") == ["Use Cobb (170 m)", "Use Dunmel DK (230 m)", "Use Tarrow Sock (420 m)"]
+    assert labels("yarn-instead") == [
+        "Use Cobb (170 m)",
+        "Use Dunmel DK (230 m)",
+        "Use Tarrow Sock (420 m)",
+    ]
 
 
 def test_a_colorway_brings_its_recipe_and_its_base():
-    offer = next(each for each in offers(find_card("dye-recipe"), DEMO, POINT) if each["label"].startswith("Use Wet Slate"))
+    offer = next(
+        each
+        for each in offers(find_card("dye-recipe"), DEMO, POINT)
+        if each["label"].startswith("Use Wet Slate")
+    )
     given = texts_of(find_card("dye-recipe"), offer)
-    assert [given.readings[f"dyes.{row}.depth"].text for row in (1, 2, 3)] == ["0.62%", "0.24%", "0.04%"] and given.counts["dyes"] == 3
+    assert [given.readings[f"dyes.{row}.depth"].text for row in (1, 2, 3)] == [
+        "0.62%",
+        "0.24%",
+        "0.04%",
+    ] and given.counts["dyes"] == 3
     assert given.readings["skein_mass"].text == "100g" and given.readings["skeins"].text == "4"
     answer = work_card(find_card("dye-recipe"), {}, POINT)
-    assert answer.outcome.value("stock_total") == pytest.approx(360, abs=0.5), "the scenario's 248 + 96 + 16 mL"
+    assert answer.outcome.value("stock_total") == pytest.approx(360, abs=0.5), (
+        "the scenario's 248 + 96 + 16 mL"
+    )
 
 
 def test_a_list_that_does_not_fit_is_not_offered_by_half():
     """A fiber that the card has no word for: the whole list stays away."""
-    base = record("base", name="Odd", fibers=[{"fiber": "wool", "share": "50%"}, {"fiber": "moonlight", "share": "50%"}])
+    base = record(
+        "base",
+        name="Odd",
+        fibers=[{"fiber": "wool", "share": "50%"}, {"fiber": "moonlight", "share": "50%"}],
+    )
     assert offers(find_card("care-label"), [base], POINT) == []
     known = record("base", name="Plain", fibers=[{"fiber": "Wool", "share": "100%"}])
     assert offers(find_card("care-label"), [known], POINT)[0]["values"]["fibers.1.fiber"] == "wool"
@@ -139,73 +184,143 @@ def test_a_list_that_does_not_fit_is_not_offered_by_half():
 
 def test_a_fiber_is_named_by_its_last_word_where_that_names_just_one():
     """Superwash wool is wool where a card has no word for it; a mix is nothing."""
-    for text, expected in (("superwash wool", "superwash"), ("baby alpaca", None), ("silk", "silk"), ("merino wool", "wool"), ("wool mix", None)):
-        found = offers(find_card("care-label"), [record("base", name="One", fibers=[{"fiber": text, "share": "100%"}])], POINT)
+    for text, expected in (
+        ("superwash wool", "superwash"),
+        ("baby alpaca", None),
+        ("silk", "silk"),
+        ("merino wool", "wool"),
+        ("wool mix", None),
+    ):
+        found = offers(
+            find_card("care-label"),
+            [record("base", name="One", fibers=[{"fiber": text, "share": "100%"}])],
+            POINT,
+        )
         assert (found[0]["values"]["fibers.1.fiber"] if found else None) == expected, text
 
 
 def test_a_plan_brings_its_products_their_colorways_bases_and_all_jars():
     """The release from the plan alone: each fact was entered once."""
     card = find_card("release-plan")
-    offer = next(each for each in offers(card, DEMO, POINT) if each["label"] == "Use Winter release")
+    offer = next(
+        each for each in offers(card, DEMO, POINT) if each["label"] == "Use Winter release"
+    )
     assert offer["rows"] == {"products": 3, "colorways": 5, "bases": 1, "jars": 5}
     given = texts_of(card, offer)
     assert not given.problems
-    assert [given.readings[f"products.{row}.holds"].text for row in (1, 2, 3)] == ["2 Wet Slate, Peat Gold, Sheepfold", "Lamps", "Rusted Gate"]
+    assert [given.readings[f"products.{row}.holds"].text for row in (1, 2, 3)] == [
+        "2 Wet Slate, Peat Gold, Sheepfold",
+        "Lamps",
+        "Rusted Gate",
+    ]
     from_records = work_given(given, POINT)
     example = work_card(card, {}, POINT)
-    assert {name: found.value for name, found in from_records.outcome.found.items()} == {name: found.value for name, found in example.outcome.found.items()}, "the demo is the card's own example"
+    assert {name: found.value for name, found in from_records.outcome.found.items()} == {
+        name: found.value for name, found in example.outcome.found.items()
+    }, "the demo is the card's own example"
 
 
 def test_what_a_record_does_not_say_is_left_blank_and_never_the_examples():
-    offer = next(each for each in offers(find_card("release-plan"), [record("base", name="Bare", mass="100g")], POINT) if each["label"] == "Use all bases (1)")
+    offer = next(
+        each
+        for each in offers(
+            find_card("release-plan"), [record("base", name="Bare", mass="100g")], POINT
+        )
+        if each["label"] == "Use all bases (1)"
+    )
     assert offer["values"]["bases.1.price"] == "" and offer["values"]["bases.1.name"] == "Bare"
 
 
 def test_a_dye_lot_brings_all_that_its_label_says():
-    offer = next(each for each in offers(find_card("label"), DEMO, POINT) if each["label"] == "Use 14")
-    wanted = {"lot": "14", "color": "Wet Slate", "name": "Tarrow Sock", "fiber": "75 % superwash wool, 25 % nylon", "mass": "100", "length": "420", "weight_class": "1"}
+    offer = next(
+        each for each in offers(find_card("label"), DEMO, POINT) if each["label"] == "Use 14"
+    )
+    wanted = {
+        "lot": "14",
+        "color": "Wet Slate",
+        "name": "Tarrow Sock",
+        "fiber": "75 % superwash wool, 25 % nylon",
+        "mass": "100",
+        "length": "420",
+        "weight_class": "1",
+    }
     assert {name: offer["values"][name] for name in wanted} == wanted
 
 
 def test_a_text_too_long_for_its_field_is_left_out_whole():
     """Half a hazard phrase is none."""
-    jar = record("jar", name="Navy", lot="N-207", hazards="May cause an allergic skin reaction; causes serious eye irritation")
+    jar = record(
+        "jar",
+        name="Navy",
+        lot="N-207",
+        hazards="May cause an allergic skin reaction; causes serious eye irritation",
+    )
     values = offers(find_card("stock-solution"), [jar], POINT)[0]["values"]
     assert values["lot"] == "N-207" and "hazards" not in values
 
 
 def test_a_spread_flows_into_the_card():
-    offer = offers(find_card("yarn-needed"), [record("base", name="Spread", mass="100g", length="420~8m")], POINT)[0]
-    assert offer["values"]["skein_length"] == "420 ± 8" and offer["values"]["skein_length.unit"] == "m"
+    offer = offers(
+        find_card("yarn-needed"),
+        [record("base", name="Spread", mass="100g", length="420~8m")],
+        POINT,
+    )[0]
+    assert (
+        offer["values"]["skein_length"] == "420 ± 8" and offer["values"]["skein_length.unit"] == "m"
+    )
 
 
 def test_a_result_is_kept_with_its_spread_and_as_measured():
     worked = work_card(find_card("skein-length"), {}, POINT)
     document = saved(worked, "0:", "Tarrow, this delivery", "base-abcdefgh", "2027-01-13", [])
-    assert document["values"]["length"] == known_as(worked, "length", KINDS["base"].names["length"]) and "~" in document["values"]["length"]
+    assert (
+        document["values"]["length"] == known_as(worked, "length", KINDS["base"].names["length"])
+        and "~" in document["values"]["length"]
+    )
     assert document["values"]["length_known"] == "measured"
 
 
 def test_saving_into_a_record_leaves_its_other_fields_alone():
     tarrow = next(each for each in DEMO if each["values"].get("name") == "Tarrow Sock")
-    document = saved(work_card(find_card("skein-length"), {"turns": "281"}, POINT), f"0:{tarrow['id']}", "", "x", "2027-01-13", DEMO)
-    assert {key for key in document["values"] if document["values"][key] != tarrow["values"].get(key)} == {"length", "length_known"}
+    document = saved(
+        work_card(find_card("skein-length"), {"turns": "281"}, POINT),
+        f"0:{tarrow['id']}",
+        "",
+        "x",
+        "2027-01-13",
+        DEMO,
+    )
+    assert {
+        key for key in document["values"] if document["values"][key] != tarrow["values"].get(key)
+    } == {"length", "length_known"}
     assert document["rows"] == tarrow["rows"] and document["rev"] == tarrow["rev"]
 
 
 def test_a_recipe_kept_and_used_again_is_the_same_recipe():
     card = find_card("dye-recipe")
-    worked = work_card(card, {"dyes.1.name": "red", "dyes.1.depth": "1.5 %", "dyes.1.strength": "2"}, POINT)
+    worked = work_card(
+        card, {"dyes.1.name": "red", "dyes.1.depth": "1.5 %", "dyes.1.strength": "2"}, POINT
+    )
     assert worked.given.counts["dyes"] == 1
-    document = checked(saved(worked, "0:", "Red", "colorway-abcdefgh", "2027-01-13", []) | {"rev": "1-aaaa", "changed": "2027-01-13T18:00:00Z"})
+    document = checked(
+        saved(worked, "0:", "Red", "colorway-abcdefgh", "2027-01-13", [])
+        | {"rev": "1-aaaa", "changed": "2027-01-13T18:00:00Z"}
+    )
     given = texts_of(card, offers(card, [document], POINT)[0])
-    assert {name: given.readings[name].text for name in worked.given.readings} == {name: reading.text for name, reading in worked.given.readings.items()}
+    assert {name: given.readings[name].text for name in worked.given.readings} == {
+        name: reading.text for name, reading in worked.given.readings.items()
+    }
 
 
 def test_what_cannot_be_kept_says_why():
     worked = work_card(find_card("skein-length"), {}, POINT)
-    for place, name, why in (("0:", " ", "name first"), ("0:base-gone", "", "no longer there"), ("7:", "x", "no such record"), (KEPT, "", "name first"), (KEPT, "me@example.org", "no customer")):
+    for place, name, why in (
+        ("0:", " ", "name first"),
+        ("0:base-gone", "", "no longer there"),
+        ("7:", "x", "no such record"),
+        (KEPT, "", "name first"),
+        (KEPT, "me@example.org", "no customer"),
+    ):
         with pytest.raises(Unusable, match=why):
             saved(worked, place, name, "x-abcdefgh", "2027-01-13", [])
 
@@ -213,6 +328,8 @@ def test_what_cannot_be_kept_says_why():
 def test_a_kept_answer_opens_again_with_its_values():
     worked = work_card(find_card("skein-length"), {"turns": "285"}, POINT)
     document = saved(worked, KEPT, "Odd skein", "kept-abcdefgh", "2027-01-13", [])
-    assert document["values"]["card"] == "skein-length" and document["values"]["query"] == "v=1&b=285"
+    assert (
+        document["values"]["card"] == "skein-length" and document["values"]["query"] == "v=1&b=285"
+    )
     assert document["values"]["answer"].startswith("This skein holds about")
     assert json.dumps(document)

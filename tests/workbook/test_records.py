@@ -9,7 +9,14 @@ from hypothesis import given
 from fibercalc.core.card import Input, Rows
 from fibercalc.workbook.kind import KNOWN_END
 from fibercalc.workbook.kinds import KINDS
-from fibercalc.workbook.records import LONGEST_TEXT, SCHEMA, Unusable, checked, looks_like_a_customer, readable
+from fibercalc.workbook.records import (
+    LONGEST_TEXT,
+    SCHEMA,
+    Unusable,
+    checked,
+    looks_like_a_customer,
+    readable,
+)
 
 from .making import record, records
 
@@ -25,12 +32,18 @@ def test_what_is_kept_is_read_back_unchanged(document):
 @every_kind
 def test_every_number_says_how_it_is_known(kind):
     """And nothing else claims to be beside a number that is not there."""
+
     def held(fields):
         names = {each.name: each for each in fields if isinstance(each, Input)}
         for name, each in names.items():
             if each.measured:
                 assert names[f"{name}{KNOWN_END}"].beside == name
-                assert [option.value for option in names[f"{name}{KNOWN_END}"].options] == ["measured", "label", "guessed", "decided"]
+                assert [option.value for option in names[f"{name}{KNOWN_END}"].options] == [
+                    "measured",
+                    "label",
+                    "guessed",
+                    "decided",
+                ]
             if each.beside:
                 assert names[each.beside].measured and each.when == names[each.beside].when
 
@@ -46,7 +59,9 @@ def test_a_kind_holds_together(kind):
     title = kind.names[kind.title]
     assert not title.optional and title.of == "text"
     assert checked(record(kind.id))["values"][kind.title] == "Test"
-    assert set(kind.refers.values()) <= set(KINDS) and set(kind.refers) | set(kind.shown) <= set(kind.names)
+    assert set(kind.refers.values()) <= set(KINDS) and set(kind.refers) | set(kind.shown) <= set(
+        kind.names
+    )
     assert kind.about.endswith(".") and kind.one[0].islower() and kind.many[0].isupper()
 
 
@@ -85,7 +100,9 @@ WRONG = {
     "a number that is none": lambda d: d | {"values": d["values"] | {"mass": "nang"}},
     "a choice that is none": lambda d: d | {"values": d["values"] | {"weight_class": "9"}},
     "no name": lambda d: d | {"values": {"mass": "100g"}},
-    "letters that turn the line around": lambda d: d | {"values": d["values"] | {"name": "\u202etpircs"}},
+    "letters that turn the line around": lambda d: (
+        d | {"values": d["values"] | {"name": "\u202etpircs"}}
+    ),
     "a customer's mail": lambda d: d | {"values": d["values"] | {"note": "ask rose@example.org"}},
 }
 
@@ -107,12 +124,38 @@ def test_a_reference_is_an_id_or_nothing():
         record("mill-lot", base="Tarrow Sock")
 
 
-@pytest.mark.parametrize("text", ["rose@example.org", "Rose <rose.m@mail.example>", "+44 171 234 5678", "0171 234 5678", "(555) 123-4567", "555-123-4567", "+491712345678"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "rose@example.org",
+        "Rose <rose.m@mail.example>",
+        "+44 171 234 5678",
+        "0171 234 5678",
+        "(555) 123-4567",
+        "555-123-4567",
+        "+491712345678",
+    ],
+)
 def test_a_way_to_reach_a_customer_is_seen(text):
     assert looks_like_a_customer(f"for {text}, urgent")
 
 
-@pytest.mark.parametrize("text", ["20270111-3", "2027-01-11 14", "TS 2611", "order 1041", "10 450 300", "14/27/3", "100 g / 420 m", "0012345678", "lot 14 @ 92 °C", "248 + 96 + 16 mL", "#6b7f8f"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "20270111-3",
+        "2027-01-11 14",
+        "TS 2611",
+        "order 1041",
+        "10 450 300",
+        "14/27/3",
+        "100 g / 420 m",
+        "0012345678",
+        "lot 14 @ 92 °C",
+        "248 + 96 + 16 mL",
+        "#6b7f8f",
+    ],
+)
 def test_lots_days_and_amounts_are_no_customers(text):
     assert not looks_like_a_customer(text)
 

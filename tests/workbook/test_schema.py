@@ -31,18 +31,37 @@ def test_the_demo_fits_it():
     VALIDATOR.validate(json.loads(demo_text()))
 
 
-GOOD = json.loads(file_text([record(mass="100~2g", fibers=[{"fiber": "wool", "share": "75%"}])], [], None, "2027-01-13"))
+GOOD = json.loads(
+    file_text(
+        [record(mass="100~2g", fibers=[{"fiber": "wool", "share": "75%"}])], [], None, "2027-01-13"
+    )
+)
 WRONG = {
     "another format": {"format": "other"},
     "another schema": {"schema": 99},
     "no day": {"made": "today"},
     "a kind that is none": {"records": [GOOD["records"][0] | {"kind": "customer"}]},
-    "a weight without a unit": {"records": [GOOD["records"][0] | {"values": {"name": "x", "mass": "100"}}]},
-    "a weight as a number": {"records": [GOOD["records"][0] | {"values": {"name": "x", "mass": 100}}]},
-    "a field that is none": {"records": [GOOD["records"][0] | {"values": {"name": "x", "customer": "y"}}]},
-    "how it is known, in other words": {"records": [GOOD["records"][0] | {"values": {"name": "x", "mass": "100g", "mass_known": "hoped"}}]},
+    "a weight without a unit": {
+        "records": [GOOD["records"][0] | {"values": {"name": "x", "mass": "100"}}]
+    },
+    "a weight as a number": {
+        "records": [GOOD["records"][0] | {"values": {"name": "x", "mass": 100}}]
+    },
+    "a field that is none": {
+        "records": [GOOD["records"][0] | {"values": {"name": "x", "customer": "y"}}]
+    },
+    "how it is known, in other words": {
+        "records": [
+            GOOD["records"][0] | {"values": {"name": "x", "mass": "100g", "mass_known": "hoped"}}
+        ]
+    },
     "no name": {"records": [GOOD["records"][0] | {"values": {"mass": "100g"}}]},
-    "a reference that is a name": {"records": [GOOD["records"][0] | {"kind": "mill-lot", "values": {"lot": "x", "base": "Tarrow Sock"}, "rows": {}}]},
+    "a reference that is a name": {
+        "records": [
+            GOOD["records"][0]
+            | {"kind": "mill-lot", "values": {"lot": "x", "base": "Tarrow Sock"}, "rows": {}}
+        ]
+    },
 }
 
 

@@ -18,7 +18,9 @@ tex_of_yarn = some.floats(0.01, 1e6)
 @given(tex=tex_of_yarn)
 def test_a_count_goes_out_and_comes_back(system, tex):
     """tex -> any system -> tex is the same yarn."""
-    assert count.tex_from_count(count.count_from_tex(tex, system), system) == pytest.approx(tex, rel=1e-12)
+    assert count.tex_from_count(count.count_from_tex(tex, system), system) == pytest.approx(
+        tex, rel=1e-12
+    )
 
 
 @pytest.mark.parametrize("pair", list(combinations(SYSTEMS, 2)), ids="-".join)
@@ -40,13 +42,17 @@ def test_each_printed_factor_agrees_with_the_exact_one():
     """What D2260 prints is what the yard and the pound make, to the printed digit."""
     for row in count.count_systems().rows:
         if isinstance(row["printed_factor"], float):
-            assert count.count_constant(row["unit"]) == pytest.approx(row["printed_factor"], rel=3e-6), row["name"]
+            assert count.count_constant(row["unit"]) == pytest.approx(
+                row["printed_factor"], rel=3e-6
+            ), row["name"]
 
 
 @given(mass=some.floats(0.1, 1e4), length=some.floats(1.0, 1e5))
 def test_twice_the_length_in_the_same_weight_is_half_the_tex(mass, length):
     """Linear density is mass over length."""
-    assert count.linear_density(mass, 2 * length) == pytest.approx(count.linear_density(mass, length) / 2)
+    assert count.linear_density(mass, 2 * length) == pytest.approx(
+        count.linear_density(mass, length) / 2
+    )
 
 
 @pytest.mark.parametrize("bad", [0.0, -1.0, float("nan"), float("inf")])

@@ -31,7 +31,9 @@ def test_twelve_lamps_gets_five_small_skeins_at_54_turns_and_four_at_56():
     base = next(base for base in BASES if base["id"] == SET["base"])
     tex = count.linear_density(base["grams"], base["meters"])
     usable = split.usable_amount(base["grams"], SET["loss_percent"])
-    asked, fewer = (reel.mass_of_turns(SET[name], TURN, tex) for name in ("turns_asked", "turns_that_give_five"))
+    asked, fewer = (
+        reel.mass_of_turns(SET[name], TURN, tex) for name in ("turns_asked", "turns_that_give_five")
+    )
     assert asked == pytest.approx(SET["small_skein_grams_asked"])
     assert (split.small_skeins(usable, asked), split.small_skeins(usable, fewer)) == (4, 5)
     assert putup.printed_grams(fewer) == SET["printed_grams_at_54_turns"]

@@ -22,7 +22,9 @@ def test_water_comes_and_goes_but_dry_fiber_stays(mass, now, wanted):
 @given(dry=some.floats(0.1, 5000.0), percent=regains)
 def test_regain_is_read_back_from_two_weighings(dry, percent):
     """Damp it, weigh it, dry it: the regain is found again."""
-    assert moisture.regain_from_masses(moisture.mass_at_regain(dry, percent), dry) == pytest.approx(percent, abs=1e-9)
+    assert moisture.regain_from_masses(moisture.mass_at_regain(dry, percent), dry) == pytest.approx(
+        percent, abs=1e-9
+    )
 
 
 @given(percent=regains)
@@ -60,14 +62,20 @@ def test_each_curve_agrees_with_the_regain_read_for_ordinary_air():
         family = regain.fiber_family(row["fiber"])
         if regain.has_curve(family):
             found = regain.regain_at_humidity(family, regain.STANDARD_HUMIDITY)
-            assert row["low"] / (1 + regain.CURVE_ERROR / 100) <= found <= row["high"] * (1 + regain.CURVE_ERROR / 100), row["fiber"]
+            assert (
+                row["low"] / (1 + regain.CURVE_ERROR / 100)
+                <= found
+                <= row["high"] * (1 + regain.CURVE_ERROR / 100)
+            ), row["fiber"]
 
 
 @given(humidity=some.floats(10.0, 89.0), step=some.floats(0.01, 1.0))
 def test_damper_air_is_damper_yarn(humidity, step):
     """Every curve rises."""
     for family in regain.regain_curves().columns[1:-1]:
-        assert regain.regain_at_humidity(family, humidity + step) > regain.regain_at_humidity(family, humidity)
+        assert regain.regain_at_humidity(family, humidity + step) > regain.regain_at_humidity(
+            family, humidity
+        )
 
 
 @pytest.mark.parametrize("humidity", [9.9, 90.1, float("nan")])
@@ -89,7 +97,10 @@ def test_it_says_100_mine_says_103():
     curve gives a figure within its stated error."""
     assert moisture.mass_at_other_regain(103, 15.5, 13.0) == pytest.approx(100.8, abs=0.05)
     shares = {"wool": 75.0, "polyamide (nylon)": 25.0}
-    damp, ordinary = (blend.blend_regain(shares, {name: regain.regain_at_humidity(name, air) for name in shares}) for air in (78, 65))
+    damp, ordinary = (
+        blend.blend_regain(shares, {name: regain.regain_at_humidity(name, air) for name in shares})
+        for air in (78, 65)
+    )
     assert damp == pytest.approx(15.5, rel=regain.CURVE_ERROR / 100)
     assert ordinary == pytest.approx(13.0, rel=regain.CURVE_ERROR / 100)
     assert 99 < moisture.mass_at_other_regain(103, damp, ordinary) < 102

@@ -19,10 +19,15 @@ def test_mean_and_deviation_are_the_standard_library_s(values):
     assert sample.standard_deviation(values) == pytest.approx(statistics.stdev(values), abs=1e-6)
 
 
-@given(middle=some.floats(50.0, 1000.0), deviation=some.floats(0.01, 30.0), count=some.integers(2, 40))
+@given(
+    middle=some.floats(50.0, 1000.0), deviation=some.floats(0.01, 30.0), count=some.integers(2, 40)
+)
 def test_one_skein_is_promised_less_than_the_average(middle, deviation, count):
     """The limit for the next skein lies below the limit for the mean, and that below the mean."""
-    next_one, average = sample.lower_limit_of_next(middle, deviation, count), sample.lower_limit_of_mean(middle, deviation, count)
+    next_one, average = (
+        sample.lower_limit_of_next(middle, deviation, count),
+        sample.lower_limit_of_mean(middle, deviation, count),
+    )
     assert next_one < average < middle
 
 
@@ -40,7 +45,9 @@ def test_one_skein_has_no_spread():
 @given(degrees=some.integers(1, 200), share=some.floats(1.0, 99.0))
 def test_quantile_and_share_undo_each_other(degrees, share):
     """share -> t -> share."""
-    assert student_t.share_below(student_t.quantile(share, degrees), degrees) == pytest.approx(share, abs=1e-9)
+    assert student_t.share_below(student_t.quantile(share, degrees), degrees) == pytest.approx(
+        share, abs=1e-9
+    )
 
 
 @pytest.mark.parametrize("degrees", [0, -1, 2.5, float("nan")])

@@ -36,7 +36,9 @@ def test_a_stretched_turn_holds_less_yarn_than_the_reel_is_round(circumference, 
 @given(mass=some.floats(1.0, 1000.0), sample=some.floats(1.0, 50.0), weight=some.floats(0.1, 50.0))
 def test_length_by_weighing_is_proportional_to_weight(mass, sample, weight):
     """Twice the skein is twice the length."""
-    assert skein.length_by_weighing(2 * mass, sample, weight) == pytest.approx(2 * skein.length_by_weighing(mass, sample, weight))
+    assert skein.length_by_weighing(2 * mass, sample, weight) == pytest.approx(
+        2 * skein.length_by_weighing(mass, sample, weight)
+    )
 
 
 @given(length=some.floats(0.0, 10000.0))
@@ -61,7 +63,12 @@ def test_whole_numbers_round_as_floor_and_ceiling_do(amount):
     assert putup.whole_above(amount) == ceil(amount)
 
 
-@given(full=some.floats(20.0, 2000.0), wanted=some.floats(1.0, 300.0), loss=some.floats(0.0, 5.0), share=some.floats(0.0, 20.0))
+@given(
+    full=some.floats(20.0, 2000.0),
+    wanted=some.floats(1.0, 300.0),
+    loss=some.floats(0.0, 5.0),
+    share=some.floats(0.0, 20.0),
+)
 def test_splitting_loses_nothing_but_what_is_counted(full, wanted, loss, share):
     """Small skeins, their losses, the loss share and what is left add up to the skein; nothing that is left makes one more."""
     usable = split.usable_amount(full, share)
@@ -80,7 +87,12 @@ def test_the_last_skein_has_a_margin_exactly_when_it_fits(usable, wanted, loss):
     assert split.margin_of_last(usable, count + 1, wanted, loss) < loss
 
 
-@given(usable=some.floats(20.0, 2000.0), count=some.integers(1, 40), turn=turn_lengths, loss=some.floats(0.0, 2.0))
+@given(
+    usable=some.floats(20.0, 2000.0),
+    count=some.integers(1, 40),
+    turn=turn_lengths,
+    loss=some.floats(0.0, 2.0),
+)
 def test_most_turns_fit_and_one_more_does_not(usable, count, turn, loss):
     """The turns found give the count; one more turn each does not."""
     turns = split.most_turns_for_count(usable, count, turn, loss)
@@ -105,19 +117,31 @@ def test_a_small_skein_of_nothing_is_refused(bad):
 
 def test_a_length_below_nothing_is_never_told_to_be_printed():
     """Two skeins of 1 m and 20,000 m: Student's t takes the limit far below 0, so there is none to print."""
-    worked = work_card(find_card("skein-length"), {"several": "yes", "skeins.1.length": "1 m", "skeins.2.length": "20000 m"})
-    assert "differ too much" in worked.sentences()[1] and "−" not in " ".join([*worked.sentences(), *worked.notes()])
+    worked = work_card(
+        find_card("skein-length"),
+        {"several": "yes", "skeins.1.length": "1 m", "skeins.2.length": "20000 m"},
+    )
+    assert "differ too much" in worked.sentences()[1] and "−" not in " ".join(
+        [*worked.sentences(), *worked.notes()]
+    )
 
 
 def test_one_skein_may_be_shorter_than_the_average_s_limit_not_longer():
     """Two skeins measured alike: the reel's own error lies in both limits, so the single skein's is no higher than the average's."""
-    worked = work_card(find_card("skein-length"), {"several": "yes", "skeins.1.length": "420 m", "skeins.2.length": "420 m"})
-    assert any(f"as short as {worked.outcome.down('next_skein')}." in note for note in worked.notes())
+    worked = work_card(
+        find_card("skein-length"),
+        {"several": "yes", "skeins.1.length": "420 m", "skeins.2.length": "420 m"},
+    )
+    assert any(
+        f"as short as {worked.outcome.down('next_skein')}." in note for note in worked.notes()
+    )
     assert worked.outcome.down("next_skein") == worked.outcome.down("printable")
 
 
 def test_the_turn_that_goes_on_is_the_turn_of_the_working():
     """By hand: 1.50 m around at 3 % stretch is 1.50 / 1.03 = 1.45631 m at rest, not 1.50 x 0.97 = 1.455."""
     worked = work_card(find_card("skein-length"), {"stretch": "3 %"})
-    (_, texts, _), = ways_on(worked, next(carry for carry in worked.card.carry if carry.card == "skein-split"))
+    ((_, texts, _),) = ways_on(
+        worked, next(carry for carry in worked.card.carry if carry.card == "skein-split")
+    )
     assert texts["reel"] == "1.45631m"

@@ -23,7 +23,9 @@ def test_a_spread_reading_matches_every_class_it_touches():
 def test_a_wider_reading_never_loses_a_class(middle, narrow, wider):
     """Knowing less cannot rule anything out."""
     few = classes.classes_by_wraps(classes.COUNCIL, middle - narrow, middle + narrow)
-    many = classes.classes_by_wraps(classes.COUNCIL, max(middle - narrow - wider, 0.1), middle + narrow + wider)
+    many = classes.classes_by_wraps(
+        classes.COUNCIL, max(middle - narrow - wider, 0.1), middle + narrow + wider
+    )
     assert set(few) <= set(many)
 
 
@@ -36,7 +38,9 @@ def test_every_reading_has_a_class_in_both_lists(reading):
 
 def test_the_sock_yarn_is_four_ply_by_its_put_up():
     """Tarrow Sock, 420 m in 100 g (238 tex), lies in 350-450 m/100 g, and in Super Fine by the spinners' yards."""
-    assert classes.classes_by_grist(classes.PLY_TERMS, 238.1, 238.1) == ("4 ply / fingering / sock",)
+    assert classes.classes_by_grist(classes.PLY_TERMS, 238.1, 238.1) == (
+        "4 ply / fingering / sock",
+    )
     assert classes.classes_by_grist(classes.COUNCIL, 238.1, 238.1) == ("Super Fine",)
 
 
@@ -53,13 +57,17 @@ def test_jumbo_has_no_published_grist_and_is_never_matched_by_one():
 def test_agreed_classes_keep_only_what_both_ways_found():
     """Wraps say three, the put-up says one: they agree on the one."""
     by_wraps = classes.classes_by_wraps(classes.COUNCIL, 14, 14)
-    assert classes.agreed_classes(by_wraps, classes.classes_by_grist(classes.COUNCIL, 238.1, 238.1)) == ("Super Fine",)
+    assert classes.agreed_classes(
+        by_wraps, classes.classes_by_grist(classes.COUNCIL, 238.1, 238.1)
+    ) == ("Super Fine",)
 
 
 @given(ypp=some.floats(50.0, 20000.0), ratio=some.floats(0.3, 0.95))
 def test_wraps_and_yards_per_pound_undo_each_other(ypp, ratio):
     """Grist -> wraps -> grist under one convention."""
-    assert wraps.yards_per_pound_from_wraps(wraps.wraps_from_yards_per_pound(ypp, ratio), ratio) == pytest.approx(ypp)
+    assert wraps.yards_per_pound_from_wraps(
+        wraps.wraps_from_yards_per_pound(ypp, ratio), ratio
+    ) == pytest.approx(ypp)
 
 
 def test_the_conventions_differ_by_about_two():
@@ -71,7 +79,10 @@ def test_the_conventions_differ_by_about_two():
 def test_each_convention_holds_its_own_evidence():
     """Printed pairs of wraps and yards lie in the band of their convention, to half a printed wrap."""
     relaxed, packed = (wraps.wrap_conventions().row("name", name) for name in ("relaxed", "packed"))
-    for row, pairs in ((relaxed, ((16, 1900), (18, 1700))), (packed, ((14, 280), (20, 560), (36, 1680), (60, 4480), (74, 6720)))):
+    for row, pairs in (
+        (relaxed, ((16, 1900), (18, 1700))),
+        (packed, ((14, 280), (20, 560), (36, 1680), (60, 4480), (74, 6720))),
+    ):
         for printed, ypp in pairs:
             low, high = (wraps.wraps_from_yards_per_pound(ypp, row[end]) for end in ("low", "high"))
             assert low - 0.5 <= printed <= high + 0.5, (printed, ypp)

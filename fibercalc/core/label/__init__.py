@@ -3,4 +3,20 @@
 from .label import LEAST, Area, Block, Code, Label, TooLong, laid_out, smallest
 from .sheet import PAGES, Precut, Sheets, fits_on, gap_of, grid, has_foot
 
-__all__ = ["LEAST", "PAGES", "Area", "Block", "Code", "Label", "Precut", "Sheets", "TooLong", "fits_on", "gap_of", "grid", "has_foot", "laid_out", "smallest"]
+__all__ = [
+    "LEAST",
+    "PAGES",
+    "Area",
+    "Block",
+    "Code",
+    "Label",
+    "Precut",
+    "Sheets",
+    "TooLong",
+    "fits_on",
+    "gap_of",
+    "grid",
+    "has_foot",
+    "laid_out",
+    "smallest",
+]

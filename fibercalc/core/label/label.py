@@ -6,8 +6,13 @@ from .face import MM_PER_POINT, text_width
 
 LEAST = 6.1  # pt: nothing on a label is smaller; a little over 6, since sizes in a printed file are rounded
 LEADING = 1.2  # from one line to the next, in sizes of the letters
-RISE, FALL = 0.78, 0.24  # how far letters reach over and under their line, in sizes: capitals with accents, and tails
-STEPS = tuple(1 - step / 40 for step in range(25))  # what the letters of an area are tried at, all together
+RISE, FALL = (
+    0.78,
+    0.24,
+)  # how far letters reach over and under their line, in sizes: capitals with accents, and tails
+STEPS = tuple(
+    1 - step / 40 for step in range(25)
+)  # what the letters of an area are tried at, all together
 
 
 class TooLong(ValueError):
@@ -113,14 +118,25 @@ def fitted(area: Area) -> tuple[list[Line], list[str]]:
     for step in STEPS:
         made, height = [], 0.0
         for block in blocks:
-            size, words = _block(block, area.width, max(block.size * step, min(block.least, block.size)))
+            size, words = _block(
+                block, area.width, max(block.size * step, min(block.least, block.size))
+            )
             if not words:
                 break
             made.append((block, size, words))
-            height += (block.gap if len(made) > 1 else 0.0) + len(words) * size * LEADING * MM_PER_POINT
+            height += (block.gap if len(made) > 1 else 0.0) + len(
+                words
+            ) * size * LEADING * MM_PER_POINT
         if len(made) == len(blocks) and height <= area.height + 1e-9:
-            return _placed(area, made, height), [block.what for block, size, _ in made if size < block.size - 1e-9]
-    raise TooLong(max(blocks, key=lambda block: text_width(block.words, min(block.least, block.size)) / block.lines).what)
+            return _placed(area, made, height), [
+                block.what for block, size, _ in made if size < block.size - 1e-9
+            ]
+    raise TooLong(
+        max(
+            blocks,
+            key=lambda block: text_width(block.words, min(block.least, block.size)) / block.lines,
+        ).what
+    )
 
 
 def _block(block: Block, width: float, size: float) -> tuple[float, list[str]]:
@@ -166,6 +182,10 @@ def _placed(area: Area, made: list, height: float) -> list[Line]:
         step = size * LEADING * MM_PER_POINT
         for line in words:
             foot = y + (step + (RISE - FALL) * size * MM_PER_POINT) / 2
-            placed.append(Line(x, foot, line, size, block.bold, area.anchor, text_width(line, size, block.bold)))
+            placed.append(
+                Line(
+                    x, foot, line, size, block.bold, area.anchor, text_width(line, size, block.bold)
+                )
+            )
             y += step
     return placed

@@ -26,7 +26,11 @@ class Precut:
 
     def corners(self) -> list[tuple[float, float]]:
         """The top left corners of its places, row by row."""
-        return [(self.left + column * self.step_across, self.top + row * self.step_down) for row in range(self.rows) for column in range(self.across)]
+        return [
+            (self.left + column * self.step_across, self.top + row * self.step_down)
+            for row in range(self.rows)
+            for column in range(self.across)
+        ]
 
 
 @dataclass(frozen=True)
@@ -60,7 +64,11 @@ def grid(page: str, width: float, height: float, gap: float = 0.0) -> list[tuple
     """The top left corners of the labels of one sheet, mm, row by row; the block of them stands in the middle of the sheet's width."""
     across, down = fits_on(page, width, height, gap)
     left = (PAGES[page][0] - across * (width + gap) + gap) / 2
-    return [(left + column * (width + gap), EDGE + row * (height + gap)) for row in range(down) for column in range(across)]
+    return [
+        (left + column * (width + gap), EDGE + row * (height + gap))
+        for row in range(down)
+        for column in range(across)
+    ]
 
 
 def gap_of(laid: Laid) -> float:
@@ -71,7 +79,10 @@ def has_foot(sheets: Sheets) -> bool:
     """Whether the bar at the foot has room: alone there is none, on a bought sheet only under its last row."""
     if sheets.page == "alone" or sheets.precut is None:
         return sheets.page != "alone"
-    return sheets.precut.corners()[-1][1] + sheets.labels[0][0].label.height <= PAGES[sheets.page][1] - EDGE - FOOT
+    return (
+        sheets.precut.corners()[-1][1] + sheets.labels[0][0].label.height
+        <= PAGES[sheets.page][1] - EDGE - FOOT
+    )
 
 
 def leaves(sheets: Sheets) -> list[list[tuple[Laid, float, float]]]:

@@ -27,32 +27,88 @@ class Drawing:
     def __init__(self, height: float, width: float = WIDTH):
         self.width, self.height = width, height
         self._parts: list[Markup] = []
-        self.labels: list[tuple[float, float, float, str]] = []  # left, right, baseline, text: for the test that nothing clips
+        self.labels: list[
+            tuple[float, float, float, str]
+        ] = []  # left, right, baseline, text: for the test that nothing clips
 
     def add(self, part: Markup) -> None:
         """A finished element: what a part of the board of its own has made."""
         self._parts.append(part)
 
     def line(self, x1, y1, x2, y2, stroke=INK, width=1.0, dash="") -> None:
-        self._parts.append(tag("line", x1=n(x1), y1=n(y1), x2=n(x2), y2=n(y2), stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
+        self._parts.append(
+            tag(
+                "line",
+                x1=n(x1),
+                y1=n(y1),
+                x2=n(x2),
+                y2=n(y2),
+                stroke=stroke,
+                stroke_width=n(width),
+                stroke_dasharray=dash or None,
+            )
+        )
 
     def rect(self, x, y, width, height, fill="none", stroke=INK, stroke_width=1.0) -> None:
-        self._parts.append(tag("rect", x=n(x), y=n(y), width=n(max(width, 0)), height=n(max(height, 0)), fill=fill, stroke=stroke, stroke_width=n(stroke_width)))
+        self._parts.append(
+            tag(
+                "rect",
+                x=n(x),
+                y=n(y),
+                width=n(max(width, 0)),
+                height=n(max(height, 0)),
+                fill=fill,
+                stroke=stroke,
+                stroke_width=n(stroke_width),
+            )
+        )
 
     def circle(self, x, y, radius, fill="none", stroke=INK, width=1.0) -> None:
-        self._parts.append(tag("circle", cx=n(x), cy=n(y), r=n(radius), fill=fill, stroke=stroke, stroke_width=n(width)))
+        self._parts.append(
+            tag(
+                "circle",
+                cx=n(x),
+                cy=n(y),
+                r=n(radius),
+                fill=fill,
+                stroke=stroke,
+                stroke_width=n(width),
+            )
+        )
 
     def ellipse(self, x, y, rx, ry, fill="none", stroke=INK, width=1.0) -> None:
-        self._parts.append(tag("ellipse", cx=n(x), cy=n(y), rx=n(rx), ry=n(ry), fill=fill, stroke=stroke, stroke_width=n(width)))
+        self._parts.append(
+            tag(
+                "ellipse",
+                cx=n(x),
+                cy=n(y),
+                rx=n(rx),
+                ry=n(ry),
+                fill=fill,
+                stroke=stroke,
+                stroke_width=n(width),
+            )
+        )
 
     def path(self, points, fill="none", stroke=INK, width=1.0, closed=False, dash="") -> None:
         """A line through points."""
         data = "M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) + ("Z" if closed else "")
-        self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
+        self._parts.append(
+            tag(
+                "path",
+                d=data,
+                fill=fill,
+                stroke=stroke,
+                stroke_width=n(width),
+                stroke_dasharray=dash or None,
+            )
+        )
 
     def boxes(self, boxes, fill, stroke="none", width=1.0) -> None:
         """Many boxes (x, y, width, height) as one path: a fabric of thousands of stitches stays a few elements."""
-        data = "".join(f"M{n(x)} {n(y)}h{n(wide)}v{n(high)}h{n(-wide)}z" for x, y, wide, high in boxes)
+        data = "".join(
+            f"M{n(x)} {n(y)}h{n(wide)}v{n(high)}h{n(-wide)}z" for x, y, wide, high in boxes
+        )
         if data:
             self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width)))
 
@@ -60,7 +116,16 @@ class Drawing:
         """Many separate lines, each through its own points, as one path."""
         data = "".join("M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) for points in lines)
         if data:
-            self._parts.append(tag("path", d=data, fill="none", stroke=stroke, stroke_width=n(width), stroke_dasharray=dash or None))
+            self._parts.append(
+                tag(
+                    "path",
+                    d=data,
+                    fill="none",
+                    stroke=stroke,
+                    stroke_width=n(width),
+                    stroke_dasharray=dash or None,
+                )
+            )
 
     def hatch(self, x, y, width, height, gap=6.0, stroke=INK) -> None:
         """Slanting lines across a box, as one path: a filling that needs no color."""
@@ -68,22 +133,46 @@ class Drawing:
         while at < width:
             x1, x2 = max(at, 0), min(at + height, width)
             if x2 > x1:
-                data += f"M{n(x + x1)} {n(y + height - (x1 - at))}L{n(x + x2)} {n(y + height - (x2 - at))}"
+                data += (
+                    f"M{n(x + x1)} {n(y + height - (x1 - at))}L{n(x + x2)}"
+                    f" {n(y + height - (x2 - at))}"
+                )
             at += gap
         if data:
             self._parts.append(tag("path", d=data, fill="none", stroke=stroke, stroke_width="0.8"))
 
-    def text(self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK, halo=False) -> None:
+    def text(
+        self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK, halo=False
+    ) -> None:
         """A label; moved sideways where it would leave the sheet. A halo keeps it readable across lines."""
         wide = len(words) * size * CHARACTER * (1.06 if bold else 1.0)
         left = x - {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         moved = min(max(left, 1.0), max(self.width - wide - 1.0, 1.0)) - left
         self.labels.append((left + moved, left + moved + wide, y, words))
-        self._parts.append(tag("text", words, x=n(x + moved), y=n(y), text_anchor=anchor if anchor != "start" else None, font_size=n(size),
-                               font_weight="600" if bold else None, fill=fill, **(HALO if halo else {})))
+        self._parts.append(
+            tag(
+                "text",
+                words,
+                x=n(x + moved),
+                y=n(y),
+                text_anchor=anchor if anchor != "start" else None,
+                font_size=n(size),
+                font_weight="600" if bold else None,
+                fill=fill,
+                **(HALO if halo else {}),
+            )
+        )
 
     def picture(self, title: str, alt: str) -> Picture:
         """The finished picture."""
-        svg = tag("svg", *self._parts, xmlns="http://www.w3.org/2000/svg", class_="picture", viewBox=f"0 0 {n(self.width)} {n(self.height)}", role="img",
-                  aria_label=alt, font_family="inherit")
+        svg = tag(
+            "svg",
+            *self._parts,
+            xmlns="http://www.w3.org/2000/svg",
+            class_="picture",
+            viewBox=f"0 0 {n(self.width)} {n(self.height)}",
+            role="img",
+            aria_label=alt,
+            font_family="inherit",
+        )
         return Picture(title, alt, svg, self.height)

@@ -6,10 +6,18 @@ from math import ceil, floor, log10
 class Scale:
     """Maps low..high to start..end; logarithmic where asked (low > 0)."""
 
-    def __init__(self, low: float, high: float, start: float, end: float, logarithmic: bool = False):
+    def __init__(
+        self, low: float, high: float, start: float, end: float, logarithmic: bool = False
+    ):
         if high <= low:
             high = low + max(abs(low) * 0.1, 1e-9)
-        self.low, self.high, self.start, self.end, self.logarithmic = low, high, start, end, logarithmic
+        self.low, self.high, self.start, self.end, self.logarithmic = (
+            low,
+            high,
+            start,
+            end,
+            logarithmic,
+        )
 
     def __call__(self, value: float) -> float:
         """The place of a value, held to the scale's ends."""

@@ -4,12 +4,36 @@ from dataclasses import replace
 
 from ...core.amount import NO_BREAK
 from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of, Save
+from ...core.card import (
+    CHOICE,
+    MODEL,
+    TEXT,
+    Basis,
+    Card,
+    Carry,
+    Caution,
+    Input,
+    Option,
+    Result,
+    Rows,
+    row_of,
+    Save,
+)
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.table import STATUS_WORDS, read_table
 from ...core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
-from ...sources import ARITHMETIC, COMMON_PRACTICE, COTTON_DEPTH_2016, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, DYEING_TEXTBOOK, MORTON_HEARLE_2008, TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES
+from ...sources import (
+    ARITHMETIC,
+    COMMON_PRACTICE,
+    COTTON_DEPTH_2016,
+    DYE_LAB_MANUAL,
+    DYEING_TERMS_SLIDES,
+    DYEING_TEXTBOOK,
+    MORTON_HEARLE_2008,
+    TEXTILE_PAGES_RECIPE,
+    TRADE_PAGE_DYES,
+)
 from ...safe.liquids import QUESTIONED, liquid_name, share_of_bath
 from ...yarn.fiber_density import fiber_densities, fiber_density
 from .. import onward
@@ -18,60 +42,216 @@ from ..fit import ill_fit, kind_of, told
 from ..measuring import error_share, least_dose, volume_error
 from ..pictures.pot import pot_picture
 from ..pots import even_loads, skeins_that_fit
-from ..recipe import (bath_auxiliary, bath_volume, carried_water, dye_mass, measurable_strength, over_held, pot_level, recipe_mass, shade_error, stock_volume, top_up_water, yarn_displacement)
+from ..recipe import (
+    bath_auxiliary,
+    bath_volume,
+    carried_water,
+    dye_mass,
+    measurable_strength,
+    over_held,
+    pot_level,
+    recipe_mass,
+    shade_error,
+    stock_volume,
+    top_up_water,
+    yarn_displacement,
+)
 
 NONE, CITRIC, LIQUID, SODA = "none", "citric", "liquid", "soda-ash"
 CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
-PUBLISHED = [row for row in read_table("dye", "auxiliaries").rows if row["key"].startswith("cotton-")]
+PUBLISHED = [
+    row for row in read_table("dye", "auxiliaries").rows if row["key"].startswith("cotton-")
+]
 HARMED = ("protein", "acetate", "polylactide", "alginate")  # by soda
-BRIM = 4 / 3  # a pot holds about so many times its fill line (12 L filled to 9 L), for the picture only
+BRIM = (
+    4 / 3
+)  # a pot holds about so many times its fill line (12 L filled to 9 L), for the picture only
 POORLY = 5.0  # %: a dose measured worse than this is named (our own edge)
 
 
-def answer(w, skeins, skein_mass, damp, regain_now, regain_usual, fiber, dye_class, dyes, liquor_ratio, fill, pick_up, acid, acid_share, acid_strength, salt_share, syringe, syringe_error, lots, soda, salt_liter):
+def answer(
+    w,
+    skeins,
+    skein_mass,
+    damp,
+    regain_now,
+    regain_usual,
+    fiber,
+    dye_class,
+    dyes,
+    liquor_ratio,
+    fill,
+    pick_up,
+    acid,
+    acid_share,
+    acid_strength,
+    salt_share,
+    syringe,
+    syringe_error,
+    lots,
+    soda,
+    salt_liter,
+):
     if damp == "yes":
-        goods = w.step("goods", "skeins * skein_mass * (1 + regain_usual / 100) / (1 + regain_now / 100)", recipe_mass(skeins * skein_mass, regain_now, regain_usual), MASS,
-                       label="Yarn in the lot, as dry as usual")
+        goods = w.step(
+            "goods",
+            "skeins * skein_mass * (1 + regain_usual / 100) / (1 + regain_now / 100)",
+            recipe_mass(skeins * skein_mass, regain_now, regain_usual),
+            MASS,
+            label="Yarn in the lot, as dry as usual",
+        )
     else:
-        goods = w.step("goods", "skeins * skein_mass", skeins * skein_mass, MASS, label="Yarn in the lot")
-    total = w.step("total_depth", "sum(dyes.depth)", sum(row.depth for row in dyes), PERCENT, label="Depth of shade in all")
+        goods = w.step(
+            "goods", "skeins * skein_mass", skeins * skein_mass, MASS, label="Yarn in the lot"
+        )
+    total = w.step(
+        "total_depth",
+        "sum(dyes.depth)",
+        sum(row.depth for row in dyes),
+        PERCENT,
+        label="Depth of shade in all",
+    )
     if total == 0:
         raise Refused("Dyes: all depths are 0; give at least one.", "dyes.1.depth")
     doses, stock, dye = [], 0.0, 0.0
     for number, row in enumerate(dyes, 1):
         mass = dye_mass(goods, row.depth)
         volume = stock_volume(mass, row.strength)
-        w.step(f"stock_{number}", f"goods * dyes[{number}].depth / dyes[{number}].strength", volume, VOLUME, label=f"Stock of {row.name}")
+        w.step(
+            f"stock_{number}",
+            f"goods * dyes[{number}].depth / dyes[{number}].strength",
+            volume,
+            VOLUME,
+            label=f"Stock of {row.name}",
+        )
         doses.append((row, mass, volume))
         stock, dye = stock + volume, dye + mass
-    w.step("stock_total", " + ".join(f"stock_{number}" for number in range(1, len(dyes) + 1)), stock, VOLUME, label="Stocks in all")
+    w.step(
+        "stock_total",
+        " + ".join(f"stock_{number}" for number in range(1, len(dyes) + 1)),
+        stock,
+        VOLUME,
+        label="Stocks in all",
+    )
     w.step("dye_total", "goods * total_depth / 100", dye, MASS, label="Dye in all")
-    bath = w.step("bath", "goods * liquor_ratio", bath_volume(goods, liquor_ratio), VOLUME, label="Bath for the lot")
-    density = w.looked_up("density", "yarn", "morton-hearle-fiber-densities", "fiber", fiber, "at_65", label="Density of the fiber, g/cm³") if _at_65(fiber) else fiber_density(fiber)
+    bath = w.step(
+        "bath",
+        "goods * liquor_ratio",
+        bath_volume(goods, liquor_ratio),
+        VOLUME,
+        label="Bath for the lot",
+    )
+    density = (
+        w.looked_up(
+            "density",
+            "yarn",
+            "morton-hearle-fiber-densities",
+            "fiber",
+            fiber,
+            "at_65",
+            label="Density of the fiber, g/cm³",
+        )
+        if _at_65(fiber)
+        else fiber_density(fiber)
+    )
     one = goods / skeins
     most = w.decide("most", skeins_that_fit(fill, one, liquor_ratio, 1 / density))
     loads = w.decide("loads", even_loads(skeins, most))
-    w.searched("potfuls", len(loads), (f"potfuls * {most} >= skeins",), f"skeins / {most}", label=f"Potfuls, at most {most} skeins in each")
+    w.searched(
+        "potfuls",
+        len(loads),
+        (f"potfuls * {most} >= skeins",),
+        f"skeins / {most}",
+        label=f"Potfuls, at most {most} skeins in each",
+    )
     acid_pure, acid_volume = 0.0, 0.0
     if acid in (CITRIC, LIQUID):
-        acid_pure = w.step("acid_pure", "goods * acid_share / 100", dye_mass(goods, acid_share), MASS, label="Acid, pure")
+        acid_pure = w.step(
+            "acid_pure",
+            "goods * acid_share / 100",
+            dye_mass(goods, acid_share),
+            MASS,
+            label="Acid, pure",
+        )
     if acid == LIQUID:
-        acid_volume = w.step("acid_volume", "100 * acid_pure / acid_strength", stock_volume(acid_pure, acid_strength), VOLUME, label=f"{liquid_name('acetic', acid_strength, f'{acid_strength:g} %')}, as poured")
-    salt = w.step("salt", "goods * salt_share / 100", dye_mass(goods, salt_share), MASS, label="Salt") if salt_share else None
-    soda_mass = w.step("soda_mass", "bath * soda / 1000", bath_auxiliary(bath, soda), MASS, label="Soda ash") if acid == SODA else None
-    salt_bath = w.step("salt_bath", "bath * salt_liter / 1000", bath_auxiliary(bath, salt_liter), MASS, label="Salt, by the liter") if salt_liter else None
-    carried = w.step("carried", "goods * pick_up / 100", carried_water(goods, pick_up), VOLUME, label="Water that the wet yarn brings")
+        acid_volume = w.step(
+            "acid_volume",
+            "100 * acid_pure / acid_strength",
+            stock_volume(acid_pure, acid_strength),
+            VOLUME,
+            label=f"{liquid_name('acetic', acid_strength, f'{acid_strength:g} %')}, as poured",
+        )
+    salt = (
+        w.step("salt", "goods * salt_share / 100", dye_mass(goods, salt_share), MASS, label="Salt")
+        if salt_share
+        else None
+    )
+    soda_mass = (
+        w.step(
+            "soda_mass", "bath * soda / 1000", bath_auxiliary(bath, soda), MASS, label="Soda ash"
+        )
+        if acid == SODA
+        else None
+    )
+    salt_bath = (
+        w.step(
+            "salt_bath",
+            "bath * salt_liter / 1000",
+            bath_auxiliary(bath, salt_liter),
+            MASS,
+            label="Salt, by the liter",
+        )
+        if salt_liter
+        else None
+    )
+    carried = w.step(
+        "carried",
+        "goods * pick_up / 100",
+        carried_water(goods, pick_up),
+        VOLUME,
+        label="Water that the wet yarn brings",
+    )
     try:
         water = top_up_water(bath, stock + acid_volume + carried)
     except OutOfRange as over:
         raise Refused(f"Dyes: {over.reason}.", "dyes.1.strength") from None
-    w.step("water", "bath - stock_total - carried" + (" - acid_volume" if acid == LIQUID else ""), water, VOLUME, label="Water to top up")
+    w.step(
+        "water",
+        "bath - stock_total - carried" + (" - acid_volume" if acid == LIQUID else ""),
+        water,
+        VOLUME,
+        label="Water to top up",
+    )
     raised = yarn_displacement(goods * loads[0] / skeins, density)
     level = pot_level(bath * loads[0] / skeins, raised, fill)
-    w.step("level", f"bath * {loads[0]} / skeins + goods * {loads[0]} / skeins / {'density' if _at_65(fiber) else format(density, 'g')}", level, VOLUME, label="The fullest pot, yarn and all")
-    return {"stock_total": stock, "dye_total": dye, "water": water, "bath": bath, "acid_pure": acid_pure or None, "acid_volume": acid_volume or None, "salt": salt, "soda_mass": soda_mass, "salt_bath": salt_bath, "potfuls": len(loads),
-            "level": level, "total_depth": total, "goods": goods, "doses": doses, "loads": loads, "carried": carried, "raised": raised,
-            "over": over_held(total, CLASSES[dye_class]["depth_mark"])}
+    w.step(
+        "level",
+        f"bath * {loads[0]} / skeins + goods * {loads[0]} / skeins /"
+        f" {'density' if _at_65(fiber) else format(density, 'g')}",
+        level,
+        VOLUME,
+        label="The fullest pot, yarn and all",
+    )
+    return {
+        "stock_total": stock,
+        "dye_total": dye,
+        "water": water,
+        "bath": bath,
+        "acid_pure": acid_pure or None,
+        "acid_volume": acid_volume or None,
+        "salt": salt,
+        "soda_mass": soda_mass,
+        "salt_bath": salt_bath,
+        "potfuls": len(loads),
+        "level": level,
+        "total_depth": total,
+        "goods": goods,
+        "doses": doses,
+        "loads": loads,
+        "carried": carried,
+        "raised": raised,
+        "over": over_held(total, CLASSES[dye_class]["depth_mark"]),
+    }
 
 
 def _at_65(fiber):
@@ -79,18 +259,30 @@ def _at_65(fiber):
 
 
 def say(r):
-    parts = [f"{r.number(volume, _decimals(volume))}{NO_BREAK}mL of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0]
+    parts = [
+        f"{r.number(volume, _decimals(volume))}{NO_BREAK}mL of {row.name}"
+        for row, _, volume in r.kept["doses"]
+        if volume > 0
+    ]
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     pots = int(r.value("potfuls"))
     in_pots = "in one pot" if pots == 1 else f"shared over {pots} pots"
-    return f"Measure {listed}.", f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')} on {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
+    return (
+        f"Measure {listed}.",
+        (
+            f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')}"
+            f" on {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
+        ),
+    )
 
 
 def _acid_words(r):
     if r.has("acid_volume"):
         return f" and {r.text('acid_volume', 'mL')} of {_liquid(r)}"
     if r.has("soda_mass"):
-        return (f", {r.text('salt_bath', 'g')} of salt" if r.has("salt_bath") else "") + f" and {r.text('soda_mass', 'g')} of soda ash"
+        return (
+            f", {r.text('salt_bath', 'g')} of salt" if r.has("salt_bath") else ""
+        ) + f" and {r.text('soda_mass', 'g')} of soda ash"
     return f" and {r.text('acid_pure', 'g')} of citric acid" if r.has("acid_pure") else ""
 
 
@@ -103,7 +295,11 @@ def _liquid(r, kitchen=True):
 def _stays(r):
     """That most of the dye will not hold on this fiber, where that is so."""
     row = ill_fit(r.given["dye_class"], r.given["fiber"])
-    return f" But this dye does not stay on {r.given['fiber']}: see the notes." if row and row["stays"] == "no" else ""
+    return (
+        f" But this dye does not stay on {r.given['fiber']}: see the notes."
+        if row and row["stays"] == "no"
+        else ""
+    )
 
 
 def _decimals(volume):
@@ -124,47 +320,101 @@ def _poorly(r):
                 weaker = measurable_strength(mass, least)
             except OutOfRange:
                 weaker = None
-            found.append((row, volume, error_share(off, volume), shade_error(off, row.strength, r.value("goods"), r.value("total_depth")), weaker))
+            found.append(
+                (
+                    row,
+                    volume,
+                    error_share(off, volume),
+                    shade_error(off, row.strength, r.value("goods"), r.value("total_depth")),
+                    weaker,
+                )
+            )
     return found
 
 
 def notes(r):
     said = []
     for row, volume, share, of_shade, weaker in _poorly(r):
-        fix = f" From a {r.number(weaker, 2).rstrip('0').rstrip('.,')} % stock it would be {r.number(volume * row.strength / weaker, 0)} mL, measured well." if weaker and weaker < row.strength else ""
-        said.append(f"{r.number(volume, 1)} mL of {row.name} is good to ± {share:.0f} % only, which is {of_shade:.1f} % of the whole shade.{fix}")
+        fix = (
+            f" From a {r.number(weaker, 2).rstrip('0').rstrip('.,')} % stock it would be"
+            f" {r.number(volume * row.strength / weaker, 0)} mL, measured well."
+            if weaker and weaker < row.strength
+            else ""
+        )
+        said.append(
+            f"{r.number(volume, 1)} mL of {row.name} is good to ± {share:.0f} % only, which is"
+            f" {of_shade:.1f} % of the whole shade.{fix}"
+        )
     row = CLASSES[r.given["dye_class"]]
     if r.kept["over"] > 0:
-        said.append(f"{r.text('total_depth')} is over the {row['depth_mark']:g} % that the table calls deep for {row['label'].lower()}: what the fiber cannot hold stays in the bath and bleeds.")
+        said.append(
+            f"{r.text('total_depth')} is over the {row['depth_mark']:g} % that the table calls deep"
+            f" for {row['label'].lower()}: what the fiber cannot hold stays in the bath and bleeds."
+        )
     said += _of_the_class(r, row)
     if r.given["acid"] == LIQUID:
-        said.append("The acid's strength is taken as grams in 100 mL, as a vinegar's label gives it.")
-        share = share_of_bath(r.value("acid_volume"), r.value("bath")) if r.has("acid_volume") else 0.0
+        said.append(
+            "The acid's strength is taken as grams in 100 mL, as a vinegar's label gives it."
+        )
+        share = (
+            share_of_bath(r.value("acid_volume"), r.value("bath")) if r.has("acid_volume") else 0.0
+        )
         if share > QUESTIONED:
-            said.append(f"{r.text('acid_volume', 'mL')} of {_liquid(r)} is {r.number(share)} % of the bath: is that meant?")
-    said.append("Percent of shade is of the dry weight of the fiber; percent of a stock is grams of dye in 100 mL of it.")
+            said.append(
+                f"{r.text('acid_volume', 'mL')} of {_liquid(r)} is {r.number(share)} % of the bath:"
+                " is that meant?"
+            )
+    said.append(
+        "Percent of shade is of the dry weight of the fiber; percent of a stock is grams of dye in"
+        " 100 mL of it."
+    )
     return said
 
 
 def _of_the_class(r, row):
     """What does not go with this class of dye, and what was published for it."""
     said = []
-    plant, kind, unfit = row["takes"] == "cellulose", kind_of(r.given["fiber"]), ill_fit(row["key"], r.given["fiber"])
+    plant, kind, unfit = (
+        row["takes"] == "cellulose",
+        kind_of(r.given["fiber"]),
+        ill_fit(row["key"], r.given["fiber"]),
+    )
     if unfit:
         said.append(told(unfit))
     if plant and kind == "cellulose" and r.given["acid"] in (CITRIC, LIQUID):
-        said.append("On plant fiber a reactive dye is fixed by alkali, not by acid; a direct dye takes neither.")
+        said.append(
+            "On plant fiber a reactive dye is fixed by alkali, not by acid; a direct dye takes"
+            " neither."
+        )
     if not plant and r.given["acid"] == SODA:
         said.append("An acid dye does not go on in soda.")
     if kind in HARMED and r.given["acid"] == SODA:
         said.append(f"Soda harms {r.given['fiber']}.")
     if "metal" in row["handles"]:
-        said.append("The class is not told: until the maker says, its bath counts as one that may hold a metal." if row["key"] == "acid-unknown" else
-                    f"{row['label']}: the dye holds a metal, often chromium or cobalt ({STATUS_WORDS[row['status']]}); its bath goes down no drain before the data sheet and the sewer authority have been asked.")
+        said.append(
+            "The class is not told: until the maker says, its bath counts as one that may hold a"
+            " metal."
+            if row["key"] == "acid-unknown"
+            else (
+                f"{row['label']}: the dye holds a metal, often chromium or cobalt"
+                f" ({STATUS_WORDS[row['status']]}); its bath goes down no drain before the data"
+                " sheet and the sewer authority have been asked."
+            )
+        )
     if row["key"].startswith("reactive") and kind == "cellulose":
-        pairs = [(shade, [each["low"] for each in PUBLISHED if each["shade"] == shade]) for shade in dict.fromkeys(each["shade"] for each in PUBLISHED)]
-        said.append("Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: " + "; ".join(f"at {shade} {salt:g} of salt and {soda:g} of soda ash" for shade, (salt, soda) in pairs)
-                    + ". Salt first, soda last, when the dye is on the fiber; the maker’s sheet comes first.")
+        pairs = [
+            (shade, [each["low"] for each in PUBLISHED if each["shade"] == shade])
+            for shade in dict.fromkeys(each["shade"] for each in PUBLISHED)
+        ]
+        said.append(
+            "Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: "
+            + "; ".join(
+                f"at {shade} {salt:g} of salt and {soda:g} of soda ash"
+                for shade, (salt, soda) in pairs
+            )
+            + ". Salt first, soda last, when the dye is on the fiber; the maker’s sheet comes"
+            " first."
+        )
     return said
 
 
@@ -179,17 +429,40 @@ def doses(r):
         lines.append(("Citric acid", r.value("acid_pure"), "g"))
     if r.has("salt"):
         lines.append(("Glauber’s salt", r.value("salt"), "g"))
-    lines += [(words, r.value(name), "g") for name, words in (("salt_bath", "Salt"), ("soda_mass", "Soda ash")) if r.has(name)]
+    lines += [
+        (words, r.value(name), "g")
+        for name, words in (("salt_bath", "Salt"), ("soda_mass", "Soda ash"))
+        if r.has(name)
+    ]
     lines += [("Water", r.value("water"), "mL"), ("Bath in all", r.value("bath"), "mL")]
-    rows = tuple((name, f"{r.number(amount * share, _decimals(amount * share))} {unit}", f"{r.number(amount, _decimals(amount))} {unit}",
-                  f"{r.number(amount * lots, _decimals(amount * lots))} {unit}") for name, amount, unit in lines)
+    rows = tuple(
+        (
+            name,
+            f"{r.number(amount * share, _decimals(amount * share))} {unit}",
+            f"{r.number(amount, _decimals(amount))} {unit}",
+            f"{r.number(amount * lots, _decimals(amount * lots))} {unit}",
+        )
+        for name, amount, unit in lines
+    )
     fullest = f"Fullest pot ({loads[0]} {'skein' if loads[0] == 1 else 'skeins'})"
-    return Table("What to measure", ("What", fullest, f"Lot ({skeins})", f"Run ({lots} {'lot' if lots == 1 else 'lots'})"), rows)
+    return Table(
+        "What to measure",
+        ("What", fullest, f"Lot ({skeins})", f"Run ({lots} {'lot' if lots == 1 else 'lots'})"),
+        rows,
+    )
 
 
 def powder(r):
     """The same dye weighed as powder, for those who make no stock."""
-    rows = tuple((row.name, f"{row.depth:g} %", f"{r.number(mass, 2)} g", f"{r.number(mass * r.given['lots'], 2)} g") for row, mass, _ in r.kept["doses"])
+    rows = tuple(
+        (
+            row.name,
+            f"{row.depth:g} %",
+            f"{r.number(mass, 2)} g",
+            f"{r.number(mass * r.given['lots'], 2)} g",
+        )
+        for row, mass, _ in r.kept["doses"]
+    )
     return Table("Dye in it, as powder", ("Dye", "Depth", "Lot", "Run"), rows)
 
 
@@ -199,66 +472,338 @@ def picture(r):
     if r.has("acid_volume"):
         parts.append((_liquid(r, kitchen=False), r.value("acid_volume") * share))
     fill = r.given["fill"]
-    return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3))
+    return pot_picture(
+        BRIM * fill,
+        fill,
+        r.kept["raised"],
+        r.kept["carried"] * share,
+        parts,
+        r.value("water") * share,
+        lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3),
+    )
 
 
 def recipe_card(r):
     """What is measured for the fullest pot and the lot: to pin up beside the kettle."""
     table, depths = doses(r), {row.name: f"{row.name}, {row.depth:g} %" for row in r.given["dyes"]}
-    return (replace(table, columns=(*table.columns[:3], "Done"), rows=tuple((depths.get(row[0], row[0]), *row[1:3], "☐") for row in table.rows)),)
+    return (
+        replace(
+            table,
+            columns=(*table.columns[:3], "Done"),
+            rows=tuple((depths.get(row[0], row[0]), *row[1:3], "☐") for row in table.rows),
+        ),
+    )
 
 
 def batch_sheet(r):
     """A sheet for one lot, filled in at the pot with a pencil."""
-    head = Table("This lot", ("What", "Written at the pot"), tuple((line, "") for line in ("Lot number, date, who", "Base and its mill lot", "Weighed dry, room", "Jars and stocks: lots, dates")))
-    measured = Table("Measured", ("What", "For the lot", "Poured", "Done"), tuple((row[0], row[2], "", "☐") for row in doses(r).rows))
-    grid = Table("By the clock", ("Step", "Time", "°C", "pH", "Note"),
-                 tuple((step, "", "", "", "") for step in ("In the bath", "60 °C", "Top", "Acid", "Hold ends", "Out", "Rinses", "Dry, weighed")))
-    end = Table("At the end", ("What", "Written at the pot"), tuple((line, "") for line in ("Left in the bath: jar of the ladder", "Rub with a damp white cloth", "Seconds; anything odd")))
+    head = Table(
+        "This lot",
+        ("What", "Written at the pot"),
+        tuple(
+            (line, "")
+            for line in (
+                "Lot number, date, who",
+                "Base and its mill lot",
+                "Weighed dry, room",
+                "Jars and stocks: lots, dates",
+            )
+        ),
+    )
+    measured = Table(
+        "Measured",
+        ("What", "For the lot", "Poured", "Done"),
+        tuple((row[0], row[2], "", "☐") for row in doses(r).rows),
+    )
+    grid = Table(
+        "By the clock",
+        ("Step", "Time", "°C", "pH", "Note"),
+        tuple(
+            (step, "", "", "", "")
+            for step in (
+                "In the bath",
+                "60 °C",
+                "Top",
+                "Acid",
+                "Hold ends",
+                "Out",
+                "Rinses",
+                "Dry, weighed",
+            )
+        ),
+    )
+    end = Table(
+        "At the end",
+        ("What", "Written at the pot"),
+        tuple(
+            (line, "")
+            for line in (
+                "Left in the bath: jar of the ladder",
+                "Rub with a damp white cloth",
+                "Seconds; anything odd",
+            )
+        ),
+    )
     return head, measured, grid, end
 
 
 DAMP, SOUR, WET = {"damp": ("yes",)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
 
 CARD = Card(
-    id="dye-recipe", chapter="dye", place=10, tall_sheet=True, handles=("powder", "acid", "alkali", "heat"),
+    id="dye-recipe",
+    chapter="dye",
+    place=10,
+    tall_sheet=True,
+    handles=("powder", "acid", "alkali", "heat"),
     question="How much of each dye for this pot?",
     inputs=(
-        Input(COUNT, "Skeins in the lot", record="colorway.skeins", default="4", allowed=("1", "500"), usual=("1", "40"), name="skeins"),
-        Input(MASS, "A skein weighs", default="100 g", allowed=("0.5 g", "5 kg"), usual=("5 g", "250 g"), rough="1 g", units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True,
-              measure="Dry, before it is soaked.", name="skein_mass"),
-        Input(CHOICE, "Correct for damp?", default="no", options=(Option("no", "No, weighed as usual"), Option("yes", "Yes, by regain")), name="damp"),
-        Input(PERCENT, "Regain when weighed", default="15.5 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP, measure="From “It says 100 g, mine says 103”.", name="regain_now"),
-        Input(PERCENT, "Regain the recipe was made at", default="13 %", allowed=("0 %", "60 %"), usual=("8 %", "20 %"), when=DAMP, name="regain_usual"),
-        Input(CHOICE, "Mostly", default="wool", options=tuple(Option(row["fiber"], row["fiber"][0].upper() + row["fiber"][1:]) for row in fiber_densities().rows), name="fiber"),
-        Input(CHOICE, "Class of dye", default="acid-unknown", options=tuple(Option(key, row["label"]) for key, row in CLASSES.items()), name="dye_class"),
-        Rows(row_of((Input(TEXT, "Name", default="yellow", longest=24, name="name"), Input(PERCENT, "Depth", default="0.1 %", allowed=("0 %", "12 %"), usual=("0.01 %", "4 %"), strict=True, name="depth"),
-                     Input(CONCENTRATION, "Strength of its stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"),
-                           units=("g/100 mL", "g/L"), strict=True, name="strength"))), "Dyes", "dye", record="colorway.dyes", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
-             default=({"name": "navy", "depth": "0.62 %"}, {"name": "black", "depth": "0.24 %"}, {"name": "brown", "depth": "0.04 %"}), name="dyes"),
-        Input(NUMBER, "Bath for each gram of yarn, mL", record="colorway.liquor_ratio", default="20", allowed=("2", "120"), usual=("15", "40"), measure="20 is a liquor ratio of 20 to 1.", name="liquor_ratio"),
-        Input(VOLUME, "Pot filled to at most", default="9 L", allowed=("0.1 L", "500 L"), usual=("2 L", "40 L"), units=("L", "mL", "qt", "gal"), bench="pots.fill", strict=True,
-              measure="With the yarn in it; leave room to boil and to stir.", name="fill"),
-        Input(PERCENT, "Water that the soaked yarn brings", default="150 %", allowed=("0 %", "600 %"), usual=("50 %", "300 %"), measure="Of its dry weight; 0 for dry yarn, about 150 when squeezed.", name="pick_up"),
-        Input(CHOICE, "Acid or alkali", record="colorway.acid", default=CITRIC, options=(Option(CITRIC, "Citric acid, crystals"), Option(LIQUID, "Vinegar or acetic acid, liquid"), Option(SODA, "No acid: soda ash, for reactive dye"), Option(NONE, "None in this recipe")), name="acid"),
-        Input(PERCENT, "Acid, percent of the yarn", record="colorway.acid_share", default="1 %", allowed=("0 %", "20 %"), usual=("1 %", "4 %"), when=SOUR, strict=True, measure="As pure acid. The pH decides: see “How sour is the bath?”.", name="acid_share"),
-        Input(CONCENTRATION, "Strength of the liquid", default="5 g/100 mL", allowed=("1 g/100 mL", "12 g/100 mL"), usual=("4 g/100 mL", "10 g/100 mL"), units=("g/100 mL", "g/L"), when=WET,
-              strict=True, measure="As on the bottle. Dilute a stronger acid first.", name="acid_strength"),
-        Input(PERCENT, "Glauber’s salt, percent of the yarn", record="colorway.salt_share", allowed=("0 %", "100 %"), usual=("0 %", "20 %"), optional=True, measure="Without its water. Blank for none.", name="salt_share"),
-        Input(VOLUME, "Syringe or cylinder holds", default="60 mL", allowed=("0.5 mL", "2 L"), usual=("5 mL", "250 mL"), units=("mL",), strict=True, name="syringe"),
-        Input(VOLUME, "It is good to", default="1 mL", allowed=("0.01 mL", "50 mL"), usual=("0.1 mL", "2 mL"), units=("mL",), strict=True, measure="Either way, for one filling.", name="syringe_error"),
-        Input(COUNT, "Lots of this in the run", default="1", allowed=("1", "200"), usual=("1", "20"), name="lots"),
-        Input(CONCENTRATION, "Soda ash in the bath", default="10 g/L", allowed=("0.5 g/L", "40 g/L"), usual=("5 g/L", "20 g/L"), units=("g/L",), unit="g/L", when={"acid": (SODA,)}, strict=True,
-              measure="Without water; washing soda is 2.7 times as much.", name="soda"),
-        Input(CONCENTRATION, "Salt in the bath, for plant fiber", allowed=("0 g/L", "120 g/L"), usual=("20 g/L", "100 g/L"), units=("g/L",), unit="g/L", optional=True, strict=True,
-              measure="By the liter of bath. Blank for none.", name="salt_liter"),
+        Input(
+            COUNT,
+            "Skeins in the lot",
+            record="colorway.skeins",
+            default="4",
+            allowed=("1", "500"),
+            usual=("1", "40"),
+            name="skeins",
+        ),
+        Input(
+            MASS,
+            "A skein weighs",
+            default="100 g",
+            allowed=("0.5 g", "5 kg"),
+            usual=("5 g", "250 g"),
+            rough="1 g",
+            units=("g", "oz"),
+            bench="bases.mass",
+            record="base.mass",
+            strict=True,
+            measure="Dry, before it is soaked.",
+            name="skein_mass",
+        ),
+        Input(
+            CHOICE,
+            "Correct for damp?",
+            default="no",
+            options=(Option("no", "No, weighed as usual"), Option("yes", "Yes, by regain")),
+            name="damp",
+        ),
+        Input(
+            PERCENT,
+            "Regain when weighed",
+            default="15.5 %",
+            allowed=("0 %", "60 %"),
+            usual=("8 %", "20 %"),
+            when=DAMP,
+            measure="From “It says 100 g, mine says 103”.",
+            name="regain_now",
+        ),
+        Input(
+            PERCENT,
+            "Regain the recipe was made at",
+            default="13 %",
+            allowed=("0 %", "60 %"),
+            usual=("8 %", "20 %"),
+            when=DAMP,
+            name="regain_usual",
+        ),
+        Input(
+            CHOICE,
+            "Mostly",
+            default="wool",
+            options=tuple(
+                Option(row["fiber"], row["fiber"][0].upper() + row["fiber"][1:])
+                for row in fiber_densities().rows
+            ),
+            name="fiber",
+        ),
+        Input(
+            CHOICE,
+            "Class of dye",
+            default="acid-unknown",
+            options=tuple(Option(key, row["label"]) for key, row in CLASSES.items()),
+            name="dye_class",
+        ),
+        Rows(
+            row_of(
+                (
+                    Input(TEXT, "Name", default="yellow", longest=24, name="name"),
+                    Input(
+                        PERCENT,
+                        "Depth",
+                        default="0.1 %",
+                        allowed=("0 %", "12 %"),
+                        usual=("0.01 %", "4 %"),
+                        strict=True,
+                        name="depth",
+                    ),
+                    Input(
+                        CONCENTRATION,
+                        "Strength of its stock",
+                        default="1 g/100 mL",
+                        allowed=("0.005 g/100 mL", "20 g/100 mL"),
+                        usual=("0.1 g/100 mL", "5 g/100 mL"),
+                        units=("g/100 mL", "g/L"),
+                        strict=True,
+                        name="strength",
+                    ),
+                )
+            ),
+            "Dyes",
+            "dye",
+            record="colorway.dyes",
+            least=1,
+            most=8,
+            measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
+            default=(
+                {"name": "navy", "depth": "0.62 %"},
+                {"name": "black", "depth": "0.24 %"},
+                {"name": "brown", "depth": "0.04 %"},
+            ),
+            name="dyes",
+        ),
+        Input(
+            NUMBER,
+            "Bath for each gram of yarn, mL",
+            record="colorway.liquor_ratio",
+            default="20",
+            allowed=("2", "120"),
+            usual=("15", "40"),
+            measure="20 is a liquor ratio of 20 to 1.",
+            name="liquor_ratio",
+        ),
+        Input(
+            VOLUME,
+            "Pot filled to at most",
+            default="9 L",
+            allowed=("0.1 L", "500 L"),
+            usual=("2 L", "40 L"),
+            units=("L", "mL", "qt", "gal"),
+            bench="pots.fill",
+            strict=True,
+            measure="With the yarn in it; leave room to boil and to stir.",
+            name="fill",
+        ),
+        Input(
+            PERCENT,
+            "Water that the soaked yarn brings",
+            default="150 %",
+            allowed=("0 %", "600 %"),
+            usual=("50 %", "300 %"),
+            measure="Of its dry weight; 0 for dry yarn, about 150 when squeezed.",
+            name="pick_up",
+        ),
+        Input(
+            CHOICE,
+            "Acid or alkali",
+            record="colorway.acid",
+            default=CITRIC,
+            options=(
+                Option(CITRIC, "Citric acid, crystals"),
+                Option(LIQUID, "Vinegar or acetic acid, liquid"),
+                Option(SODA, "No acid: soda ash, for reactive dye"),
+                Option(NONE, "None in this recipe"),
+            ),
+            name="acid",
+        ),
+        Input(
+            PERCENT,
+            "Acid, percent of the yarn",
+            record="colorway.acid_share",
+            default="1 %",
+            allowed=("0 %", "20 %"),
+            usual=("1 %", "4 %"),
+            when=SOUR,
+            strict=True,
+            measure="As pure acid. The pH decides: see “How sour is the bath?”.",
+            name="acid_share",
+        ),
+        Input(
+            CONCENTRATION,
+            "Strength of the liquid",
+            default="5 g/100 mL",
+            allowed=("1 g/100 mL", "12 g/100 mL"),
+            usual=("4 g/100 mL", "10 g/100 mL"),
+            units=("g/100 mL", "g/L"),
+            when=WET,
+            strict=True,
+            measure="As on the bottle. Dilute a stronger acid first.",
+            name="acid_strength",
+        ),
+        Input(
+            PERCENT,
+            "Glauber’s salt, percent of the yarn",
+            record="colorway.salt_share",
+            allowed=("0 %", "100 %"),
+            usual=("0 %", "20 %"),
+            optional=True,
+            measure="Without its water. Blank for none.",
+            name="salt_share",
+        ),
+        Input(
+            VOLUME,
+            "Syringe or cylinder holds",
+            default="60 mL",
+            allowed=("0.5 mL", "2 L"),
+            usual=("5 mL", "250 mL"),
+            units=("mL",),
+            strict=True,
+            name="syringe",
+        ),
+        Input(
+            VOLUME,
+            "It is good to",
+            default="1 mL",
+            allowed=("0.01 mL", "50 mL"),
+            usual=("0.1 mL", "2 mL"),
+            units=("mL",),
+            strict=True,
+            measure="Either way, for one filling.",
+            name="syringe_error",
+        ),
+        Input(
+            COUNT,
+            "Lots of this in the run",
+            default="1",
+            allowed=("1", "200"),
+            usual=("1", "20"),
+            name="lots",
+        ),
+        Input(
+            CONCENTRATION,
+            "Soda ash in the bath",
+            default="10 g/L",
+            allowed=("0.5 g/L", "40 g/L"),
+            usual=("5 g/L", "20 g/L"),
+            units=("g/L",),
+            unit="g/L",
+            when={"acid": (SODA,)},
+            strict=True,
+            measure="Without water; washing soda is 2.7 times as much.",
+            name="soda",
+        ),
+        Input(
+            CONCENTRATION,
+            "Salt in the bath, for plant fiber",
+            allowed=("0 g/L", "120 g/L"),
+            usual=("20 g/L", "100 g/L"),
+            units=("g/L",),
+            unit="g/L",
+            optional=True,
+            strict=True,
+            measure="By the liter of bath. Blank for none.",
+            name="salt_liter",
+        ),
     ),
     results=(
         Result(VOLUME, "Stocks in all", units=("mL",), finest=(1,), name="stock_total"),
         Result(MASS, "Dye in all", units=("g",), finest=(0.01,), name="dye_total"),
-        Result(VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 10), floor=0.0, name="water"),
+        Result(
+            VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 10), floor=0.0, name="water"
+        ),
         Result(MASS, "Acid, pure", units=("g",), finest=(0.1,), name="acid_pure"),
-        Result(VOLUME, "Acid, liquid", units=("mL",), finest=(1,), named=_liquid, name="acid_volume"),
+        Result(
+            VOLUME, "Acid, liquid", units=("mL",), finest=(1,), named=_liquid, name="acid_volume"
+        ),
         Result(MASS, "Glauber’s salt", units=("g",), finest=(0.1,), name="salt"),
         Result(MASS, "Soda ash", units=("g",), finest=(1,), name="soda_mass"),
         Result(MASS, "Salt", units=("g",), finest=(1,), name="salt_bath"),
@@ -268,18 +813,109 @@ CARD = Card(
         Result(MASS, "Yarn", units=("g", "oz"), finest=(1, 0.1), name="goods"),
         Result(PERCENT, "Depth of shade", finest=(0.01,), name="total_depth"),
     ),
-    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(doses, powder),
-    papers=(Paper("Recipe card, A6", "A6", recipe_card), Paper("Batch sheet, A5", "A5", batch_sheet)),
-    basis=Basis(MODEL, "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn raises the level by the volume of its fiber."),
-    sources=(TEXTILE_PAGES_RECIPE, TRADE_PAGE_DYES, DYE_LAB_MANUAL, DYEING_TERMS_SLIDES, MORTON_HEARLE_2008, COTTON_DEPTH_2016, DYEING_TEXTBOOK, COMMON_PRACTICE, ARITHMETIC),
-    cautions=(Caution("Powder, acid, alkali and heat.", "Weigh powder still, damp paper under it, mask and gloves on; acid or soda into water, never water onto it, goggles on; lid away from you. "
-                      "The maker’s safety data sheet comes first."), soda_in_aluminum(lambda r: r.given["acid"] == SODA)),
-    carry=(Carry("stock-solution", "Make up the stock of {}", {"name": "dyes.#.name", "wanted": "dyes.#.strength", "volume": onward.stock_of_run, "kind": onward.keeps_as}, each="dyes"),
-           Carry("bath-acid", "How sour will that bath be?", {"liters": onward.of_pot("bath", "L"), "grams": onward.grams_in_pot, "chemical": onward.acid_in_it, "strength": onward.acid_by_weight}),
-           Carry("bath-heat", "How long does it take to heat?", {"bath": onward.of_pot("bath", "L"), "fiber_mass": onward.of_pot("goods", "g"), "fiber": onward.heats_as}),
-           Carry("pots", "How long does the whole run take?", {"recipes": onward.recipe_of_run, "skein_mass": "skein_mass", "liquor_ratio": "liquor_ratio", "pots.1.fill": "fill", "pots.2.fill": "fill"}),
-           Carry("drain-check", "May it go down the drain?", {"volume": onward.of_pot("bath", "L"), "holds": onward.acid_in_it, "metal": onward.metal_in_it})),
-    link_version=2, upgrades={1: lambda pairs: pairs},  # alkali and salt for plant fiber came after all that was asked before
-    saves=(Save("colorway", "A colorway: this recipe", {"skeins": "skeins", "dyes": "dyes", "liquor_ratio": "liquor_ratio", "acid": "acid", "acid_share": "acid_share", "salt_share": "salt_share"}),
-           Save("dye-lot", "A dye lot: skeins and dry weight", {"skeins": "skeins", "mass": "goods"})),
+    answer=answer,
+    say=say,
+    notes=notes,
+    pictures=(picture,),
+    tables=(doses, powder),
+    papers=(
+        Paper("Recipe card, A6", "A6", recipe_card),
+        Paper("Batch sheet, A5", "A5", batch_sheet),
+    ),
+    basis=Basis(
+        MODEL,
+        "Dye is depth times dry weight; stock is dye over strength; water fills the bath up. Yarn"
+        " raises the level by the volume of its fiber.",
+    ),
+    sources=(
+        TEXTILE_PAGES_RECIPE,
+        TRADE_PAGE_DYES,
+        DYE_LAB_MANUAL,
+        DYEING_TERMS_SLIDES,
+        MORTON_HEARLE_2008,
+        COTTON_DEPTH_2016,
+        DYEING_TEXTBOOK,
+        COMMON_PRACTICE,
+        ARITHMETIC,
+    ),
+    cautions=(
+        Caution(
+            "Powder, acid, alkali and heat.",
+            "Weigh powder still, damp paper under it, mask and gloves on; acid or soda into water,"
+            " never water onto it, goggles on; lid away from you. The maker’s safety data sheet"
+            " comes first.",
+        ),
+        soda_in_aluminum(lambda r: r.given["acid"] == SODA),
+    ),
+    carry=(
+        Carry(
+            "stock-solution",
+            "Make up the stock of {}",
+            {
+                "name": "dyes.#.name",
+                "wanted": "dyes.#.strength",
+                "volume": onward.stock_of_run,
+                "kind": onward.keeps_as,
+            },
+            each="dyes",
+        ),
+        Carry(
+            "bath-acid",
+            "How sour will that bath be?",
+            {
+                "liters": onward.of_pot("bath", "L"),
+                "grams": onward.grams_in_pot,
+                "chemical": onward.acid_in_it,
+                "strength": onward.acid_by_weight,
+            },
+        ),
+        Carry(
+            "bath-heat",
+            "How long does it take to heat?",
+            {
+                "bath": onward.of_pot("bath", "L"),
+                "fiber_mass": onward.of_pot("goods", "g"),
+                "fiber": onward.heats_as,
+            },
+        ),
+        Carry(
+            "pots",
+            "How long does the whole run take?",
+            {
+                "recipes": onward.recipe_of_run,
+                "skein_mass": "skein_mass",
+                "liquor_ratio": "liquor_ratio",
+                "pots.1.fill": "fill",
+                "pots.2.fill": "fill",
+            },
+        ),
+        Carry(
+            "drain-check",
+            "May it go down the drain?",
+            {
+                "volume": onward.of_pot("bath", "L"),
+                "holds": onward.acid_in_it,
+                "metal": onward.metal_in_it,
+            },
+        ),
+    ),
+    link_version=2,
+    upgrades={
+        1: lambda pairs: pairs
+    },  # alkali and salt for plant fiber came after all that was asked before
+    saves=(
+        Save(
+            "colorway",
+            "A colorway: this recipe",
+            {
+                "skeins": "skeins",
+                "dyes": "dyes",
+                "liquor_ratio": "liquor_ratio",
+                "acid": "acid",
+                "acid_share": "acid_share",
+                "salt_share": "salt_share",
+            },
+        ),
+        Save("dye-lot", "A dye lot: skeins and dry weight", {"skeins": "skeins", "mass": "goods"}),
+    ),
 )

@@ -10,5 +10,19 @@ from .mordants import mordants
 from .stocks import stock_makeup, stock_strengths
 from .troubles import troubles
 
-__all__ = ["acid_equivalence", "auxiliaries", "boiling_points", "depth_to_volume", "depth_words", "dilution_ladder", "dye_classes", "fibers_in_the_bath",
-           "liquor_ratios", "mordants", "steam_times", "stock_makeup", "stock_strengths", "troubles"]
+__all__ = [
+    "acid_equivalence",
+    "auxiliaries",
+    "boiling_points",
+    "depth_to_volume",
+    "depth_words",
+    "dilution_ladder",
+    "dye_classes",
+    "fibers_in_the_bath",
+    "liquor_ratios",
+    "mordants",
+    "steam_times",
+    "stock_makeup",
+    "stock_strengths",
+    "troubles",
+]

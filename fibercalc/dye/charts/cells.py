@@ -8,7 +8,13 @@ def between(low, high, status: str, unit: str = "") -> str:
     """`3.5-5†`, `4 %`, `up to 8 %†`, or a dash."""
     if high == "":
         return "–"
-    ends = f"up to {write_plain(high)}" if low == "" else write_plain(high) if low == high else f"{write_plain(low)}-{write_plain(high)}"
+    ends = (
+        f"up to {write_plain(high)}"
+        if low == ""
+        else write_plain(high)
+        if low == high
+        else f"{write_plain(low)}-{write_plain(high)}"
+    )
     return f"{ends}\u00a0{unit}{MARKS[status]}" if unit else ends + MARKS[status]
 
 

@@ -15,11 +15,28 @@ def dilution_ladder() -> list:
 
     Source: arithmetic (equal parts of a jar and water halve it); half a jar either way is common practice.
     """
-    rows = tuple((f"{jar}", _mixed(jar), _percent(left_from_ladder(jar)), "-".join(write_plain(end, digits=2 if end < 100 else 3) for end in ladder_range(jar)) + " %") for jar in JARS)
-    return [_strip(), Table(
-        "What a jar says", ("Jar", "Mixed from", "Left in the bath", "With half a jar either way"), rows,
-        "Half a jar and as much water make the next. Jar 0 is kept from the bath before the yarn goes in. Jars of one kind, filled to one height, on white paper, looked at from above, all cool. "
-        "What is not left is in the yarn. Computed here.", ("arithmetic", "common-practice"))]
+    rows = tuple(
+        (
+            f"{jar}",
+            _mixed(jar),
+            _percent(left_from_ladder(jar)),
+            "-".join(write_plain(end, digits=2 if end < 100 else 3) for end in ladder_range(jar))
+            + " %",
+        )
+        for jar in JARS
+    )
+    return [
+        _strip(),
+        Table(
+            "What a jar says",
+            ("Jar", "Mixed from", "Left in the bath", "With half a jar either way"),
+            rows,
+            "Half a jar and as much water make the next. Jar 0 is kept from the bath before the"
+            " yarn goes in. Jars of one kind, filled to one height, on white paper, looked at from"
+            " above, all cool. What is not left is in the yarn. Computed here.",
+            ("arithmetic", "common-practice"),
+        ),
+    ]
 
 
 def gray(share: float) -> float:
@@ -45,5 +62,10 @@ def _strip() -> Picture:
         drawing.text(208, top + 18, _percent(left_from_ladder(jar)))
         drawing.text(278, top + 18, f"1 in {2**jar}" if jar else "the bath", fill=SOFT)
         said.append(f"jar {jar} {_percent(left_from_ladder(jar))}")
-    return drawing.picture("The ladder: each jar half as strong as the one before (the grays are a sketch: your dye decides)",
-                           "Eight jars from dark to clear, each half as strong as the one before: " + ", ".join(said) + ".")
+    return drawing.picture(
+        "The ladder: each jar half as strong as the one before (the grays are a sketch: your dye"
+        " decides)",
+        "Eight jars from dark to clear, each half as strong as the one before: "
+        + ", ".join(said)
+        + ".",
+    )

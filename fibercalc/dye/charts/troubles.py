@@ -5,8 +5,10 @@ from itertools import groupby
 from ...core.answer import Table
 from ...core.table import read_table
 
-
-SEEN = "Often, now and then, seldom: a dyer's guess, not a count. Change one thing at a time, on a sample."
+SEEN = (
+    "Often, now and then, seldom: a dyer's guess, not a count. Change one thing at a time, on a"
+    " sample."
+)
 
 
 def troubles() -> list[Table]:
@@ -17,6 +19,17 @@ def troubles() -> list[Table]:
     table = read_table("dye", "troubles")
     made = []
     for symptom, found in groupby(table.rows, key=lambda row: row["symptom"]):
-        rows = tuple((f"{row['order']:.0f}. {row['cause']} ({row['how_often']})", row["tell"], row["try"]) for row in found)
-        made.append(Table(symptom, ("Likely cause", "How to tell", "What to try"), rows, "" if made else SEEN, (table.source,)))
+        rows = tuple(
+            (f"{row['order']:.0f}. {row['cause']} ({row['how_often']})", row["tell"], row["try"])
+            for row in found
+        )
+        made.append(
+            Table(
+                symptom,
+                ("Likely cause", "How to tell", "What to try"),
+                rows,
+                "" if made else SEEN,
+                (table.source,),
+            )
+        )
     return made

@@ -9,10 +9,20 @@ a screen (sRGB), than X, Y, Z and than cone responses, which overlap.
 from ...core.color import D65, EPSILON, KAPPA, Color, from_lab
 
 # ITU-R BT.2020 primaries with our D65 white; tests work both out again from the primaries and hold them against a library.
-TO_CHANNELS = ((1.71651067, -0.355641670, -0.253345542), (-0.666693001, 1.616502208, 0.015768750), (0.017643639, -0.042779782, 0.942305073))
-FROM_CHANNELS = ((0.637010191, 0.144615027, 0.168844781), (0.262721717, 0.677989276, 0.059289007), (0.0, 0.028072329, 1.060757671))
+TO_CHANNELS = (
+    (1.71651067, -0.355641670, -0.253345542),
+    (-0.666693001, 1.616502208, 0.015768750),
+    (0.017643639, -0.042779782, 0.942305073),
+)
+FROM_CHANNELS = (
+    (0.637010191, 0.144615027, 0.168844781),
+    (0.262721717, 0.677989276, 0.059289007),
+    (0.0, 0.028072329, 1.060757671),
+)
 
-DARKEST = 0.003  # no dyed fiber returns less light: some is thrown back by its surface (common practice)
+DARKEST = (
+    0.003  # no dyed fiber returns less light: some is thrown back by its surface (common practice)
+)
 LIGHTEST = 1.0
 
 Three = tuple[float, float, float]
@@ -26,7 +36,9 @@ def channels_of(color: Color) -> Three:
     Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     x, y, z = xyz_of(color)
-    return tuple(min(max(row[0] * x + row[1] * y + row[2] * z, DARKEST), LIGHTEST) for row in TO_CHANNELS)
+    return tuple(
+        min(max(row[0] * x + row[1] * y + row[2] * z, DARKEST), LIGHTEST) for row in TO_CHANNELS
+    )
 
 
 def lab_of(red: float, green: float, blue: float) -> Three:
@@ -39,8 +51,11 @@ def lab_of(red: float, green: float, blue: float) -> Three:
     Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     first, second, third = FROM_CHANNELS
-    return lab_from_xyz(first[0] * red + first[1] * green + first[2] * blue, second[0] * red + second[1] * green + second[2] * blue,
-                        third[0] * red + third[1] * green + third[2] * blue)
+    return lab_from_xyz(
+        first[0] * red + first[1] * green + first[2] * blue,
+        second[0] * red + second[1] * green + second[2] * blue,
+        third[0] * red + third[1] * green + third[2] * blue,
+    )
 
 
 def xyz_of(color: Color) -> Three:
@@ -51,7 +66,9 @@ def xyz_of(color: Color) -> Three:
     Source: cie-15 (CIELAB).
     """
     fy = (color.lightness + 16) / 116
-    return tuple(_light(f) * white for f, white in zip((fy + color.a / 500, fy, fy - color.b / 200), D65))
+    return tuple(
+        _light(f) * white for f, white in zip((fy + color.a / 500, fy, fy - color.b / 200), D65)
+    )
 
 
 def lab_from_xyz(x: float, y: float, z: float) -> Three:

@@ -24,7 +24,9 @@ def ciede2000(first: Sequence[float], second: Sequence[float]) -> float:
     Source: sharma-2005 (equations; its Table 1 rows are the checks).
     """
     if len(first) != 3 or len(second) != 3 or not abs(sum(first) + sum(second)) < 1e6:
-        raise OutOfRange("color", float("nan"), reason="a color is given by three numbers: lightness, a and b")
+        raise OutOfRange(
+            "color", float("nan"), reason="a color is given by three numbers: lightness, a and b"
+        )
     lightness1, a1, b1 = first
     lightness2, a2, b2 = second
     mean_chroma = (hypot(a1, b1) + hypot(a2, b2)) / 2
@@ -42,8 +44,13 @@ def ciede2000(first: Sequence[float], second: Sequence[float]) -> float:
         turn += TURN if turn < 0 else -TURN
         mean_hue = (mean_hue + (TURN if mean_hue < TURN else -TURN)) / 2
     mean_lightness, mean_chroma = (lightness1 + lightness2) / 2, (chroma1 + chroma2) / 2
-    weight = (1 - 0.17 * cos(mean_hue - DEGREES_30) + 0.24 * cos(2 * mean_hue) + 0.32 * cos(3 * mean_hue + DEGREES_6)
-              - 0.20 * cos(4 * mean_hue - DEGREES_63))
+    weight = (
+        1
+        - 0.17 * cos(mean_hue - DEGREES_30)
+        + 0.24 * cos(2 * mean_hue)
+        + 0.32 * cos(3 * mean_hue + DEGREES_6)
+        - 0.20 * cos(4 * mean_hue - DEGREES_63)
+    )
     from_middle = (mean_lightness - 50) ** 2
     by_lightness = (lightness2 - lightness1) / (1 + 0.015 * from_middle / sqrt(20 + from_middle))
     by_chroma = (chroma2 - chroma1) / (1 + 0.045 * mean_chroma)

@@ -45,7 +45,9 @@ def reflectance(k_over_s: float) -> float:
 
 
 def _returned(q: float) -> float:
-    return 1 / (1 + q + sqrt(q * (q + 2)))  # the same root, without the difference of two near numbers
+    return 1 / (
+        1 + q + sqrt(q * (q + 2))
+    )  # the same root, without the difference of two near numbers
 
 
 def absorption(color: Color) -> Three:
@@ -79,7 +81,10 @@ class Palette:
 
     def absorption(self, recipe: Sequence[float]) -> list[float]:
         """K/S with so many percent of each dye."""
-        return [q + sum(percent * dye[at] for percent, dye in zip(recipe, self.dyes)) for at, q in enumerate(self.undyed)]
+        return [
+            q + sum(percent * dye[at] for percent, dye in zip(recipe, self.dyes))
+            for at, q in enumerate(self.undyed)
+        ]
 
     def lab(self, recipe: Sequence[float]) -> Three:
         """L*, a*, b* with so many percent of each dye; written out and free of checks, as it is called a thousand times for each answer."""
@@ -105,14 +110,24 @@ def palette(undyed: Color, samples: Sequence[tuple[Color, float]]) -> Palette:
     Source: km-application-note: K/S is linear in dye and adds to that of the fiber.
     """
     if not 1 <= len(samples) <= MOST_DYES:
-        raise OutOfRange("samples", len(samples), 1, MOST_DYES, "a shade is mixed here from one, two or three dyes")
+        raise OutOfRange(
+            "samples",
+            len(samples),
+            1,
+            MOST_DYES,
+            "a shade is mixed here from one, two or three dyes",
+        )
     ground = absorption(undyed)
     dyes = []
     for color, percent in samples:
         require("percent", percent, high=MOST_PERCENT, above=0.0)
-        dye = tuple(max(full - bare, 0.0) / percent for full, bare in zip(absorption(color), ground))
+        dye = tuple(
+            max(full - bare, 0.0) / percent for full, bare in zip(absorption(color), ground)
+        )
         if max(dye) <= 0:
-            raise OutOfRange("samples", percent, reason="the dyed sample is no darker than the undyed fiber")
+            raise OutOfRange(
+                "samples", percent, reason="the dyed sample is no darker than the undyed fiber"
+            )
         dyes.append(dye)
     return Palette(ground, tuple(dyes))
 

@@ -31,7 +31,9 @@ class Nudge:
     after: float
 
 
-def nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, only_add: bool = False) -> Nudge:
+def nudge(
+    palette: Palette, recipe: Sequence[float], old: Color, new: Color, only_add: bool = False
+) -> Nudge:
     """The change of recipe that should bring the next lot from the new lot's color to the old lot's.
 
     palette   fiber and dyes; one dye alone may stand for the whole recipe, made weaker or stronger
@@ -53,7 +55,13 @@ def nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, onl
     before, after = between(new, old), between(color, old)
     if after >= before:  # nothing that may be done helps
         changes, color, after = (0.0,) * len(recipe), new, before
-    return Nudge(changes, tuple(percent + change for percent, change in zip(recipe, changes)), color, before, after)
+    return Nudge(
+        changes,
+        tuple(percent + change for percent, change in zip(recipe, changes)),
+        color,
+        before,
+        after,
+    )
 
 
 def color_after(palette: Palette, new: Color, changes: Sequence[float]) -> Color:
@@ -69,10 +77,22 @@ def color_after(palette: Palette, new: Color, changes: Sequence[float]) -> Color
         raise OutOfRange("changes", len(changes), reason="a percent for each dye is needed")
     if not any(changes):
         return new
-    return color_from([here + sum(change * dye[at] for change, dye in zip(changes, palette.dyes)) for at, here in enumerate(absorption(new))])
+    return color_from(
+        [
+            here + sum(change * dye[at] for change, dye in zip(changes, palette.dyes))
+            for at, here in enumerate(absorption(new))
+        ]
+    )
 
 
-def gentlest_nudge(palette: Palette, recipe: Sequence[float], old: Color, new: Color, only_add: bool = False, enough: float = 1.0) -> Nudge:
+def gentlest_nudge(
+    palette: Palette,
+    recipe: Sequence[float],
+    old: Color,
+    new: Color,
+    only_add: bool = False,
+    enough: float = 1.0,
+) -> Nudge:
     """The smallest change of recipe that brings the next lot near enough: some dyes of like color could trade places in large amounts
     for no visible gain, so every choice of dyes to change is tried and the one that changes them least, for their depth, is kept.
 
@@ -90,32 +110,65 @@ def gentlest_nudge(palette: Palette, recipe: Sequence[float], old: Color, new: C
     found = [whole]
     for chosen in product((False, True), repeat=len(recipe)):
         if any(chosen) and not all(chosen):
-            some = nudge(Palette(palette.undyed, tuple(dye for dye, use in zip(palette.dyes, chosen) if use)), [percent for percent, use in zip(recipe, chosen) if use], old, new, only_add)
+            some = nudge(
+                Palette(
+                    palette.undyed, tuple(dye for dye, use in zip(palette.dyes, chosen) if use)
+                ),
+                [percent for percent, use in zip(recipe, chosen) if use],
+                old,
+                new,
+                only_add,
+            )
             given = iter(some.changes)
             changes = tuple(next(given) if use else 0.0 for use in chosen)
-            found.append(Nudge(changes, tuple(percent + change for percent, change in zip(recipe, changes)), some.color, some.before, some.after))
+            found.append(
+                Nudge(
+                    changes,
+                    tuple(percent + change for percent, change in zip(recipe, changes)),
+                    some.color,
+                    some.before,
+                    some.after,
+                )
+            )
     reached = max(enough, min(each.after for each in found) + 1e-9)
-    return min((each for each in found if each.after <= reached), key=lambda each: sum(abs(change) / max(percent, LITTLE) for change, percent in zip(each.changes, recipe)))
+    return min(
+        (each for each in found if each.after <= reached),
+        key=lambda each: sum(
+            abs(change) / max(percent, LITTLE) for change, percent in zip(each.changes, recipe)
+        ),
+    )
 
 
-def _nearest(dyes: Sequence[Three], goal: Three, wanted: Sequence[float], lows: Sequence[float]) -> tuple[float, ...]:
+def _nearest(
+    dyes: Sequence[Three], goal: Three, wanted: Sequence[float], lows: Sequence[float]
+) -> tuple[float, ...]:
     """Amounts of dye, none under its low, whose K/S comes nearest to wanted as the eye sees it at the goal.
 
     With three dyes at most every choice of dyes that stand at their low can be tried: eight small systems of equations.
     """
     slopes = _slopes(goal)
-    columns = [[sum(slope[axis] * each for slope, each in zip(slopes, dye)) for axis in range(3)] for dye in dyes]
+    columns = [
+        [sum(slope[axis] * each for slope, each in zip(slopes, dye)) for axis in range(3)]
+        for dye in dyes
+    ]
     aim = [sum(slope[axis] * each for slope, each in zip(slopes, wanted)) for axis in range(3)]
     best, least = tuple(max(low, 0.0) for low in lows), None
     for held in product((False, True), repeat=len(dyes)):
         free = [at for at, fixed in enumerate(held) if not fixed]
         amounts = [low if fixed else 0.0 for low, fixed in zip(lows, held)]
-        rest = [aim[axis] - sum(amount * column[axis] for amount, column in zip(amounts, columns)) for axis in range(3)]
+        rest = [
+            aim[axis] - sum(amount * column[axis] for amount, column in zip(amounts, columns))
+            for axis in range(3)
+        ]
         for at, amount in zip(free, _least_squares([columns[at] for at in free], rest)):
             amounts[at] = amount
         if any(amount < low - 1e-12 for amount, low in zip(amounts, lows)):
             continue
-        missed = sum((aim[axis] - sum(amount * column[axis] for amount, column in zip(amounts, columns))) ** 2 for axis in range(3))
+        missed = sum(
+            (aim[axis] - sum(amount * column[axis] for amount, column in zip(amounts, columns)))
+            ** 2
+            for axis in range(3)
+        )
         if least is None or missed < least:
             best, least = tuple(max(amount, low) for amount, low in zip(amounts, lows)), missed
     return best
@@ -127,7 +180,12 @@ def _slopes(absorbed: Three) -> list[list[float]]:
     slopes = []
     for at, q in enumerate(absorbed):
         by = NUDGE * (1 + q)
-        moved = lab_of(*(reflectance(each + by if place == at else each) for place, each in enumerate(absorbed)))
+        moved = lab_of(
+            *(
+                reflectance(each + by if place == at else each)
+                for place, each in enumerate(absorbed)
+            )
+        )
         slopes.append([(there - was) / by for there, was in zip(moved, here)])
     return slopes
 
@@ -135,7 +193,11 @@ def _slopes(absorbed: Three) -> list[list[float]]:
 def _least_squares(columns: Sequence[Sequence[float]], aim: Sequence[float]) -> list[float]:
     """Amounts of columns that come nearest to aim, by the normal equations and elimination."""
     size = len(columns)
-    rows = [[sum(a * b for a, b in zip(one, other)) for other in columns] + [sum(a * b for a, b in zip(one, aim))] for one in columns]
+    rows = [
+        [sum(a * b for a, b in zip(one, other)) for other in columns]
+        + [sum(a * b for a, b in zip(one, aim))]
+        for one in columns
+    ]
     steady = STEADY * max((rows[at][at] for at in range(size)), default=0.0)
     for at in range(size):
         rows[at][at] += steady
@@ -145,5 +207,7 @@ def _least_squares(columns: Sequence[Sequence[float]], aim: Sequence[float]) -> 
             rows[below] = [b - share * a for a, b in zip(rows[at], rows[below])]
     amounts = [0.0] * size
     for at in reversed(range(size)):
-        amounts[at] = (rows[at][size] - sum(rows[at][right] * amounts[right] for right in range(at + 1, size))) / rows[at][at]
+        amounts[at] = (
+            rows[at][size] - sum(rows[at][right] * amounts[right] for right in range(at + 1, size))
+        ) / rows[at][at]
     return amounts

@@ -12,8 +12,12 @@ from .difference import ciede2000
 from .kubelka_munk import MOST_PERCENT, Palette, Three
 
 Recipe = tuple[float, ...]  # percent of each dye
-PIECES = 6  # of each leg at first, so that a leg that comes back to its own color is seen to go away
-LONGEST_PIECE = 2.0  # CIEDE2000: finer costs time in every answer, and the steps are measured anew anyway
+PIECES = (
+    6  # of each leg at first, so that a leg that comes back to its own color is seen to go away
+)
+LONGEST_PIECE = (
+    2.0  # CIEDE2000: finer costs time in every answer, and the steps are measured anew anyway
+)
 SMALLEST_PIECE = 1e-6  # of a leg
 NO_PATH = 0.05  # CIEDE2000 over the whole path; nobody sees less
 
@@ -27,13 +31,17 @@ class Path:
             raise OutOfRange("through", len(through), 2, reason="steps need two ends")
         for recipe in through:
             if len(recipe) != len(palette.dyes):
-                raise OutOfRange("through", len(recipe), reason="every end needs a percent for each dye")
+                raise OutOfRange(
+                    "through", len(recipe), reason="every end needs a percent for each dye"
+                )
             for percent in recipe:
                 require("percent", percent, 0.0, MOST_PERCENT)
         self.palette, self.through = palette, [tuple(recipe) for recipe in through]
         self._marks, self._way = self._measured()
         if self._way[-1] < NO_PATH:
-            raise OutOfRange("through", self._way[-1], reason="the ends of the set are the same color")
+            raise OutOfRange(
+                "through", self._way[-1], reason="the ends of the set are the same color"
+            )
 
     def at_leg(self, mark: float) -> Recipe:
         """The recipe at a mark: 1.5 is half of the second leg, by percent of dye."""

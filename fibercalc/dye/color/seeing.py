@@ -8,8 +8,13 @@ from ...core.table import read_table
 from .channels import lab_from_xyz, xyz_of
 from .difference import between
 
-GRAY_CARD = 0.18  # reflectance of the usual gray card: common practice; its back or a white card may be 0.9
-LEAST_LIGHT, MOST_LIGHT = 0.02, 0.97  # of the camera's range, between which a card's picture can be used
+GRAY_CARD = (
+    0.18  # reflectance of the usual gray card: common practice; its back or a white card may be 0.9
+)
+LEAST_LIGHT, MOST_LIGHT = (
+    0.02,
+    0.97,
+)  # of the camera's range, between which a card's picture can be used
 AXES = ("lightness", "a", "b")
 
 
@@ -37,10 +42,14 @@ def _row(how: str) -> dict:
     try:
         return read_table("dye", "color-seeing").row("how", how)
     except KeyError:
-        raise OutOfRange("how", float("nan"), reason="a way of seeing a color that is not in the table") from None
+        raise OutOfRange(
+            "how", float("nan"), reason="a way of seeing a color that is not in the table"
+        ) from None
 
 
-def half_width_of_difference(first: Color, second: Color, first_half: float, second_half: float) -> float:
+def half_width_of_difference(
+    first: Color, second: Color, first_half: float, second_half: float
+) -> float:
     """Half-width of CIEDE2000 between two colors that were seen apart, each with an error of its own.
 
     first        one color
@@ -55,7 +64,10 @@ def half_width_of_difference(first: Color, second: Color, first_half: float, sec
     middle, total = between(first, second), 0.0
     for axis in AXES:
         for moved, by, other in ((first, first_half, second), (second, second_half, first)):
-            total += max(abs(between(moved.moved(axis, way * by), other) - middle) for way in (-1, 1)) ** 2
+            total += (
+                max(abs(between(moved.moved(axis, way * by), other) - middle) for way in (-1, 1))
+                ** 2
+            )
     return sqrt(total)
 
 
@@ -67,7 +79,9 @@ def likely_seen(difference: float) -> str:
     Source: common practice (table visible-differences; edges of our own).
     """
     require("difference", difference, 0.0)
-    return [row for row in read_table("dye", "visible-differences").rows if row["above"] <= difference][-1]["words"]
+    return [
+        row for row in read_table("dye", "visible-differences").rows if row["above"] <= difference
+    ][-1]["words"]
 
 
 def corrected_by_card(photo: Color, card: Color, reflectance: float = GRAY_CARD) -> Color:
@@ -82,9 +96,17 @@ def corrected_by_card(photo: Color, card: Color, reflectance: float = GRAY_CARD)
     require("reflectance", reflectance, 0.05, 1.0)
     seen = _linear(card)
     if min(seen) < LEAST_LIGHT or max(seen) > MOST_LIGHT:
-        raise OutOfRange("card", max(seen), reason="the gray card is too dark or too bright in the photo: take it again")
-    red, green, blue = (light * reflectance / of_card for light, of_card in zip(_linear(photo), seen))
-    lightness, a, b = lab_from_xyz(*(row[0] * red + row[1] * green + row[2] * blue for row in TO_XYZ))
+        raise OutOfRange(
+            "card",
+            max(seen),
+            reason="the gray card is too dark or too bright in the photo: take it again",
+        )
+    red, green, blue = (
+        light * reflectance / of_card for light, of_card in zip(_linear(photo), seen)
+    )
+    lightness, a, b = lab_from_xyz(
+        *(row[0] * red + row[1] * green + row[2] * blue for row in TO_XYZ)
+    )
     return from_lab(min(max(lightness, 0.0), 100.0), a, b)
 
 

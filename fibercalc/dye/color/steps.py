@@ -44,7 +44,10 @@ class Ladder:
 
     def grams(self, fiber_grams: float) -> list[float]:
         """Grams of each dye for the whole set, with so much dry fiber in each shade."""
-        return [sum(recipe[dye] for recipe in self.recipes) * fiber_grams / 100 for dye in range(len(self.recipes[0]))]
+        return [
+            sum(recipe[dye] for recipe in self.recipes) * fiber_grams / 100
+            for dye in range(len(self.recipes[0]))
+        ]
 
 
 def unevenness(differences: Sequence[float]) -> float:
@@ -71,7 +74,9 @@ def ladder_of(palette: Palette, recipes: Sequence[Recipe]) -> Ladder:
     if len(recipes) < FEWEST:
         raise OutOfRange("recipes", len(recipes), FEWEST)
     labs = [palette.lab(recipe) for recipe in recipes]
-    return Ladder(tuple(recipes), tuple(from_lab(*lab) for lab in labs), tuple(map(ciede2000, labs, labs[1:])))
+    return Ladder(
+        tuple(recipes), tuple(from_lab(*lab) for lab in labs), tuple(map(ciede2000, labs, labs[1:]))
+    )
 
 
 def even_ladder(path: Path, count: int) -> Ladder:
@@ -93,11 +98,23 @@ def even_ladder(path: Path, count: int) -> Ladder:
         if unevenness(differences) <= AIM:
             return ladder_of(path.palette, recipes)
         way = list(accumulate(differences, initial=0.0))
-        pull = 1.0 if turn < ROUNDS / 2 else 0.4  # full steps settle nearly always at once; where they swing to and fro, shorter ones do
-        places = [place + pull * (interpolated(share * way[-1], way, places) - place) for share, place in zip(wanted, places)]
+        pull = (
+            1.0 if turn < ROUNDS / 2 else 0.4
+        )  # full steps settle nearly always at once; where they swing to and fro, shorter ones do
+        places = [
+            place + pull * (interpolated(share * way[-1], way, places) - place)
+            for share, place in zip(wanted, places)
+        ]
     if unevenness(differences) <= EVEN:
         return ladder_of(path.palette, recipes)
-    raise OutOfRange("count", count, reason="this way from color to color turns back on itself: no equal steps were found; take more skeins or another way")
+    raise OutOfRange(
+        "count",
+        count,
+        reason=(
+            "this way from color to color turns back on itself: no equal steps were found; take"
+            " more skeins or another way"
+        ),
+    )
 
 
 def equal_percent_ladder(path: Path, count: int) -> Ladder:
@@ -140,12 +157,18 @@ def geometric_ladder(palette: Palette, first: Recipe, last: Recipe, count: int) 
     """
     _require_count(count)
     if any((a > 0) != (b > 0) for a, b in zip(first, last)):
-        raise OutOfRange("first", min(first, default=0.0), reason="a dye that one end lacks has no ratio")
+        raise OutOfRange(
+            "first", min(first, default=0.0), reason="a dye that one end lacks has no ratio"
+        )
     ratios = [geometric_ratio(a, b, count) if a > 0 else 1.0 for a, b in zip(first, last)]
-    return ladder_of(palette, [tuple(a * ratio**at for a, ratio in zip(first, ratios)) for at in range(count)])
+    return ladder_of(
+        palette, [tuple(a * ratio**at for a, ratio in zip(first, ratios)) for at in range(count)]
+    )
 
 
-def weighed_ladder(palette: Palette, ladder: Ladder, fiber_grams: float, finest_grams: Sequence[float]) -> Ladder:
+def weighed_ladder(
+    palette: Palette, ladder: Ladder, fiber_grams: float, finest_grams: Sequence[float]
+) -> Ladder:
     """A set as it can really be weighed or drawn up: every dose the nearest whole number of the finest steps.
 
     palette       fiber and dyes
@@ -157,11 +180,21 @@ def weighed_ladder(palette: Palette, ladder: Ladder, fiber_grams: float, finest_
     """
     require("fiber_grams", fiber_grams, high=1e5, above=0.0)
     if len(finest_grams) != len(palette.dyes):
-        raise OutOfRange("finest_grams", len(finest_grams), reason="each dye needs the finest step it can be measured in")
+        raise OutOfRange(
+            "finest_grams",
+            len(finest_grams),
+            reason="each dye needs the finest step it can be measured in",
+        )
     for finest in finest_grams:
         require("finest_grams", finest, high=100.0, above=0.0)
     percents = [100 * finest / fiber_grams for finest in finest_grams]
-    return ladder_of(palette, [tuple(round(percent / least) * least for percent, least in zip(recipe, percents)) for recipe in ladder.recipes])
+    return ladder_of(
+        palette,
+        [
+            tuple(round(percent / least) * least for percent, least in zip(recipe, percents))
+            for recipe in ladder.recipes
+        ],
+    )
 
 
 def finest_by_stock(strength: float, finest_ml: float) -> float:

@@ -7,7 +7,15 @@ from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, Drawing
 ROOM_FOR_NUMBER = 16
 
 
-def numbered_bar(drawing: Drawing, x: float, y: float, width: float, height: float, amounts: Sequence[float], fills: Sequence[str] = ()) -> None:
+def numbered_bar(
+    drawing: Drawing,
+    x: float,
+    y: float,
+    width: float,
+    height: float,
+    amounts: Sequence[float],
+    fills: Sequence[str] = (),
+) -> None:
     """A bar of parts in proportion, each with its number where there is room; every second one hatched, so that color is not needed.
 
     drawing              to draw on
@@ -25,7 +33,14 @@ def numbered_bar(drawing: Drawing, x: float, y: float, width: float, height: flo
         if wide >= ROOM_FOR_NUMBER:
             if fills:
                 drawing.circle(left + wide / 2, y + height / 2, 9, fill=SHEET, stroke=INK)
-            drawing.text(left + wide / 2, y + height / 2 + 5, str(number), anchor="middle", bold=True, halo=True)
+            drawing.text(
+                left + wide / 2,
+                y + height / 2 + 5,
+                str(number),
+                anchor="middle",
+                bold=True,
+                halo=True,
+            )
         left += wide
 
 

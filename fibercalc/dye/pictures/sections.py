@@ -9,7 +9,12 @@ from .parts import numbered_bar
 MOST = 24
 
 
-def sections_picture(names: Sequence[str], masses: Sequence[float], volumes: Sequence[str], colors: Sequence[str] = ()) -> Picture:
+def sections_picture(
+    names: Sequence[str],
+    masses: Sequence[float],
+    volumes: Sequence[str],
+    colors: Sequence[str] = (),
+) -> Picture:
     """Sections around the opened skein in proportion, numbered, with the liquor of each listed below.
 
     names    of the sections' colors

@@ -20,13 +20,21 @@ def speckle_picture(fewest: int, expected: float, most: int) -> Picture:
         drawing.rect(LEFT, y, WIDE, HIGH, fill=SHEET, stroke=SOFT)
         spots = []
         for _ in range(round(count / for_each)):
-            seed = seed * 16807 % 2147483647  # the minimal standard generator: the same picture each time
+            seed = (
+                seed * 16807 % 2147483647
+            )  # the minimal standard generator: the same picture each time
             across = seed / 2147483647
             seed = seed * 16807 % 2147483647
-            spots.append((LEFT + 2 + across * (WIDE - 7), y + 2 + seed / 2147483647 * (HIGH - 7), 3, 3))
+            spots.append(
+                (LEFT + 2 + across * (WIDE - 7), y + 2 + seed / 2147483647 * (HIGH - 7), 3, 3)
+            )
         drawing.boxes(spots, fill=MADDER)
         drawing.text(LEFT, y + HIGH + 17, f"{words}: {count} spots", size=13, fill=INK)
         y += HIGH + 30
     if for_each > 1:
         drawing.text(LEFT, y + 10, f"One drawn spot stands for {for_each}.", size=13)
-    return drawing.picture("Skeins of one lot", f"With {expected:.0f} spots meant, 19 skeins in 20 have {fewest} to {most} by chance alone.")
+    return drawing.picture(
+        "Skeins of one lot",
+        f"With {expected:.0f} spots meant, 19 skeins in 20 have {fewest} to {most} by chance"
+        " alone.",
+    )

@@ -15,7 +15,9 @@ LEFT, RIGHT = 6, 354
 SWATCH, ROW = 30, 64
 
 
-def strip_picture(colors: Sequence[Color], doses: Sequence[str], said: str = "dye, % of dry fiber") -> Picture:
+def strip_picture(
+    colors: Sequence[Color], doses: Sequence[str], said: str = "dye, % of dry fiber"
+) -> Picture:
     """Every skein of a set: its number, its dose, its color and a bar for its lightness.
 
     colors  of the skeins, in order, up to 60
@@ -35,9 +37,19 @@ def strip_picture(colors: Sequence[Color], doses: Sequence[str], said: str = "dy
         drawing.text(x, y + SWATCH + 24, str(at + 1), size=12, bold=True)
         drawing.text(x + wide, y + SWATCH + 24, dose, anchor="end", size=12)
         bars.append((x, y + SWATCH + 4, wide * color.lightness / 100, 6))
-    drawing.strokes([[(x, y), (x + wide, y), (x + wide, y + high), (x, y + high), (x, y)] for x, y, _, high in bars], stroke=SOFT, width=0.6)
+    drawing.strokes(
+        [
+            [(x, y), (x + wide, y), (x + wide, y + high), (x, y + high), (x, y)]
+            for x, y, _, high in bars
+        ],
+        stroke=SOFT,
+        width=0.6,
+    )
     drawing.boxes(bars, INK)
-    words = "; ".join(f"{at + 1}: {dose}, lightness {color.lightness:.0f}" for at, (color, dose) in enumerate(zip(colors, doses)))
+    words = "; ".join(
+        f"{at + 1}: {dose}, lightness {color.lightness:.0f}"
+        for at, (color, dose) in enumerate(zip(colors, doses))
+    )
     return drawing.picture("The set, skein by skein", f"{said[0].upper()}{said[1:]}: {words}.")
 
 
@@ -52,7 +64,11 @@ class Strip:
     @property
     def words(self) -> str:
         low, high = (f"{edge:.1f}" for edge in (min(self.differences), max(self.differences)))
-        return f"{self.name}: steps of {low}" if low == high else f"{self.name}: steps of {low} to {high}"
+        return (
+            f"{self.name}: steps of {low}"
+            if low == high
+            else f"{self.name}: steps of {low} to {high}"
+        )
 
 
 def strips_compared(strips: Sequence[Strip]) -> Picture:
@@ -70,15 +86,32 @@ def strips_compared(strips: Sequence[Strip]) -> Picture:
         wide = (RIGHT - LEFT) / len(strip.colors)
         for at, color in enumerate(strip.colors):
             left = LEFT + wide * at
-            drawing.rect(left, y + 24, RIGHT - left, 28, fill=color.hex, stroke="none")  # to the end, under the next: no seam of paper shows
+            drawing.rect(
+                left, y + 24, RIGHT - left, 28, fill=color.hex, stroke="none"
+            )  # to the end, under the next: no seam of paper shows
         drawing.rect(LEFT, y + 24, RIGHT - LEFT, 28, stroke=INK, stroke_width=0.8)
         tall = Scale(0.0, max(top, 1e-9), 0.0, 36.0)
         floor = y + 96
         middle = floor - tall(sum(strip.differences) / len(strip.differences))
         bar = max(min(0.5 * wide, 10), 1.2)
         # A bar stands under the edge where two swatches meet.
-        drawing.boxes([(LEFT + wide * (at + 1) - bar / 2, floor - tall(each), bar, tall(each)) for at, each in enumerate(strip.differences)], INDIGO)
+        drawing.boxes(
+            [
+                (LEFT + wide * (at + 1) - bar / 2, floor - tall(each), bar, tall(each))
+                for at, each in enumerate(strip.differences)
+            ],
+            INDIGO,
+        )
         drawing.line(LEFT, floor, RIGHT, floor, stroke=LINE)
         drawing.line(LEFT, middle, RIGHT, middle, stroke=INK, dash="4 3")
-    drawing.text(LEFT, high * len(strips) + 12, "bars: difference to the next; dashes: their mean", size=13, fill=SOFT)
-    return drawing.picture("Ways of stepping compared", "; ".join(strip.words for strip in strips) + " (CIEDE2000 from each skein to the next).")
+    drawing.text(
+        LEFT,
+        high * len(strips) + 12,
+        "bars: difference to the next; dashes: their mean",
+        size=13,
+        fill=SOFT,
+    )
+    return drawing.picture(
+        "Ways of stepping compared",
+        "; ".join(strip.words for strip in strips) + " (CIEDE2000 from each skein to the next).",
+    )

@@ -21,13 +21,24 @@ def room_timeline(plan: Plan, opens: float) -> Picture:
     """
     rows = _rows(plan)
     high = HEAD + ROW * len(rows) + AXIS
-    by_day = [[one for one in plan.steps if one.end > DAY * day + NOISE and one.start < DAY * (day + 1) - NOISE] for day in range(plan.dye_days)]
+    by_day = [
+        [
+            one
+            for one in plan.steps
+            if one.end > DAY * day + NOISE and one.start < DAY * (day + 1) - NOISE
+        ]
+        for day in range(plan.dye_days)
+    ]
     shown = max(1, min(plan.dye_days, TALLEST // high))
     while shown > 1 and sum(map(len, by_day[:shown])) > 2 * MOST_NUMBERS:
         shown -= 1
     left_out = plan.dye_days - shown
     lines = ["Rail: skeins that hang at closing time."] if plan.hung else []
-    if any(_held(plan, load)[1] % DAY > plan.room.day or _held(plan, load)[1] - _held(plan, load)[0] > DAY for load in range(1, len(plan.numbered) + 1)):
+    if any(
+        _held(plan, load)[1] % DAY > plan.room.day
+        or _held(plan, load)[1] - _held(plan, load)[0] > DAY
+        for load in range(1, len(plan.numbered) + 1)
+    ):
         lines.append("A bar past the end of the day runs on overnight.")
     drawing = Drawing(shown * high + (20 if left_out else 0) + 18 * len(lines) + 104)
     across = Scale(0, plan.room.day, LEFT, RIGHT)
@@ -36,37 +47,86 @@ def room_timeline(plan: Plan, opens: float) -> Picture:
         said.append(_day(drawing, plan, day, rows, across, 4 + day * high, opens))
     y = 4 + shown * high
     if left_out:
-        drawing.text(4, y + 12, f"{'One day' if left_out == 1 else f'{left_out} days'} more: see the table.", size=13, fill=SOFT)
+        drawing.text(
+            4,
+            y + 12,
+            f"{'One day' if left_out == 1 else f'{left_out} days'} more: see the table.",
+            size=13,
+            fill=SOFT,
+        )
         y += 20
     _key(drawing, y + 14, lines)
     _against_bound(drawing, plan, y + 32 + 18 * len(lines))
     more = f" {left_out} more." if left_out else ""
-    return drawing.picture("The room, day by day", "; ".join(said) + "." + more + f" {_compared(plan)}")
+    return drawing.picture(
+        "The room, day by day", "; ".join(said) + "." + more + f" {_compared(plan)}"
+    )
 
 
 def _rows(plan: Plan) -> list[tuple[str, str, int]]:
     """Label, kind and number of each row."""
     room, found = plan.room, []
-    for kind, word, count in (("pot", "pot", len(room.pots)), ("burner", "burner", room.burners), ("hands", "hands", room.hands)):
+    for kind, word, count in (
+        ("pot", "pot", len(room.pots)),
+        ("burner", "burner", room.burners),
+        ("hands", "hands", room.hands),
+    ):
         used = {getattr(one, kind) for one in plan.steps} - {None}
-        found += [(word if count == 1 else f"{word} {unit}", kind, unit) for unit in range(1, count + 1) if unit in used]
+        found += [
+            (word if count == 1 else f"{word} {unit}", kind, unit)
+            for unit in range(1, count + 1)
+            if unit in used
+        ]
     return found
 
 
-def _day(drawing: Drawing, plan: Plan, day: int, rows: list, across: Scale, top: float, opens: float) -> str:
+def _day(
+    drawing: Drawing, plan: Plan, day: int, rows: list, across: Scale, top: float, opens: float
+) -> str:
     """One day's rows; returns it in words."""
     begin, end = DAY * day, DAY * day + plan.room.day
     bottom = top + HEAD + ROW * len(rows)
-    steps = [one for one in plan.steps if one.end > begin + NOISE and one.start < begin + DAY - NOISE]
-    begun = sorted({one.load for one in steps if one.pot and _held(plan, one.load)[0] >= begin - NOISE})
-    title = f"Day {day + 1}: " + ("nothing new in a pot" if not begun else f"load {begun[0]}" if len(begun) == 1 else f"loads {begun[0]} to {begun[-1]}")
-    hanging = sum(plan.placing.loads[place].skeins for place, (start, dry) in enumerate(plan.hung) if start <= end + NOISE < dry)
+    steps = [
+        one for one in plan.steps if one.end > begin + NOISE and one.start < begin + DAY - NOISE
+    ]
+    begun = sorted(
+        {one.load for one in steps if one.pot and _held(plan, one.load)[0] >= begin - NOISE}
+    )
+    title = f"Day {day + 1}: " + (
+        "nothing new in a pot"
+        if not begun
+        else f"load {begun[0]}"
+        if len(begun) == 1
+        else f"loads {begun[0]} to {begun[-1]}"
+    )
+    hanging = sum(
+        plan.placing.loads[place].skeins
+        for place, (start, dry) in enumerate(plan.hung)
+        if start <= end + NOISE < dry
+    )
     rail = f"; rail {hanging} of {plan.room.rail}" if plan.hung else ""
     drawing.text(4, top + 15, title + rail, size=13, bold=True)
-    ticks = [[(across(minute), top + HEAD - 2), (across(minute), bottom + 3)] for minute in _ticks(plan.room.day)]
-    drawing.strokes(ticks + [[(LEFT, y), (RIGHT, y)] for y in (top + HEAD + ROW * place for place in range(1, len(rows) + 1))], stroke=LINE)
+    ticks = [
+        [(across(minute), top + HEAD - 2), (across(minute), bottom + 3)]
+        for minute in _ticks(plan.room.day)
+    ]
+    drawing.strokes(
+        ticks
+        + [
+            [(LEFT, y), (RIGHT, y)]
+            for y in (top + HEAD + ROW * place for place in range(1, len(rows) + 1))
+        ],
+        stroke=LINE,
+    )
     for minute in _ticks(plan.room.day):
-        drawing.text(across(minute), bottom + 16, clock(begin + minute, opens)[1], anchor="middle", size=SMALL, fill=SOFT)
+        drawing.text(
+            across(minute),
+            bottom + 16,
+            clock(begin + minute, opens)[1],
+            anchor="middle",
+            size=SMALL,
+            fill=SOFT,
+        )
 
     def span(start: float, over: float) -> tuple[float, float]:
         """Left and right of a bar; what began before the day, or runs on after it, stands out."""
@@ -79,7 +139,9 @@ def _day(drawing: Drawing, plan: Plan, day: int, rows: list, across: Scale, top:
         drawing.text(4, y + 14, label, size=13, fill=SOFT)
         for load, start, over in _spans(plan, steps, kind, unit):
             left, right = span(start, over)
-            (hands if kind == "hands" else bars if kind == "pot" else fires).append((left, y + 3, right - left, ROW - 5))
+            (hands if kind == "hands" else bars if kind == "pot" else fires).append(
+                (left, y + 3, right - left, ROW - 5)
+            )
             if kind != "hands" and right - left > 9 + 7 * len(str(load)):
                 numbers.append(((left + right) / 2, y + 15, str(load)))
         if kind == "pot":
@@ -148,9 +210,19 @@ def _against_bound(drawing: Drawing, plan: Plan, y: float) -> None:
     for place, (label, found) in enumerate(zip(("This plan", "No plan can beat"), hours)):
         top = y + 22 * place
         drawing.text(4, top + 12, label, size=13)
-        drawing.rect(126, top, along(found) - 126, 15, fill=SHEET if place else INDIGO_WASH, stroke=INDIGO, stroke_width=1.2)
+        drawing.rect(
+            126,
+            top,
+            along(found) - 126,
+            15,
+            fill=SHEET if place else INDIGO_WASH,
+            stroke=INDIGO,
+            stroke_width=1.2,
+        )
         drawing.text(along(found) + 6, top + 12, f"{found:.1f} h", size=13)
-    drawing.text(4, y + 58, "Working hours until all is done, before drying.", size=SMALL, fill=SOFT)
+    drawing.text(
+        4, y + 58, "Working hours until all is done, before drying.", size=SMALL, fill=SOFT
+    )
 
 
 def _compared(plan: Plan) -> str:

@@ -11,9 +11,19 @@ def ways_to_share(recipes: Sequence[Recipe], room: Room) -> list[list[Load]]:
     sizes = sorted(room.pots, reverse=True)
     ways = [[even_loads(recipe.skeins, sizes[0]) for recipe in recipes]]
     if sizes[-1] != sizes[0]:
-        ways += [[even_loads(recipe.skeins, sizes[-1]) for recipe in recipes], [_in_turn(recipe.skeins, sizes) for recipe in recipes]]
+        ways += [
+            [even_loads(recipe.skeins, sizes[-1]) for recipe in recipes],
+            [_in_turn(recipe.skeins, sizes) for recipe in recipes],
+        ]
     kept = [way for place, way in enumerate(ways) if way not in ways[:place]]
-    return [[load for place, (recipe, counts) in enumerate(zip(recipes, way)) for load in _loads(place, recipe, counts)] for way in kept]
+    return [
+        [
+            load
+            for place, (recipe, counts) in enumerate(zip(recipes, way))
+            for load in _loads(place, recipe, counts)
+        ]
+        for way in kept
+    ]
 
 
 def _in_turn(skeins: int, sizes: Sequence[int]) -> list[int]:

@@ -60,7 +60,10 @@ class Bookings:
 
     def is_free(self, unit: int, start: float, minutes: float) -> bool:
         """Whether there is such a one, with nothing booked then."""
-        return unit < len(self.spans) and all(end <= start + NOISE or begin >= start + minutes - NOISE for begin, end in self.spans[unit])
+        return unit < len(self.spans) and all(
+            end <= start + NOISE or begin >= start + minutes - NOISE
+            for begin, end in self.spans[unit]
+        )
 
     def book(self, unit: int, start: float, minutes: float) -> None:
         insort(self.spans[unit], (start, start + minutes))
@@ -84,9 +87,12 @@ class Placing:
         """Place a load from its first step to the last one in its pot: the pot that is free first, unless one is given."""
         load = self.loads[number]
         if pot is None:
-            pot = min((unit for unit, size in enumerate(self.room.pots) if size >= load.skeins), key=lambda unit: (self.pot_free[unit], self.room.pots[unit], unit))
+            pot = min(
+                (unit for unit, size in enumerate(self.room.pots) if size >= load.skeins),
+                key=lambda unit: (self.pot_free[unit], self.room.pots[unit], unit),
+            )
         self.pot_of[number] = pot
-        for place, stretch in enumerate(load.stretches[:load.last_pot + 1]):
+        for place, stretch in enumerate(load.stretches[: load.last_pot + 1]):
             if place == load.first_pot:
                 self.ready[number] = max(self.ready[number], self.pot_free[pot])
             self._next(number, stretch)
@@ -96,7 +102,7 @@ class Placing:
 
     def after_pot(self, number: int) -> None:
         """Place what is left to do once the pot is free for another load."""
-        for stretch in self.loads[number].stretches[self.loads[number].last_pot + 1:]:
+        for stretch in self.loads[number].stretches[self.loads[number].last_pot + 1 :]:
             self._next(number, stretch)
 
     def _next(self, number: int, stretch: Stretch) -> None:
@@ -105,7 +111,11 @@ class Placing:
         if stretch.burner:
             offset, minutes = stretch.burner
             pot = self.pot_of[number]  # a pot stays on the burner it stands by, where that is free
-            burner = pot if self.burners.is_free(pot, start + offset, minutes) else self.burners.earliest(start + offset, minutes)[1]
+            burner = (
+                pot
+                if self.burners.is_free(pot, start + offset, minutes)
+                else self.burners.earliest(start + offset, minutes)[1]
+            )
             self.burners.book(burner, start + offset, minutes)
         hands = []
         for offset, minutes in stretch.hands:
@@ -131,7 +141,9 @@ class Placing:
     def _draw_back(self, number: int) -> None:
         """Move what comes before the pot to as late as it can be. No burner stands there: a burner is under a pot."""
         before = self.places[number][-1].start
-        for place, stretch in reversed(list(zip(self.places[number][:-1], self.loads[number].stretches))):
+        for place, stretch in reversed(
+            list(zip(self.places[number][:-1], self.loads[number].stretches))
+        ):
             if stretch.hands:
                 self.hands.free(place.hands[0], place.start, stretch.minutes)
             within, start, end = stretch.minutes if stretch.working else 0.0, place.start, before

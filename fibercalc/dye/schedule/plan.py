@@ -46,7 +46,12 @@ class Plan:
     @cached_property
     def numbered(self) -> tuple[int, ...]:
         """The loads in the order in which they go into a pot."""
-        return tuple(sorted(range(len(self.placing.loads)), key=lambda place: (self.in_pot(place)[0], self.placing.pot_of[place])))
+        return tuple(
+            sorted(
+                range(len(self.placing.loads)),
+                key=lambda place: (self.in_pot(place)[0], self.placing.pot_of[place]),
+            )
+        )
 
     @cached_property
     def hung(self) -> tuple[tuple[float, float], ...]:
@@ -83,7 +88,10 @@ class Plan:
     def in_pot(self, place: int) -> tuple[float, float]:
         """From when to when a load holds its pot."""
         load, places = self.placing.loads[place], self.placing.places[place]
-        return places[load.first_pot].start, places[load.last_pot].start + load.stretches[load.last_pot].minutes
+        return (
+            places[load.first_pot].start,
+            places[load.last_pot].start + load.stretches[load.last_pot].minutes,
+        )
 
     @cached_property
     def steps(self) -> tuple[Placed, ...]:
@@ -94,7 +102,17 @@ class Plan:
                 start, hands = at.start, iter(at.hands)
                 for step in stretch.steps:
                     pot = self.placing.pot_of[place] + 1 if step.pot or step.burner else None
-                    found.append(Placed(number, step, start, start + step.minutes, pot, at.burner + 1 if step.burner else None, next(hands) + 1 if step.hands else None))
+                    found.append(
+                        Placed(
+                            number,
+                            step,
+                            start,
+                            start + step.minutes,
+                            pot,
+                            at.burner + 1 if step.burner else None,
+                            next(hands) + 1 if step.hands else None,
+                        )
+                    )
                     start += step.minutes
         return tuple(sorted(found, key=lambda one: (one.start, one.load)))
 
@@ -120,10 +138,19 @@ def make_plan(recipes: Sequence[Recipe], room: Room) -> Plan:
     bound = lower_bound(recipes, room)
     for loads in ways_to_share(recipes, room):
         if len(loads) > MOST_LOADS:
-            raise OutOfRange("skeins", len(loads), reason=f"{len(loads)} loads are more than the {MOST_LOADS} that a plan is made for; plan them in parts")
+            raise OutOfRange(
+                "skeins",
+                len(loads),
+                reason=(
+                    f"{len(loads)} loads are more than the {MOST_LOADS} that a plan is made for;"
+                    " plan them in parts"
+                ),
+            )
         for order in _orders(loads):
             for after_last in (True, False):
-                plan = Plan(recipes, room, order, after_last, _placed(loads, room, order, after_last))
+                plan = Plan(
+                    recipes, room, order, after_last, _placed(loads, room, order, after_last)
+                )
                 score = (plan.dye_days, plan.end, plan.work_end)
                 if found is None or score < found:
                     best, found = plan, score
@@ -132,29 +159,54 @@ def make_plan(recipes: Sequence[Recipe], room: Room) -> Plan:
     return best
 
 
-def retimed(plan: Plan, recipes: Sequence[Recipe], drying: float | None = None, day: float | None = None) -> Plan:
+def retimed(
+    plan: Plan, recipes: Sequence[Recipe], drying: float | None = None, day: float | None = None
+) -> Plan:
     """The same plan with other minutes: the same loads in the same pots in the same order, so that roughness of a step's minutes is
     the spread of one plan.
 
     recipes  the same recipes with other minutes;  drying, day  as in Room; None keeps them
     Raises OutOfRange as make_plan does.
     """
-    room = Room(plan.room.pots, plan.room.burners, plan.room.hands, plan.room.day if day is None else day, plan.room.rail, plan.room.drying if drying is None else drying)
+    room = Room(
+        plan.room.pots,
+        plan.room.burners,
+        plan.room.hands,
+        plan.room.day if day is None else day,
+        plan.room.rail,
+        plan.room.drying if drying is None else drying,
+    )
     check_room(recipes, room)
     loads = with_steps(plan.placing.loads, recipes)
-    return Plan(tuple(recipes), room, plan.order, plan.after_last, _placed(loads, room, plan.order, plan.after_last, plan.placing.pot_of))
+    return Plan(
+        tuple(recipes),
+        room,
+        plan.order,
+        plan.after_last,
+        _placed(loads, room, plan.order, plan.after_last, plan.placing.pot_of),
+    )
 
 
 def _orders(loads: Sequence[Load]) -> list[tuple[int, ...]]:
     """As listed; the longest first; the fullest first (a full rail is emptied in larger steps). Orders that differ in nothing are left out."""
     listed = range(len(loads))
     minutes = [sum(stretch.minutes for stretch in load.stretches) for load in loads]
-    orders = [tuple(listed), tuple(sorted(listed, key=lambda place: (-minutes[place], place))), tuple(sorted(listed, key=lambda place: (-loads[place].skeins, place)))]
+    orders = [
+        tuple(listed),
+        tuple(sorted(listed, key=lambda place: (-minutes[place], place))),
+        tuple(sorted(listed, key=lambda place: (-loads[place].skeins, place))),
+    ]
     like = [[(loads[place].stretches, loads[place].skeins) for place in order] for order in orders]
     return [order for place, order in enumerate(orders) if like[place] not in like[:place]]
 
 
-def _placed(loads: Sequence[Load], room: Room, order: Sequence[int], after_last: bool, pots: Sequence[int] | None = None) -> Placing:
+def _placed(
+    loads: Sequence[Load],
+    room: Room,
+    order: Sequence[int],
+    after_last: bool,
+    pots: Sequence[int] | None = None,
+) -> Placing:
     placing = Placing(loads, room)
     for place in order:
         placing.into_pot(place, None if pots is None else pots[place])

@@ -97,7 +97,15 @@ def stretches_of(steps: Sequence[Step]) -> tuple[Stretch, ...]:
         if step.minutes <= 0:
             continue
         own = [step]
-        while step.burner and groups and (own[0].burner if groups[-1][-1].burner else groups[-1][-1].pot and groups[-1][-1].hands):
+        while (
+            step.burner
+            and groups
+            and (
+                own[0].burner
+                if groups[-1][-1].burner
+                else groups[-1][-1].pot and groups[-1][-1].hands
+            )
+        ):
             own = groups.pop() + own
         groups.append(own)
     return tuple(_stretch(tuple(group)) for group in groups)
@@ -125,7 +133,14 @@ def check_room(recipes: Sequence[Recipe], room: Room) -> None:
     require("recipes", len(recipes), 1, MOST_LOADS)
     require("skeins", sum(recipe.skeins for recipe in recipes), 1, MOST_SKEINS)
     if room.drying and room.rail < room.largest:
-        raise OutOfRange("rail", room.rail, reason=f"a rail for {room.rail} skeins does not take a load of {room.largest}; lengthen the rail or dye smaller loads")
+        raise OutOfRange(
+            "rail",
+            room.rail,
+            reason=(
+                f"a rail for {room.rail} skeins does not take a load of {room.largest}; lengthen"
+                " the rail or dye smaller loads"
+            ),
+        )
     for steps in {recipe.steps for recipe in recipes}:
         _check_steps(steps, room)
 
@@ -140,4 +155,11 @@ def _check_steps(steps: tuple[Step, ...], room: Room) -> None:
         if stretch.working and stretch.minutes > room.day + NOISE:
             names = " and ".join(step.name for step in stretch.steps)
             without = " without a break" if len(stretch.steps) > 1 else ""
-            raise OutOfRange("minutes", stretch.minutes, reason=f"{names} takes {stretch.minutes:g} min{without} and the working day has {room.day:g} min; nothing on a burner is left overnight")
+            raise OutOfRange(
+                "minutes",
+                stretch.minutes,
+                reason=(
+                    f"{names} takes {stretch.minutes:g} min{without} and the working day has"
+                    f" {room.day:g} min; nothing on a burner is left overnight"
+                ),
+            )

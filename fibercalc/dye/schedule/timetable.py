@@ -30,13 +30,33 @@ def load_table(plan: Plan, opens: float) -> Table:
         first, last = plan.in_pot(place)
         fires = [one for one in own if one.burner]
         day, into = clock(first, opens)
-        row = [str(number), plan.recipes[load.recipe].name, str(load.skeins), str(plan.placing.pot_of[place] + 1), str(day), into]
-        row += [_later(one, day, opens) for one in ((fires[0].start, fires[-1].end) if fires else ())] or ["–", "–"]
+        row = [
+            str(number),
+            plan.recipes[load.recipe].name,
+            str(load.skeins),
+            str(plan.placing.pot_of[place] + 1),
+            str(day),
+            into,
+        ]
+        row += [
+            _later(one, day, opens) for one in ((fires[0].start, fires[-1].end) if fires else ())
+        ] or ["–", "–"]
         row += [_later(last, day, opens), _later(max(one.end for one in own), day, opens)]
         if plan.hung:
             row.append(moment(plan.hung[place][1], opens))
         rows.append(tuple(row))
-    columns = ("Load", "Color", "Skeins", "Pot", "Day", "In the pot", "Burner on", "Burner off", "Out", "Done")
+    columns = (
+        "Load",
+        "Color",
+        "Skeins",
+        "Pot",
+        "Day",
+        "In the pot",
+        "Burner on",
+        "Burner off",
+        "Out",
+        "Done",
+    )
     return Table("The loads", columns + (("Dry",) if plan.hung else ()), tuple(rows))
 
 
@@ -52,6 +72,10 @@ def hands_table(plan: Plan, opens: float, day: int) -> Table:
     for one in plan.steps:
         if floor((one.start + NOISE) / DAY) + 1 != day:
             continue
-        what = one.step.name if len(plan.room.pots) == 1 or one.pot is None else f"{one.step.name}, pot {one.pot}"
+        what = (
+            one.step.name
+            if len(plan.room.pots) == 1 or one.pot is None
+            else f"{one.step.name}, pot {one.pot}"
+        )
         rows.append((clock(one.start, opens)[1], what, str(one.load), clock(one.end, opens)[1]))
     return Table(f"Day {day}", ("At", "Begin", "Load", "Until"), tuple(rows))

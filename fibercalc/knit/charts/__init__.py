@@ -8,5 +8,21 @@ from .shawls import shawl_shapes, shawl_yarn
 from .socks import sock_rounds
 from .structures import loop_constants, structures
 
-__all__ = ["body_measures", "cast_on", "children_sizes", "ease", "gauge", "loop_constants", "men_sizes", "needle_sizes", "shawl_shapes", "shawl_yarn",
-           "skeins_by_project", "sock_rounds", "structures", "swatch_error", "women_sizes", "yarn_by_project"]
+__all__ = [
+    "body_measures",
+    "cast_on",
+    "children_sizes",
+    "ease",
+    "gauge",
+    "loop_constants",
+    "men_sizes",
+    "needle_sizes",
+    "shawl_shapes",
+    "shawl_yarn",
+    "skeins_by_project",
+    "sock_rounds",
+    "structures",
+    "swatch_error",
+    "women_sizes",
+    "yarn_by_project",
+]

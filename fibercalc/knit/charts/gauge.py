@@ -26,17 +26,38 @@ def gauge() -> list:
     council, plies = read_table("yarn", COUNCIL), read_table("knit", "ply-gauges")
     classes = []
     for row in council.rows:
-        printed = [(row["stitches"], row["status"])] + ([(row["stitches_memory"], "memory")] if row["stitches_memory"] else [])
-        classes.append((f"{row['number']:.0f} {row['name']}", *(" or ".join(_taken(text, status, per) for text, status in printed)
-                                                               for per in (1.0, 10 / FOUR_INCHES, 0.25)),
-                        marked(row["needle_mm"], row["needle_status"])))
+        printed = [(row["stitches"], row["status"])] + (
+            [(row["stitches_memory"], "memory")] if row["stitches_memory"] else []
+        )
+        classes.append(
+            (
+                f"{row['number']:.0f} {row['name']}",
+                *(
+                    " or ".join(_taken(text, status, per) for text, status in printed)
+                    for per in (1.0, 10 / FOUR_INCHES, 0.25)
+                ),
+                marked(row["needle_mm"], row["needle_status"]),
+            )
+        )
     names = tuple((row["name"], marked(row["stitches"], row["status"])) for row in plies.rows)
     return [
         _bars(council.rows),
-        Table("Stitches of stocking stitch by yarn class", ("Class", "In 4 in, as printed", "In 10 cm", "In 1 in", "Needle, mm"), tuple(classes),
-              "Source: Craft Yarn Council's www.YarnStandards.com. Printed as 4 in (10 cm), which are not the same: 4 in are 10.16 cm; the two middle columns are computed. "
-              "Lace gauge is nominal: it is worked on larger needles. " + meaning("secondary", "memory"), ("craft-yarn-council",)),
-        Table("Stitches by ply name (UK, Australia, New Zealand)", ("Name", "In 10 cm"), names, plies.note + " " + meaning("secondary"), ("trade-page-ply-terms",)),
+        Table(
+            "Stitches of stocking stitch by yarn class",
+            ("Class", "In 4 in, as printed", "In 10 cm", "In 1 in", "Needle, mm"),
+            tuple(classes),
+            "Source: Craft Yarn Council's www.YarnStandards.com. Printed as 4 in (10 cm), which are"
+            " not the same: 4 in are 10.16 cm; the two middle columns are computed. Lace gauge is"
+            " nominal: it is worked on larger needles. " + meaning("secondary", "memory"),
+            ("craft-yarn-council",),
+        ),
+        Table(
+            "Stitches by ply name (UK, Australia, New Zealand)",
+            ("Name", "In 10 cm"),
+            names,
+            plies.note + " " + meaning("secondary"),
+            ("trade-page-ply-terms",),
+        ),
     ]
 
 
@@ -45,11 +66,26 @@ def swatch_error() -> list:
 
     Source: arithmetic (the share miscounted is the share that the garment is off).
     """
-    rows = tuple((f"{width} cm ({width / 100 / METERS_PER_INCH:.1f} in)", *(write_number(chest_error(CHEST, stitches, width), 1) for stitches in GAUGES)) for width in COUNTED)
-    return [_error_curves(), Table(
-        "Off at a chest of 100 cm when the swatch is miscounted by half a stitch, cm either way", ("Counted over", *(f"{one} st" for one in GAUGES)), rows,
-        "Columns are stitches in 10 cm. Error = chest x 0.5 / (stitches counted). Half a stitch is what a careful eye misses at the two ends together. "
-        "Twice the swatch, half the error; ten swatch places counted and averaged, about a third. Computed here.", ("arithmetic",))]
+    rows = tuple(
+        (
+            f"{width} cm ({width / 100 / METERS_PER_INCH:.1f} in)",
+            *(write_number(chest_error(CHEST, stitches, width), 1) for stitches in GAUGES),
+        )
+        for width in COUNTED
+    )
+    return [
+        _error_curves(),
+        Table(
+            "Off at a chest of 100 cm when the swatch is miscounted by half a stitch, cm"
+            " either way",
+            ("Counted over", *(f"{one} st" for one in GAUGES)),
+            rows,
+            "Columns are stitches in 10 cm. Error = chest x 0.5 / (stitches counted). Half a stitch"
+            " is what a careful eye misses at the two ends together. Twice the swatch, half the"
+            " error; ten swatch places counted and averaged, about a third. Computed here.",
+            ("arithmetic",),
+        ),
+    ]
 
 
 def cast_on() -> list[Table]:
@@ -57,10 +93,23 @@ def cast_on() -> list[Table]:
 
     Source: arithmetic.
     """
-    rows = tuple((f"{width} cm ({width / 100 / METERS_PER_INCH:.1f} in)", *(f"{width * stitches / 10:.0f}" for stitches in GAUGES)) for width in WIDTHS)
-    return [Table("Stitches to cast on for a width", ("Width", *(f"{one} st" for one in GAUGES)), rows,
-                  "Columns are stitches in 10 cm, washed. Width x gauge, to the nearest whole stitch; then go to the repeat of your pattern and add edge stitches. Computed here.",
-                  ("arithmetic",))]
+    rows = tuple(
+        (
+            f"{width} cm ({width / 100 / METERS_PER_INCH:.1f} in)",
+            *(f"{width * stitches / 10:.0f}" for stitches in GAUGES),
+        )
+        for width in WIDTHS
+    )
+    return [
+        Table(
+            "Stitches to cast on for a width",
+            ("Width", *(f"{one} st" for one in GAUGES)),
+            rows,
+            "Columns are stitches in 10 cm, washed. Width x gauge, to the nearest whole stitch;"
+            " then go to the repeat of your pattern and add edge stitches. Computed here.",
+            ("arithmetic",),
+        )
+    ]
 
 
 def chest_error(chest: float, stitches: float, width: float) -> float:
@@ -79,7 +128,11 @@ def _taken(text: str, status: str, per: float) -> str:
 
 def _ends(text: str) -> tuple[float, float]:
     first, *rest = text.split(" ")[0].split("-")
-    return (0.0, float(first)) if "fewer" in text else (float(first), float(rest[-1] if rest else first))
+    return (
+        (0.0, float(first))
+        if "fewer" in text
+        else (float(first), float(rest[-1] if rest else first))
+    )
 
 
 def _bars(rows) -> Picture:
@@ -94,9 +147,14 @@ def _bars(rows) -> Picture:
     for place, row in enumerate(rows):
         top, (low, high) = 10 + place * 26, _ends(row["stitches"])
         drawing.text(92, top + 14, row["name"], anchor="end")
-        drawing.rect(scale(low), top + 2, scale(high) - scale(low), 15, fill=INDIGO_WASH, stroke=INK)
+        drawing.rect(
+            scale(low), top + 2, scale(high) - scale(low), 15, fill=INDIGO_WASH, stroke=INK
+        )
         said.append(f"{row['name']} {row['stitches']}")
-    return drawing.picture("Gauge of each class: where bars overlap, a gauge is both", "Bars over stitches in 4 inches: " + "; ".join(said) + ".")
+    return drawing.picture(
+        "Gauge of each class: where bars overlap, a gauge is both",
+        "Bars over stitches in 4 inches: " + "; ".join(said) + ".",
+    )
 
 
 def _error_curves() -> Picture:
@@ -110,9 +168,17 @@ def _error_curves() -> Picture:
     drawing.text(across(17), 238, "cm of swatch counted", anchor="middle", fill=SOFT)
     said = []
     for place, (stitches, dash) in enumerate(DRAWN):
-        points = [(across(width), up(chest_error(CHEST, stitches, width))) for width in range(4, 31)]
+        points = [
+            (across(width), up(chest_error(CHEST, stitches, width))) for width in range(4, 31)
+        ]
         drawing.path(points, width=2, dash=dash)
         drawing.line(150, 24 + 22 * place, 190, 24 + 22 * place, width=2, dash=dash)
         drawing.text(198, 29 + 22 * place, f"{stitches} st in 10 cm")
-        said.append(f"{stitches} stitches in 10 cm: {chest_error(CHEST, stitches, 5):.1f} cm from a 5 cm swatch, {chest_error(CHEST, stitches, 20):.1f} cm from a 20 cm swatch")
-    return drawing.picture("cm off at a 100 cm chest, for half a stitch miscounted", "The error falls as the swatch grows. " + "; ".join(said) + ".")
+        said.append(
+            f"{stitches} stitches in 10 cm: {chest_error(CHEST, stitches, 5):.1f} cm from a 5 cm"
+            f" swatch, {chest_error(CHEST, stitches, 20):.1f} cm from a 20 cm swatch"
+        )
+    return drawing.picture(
+        "cm off at a 100 cm chest, for half a stitch miscounted",
+        "The error falls as the swatch grows. " + "; ".join(said) + ".",
+    )

@@ -17,14 +17,33 @@ def needle_sizes() -> list[Table]:
     Source: trade pages (trade-page-needles); below 2 mm from memory (trade-memory).
     """
     table = read_table("knit", "needle-sizes")
-    cells = [(marked(row["mm"], row["status"]), _name(row, "us"), _name(row, "uk")) for row in table.rows]
+    cells = [
+        (marked(row["mm"], row["status"]), _name(row, "us"), _name(row, "uk")) for row in table.rows
+    ]
     half = (len(cells) + 1) // 2
-    rows = tuple(fine + large for fine, large in zip_longest(cells[:half], cells[half:], fillvalue=MISSING))
+    rows = tuple(
+        fine + large for fine, large in zip_longest(cells[:half], cells[half:], fillvalue=MISSING)
+    )
     notes = " ".join(f"{row['mm']:g} mm: {row['note']}." for row in table.rows if row["note"])
-    japanese = tuple((f"{number}", _japanese(number), f"{number + JAPANESE}", _japanese(number + JAPANESE)) for number in range(JAPANESE))
+    japanese = tuple(
+        (f"{number}", _japanese(number), f"{number + JAPANESE}", _japanese(number + JAPANESE))
+        for number in range(JAPANESE)
+    )
     return [
-        Table("Needle sizes", (*NAMES, *NAMES), rows, f"{table.note} {notes} A mark is for its whole line: {meaning('secondary', 'memory')}", ("trade-page-needles", "trade-memory")),
-        Table("Japanese needle numbers", ("Number", "mm", "Number", "mm"), japanese, "2.1 + 0.3 x number. " + meaning("secondary"), ("trade-page-needles",)),
+        Table(
+            "Needle sizes",
+            (*NAMES, *NAMES),
+            rows,
+            f"{table.note} {notes} A mark is for its whole line: {meaning('secondary', 'memory')}",
+            ("trade-page-needles", "trade-memory"),
+        ),
+        Table(
+            "Japanese needle numbers",
+            ("Number", "mm", "Number", "mm"),
+            japanese,
+            "2.1 + 0.3 x number. " + meaning("secondary"),
+            ("trade-page-needles",),
+        ),
     ]
 
 

@@ -39,17 +39,66 @@ def shapes() -> tuple[Shape, ...]:
     constants = read_table("wash", "munden-constants").row("state", "wet")
     around = 2 * pi * constants["Kw"] / constants["Kc"]
     return (
-        Shape("Triangle, top center", "from the middle of the long edge, increasing at both ends and beside the spine", 7, 2.0, "4 in 2 rows", "practice",
-              lambda f: [(-ACROSS * f, 0), (0, ACROSS * f), (ACROSS * f, 0)]),
-        Shape("Triangle, one corner", "from the lower tip, increasing at both ends, bound off along the long edge", 3, 1.0, "2 in 2 rows", "practice",
-              lambda f: [(-ACROSS * f, ACROSS * (1 - f)), (ACROSS * f, ACROSS * (1 - f))]),
-        Shape("Wing", "from one tip, increasing at one end only", 3, 0.5, "1 in 2 rows", "practice",
-              lambda f: [(ACROSS * (2 * f - 1), 0), (ACROSS * (2 * f - 1), 64 * f)]),
-        Shape("Crescent", "from the neck, increasing much at both ends so that they run out into points", 9, 3.0, "6 in 2 rows", "practice", _crescent_row),
-        Shape("Half circle", "from the middle of the straight edge, increasing evenly", 5, around / 2, f"{around / 2:.1f} a row", "memory",
-              lambda f: [(-ACROSS * f * cos(pi * at / 24), ACROSS * f * sin(pi * at / 24)) for at in range(25)]),
-        Shape("Circle", "from the center in rounds, increasing evenly", 8, around, f"{around:.1f} a round", "memory",
-              lambda f: [(-42 * f * cos(2 * pi * at / 36), 42 + 42 * f * sin(2 * pi * at / 36)) for at in range(37)]),
+        Shape(
+            "Triangle, top center",
+            "from the middle of the long edge, increasing at both ends and beside the spine",
+            7,
+            2.0,
+            "4 in 2 rows",
+            "practice",
+            lambda f: [(-ACROSS * f, 0), (0, ACROSS * f), (ACROSS * f, 0)],
+        ),
+        Shape(
+            "Triangle, one corner",
+            "from the lower tip, increasing at both ends, bound off along the long edge",
+            3,
+            1.0,
+            "2 in 2 rows",
+            "practice",
+            lambda f: [(-ACROSS * f, ACROSS * (1 - f)), (ACROSS * f, ACROSS * (1 - f))],
+        ),
+        Shape(
+            "Wing",
+            "from one tip, increasing at one end only",
+            3,
+            0.5,
+            "1 in 2 rows",
+            "practice",
+            lambda f: [(ACROSS * (2 * f - 1), 0), (ACROSS * (2 * f - 1), 64 * f)],
+        ),
+        Shape(
+            "Crescent",
+            "from the neck, increasing much at both ends so that they run out into points",
+            9,
+            3.0,
+            "6 in 2 rows",
+            "practice",
+            _crescent_row,
+        ),
+        Shape(
+            "Half circle",
+            "from the middle of the straight edge, increasing evenly",
+            5,
+            around / 2,
+            f"{around / 2:.1f} a row",
+            "memory",
+            lambda f: [
+                (-ACROSS * f * cos(pi * at / 24), ACROSS * f * sin(pi * at / 24))
+                for at in range(25)
+            ],
+        ),
+        Shape(
+            "Circle",
+            "from the center in rounds, increasing evenly",
+            8,
+            around,
+            f"{around:.1f} a round",
+            "memory",
+            lambda f: [
+                (-42 * f * cos(2 * pi * at / 36), 42 + 42 * f * sin(2 * pi * at / 36))
+                for at in range(37)
+            ],
+        ),
     )
 
 
@@ -64,11 +113,22 @@ def shawl_shapes() -> list:
     uses += [(name, *(f"{row_at(share):.0f}" for share in SHARES)) for name, *_, row_at in OTHERS]
     return [
         _panels(),
-        Table("How each shawl grows", ("Shape", "How it is worked", "Stitches gained"), tuple(works),
-              "A flat circle gains 2π x Kw / Kc stitches a round, half a circle half of that. " + meaning("memory", "practice"), ("common-practice", "munden-1959")),
-        Table("How it uses its yarn: of 100 rows, the row at which", ("Shape", "a quarter is used", "half is used", "three quarters are used"), tuple(uses),
-              "For plain rows of one structure, with no edging. From a point, half the yarn is used at rows / √2: 71 of 100, a little sooner when the first row is wide. Computed here.",
-              ("arithmetic",)),
+        Table(
+            "How each shawl grows",
+            ("Shape", "How it is worked", "Stitches gained"),
+            tuple(works),
+            "A flat circle gains 2π x Kw / Kc stitches a round, half a circle half of that. "
+            + meaning("memory", "practice"),
+            ("common-practice", "munden-1959"),
+        ),
+        Table(
+            "How it uses its yarn: of 100 rows, the row at which",
+            ("Shape", "a quarter is used", "half is used", "three quarters are used"),
+            tuple(uses),
+            "For plain rows of one structure, with no edging. From a point, half the yarn is used"
+            " at rows / √2: 71 of 100, a little sooner when the first row is wide. Computed here.",
+            ("arithmetic",),
+        ),
     ]
 
 
@@ -77,10 +137,27 @@ def shawl_yarn() -> list[Table]:
 
     Source: arithmetic (the sum of an even growth goes with the square).
     """
-    rows = tuple((f"{done} %", f"{100 * share_used(done, ROWS, 1, 2):.0f} %", f"{100 * (share_used(done, ROWS, 1, 2) - share_used(done - LAST_ROWS, ROWS, 1, 2)):.0f} %",
-                  f"{100 - 100 * share_used(done, ROWS, 1, 2):.0f} %") for done in range(LAST_ROWS, ROWS + 1, LAST_ROWS))
-    return [Table("Yarn used as a shawl grows from a point", ("Rows done", "Yarn used", "Of it in the last tenth of the rows", "Yarn still to come"), rows,
-                  "Share used = (rows done / all rows)². Half the rows are a quarter of the yarn. Without edging and bind-off. Computed here.", ("arithmetic",))]
+    rows = tuple(
+        (
+            f"{done} %",
+            f"{100 * share_used(done, ROWS, 1, 2):.0f} %",
+            (
+                f"{100 * (share_used(done, ROWS, 1, 2) - share_used(done - LAST_ROWS, ROWS, 1, 2)):.0f} %"
+            ),
+            f"{100 - 100 * share_used(done, ROWS, 1, 2):.0f} %",
+        )
+        for done in range(LAST_ROWS, ROWS + 1, LAST_ROWS)
+    )
+    return [
+        Table(
+            "Yarn used as a shawl grows from a point",
+            ("Rows done", "Yarn used", "Of it in the last tenth of the rows", "Yarn still to come"),
+            rows,
+            "Share used = (rows done / all rows)². Half the rows are a quarter of the yarn. Without"
+            " edging and bind-off. Computed here.",
+            ("arithmetic",),
+        )
+    ]
 
 
 def _row(one: Shape, share: float) -> float:
@@ -106,8 +183,18 @@ def _side_to_side_row(share: float) -> float:
 
 # Two more ways to grow, which have no picture: name, how it is worked, stitches gained, the row at which a share is used.
 OTHERS = (
-    ("Circle, doubled", "from the center, stitches doubled each time the rounds have doubled", "twice as many at 3, 6, 12, 24, 48§", _doubled_row),
-    ("Triangle, side to side", "from one tip, wider to the middle, then narrower", "1 in 2 rows, then lost again§", _side_to_side_row),
+    (
+        "Circle, doubled",
+        "from the center, stitches doubled each time the rounds have doubled",
+        "twice as many at 3, 6, 12, 24, 48§",
+        _doubled_row,
+    ),
+    (
+        "Triangle, side to side",
+        "from one tip, wider to the middle, then narrower",
+        "1 in 2 rows, then lost again§",
+        _side_to_side_row,
+    ),
 )
 
 
@@ -121,7 +208,11 @@ def _part(one: Shape, f: float) -> list[tuple[float, float]]:
     if dist(one.row(f)[0], one.row(f)[-1]) < 1e-6:
         return one.row(f)
     steps = [f * at / 12 for at in range(13)]
-    return [one.row(step)[0] for step in steps] + one.row(f) + [one.row(step)[-1] for step in reversed(steps)]
+    return (
+        [one.row(step)[0] for step in steps]
+        + one.row(f)
+        + [one.row(step)[-1] for step in reversed(steps)]
+    )
 
 
 def _panels() -> Picture:
@@ -142,6 +233,15 @@ def _panels() -> Picture:
         drawing.path(on_sheet(one.row(half / ROWS)), stroke=INK, width=3)
         drawing.circle(*on_sheet([one.row(0)[0]])[0], 4, fill=INK)
         drawing.text(left, top + 134, f"+ {one.said}", anchor="middle")
-        drawing.text(left, top + 152, f"half at row {write_number(half, 0)} of {ROWS}", anchor="middle")
-        said.append(f"{one.name}, {one.worked}, gains {one.said}, half the yarn used at row {half:.0f} of {ROWS}")
-    return drawing.picture("Shawl shapes: dot, the start; dashed, a quarter, half and three quarters of the rows; thick, half the yarn is used", "; ".join(said) + ".")
+        drawing.text(
+            left, top + 152, f"half at row {write_number(half, 0)} of {ROWS}", anchor="middle"
+        )
+        said.append(
+            f"{one.name}, {one.worked}, gains {one.said}, half the yarn used at row {half:.0f} of"
+            f" {ROWS}"
+        )
+    return drawing.picture(
+        "Shawl shapes: dot, the start; dashed, a quarter, half and three quarters of the rows;"
+        " thick, half the yarn is used",
+        "; ".join(said) + ".",
+    )

@@ -16,10 +16,19 @@ def structures() -> list:
     Source: common practice; the loop constants for what a float takes (munden-1959).
     """
     table = read_table("knit", "structure-factors")
-    rows = tuple((row["label"] + MARKS[row["status"]], _factor(row), row["note"]) for row in table.rows)
-    return [_ranges(table.rows), Table(
-        "Times the yarn of plain stocking stitch, for the same area", ("Structure", "Range (middle)", "Why, and what moves it"), rows,
-        table.note + " " + meaning("computed", "practice"), ("common-practice", "munden-1959"))]
+    rows = tuple(
+        (row["label"] + MARKS[row["status"]], _factor(row), row["note"]) for row in table.rows
+    )
+    return [
+        _ranges(table.rows),
+        Table(
+            "Times the yarn of plain stocking stitch, for the same area",
+            ("Structure", "Range (middle)", "Why, and what moves it"),
+            rows,
+            table.note + " " + meaning("computed", "practice"),
+            ("common-practice", "munden-1959"),
+        ),
+    ]
 
 
 def loop_constants() -> list[Table]:
@@ -28,16 +37,36 @@ def loop_constants() -> list[Table]:
     Source: Munden 1959 (munden-1959, from memory); gate-textile-2015 for the fully relaxed pair.
     """
     table = read_table("wash", "munden-constants")
-    rows = tuple((row["label"], *(marked(row[column], status_of(row, column), 1) for column in ("Kc", "Kw", "Ks"))) for row in table.rows)
-    return [Table("Loop constants of plain knitting", ("State", "Kc, rows", "Kw, stitches", "Ks, both"), rows,
-                  "Rows in a cm = Kc / loop length in cm; stitches in a cm = Kw / loop length; both counts multiplied = Ks / loop length squared. " + table.note + " "
-                  + meaning("secondary", "memory", "computed"), ("munden-1959", "gate-textile-2015", "knitting-science-notes"))]
+    rows = tuple(
+        (
+            row["label"],
+            *(marked(row[column], status_of(row, column), 1) for column in ("Kc", "Kw", "Ks")),
+        )
+        for row in table.rows
+    )
+    return [
+        Table(
+            "Loop constants of plain knitting",
+            ("State", "Kc, rows", "Kw, stitches", "Ks, both"),
+            rows,
+            "Rows in a cm = Kc / loop length in cm; stitches in a cm = Kw / loop length; both"
+            " counts multiplied = Ks / loop length squared. "
+            + table.note
+            + " "
+            + meaning("secondary", "memory", "computed"),
+            ("munden-1959", "gate-textile-2015", "knitting-science-notes"),
+        )
+    ]
 
 
 def _factor(row: dict) -> str:
     if not isinstance(row["middle"], float):
         return WEIGH
-    return f"{row['low']:.2f}\u2011{row['high']:.2f}\u00a0({row['middle']:.2f})" if row["low"] < row["high"] else f"{row['middle']:g}"
+    return (
+        f"{row['low']:.2f}\u2011{row['high']:.2f}\u00a0({row['middle']:.2f})"
+        if row["low"] < row["high"]
+        else f"{row['middle']:g}"
+    )
 
 
 def _short(row: dict) -> str:
@@ -52,15 +81,26 @@ def _ranges(rows) -> Picture:
     for tick in (0.5, 1.0, 1.5, 2.0):
         drawing.line(scale(tick), 6, scale(tick), bottom, stroke=INK if tick == 1.0 else LINE)
         drawing.text(scale(tick), bottom + 17, f"{tick:g}", anchor="middle", fill=SOFT)
-    drawing.text(scale(1.2), bottom + 34, "times the yarn of stocking stitch", anchor="middle", fill=SOFT)
+    drawing.text(
+        scale(1.2), bottom + 34, "times the yarn of stocking stitch", anchor="middle", fill=SOFT
+    )
     said = []
     for place, row in enumerate(known):
         top, short = 6 + place * PITCH, _short(row)
         drawing.text(12, top + 13, short, halo=True)
-        drawing.rect(scale(row["low"]), top + 17, scale(row["high"]) - scale(row["low"]), 10, fill=INDIGO_WASH)
+        drawing.rect(
+            scale(row["low"]),
+            top + 17,
+            scale(row["high"]) - scale(row["low"]),
+            10,
+            fill=INDIGO_WASH,
+        )
         drawing.line(scale(row["middle"]), top + 15, scale(row["middle"]), top + 29, width=3)
         said.append(f"{short} {row['low']:g} to {row['high']:g}, middle {row['middle']:g}")
     unknown = " and ".join(_short(row) for row in rows if row not in known)
     drawing.text(12, bottom + 56, f"{unknown}: {WEIGH}")
     said.append(f"{unknown}: no value, {WEIGH}")
-    return drawing.picture("Yarn for the same area: range and middle, all but the first from common practice", "Bars: " + "; ".join(said) + ".")
+    return drawing.picture(
+        "Yarn for the same area: range and middle, all but the first from common practice",
+        "Bars: " + "; ".join(said) + ".",
+    )

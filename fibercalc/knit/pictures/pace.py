@@ -12,7 +12,12 @@ LEFT, RIGHT, ROW = 74, 350, 34
 MOST_LABELS = 4
 
 
-def pace_timeline(names: Sequence[str], parts: Sequence[PartDays], quick: Sequence[PartDays], slow: Sequence[PartDays]) -> Picture:
+def pace_timeline(
+    names: Sequence[str],
+    parts: Sequence[PartDays],
+    quick: Sequence[PartDays],
+    slow: Sequence[PartDays],
+) -> Picture:
     """A bar for each part from the day it is begun to the day it is done, its release as a triangle, the likely range of its end as a line.
 
     A bar that ends after the next release is hatched.
@@ -38,19 +43,41 @@ def pace_timeline(names: Sequence[str], parts: Sequence[PartDays], quick: Sequen
         behind = part.behind is not None and part.behind > 0
         left, right = across(part.begun), across(part.done + timedelta(days=1))
         drawing.text(4, top + 18, name if len(name) <= 9 else name[:8] + "…", size=13, bold=behind)
-        drawing.rect(left, top + 8, right - left, 14, fill=INDIGO_WASH, stroke=MADDER if behind else INDIGO, stroke_width=1.5)
+        drawing.rect(
+            left,
+            top + 8,
+            right - left,
+            14,
+            fill=INDIGO_WASH,
+            stroke=MADDER if behind else INDIGO,
+            stroke_width=1.5,
+        )
         if behind:
             drawing.hatch(left, top + 8, right - left, 14, gap=5, stroke=MADDER)
         ends = [across(each.done + timedelta(days=1)) for each in (soon, late)]
         if ends[1] > ends[0]:
-            drawing.strokes([[(ends[0], top + 26), (ends[1], top + 26)], *([(x, top + 23), (x, top + 29)] for x in ends)], width=1.5)
+            drawing.strokes(
+                [
+                    [(ends[0], top + 26), (ends[1], top + 26)],
+                    *([(x, top + 23), (x, top + 29)] for x in ends),
+                ],
+                width=1.5,
+            )
         out = across(part.out)
-        drawing.path([(out - 5, top - 1), (out + 5, top - 1), (out, top + 8)], fill=INK, closed=True)
-        said.append(f"{name} out {write_date(part.out)}, done {write_date(part.done)}" + (f", {part.behind} {'day' if part.behind == 1 else 'days'} behind" if behind else ""))
+        drawing.path(
+            [(out - 5, top - 1), (out + 5, top - 1), (out, top + 8)], fill=INK, closed=True
+        )
+        said.append(
+            f"{name} out {write_date(part.out)}, done {write_date(part.done)}"
+            + (f", {part.behind} {'day' if part.behind == 1 else 'days'} behind" if behind else "")
+        )
     y = bottom + 42
     drawing.path([(6, y - 10), (16, y - 10), (11, y - 1)], fill=INK, closed=True)
     drawing.text(22, y, "comes out", size=13)
-    drawing.strokes([[(110, y - 5), (134, y - 5)], [(110, y - 8), (110, y - 2)], [(134, y - 8), (134, y - 2)]], width=1.5)
+    drawing.strokes(
+        [[(110, y - 5), (134, y - 5)], [(110, y - 8), (110, y - 2)], [(134, y - 8), (134, y - 2)]],
+        width=1.5,
+    )
     drawing.text(140, y, "likely done between", size=13)
     y += 22
     drawing.rect(6, y - 11, 24, 12, fill=INDIGO_WASH, stroke=INDIGO, stroke_width=1.5)

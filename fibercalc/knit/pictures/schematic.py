@@ -24,20 +24,36 @@ class _Sheet:
         return self.left + x * self.scale, TOP + y * self.scale
 
     def shape(self, *points: tuple[float, float]) -> None:
-        self.drawing.path([self.at(*point) for point in points], fill=INDIGO_WASH, stroke=INK, width=1.5, closed=True)
+        self.drawing.path(
+            [self.at(*point) for point in points],
+            fill=INDIGO_WASH,
+            stroke=INK,
+            width=1.5,
+            closed=True,
+        )
 
     def fold(self, x1: float, y1: float, x2: float, y2: float) -> None:
         self.drawing.path([self.at(x1, y1), self.at(x2, y2)], stroke=SOFT, dash="4 3")
 
     def length(self, cm: float) -> str:
-        return self.r.amount(round(cm, 1) / 100, LENGTH, "in" if self.r.settings.system == "us" else "cm", 3)
+        return self.r.amount(
+            round(cm, 1) / 100, LENGTH, "in" if self.r.settings.system == "us" else "cm", 3
+        )
 
-    def across(self, x1: float, x2: float, y: float, name: str, cm: float, below: bool = True) -> None:
+    def across(
+        self, x1: float, x2: float, y: float, name: str, cm: float, below: bool = True
+    ) -> None:
         """A measure across, with its line and its words below or above."""
         (left, level), (right, _) = self.at(x1, y), self.at(x2, y)
         level += 10 if below else -8
         self._line(left, level, right, level)
-        self.drawing.text((left + right) / 2, level + (15 if below else -5), self._words(name, cm), anchor="middle", halo=True)
+        self.drawing.text(
+            (left + right) / 2,
+            level + (15 if below else -5),
+            self._words(name, cm),
+            anchor="middle",
+            halo=True,
+        )
 
     def down(self, x: float, y1: float, y2: float, name: str, cm: float) -> None:
         """A measure up and down, in words over two lines at its left."""
@@ -58,7 +74,13 @@ class _Sheet:
         self.drawing.line(x1, y1, x2, y2, stroke=SOFT)
         across = x1 != x2
         for x, y in ((x1, y1), (x2, y2)):
-            self.drawing.line(x - (0 if across else 3), y - (3 if across else 0), x + (0 if across else 3), y + (3 if across else 0), stroke=SOFT)
+            self.drawing.line(
+                x - (0 if across else 3),
+                y - (3 if across else 0),
+                x + (0 if across else 3),
+                y + (3 if across else 0),
+                stroke=SOFT,
+            )
 
     def picture(self, title: str) -> Picture:
         return self.drawing.picture(title, f"{title}, with its measures: {'; '.join(self.said)}.")
@@ -76,35 +98,68 @@ def _sweater(m: dict, r) -> Picture:
     for side in (-1, 1):
         edge = x0 if side < 0 else x0 + half
         shoulder = 0.0 if drop else m["yoke"] * 0.35
-        sheet.shape((edge, shoulder), (edge, m["yoke"]), (edge + side * reach, m["yoke"] + fall), (edge + side * (reach + cuff * sin(lean)), m["yoke"] + fall - cuff * cos(lean) - (top - cuff) * 0.2))
+        sheet.shape(
+            (edge, shoulder),
+            (edge, m["yoke"]),
+            (edge + side * reach, m["yoke"] + fall),
+            (
+                edge + side * (reach + cuff * sin(lean)),
+                m["yoke"] + fall - cuff * cos(lean) - (top - cuff) * 0.2,
+            ),
+        )
     neck_left, neck_right = x0 + (half - half_neck) / 2, x0 + (half + half_neck) / 2
-    sheet.shape((neck_left, 0), (x0, 0 if drop else m["yoke"] * 0.35), (x0, high), (x0 + half, high), (x0 + half, 0 if drop else m["yoke"] * 0.35), (neck_right, 0))
+    sheet.shape(
+        (neck_left, 0),
+        (x0, 0 if drop else m["yoke"] * 0.35),
+        (x0, high),
+        (x0 + half, high),
+        (x0 + half, 0 if drop else m["yoke"] * 0.35),
+        (neck_right, 0),
+    )
     if not drop:
         sheet.fold(neck_left, 0, x0, m["yoke"])
         sheet.fold(neck_right, 0, x0 + half, m["yoke"])
     sheet.across(neck_left, neck_right, 0, "neck, around", m["neck"], below=False)
     sheet.across(x0, x0 + half, high, "chest, around", m["chest"])
-    labels = (("body", m["body"], high - m["body"] / 2), ("yoke" if not drop else "armhole", m["yoke"], m["yoke"] * 0.75))
+    labels = (
+        ("body", m["body"], high - m["body"] / 2),
+        ("yoke" if not drop else "armhole", m["yoke"], m["yoke"] * 0.75),
+    )
     for name, cm, y in labels:
         x, level = sheet.at(x0 + half / 2, y)
         sheet.drawing.text(x, level, sheet._words(name, cm), anchor="middle", halo=True)
     x, level = sheet.at(0, m["yoke"] + fall)
     sheet.drawing.text(2, TOP + 12, sheet._words("sleeve", sleeve))
-    sheet.drawing.text(2, TOP + 30, sheet._words("top" if not drop else "top", m["yoke"] * 2 if drop else m["upper_arm"]))
+    sheet.drawing.text(
+        2,
+        TOP + 30,
+        sheet._words("top" if not drop else "top", m["yoke"] * 2 if drop else m["upper_arm"]),
+    )
     sheet.drawing.text(2, TOP + 48, sheet._words("cuff", m["wrist"]))
-    return sheet.picture({"raglan": "Raglan sweater", "round": "Sweater with a round yoke", "drop": "Sweater with dropped shoulders"}[m["construction"]])
+    return sheet.picture(
+        {
+            "raglan": "Raglan sweater",
+            "round": "Sweater with a round yoke",
+            "drop": "Sweater with dropped shoulders",
+        }[m["construction"]]
+    )
 
 
 def _hat(m: dict, r) -> Picture:
     half, side = m["hat_around"] / 2, m["hat_height"] - m["crown"]
     sheet = _Sheet(half, m["hat_height"], r)
-    crown = [(half / 2 - half / 2 * cos(pi * k / 16), m["crown"] - m["crown"] * sin(pi * k / 16)) for k in range(17)]
+    crown = [
+        (half / 2 - half / 2 * cos(pi * k / 16), m["crown"] - m["crown"] * sin(pi * k / 16))
+        for k in range(17)
+    ]
     sheet.shape((0, m["hat_height"]), *crown, (half, m["hat_height"]))
     sheet.fold(0, m["crown"], half, m["crown"])
     if m["turn_up"]:
         sheet.fold(0, m["hat_height"] - m["turn_up"], half, m["hat_height"] - m["turn_up"])
         x, level = sheet.at(half / 2, m["hat_height"] - m["turn_up"] / 2)
-        sheet.drawing.text(x, level + 5, sheet._words("turned up", m["turn_up"]), anchor="middle", halo=True)
+        sheet.drawing.text(
+            x, level + 5, sheet._words("turned up", m["turn_up"]), anchor="middle", halo=True
+        )
     sheet.across(0, half, m["hat_height"], "around", m["hat_around"])
     sheet.down(0, 0, m["crown"], "crown", m["crown"])
     sheet.down(0, m["crown"], m["hat_height"], "side", side)
@@ -116,8 +171,20 @@ def _mitten(m: dict, r) -> Picture:
     sheet = _Sheet(half * 1.9, m["cuff"] + hand, r)
     thumb, long = 0.2 * m["hand"], 0.33 * hand
     low = hand * 0.72
-    sheet.shape((half, low), (half + thumb * 1.6, low - long), (half + thumb * 2.2, low - long + thumb), (half, low + thumb * 1.3))
-    sheet.shape((0, hand + m["cuff"]), (0, m["tip"]), (half * 0.3, 0), (half * 0.7, 0), (half, m["tip"]), (half, hand + m["cuff"]))
+    sheet.shape(
+        (half, low),
+        (half + thumb * 1.6, low - long),
+        (half + thumb * 2.2, low - long + thumb),
+        (half, low + thumb * 1.3),
+    )
+    sheet.shape(
+        (0, hand + m["cuff"]),
+        (0, m["tip"]),
+        (half * 0.3, 0),
+        (half * 0.7, 0),
+        (half, m["tip"]),
+        (half, hand + m["cuff"]),
+    )
     sheet.fold(0, m["tip"], half, m["tip"])
     sheet.fold(0, hand, half, hand)
     sheet.across(0, half, hand + m["cuff"], "around", m["hand"])
@@ -129,8 +196,19 @@ def _mitten(m: dict, r) -> Picture:
 def _sock(m: dict, r) -> Picture:
     half, pocket, foot, leg = m["sock_around"] / 2, m["pocket"], m["foot"], m["leg"]
     sheet = _Sheet(half + foot + pocket, leg + half, r)
-    toe = [(half + foot + pocket * sin(pi * k / 12), leg + half / 2 - half / 2 * cos(pi * k / 12)) for k in range(13)]
-    sheet.shape((0, 0), (half, 0), (half, leg), *toe, (half, leg + half), (pocket * 0.5, leg + half), (0, leg + half - pocket * 0.5))
+    toe = [
+        (half + foot + pocket * sin(pi * k / 12), leg + half / 2 - half / 2 * cos(pi * k / 12))
+        for k in range(13)
+    ]
+    sheet.shape(
+        (0, 0),
+        (half, 0),
+        (half, leg),
+        *toe,
+        (half, leg + half),
+        (pocket * 0.5, leg + half),
+        (0, leg + half - pocket * 0.5),
+    )
     sheet.fold(0, leg, half, leg + half)
     sheet.fold(half + foot, leg, half + foot, leg + half)
     sheet.across(0, half, 0, "around", m["sock_around"], below=False)
@@ -141,7 +219,9 @@ def _sock(m: dict, r) -> Picture:
     return sheet.picture("Sock")
 
 
-def _box(m: dict, r, title: str, across: tuple[str, float, float], down: tuple[str, float]) -> Picture:
+def _box(
+    m: dict, r, title: str, across: tuple[str, float, float], down: tuple[str, float]
+) -> Picture:
     """A rectangle, turned so that its longer side lies across."""
     name, cm, shown = across
     sheet = _Sheet(shown, down[1], r)
@@ -152,11 +232,17 @@ def _box(m: dict, r, title: str, across: tuple[str, float, float], down: tuple[s
 
 
 def _tube(m: dict, r) -> Picture:
-    return _box(m, r, "Tube, laid flat", ("around", m["around"], m["around"] / 2), ("height", m["height"]))
+    return _box(
+        m, r, "Tube, laid flat", ("around", m["around"], m["around"] / 2), ("height", m["height"])
+    )
 
 
 def _rectangle(m: dict, r) -> Picture:
-    longer, other = (("length", m["length"]), ("width", m["width"])) if m["length"] >= m["width"] else (("width", m["width"]), ("length", m["length"]))
+    longer, other = (
+        (("length", m["length"]), ("width", m["width"]))
+        if m["length"] >= m["width"]
+        else (("width", m["width"]), ("length", m["length"]))
+    )
     return _box(m, r, "Rectangle", (*longer, longer[1]), other)
 
 
@@ -166,14 +252,23 @@ def _shawl(m: dict, r) -> Picture:
         turn = 2 if shape == "circle" else 1
         sheet = _Sheet(span, span / 2 * turn, r)
         middle = span / 2 if turn == 2 else 0.0
-        sheet.shape(*((span / 2 + span / 2 * cos(pi * k / 24), middle + span / 2 * sin(pi * k / 24)) for k in range(0, 24 * turn + 1)))
+        sheet.shape(
+            *(
+                (span / 2 + span / 2 * cos(pi * k / 24), middle + span / 2 * sin(pi * k / 24))
+                for k in range(0, 24 * turn + 1)
+            )
+        )
         sheet.across(0, span, middle, "across", span, below=turn == 2)
         return sheet.picture("Circle" if turn == 2 else "Half circle")
     depth = m["depth"]
     sheet = _Sheet(span, depth, r)
     tip = {"top": span / 2, "corner": span / 2, "wing": span * 0.2}.get(shape)
     if tip is None:
-        sheet.shape((0, 0), (span, 0), *((span - span * k / 24, depth * (1 - (2 * k / 24 - 1) ** 2)) for k in range(1, 24)))
+        sheet.shape(
+            (0, 0),
+            (span, 0),
+            *((span - span * k / 24, depth * (1 - (2 * k / 24 - 1) ** 2)) for k in range(1, 24)),
+        )
         tip = span / 2
     else:
         sheet.shape((0, 0), (span, 0), (tip, depth))
@@ -182,10 +277,26 @@ def _shawl(m: dict, r) -> Picture:
     sheet.across(0, span, 0, "wingspan", span, below=False)
     x, level = sheet.at(tip, depth)
     sheet.drawing.text(x, level + 17, sheet._words("depth", depth), anchor="middle", halo=True)
-    return sheet.picture({"top": "Triangle from the top center", "corner": "Triangle from one corner", "wing": "Wing", "crescent": "Crescent"}[shape])
+    return sheet.picture(
+        {
+            "top": "Triangle from the top center",
+            "corner": "Triangle from one corner",
+            "wing": "Wing",
+            "crescent": "Crescent",
+        }[shape]
+    )
 
 
-DRAWN = {"sweater": _sweater, "hat": _hat, "mittens": _mitten, "socks": _sock, "cowl": _tube, "scarf": _rectangle, "blanket": _rectangle, "shawl": _shawl}
+DRAWN = {
+    "sweater": _sweater,
+    "hat": _hat,
+    "mittens": _mitten,
+    "socks": _sock,
+    "cowl": _tube,
+    "scarf": _rectangle,
+    "blanket": _rectangle,
+    "shawl": _shawl,
+}
 
 
 def schematic(make: str, measures: dict, r) -> Picture:

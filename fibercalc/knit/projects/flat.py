@@ -15,9 +15,18 @@ INPUTS = (
 
 def tube(w, m: dict) -> Cloth:
     """A tube, from its measures m in cm."""
-    return Cloth((piece(w, "tube_area", "around * height", rectangle(m["around"], m["height"]), "Tube"),), m)
+    return Cloth(
+        (piece(w, "tube_area", "around * height", rectangle(m["around"], m["height"]), "Tube"),), m
+    )
 
 
 def flat(w, m: dict) -> Cloth:
     """A rectangle, from its measures m in cm."""
-    return Cloth((piece(w, "cloth_area", "width * length", rectangle(m["width"], m["length"]), "Rectangle"),), m)
+    return Cloth(
+        (
+            piece(
+                w, "cloth_area", "width * length", rectangle(m["width"], m["length"]), "Rectangle"
+            ),
+        ),
+        m,
+    )

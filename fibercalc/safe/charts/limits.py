@@ -15,10 +15,29 @@ def air_limits() -> list[Table]:
     """
     table = read_table("safe", "exposure-limits")
     columns = ("osha", "niosh", "uk", "niosh_short", "uk_short", "ceiling", "idlh")
-    rows = tuple((row["label"], *(marked(row[name], status_of(row, name)) for name in columns)) for row in table.rows)
-    return [Table(f"{table.title}, ppm", ("Vapor", "OSHA 8 h", "NIOSH", "UK 8 h", "NIOSH 15 min", "UK 15 min", "Ceiling", "IDLH"), rows,
-                  f"{table.note} IDLH: immediately dangerous to life or health. Citric and tartaric acid give no vapor to speak of. {meaning('read', 'secondary', 'memory')}",
-                  ("osha-1910-1000", "niosh-limits", "uk-eh40", "cal-ac1"))]
+    rows = tuple(
+        (row["label"], *(marked(row[name], status_of(row, name)) for name in columns))
+        for row in table.rows
+    )
+    return [
+        Table(
+            f"{table.title}, ppm",
+            (
+                "Vapor",
+                "OSHA 8 h",
+                "NIOSH",
+                "UK 8 h",
+                "NIOSH 15 min",
+                "UK 15 min",
+                "Ceiling",
+                "IDLH",
+            ),
+            rows,
+            f"{table.note} IDLH: immediately dangerous to life or health. Citric and tartaric acid"
+            f" give no vapor to speak of. {meaning('read', 'secondary', 'memory')}",
+            ("osha-1910-1000", "niosh-limits", "uk-eh40", "cal-ac1"),
+        )
+    ]
 
 
 def label_limits() -> list[Table]:
@@ -27,17 +46,56 @@ def label_limits() -> list[Table]:
     Source: clp-annexes, clp-memory, clp-acute, clp-sensitizers and others named in the table.
     """
     table = read_table("safe", "label-limits")
-    rows = tuple((row["label"], *(marked(row[name], row["status"]) for name in CLASSES), _other_statements(row["key"]))
-                 for row in table.rows if row["status"] not in ("practice", "unknown"))
-    return [Table("From which strength a label needs it, % by weight", ("Substance", "Burns, 1A", "Burns", "Skin", "Eye damage", "Eyes", "Airway", "Others, from"), rows,
-                  f"Others: with the strength from which each holds, or “ask” where the data sheet decides. {table.note} {meaning('read', 'secondary', 'memory')}",
-                  ("clp-annexes", "clp-memory", "clp-acute", "clp-sensitizers", "euro-industry-naoh", "echa-notified", "echa-formic", "gischem-ammonia"))]
+    rows = tuple(
+        (
+            row["label"],
+            *(marked(row[name], row["status"]) for name in CLASSES),
+            _other_statements(row["key"]),
+        )
+        for row in table.rows
+        if row["status"] not in ("practice", "unknown")
+    )
+    return [
+        Table(
+            "From which strength a label needs it, % by weight",
+            (
+                "Substance",
+                "Burns, 1A",
+                "Burns",
+                "Skin",
+                "Eye damage",
+                "Eyes",
+                "Airway",
+                "Others, from",
+            ),
+            rows,
+            "Others: with the strength from which each holds, or “ask” where the data sheet"
+            f" decides. {table.note} {meaning('read', 'secondary', 'memory')}",
+            (
+                "clp-annexes",
+                "clp-memory",
+                "clp-acute",
+                "clp-sensitizers",
+                "euro-industry-naoh",
+                "echa-notified",
+                "echa-formic",
+                "gischem-ammonia",
+            ),
+        )
+    ]
 
 
 def _other_statements(key: str) -> str:
     """Statements beside those of skin, eyes and airway, each with the strength it holds from, or "ask"."""
     limits = acute_from(key) | dict(listed(key))
-    return ", ".join(f"{code} {'ask' if limit is None else marked(f'{limit:.3g}', 'memory' if code == 'EUH208' else 'read')}" for code, limit in limits.items()) or "–"
+    return (
+        ", ".join(
+            f"{code}"
+            f" {'ask' if limit is None else marked(f'{limit:.3g}', 'memory' if code == 'EUH208' else 'read')}"
+            for code, limit in limits.items()
+        )
+        or "–"
+    )
 
 
 def burn_times() -> list[Table]:
@@ -46,13 +104,39 @@ def burn_times() -> list[Table]:
     Source: cpsc-tap-water, childrens-alabama, burn-foundation, moritz-henriques.
     """
     table = read_table("safe", "burn-times")
-    rows = tuple((f"{row['celsius']:.0f} °C", f"{row['fahrenheit']:g} °F", marked(f"{row['under']} {_time(row['seconds'])}".strip(), row["status"])) for row in table.rows)
-    return [Table(table.title, ("Water", "", "Contact"), tuple((a, b or "–", c) for a, b, c in rows), f"{table.note} {meaning('read', 'secondary')}",
-                  ("cpsc-tap-water", "childrens-alabama", "burn-foundation", "moritz-henriques", "scald-children"))]
+    rows = tuple(
+        (
+            f"{row['celsius']:.0f} °C",
+            f"{row['fahrenheit']:g} °F",
+            marked(f"{row['under']} {_time(row['seconds'])}".strip(), row["status"]),
+        )
+        for row in table.rows
+    )
+    return [
+        Table(
+            table.title,
+            ("Water", "", "Contact"),
+            tuple((a, b or "–", c) for a, b, c in rows),
+            f"{table.note} {meaning('read', 'secondary')}",
+            (
+                "cpsc-tap-water",
+                "childrens-alabama",
+                "burn-foundation",
+                "moritz-henriques",
+                "scald-children",
+            ),
+        )
+    ]
 
 
 def _time(seconds: float) -> str:
-    return f"{seconds / 3600:g} h" if seconds >= 3600 else f"{seconds / 60:g} min" if seconds >= 60 else f"{seconds:g} s"
+    return (
+        f"{seconds / 3600:g} h"
+        if seconds >= 3600
+        else f"{seconds / 60:g} min"
+        if seconds >= 60
+        else f"{seconds:g} s"
+    )
 
 
 def drain_limits() -> list[Table]:
@@ -62,9 +146,19 @@ def drain_limits() -> list[Table]:
     """
     table = read_table("safe", "drain-limits")
     columns = ("ph_low", "ph_high", "celsius", "copper", "chromium", "iron")
-    rows = tuple((row["label"], *(marked(row[name], row["status"]) for name in columns)) for row in table.rows)
-    return [Table("What may go down the drain: limits that were read", ("Where", "pH from", "to", "°C", "Copper mg/L", "Chromium mg/L", "Iron mg/L"), rows,
-                  f"{table.note} {meaning('read', 'secondary')}", ("cfr-40-403-5", "local-limits-us", "uk-trade-effluent"))]
+    rows = tuple(
+        (row["label"], *(marked(row[name], row["status"]) for name in columns))
+        for row in table.rows
+    )
+    return [
+        Table(
+            "What may go down the drain: limits that were read",
+            ("Where", "pH from", "to", "°C", "Copper mg/L", "Chromium mg/L", "Iron mg/L"),
+            rows,
+            f"{table.note} {meaning('read', 'secondary')}",
+            ("cfr-40-403-5", "local-limits-us", "uk-trade-effluent"),
+        )
+    ]
 
 
 def mordant_marks() -> list[Table]:
@@ -73,6 +167,22 @@ def mordant_marks() -> list[Table]:
     Source: trade-page-mordants, trade-pages-iron, web-guide-mordants.
     """
     table = read_table("safe", "mordants")
-    rows = tuple((row["label"], f"{row['low']:g} to {row['high']:g}", marked(row["mark"], row["status"]), marked(row["metal"], row["metal_status"]), row["why"].partition(" (")[0].partition(";")[0]) for row in table.rows)
-    return [Table("Mordants, % of the dry fiber", ("Mordant", "Published", "Upper mark", "Metal in it, %", "Above the mark"), rows,
-                  f"{table.note} {meaning('read', 'secondary', 'computed')}", ("trade-page-mordants", "trade-pages-iron", "web-guide-mordants", "mairet-1916"))]
+    rows = tuple(
+        (
+            row["label"],
+            f"{row['low']:g} to {row['high']:g}",
+            marked(row["mark"], row["status"]),
+            marked(row["metal"], row["metal_status"]),
+            row["why"].partition(" (")[0].partition(";")[0],
+        )
+        for row in table.rows
+    )
+    return [
+        Table(
+            "Mordants, % of the dry fiber",
+            ("Mordant", "Published", "Upper mark", "Metal in it, %", "Above the mark"),
+            rows,
+            f"{table.note} {meaning('read', 'secondary', 'computed')}",
+            ("trade-page-mordants", "trade-pages-iron", "web-guide-mordants", "mairet-1916"),
+        )
+    ]

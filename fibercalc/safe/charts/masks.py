@@ -11,5 +11,22 @@ def masks() -> list[Table]:
     Source: osha-respirators (from memory); web-page-filters.
     """
     table = read_table("safe", "filters")
-    rows = tuple((row["label"], marked(row["holds"], row["holds_status"]) if row["holds"] != "" else "–", marked(row["factor_us"], "memory"), marked(row["factor_uk"], "memory"), row["against"]) for row in table.rows)
-    return [Table(table.title, ("Mask", "Holds back, %", "Factor, US", "Factor, UK", "Against"), rows, f"{table.note} {meaning('read', 'memory')}", ("osha-respirators", "web-page-filters"))]
+    rows = tuple(
+        (
+            row["label"],
+            marked(row["holds"], row["holds_status"]) if row["holds"] != "" else "–",
+            marked(row["factor_us"], "memory"),
+            marked(row["factor_uk"], "memory"),
+            row["against"],
+        )
+        for row in table.rows
+    )
+    return [
+        Table(
+            table.title,
+            ("Mask", "Holds back, %", "Factor, US", "Factor, UK", "Against"),
+            rows,
+            f"{table.note} {meaning('read', 'memory')}",
+            ("osha-respirators", "web-page-filters"),
+        )
+    ]

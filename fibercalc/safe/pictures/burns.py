@@ -25,7 +25,9 @@ def burn_curve(celsius: float | None, seconds: float | None) -> Picture:
     for at, time in points:
         drawing.circle(across(at), up(time), 4, fill=INDIGO, stroke=INDIGO)
     drawing.text(346, 24, "deep burn, adult", anchor="end", size=13, fill=INDIGO)
-    said = "Time to a deep burn of adult skin: " + ", ".join(f"{at:.0f} °C {time:g} s" for at, time in points)
+    said = "Time to a deep burn of adult skin: " + ", ".join(
+        f"{at:.0f} °C {time:g} s" for at, time in points
+    )
     if celsius is not None and seconds is not None:
         x, y = across(celsius), up(seconds)
         drawing.line(x - 7, y - 7, x + 7, y + 7, stroke=MADDER, width=3)

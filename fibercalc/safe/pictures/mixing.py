@@ -12,7 +12,10 @@ def water_then_acid(water: float, acid: float, water_words: str, acid_words: str
     """
     most = max(water, acid, 1e-9)
     drawing = Drawing(150)
-    for x, share, fill, stroke in ((30, water / most, INDIGO_WASH, INDIGO), (230, acid / most, MADDER_WASH, MADDER)):
+    for x, share, fill, stroke in (
+        (30, water / most, INDIGO_WASH, INDIGO),
+        (230, acid / most, MADDER_WASH, MADDER),
+    ):
         high = 64 * share
         drawing.rect(x, 30, 100, 72, stroke=INK, stroke_width=1.5)
         drawing.rect(x + 2, 100 - high, 96, high, fill=fill, stroke=stroke)
@@ -26,4 +29,8 @@ def water_then_acid(water: float, acid: float, water_words: str, acid_words: str
     drawing.text(80, 120, water_words, anchor="middle", size=13)
     drawing.text(280, 120, acid_words, anchor="middle", size=13)
     drawing.text(180, 144, "never water into acid", anchor="middle", size=13, fill=MADDER)
-    return drawing.picture("Water first, acid into it", f"First the water, {water_words}; then the acid, {acid_words}, slowly into it. Never water into acid.")
+    return drawing.picture(
+        "Water first, acid into it",
+        f"First the water, {water_words}; then the acid, {acid_words}, slowly into it. Never water"
+        " into acid.",
+    )

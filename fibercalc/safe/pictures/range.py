@@ -4,7 +4,9 @@ from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SOFT, Drawing, Scale
 
 
-def ph_on_scale(ph: float, rough: float, low: float, high: float, target: float | None = None) -> Picture:
+def ph_on_scale(
+    ph: float, rough: float, low: float, high: float, target: float | None = None
+) -> Picture:
     """The reading with its roughness, the range between the limits, and the target where something is stirred in.
 
     ph, rough  the reading and its half-width
@@ -18,7 +20,14 @@ def ph_on_scale(ph: float, rough: float, low: float, high: float, target: float 
     for tick in range(0, 15, 2):
         drawing.line(scale(tick), 66, scale(tick), 71)
         drawing.text(scale(tick), 86, str(tick), anchor="middle", size=13, fill=SOFT)
-    drawing.text((scale(low) + scale(high)) / 2, 104, f"limits {low:g} to {high:g}", anchor="middle", size=13, fill=INDIGO)
+    drawing.text(
+        (scale(low) + scale(high)) / 2,
+        104,
+        f"limits {low:g} to {high:g}",
+        anchor="middle",
+        size=13,
+        fill=INDIGO,
+    )
     if rough:
         drawing.line(scale(ph - rough), 53, scale(ph + rough), 53, stroke=MADDER, width=3)
     drawing.circle(scale(ph), 53, 6, fill=MADDER, stroke=MADDER)
@@ -27,6 +36,13 @@ def ph_on_scale(ph: float, rough: float, low: float, high: float, target: float 
     if target is not None:
         drawing.line(scale(ph), 53, scale(target), 53, stroke=INK, dash="4 3")
         drawing.circle(scale(target), 53, 5, fill="none", stroke=INK, width=2)
-        drawing.text(scale(target), 14 if abs(scale(target) - scale(ph)) < 90 else 30, f"aim {target:g}", anchor="middle", size=13, halo=True)
+        drawing.text(
+            scale(target),
+            14 if abs(scale(target) - scale(ph)) < 90 else 30,
+            f"aim {target:g}",
+            anchor="middle",
+            size=13,
+            halo=True,
+        )
         said += f"; aim {target:g}"
     return drawing.picture("The bath’s pH", said + ".")

@@ -3,7 +3,21 @@
 from datetime import timedelta
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, row_of
+from ...core.card import (
+    CHOICE,
+    DATE,
+    MODEL,
+    TEXT,
+    Basis,
+    Card,
+    Carry,
+    Caution,
+    Input,
+    Option,
+    Result,
+    Rows,
+    row_of,
+)
 from ...core.day import write_date
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
@@ -15,33 +29,125 @@ from ..plans import ways
 from ..stock import cheapest_packs, dye_on_hand, landed_costs, net_need, stock_to_keep
 
 
-def answer(w, bases, dyes, spread, sure, good_for, carriage, duty, exchange, needed_by, check, lead_low, lead, lead_high, closed, today):
+def answer(
+    w,
+    bases,
+    dyes,
+    spread,
+    sure,
+    good_for,
+    carriage,
+    duty,
+    exchange,
+    needed_by,
+    check,
+    lead_low,
+    lead,
+    lead_high,
+    closed,
+    today,
+):
     if not lead_low <= lead <= lead_high:
-        raise Refused("Supplier: give the quickest, the usual and the slowest in rising order.", "lead")
-    lines = [_base(w, number, row, spread, sure, lead_low, lead_high) for number, row in enumerate(bases, 1)]
+        raise Refused(
+            "Supplier: give the quickest, the usual and the slowest in rising order.", "lead"
+        )
+    lines = [
+        _base(w, number, row, spread, sure, lead_low, lead_high)
+        for number, row in enumerate(bases, 1)
+    ]
     lines += [_dye(w, number, row, good_for) for number, row in enumerate(dyes, 1)]
     for line in lines:
-        line["goods"] = (line["small"] * line["row"].price + (line["large"] * line["row"].large_price if line["kind"] == "base" else 0.0)) * exchange
+        line["goods"] = (
+            line["small"] * line["row"].price
+            + (line["large"] * line["row"].large_price if line["kind"] == "base" else 0.0)
+        ) * exchange
     carriage = carriage if any(line["ordered"] for line in lines) else 0.0
-    for line, landed in zip(lines, landed_costs([line["goods"] for line in lines], [line["mass"] for line in lines], carriage * exchange, duty)):
+    for line, landed in zip(
+        lines,
+        landed_costs(
+            [line["goods"] for line in lines],
+            [line["mass"] for line in lines],
+            carriage * exchange,
+            duty,
+        ),
+    ):
         line["landed"] = landed
-    goods = w.step("goods", f"({' + '.join(_price_formula(line) for line in lines) or '0'}) * exchange", sum(line["goods"] for line in lines), MONEY, label="Goods, in your own money: packs at their prices")
-    freight = w.step("freight", "carriage * exchange" if carriage else "0", carriage * exchange, MONEY, label="Carriage")
-    landed = w.step("landed", "(goods + freight) * (1 + duty / 100)", (goods + freight) * (1 + duty / 100), MONEY, label="Landed, all of it")
+    goods = w.step(
+        "goods",
+        f"({' + '.join(_price_formula(line) for line in lines) or '0'}) * exchange",
+        sum(line["goods"] for line in lines),
+        MONEY,
+        label="Goods, in your own money: packs at their prices",
+    )
+    freight = w.step(
+        "freight",
+        "carriage * exchange" if carriage else "0",
+        carriage * exchange,
+        MONEY,
+        label="Carriage",
+    )
+    landed = w.step(
+        "landed",
+        "(goods + freight) * (1 + duty / 100)",
+        (goods + freight) * (1 + duty / 100),
+        MONEY,
+        label="Landed, all of it",
+    )
     days = [(first.first, first.last) for first in closed]
     try:
         calendar = calendar_of("mon-fri", days)
         arrive = last_working_day(needed_by - timedelta(days=1 + check), calendar)
-        by = [last_working_day(days_earlier(arrive, 7 * weeks), calendar) for weeks in (lead_high, lead, lead_low)]
+        by = [
+            last_working_day(days_earlier(arrive, 7 * weeks), calendar)
+            for weeks in (lead_high, lead, lead_low)
+        ]
     except OutOfRange as error:
         raise Refused(f"Closed days: {error.reason}.", "closed.1.last") from None
     first = next((line for line in lines if line["kind"] == "base"), None)
     count = first["ordered"] if first else 0
-    share = f" + freight * {first['mass']:.10g} / {sum(line['mass'] for line in lines):.10g}" if count and carriage else ""
-    each = w.step("each", f"({_price_formula(first)} * exchange{share}) * (1 + duty / 100) / ordered_1", first["landed"] / count, MONEY, label=f"Landed, a skein of {first['row'].name}") if count else None
-    hundred = w.step("hundred", "each / bases[1].length * 100", each / first["row"].length * 100, MONEY, label="and 100 m of it") if each is not None else None
-    return {"packs": sum(line["small"] + line["large"] for line in lines), "skeins": sum(line["ordered"] for line in lines if line["kind"] == "base"), "dye_short": sum(line["net"] for line in lines if line["kind"] == "dye"),
-            "goods": goods, "landed": landed, "each": each, "hundred": hundred, "order_by": by[0], "order_usual": by[1], "order_quick": by[2], "slack": (by[0] - today).days, "lines": lines, "arrive": arrive, "exchanged": exchange}
+    share = (
+        f" + freight * {first['mass']:.10g} / {sum(line['mass'] for line in lines):.10g}"
+        if count and carriage
+        else ""
+    )
+    each = (
+        w.step(
+            "each",
+            f"({_price_formula(first)} * exchange{share}) * (1 + duty / 100) / ordered_1",
+            first["landed"] / count,
+            MONEY,
+            label=f"Landed, a skein of {first['row'].name}",
+        )
+        if count
+        else None
+    )
+    hundred = (
+        w.step(
+            "hundred",
+            "each / bases[1].length * 100",
+            each / first["row"].length * 100,
+            MONEY,
+            label="and 100 m of it",
+        )
+        if each is not None
+        else None
+    )
+    return {
+        "packs": sum(line["small"] + line["large"] for line in lines),
+        "skeins": sum(line["ordered"] for line in lines if line["kind"] == "base"),
+        "dye_short": sum(line["net"] for line in lines if line["kind"] == "dye"),
+        "goods": goods,
+        "landed": landed,
+        "each": each,
+        "hundred": hundred,
+        "order_by": by[0],
+        "order_usual": by[1],
+        "order_quick": by[2],
+        "slack": (by[0] - today).days,
+        "lines": lines,
+        "arrive": arrive,
+        "exchanged": exchange,
+    }
 
 
 def _price_formula(line):
@@ -52,28 +158,89 @@ def _price_formula(line):
 
 
 def _base(w, number, row, spread, sure, lead_low, lead_high):
-    keep = w.decide(f"keep {number}", int(stock_to_keep(row.week, spread / 100, lead_low, lead_high, float(sure) / 100) + 0.999999))
-    net = w.step(f"net_{number}", f"max(bases[{number}].needed + bases[{number}].promised + {keep} - bases[{number}].on_hand, 0)", net_need(row.needed, row.promised, keep, row.on_hand), COUNT, label=f"Skeins of {row.name} to get, {keep} of them to keep")
+    keep = w.decide(
+        f"keep {number}",
+        int(
+            stock_to_keep(row.week, spread / 100, lead_low, lead_high, float(sure) / 100) + 0.999999
+        ),
+    )
+    net = w.step(
+        f"net_{number}",
+        f"max(bases[{number}].needed + bases[{number}].promised + {keep} -"
+        f" bases[{number}].on_hand, 0)",
+        net_need(row.needed, row.promised, keep, row.on_hand),
+        COUNT,
+        label=f"Skeins of {row.name} to get, {keep} of them to keep",
+    )
     if row.large and not row.large_price:
-        raise Refused(f"Base {number}: a large pack needs its price.", f"bases.{number}.large_price")
+        raise Refused(
+            f"Base {number}: a large pack needs its price.", f"bases.{number}.large_price"
+        )
     small, large = cheapest_packs(net, row.pack, row.price, row.large, row.large_price)
     ordered = small * row.pack + large * row.large
-    w.searched(f"ordered_{number}", ordered, (f"ordered_{number} >= net_{number}",), f"net_{number}", label=f"Skeins of {row.name} ordered, in the cheapest packs")
-    return {"kind": "base", "number": number, "row": row, "net": net, "keep": keep, "small": small, "large": large, "ordered": ordered, "mass": ordered * row.mass, "held": row.on_hand, "unit": "skeins"}
+    w.searched(
+        f"ordered_{number}",
+        ordered,
+        (f"ordered_{number} >= net_{number}",),
+        f"net_{number}",
+        label=f"Skeins of {row.name} ordered, in the cheapest packs",
+    )
+    return {
+        "kind": "base",
+        "number": number,
+        "row": row,
+        "net": net,
+        "keep": keep,
+        "small": small,
+        "large": large,
+        "ordered": ordered,
+        "mass": ordered * row.mass,
+        "held": row.on_hand,
+        "unit": "skeins",
+    }
 
 
 def _dye(w, number, row, good_for):
     try:
         held = dye_on_hand(row.jar, row.empty, row.bottle, row.strength, row.age, good_for)
     except OutOfRange as error:
-        raise Refused(f"Dye or chemical {number}: {error.reason}.", f"dyes.{number}.empty") from None
+        raise Refused(
+            f"Dye or chemical {number}: {error.reason}.", f"dyes.{number}.empty"
+        ) from None
     old = row.bottle > 0 and row.age > good_for
     fresh = row.bottle > 0 and not old
-    text = f"dyes[{number}].jar - dyes[{number}].empty" + (f" + dyes[{number}].bottle * {row.strength!r} / 100" if fresh else "")
-    w.step(f"held_{number}", text, held, MASS, label=f"{row.name} that can be counted on" + (" (the stock is too old)" if old else ""))
-    net = w.step(f"short_{number}", f"max(dyes[{number}].needed - held_{number}, 0)", net_need(row.needed, 0.0, 0.0, held), MASS, label=f"{row.name} to get")
+    text = f"dyes[{number}].jar - dyes[{number}].empty" + (
+        f" + dyes[{number}].bottle * {row.strength!r} / 100" if fresh else ""
+    )
+    w.step(
+        f"held_{number}",
+        text,
+        held,
+        MASS,
+        label=f"{row.name} that can be counted on" + (" (the stock is too old)" if old else ""),
+    )
+    net = w.step(
+        f"short_{number}",
+        f"max(dyes[{number}].needed - held_{number}, 0)",
+        net_need(row.needed, 0.0, 0.0, held),
+        MASS,
+        label=f"{row.name} to get",
+    )
     small = w.decide(f"packs {number}", cheapest_packs(net, row.pack, row.price)[0])
-    return {"kind": "dye", "number": number, "row": row, "net": net, "keep": 0, "small": small, "large": 0, "ordered": small * row.pack, "mass": small * row.pack, "held": held, "old": old, "unit": "g"}
+    return {
+        "kind": "dye",
+        "number": number,
+        "row": row,
+        "net": net,
+        "keep": 0,
+        "small": small,
+        "large": 0,
+        "ordered": small * row.pack,
+        "mass": small * row.pack,
+        "held": held,
+        "old": old,
+        "unit": "g",
+    }
 
 
 def _packs(line):
@@ -87,23 +254,61 @@ def _packs(line):
 
 
 def say(r):
-    ordered = [f"{_packs(line)} of {line['row'].name}" for line in r.kept["lines"] if line["ordered"]]
+    ordered = [
+        f"{_packs(line)} of {line['row'].name}" for line in r.kept["lines"] if line["ordered"]
+    ]
     slack = r.value("slack")
     if not ordered:
-        return "Nothing needs to be ordered.", "All that is spoken for, and what is to be kept, is on hand."
+        return (
+            "Nothing needs to be ordered.",
+            "All that is spoken for, and what is to be kept, is on hand.",
+        )
     listed = ", ".join(ordered[:4]) + (f" and {len(ordered) - 4} more" if len(ordered) > 4 else "")
-    when = f"Order by {write_date(r.value('order_by'))}, {slack} {'day' if slack == 1 else 'days'} from today" if slack >= 0 else f"By the slowest lead it should have been ordered on {write_date(r.value('order_by'))}"
-    each = f" A skein of {r.kept['lines'][0]['row'].name} comes to {r.text('each')}, 100 m to {r.text('hundred')}." if r.has("each") else ""
+    when = (
+        f"Order by {write_date(r.value('order_by'))}, {slack} {'day' if slack == 1 else 'days'}"
+        " from today"
+        if slack >= 0
+        else f"By the slowest lead it should have been ordered on {write_date(r.value('order_by'))}"
+    )
+    each = (
+        f" A skein of {r.kept['lines'][0]['row'].name} comes to {r.text('each')}, 100 m to"
+        f" {r.text('hundred')}."
+        if r.has("each")
+        else ""
+    )
     return f"Order {listed}.", f"{when}; it comes to {r.text('landed')} landed.{each}"
 
 
 def notes(r):
-    said = [f"The stock of {line['row'].name} is older than {r.given['good_for']} days, so it was not counted: test it before you pour it away." for line in r.kept["lines"] if line.get("old")]
-    over = [(line["row"].name, line["ordered"] - line["net"]) for line in r.kept["lines"] if line["kind"] == "base" and line["ordered"] - line["net"] > 0.15 * line["net"] and line["ordered"]]
-    said += [f"{count:.0f} more of {name} than wanted, since packs are whole: a base bought for one job ties up money." for name, count in over]
+    said = [
+        f"The stock of {line['row'].name} is older than {r.given['good_for']} days, so it was not"
+        " counted: test it before you pour it away."
+        for line in r.kept["lines"]
+        if line.get("old")
+    ]
+    over = [
+        (line["row"].name, line["ordered"] - line["net"])
+        for line in r.kept["lines"]
+        if line["kind"] == "base"
+        and line["ordered"] - line["net"] > 0.15 * line["net"]
+        and line["ordered"]
+    ]
+    said += [
+        f"{count:.0f} more of {name} than wanted, since packs are whole: a base bought for one job"
+        " ties up money."
+        for name, count in over
+    ]
     if r.value("slack") < 0:
-        said.append(f"Ordering on {write_date(r.value('order_quick'))} would still do if the supplier is as quick as can be." if (r.value("order_quick") - r.given["today"]).days >= 0 else "Even the quickest lead is too slow: look for another source, or move the start.")
-    said.append("What is promised to a club or dyed to order is off the shelf already. Mill lots differ: keep each lot’s skeins together and order one job’s base at once.")
+        said.append(
+            f"Ordering on {write_date(r.value('order_quick'))} would still do if the supplier is as"
+            " quick as can be."
+            if (r.value("order_quick") - r.given["today"]).days >= 0
+            else "Even the quickest lead is too slow: look for another source, or move the start."
+        )
+    said.append(
+        "What is promised to a club or dyed to order is off the shelf already. Mill lots differ:"
+        " keep each lot’s skeins together and order one job’s base at once."
+    )
     return said
 
 
@@ -112,66 +317,432 @@ def lines_table(r):
     for line in r.kept["lines"]:
         row, base = line["row"], line["kind"] == "base"
         wanted = row.needed + (row.promised if base else 0)
-        write = (lambda value: str(round(value))) if base else (lambda value: f"{r.number(value, 1)} g")
+        write = (
+            (lambda value: str(round(value))) if base else (lambda value: f"{r.number(value, 1)} g")
+        )
         one = line["landed"] / line["ordered"] * (1 if base else 100) if line["ordered"] else None
-        rows.append((row.name, write(wanted), write(line["keep"]) if base else "–", write(line["held"]), write(line["net"]), _packs(line), (r.settings.money + r.number(line["landed"], 2)) if line["ordered"] else "–",
-                     (r.settings.money + r.number(one, 2) + (" a skein" if base else " / 100 g")) if one is not None else "–"))
-    return Table("Line by line", ("What", "Wanted", "To keep", "There", "To get", "Packs", "Landed", "Landed, each"), tuple(rows), "Carriage is shared by weight; duty is on price and carriage.")
+        rows.append(
+            (
+                row.name,
+                write(wanted),
+                write(line["keep"]) if base else "–",
+                write(line["held"]),
+                write(line["net"]),
+                _packs(line),
+                (r.settings.money + r.number(line["landed"], 2)) if line["ordered"] else "–",
+                (
+                    (r.settings.money + r.number(one, 2) + (" a skein" if base else " / 100 g"))
+                    if one is not None
+                    else "–"
+                ),
+            )
+        )
+    return Table(
+        "Line by line",
+        ("What", "Wanted", "To keep", "There", "To get", "Packs", "Landed", "Landed, each"),
+        tuple(rows),
+        "Carriage is shared by weight; duty is on price and carriage.",
+    )
 
 
 def order_sheet(r):
-    rows = tuple((line["row"].name, _packs(line), r.settings.money + r.number(line["goods"], 2), "", "☐") for line in r.kept["lines"] if line["ordered"])
-    return (Table("Order", ("What", "Packs", "Price", "Mill lot, date", "Here"), rows or (("Nothing", "–", "–", "", "☐"),)),
-            Table("When", ("Step", "Day", ""), (("Order by, at the slowest lead", write_date(r.value("order_by")), "☐"), ("To be here by", write_date(r.kept["arrive"]), "☐"), ("Wanted on", write_date(r.given["needed_by"]), "☐"))))
+    rows = tuple(
+        (line["row"].name, _packs(line), r.settings.money + r.number(line["goods"], 2), "", "☐")
+        for line in r.kept["lines"]
+        if line["ordered"]
+    )
+    return (
+        Table(
+            "Order",
+            ("What", "Packs", "Price", "Mill lot, date", "Here"),
+            rows or (("Nothing", "–", "–", "", "☐"),),
+        ),
+        Table(
+            "When",
+            ("Step", "Day", ""),
+            (
+                ("Order by, at the slowest lead", write_date(r.value("order_by")), "☐"),
+                ("To be here by", write_date(r.kept["arrive"]), "☐"),
+                ("Wanted on", write_date(r.given["needed_by"]), "☐"),
+            ),
+        ),
+    )
 
 
 def picture(r):
     lines = [line for line in r.kept["lines"] if line["kind"] == "base"]
-    return shelf_picture([(line["row"].name, line["row"].needed, line["row"].promised, line["keep"], line["held"], line["ordered"]) for line in lines]) if lines else None
+    return (
+        shelf_picture(
+            [
+                (
+                    line["row"].name,
+                    line["row"].needed,
+                    line["row"].promised,
+                    line["keep"],
+                    line["held"],
+                    line["ordered"],
+                )
+                for line in lines
+            ]
+        )
+        if lines
+        else None
+    )
 
 
 CARD = Card(
-    id="base-order", chapter="sell", place=50, tall_sheet=True,
+    id="base-order",
+    chapter="sell",
+    place=50,
+    tall_sheet=True,
     question="What must I order, and by when?",
     inputs=(
-        Rows(row_of((Input(TEXT, "Name", default="another base", longest=20, name="name"), Input(COUNT, "Skeins that open plans need", default="0", allowed=("0", "20000"), name="needed"),
-                     Input(COUNT, "promised: club, dyed to order", default="0", allowed=("0", "20000"), name="promised"), Input(COUNT, "on hand", default="0", allowed=("0", "20000"), name="on_hand"),
-                     Input(NUMBER, "used in a week besides", default="0", allowed=("0", "2000"), name="week"), Input(COUNT, "Skeins in a pack", default="10", allowed=("1", "1000"), name="pack"),
-                     Input(MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000"), name="price"), Input(COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000"), name="large"),
-                     Input(MONEY, "It costs", default="0", allowed=("0", "100000"), name="large_price"), Input(MASS, "A skein weighs", default="100 g", allowed=("5 g", "2 kg"), units=("g", "oz"), name="mass"),
-                     Input(LENGTH, "and holds", default="420 m", allowed=("5 m", "10000 m"), units=("m", "yd"), name="length"))), "Bases", "base", record="base", least=0, most=6, measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
-             default=({"name": "Tarrow Sock", "needed": "168", "promised": "12", "on_hand": "24", "week": "3", "large": "50", "large_price": "430"},
-                      {"name": "Dunmel DK", "needed": "24", "on_hand": "38", "week": "2", "price": "78", "length": "230 m"}), name="bases"),
-        Rows(row_of((Input(TEXT, "Name", default="red", longest=20, name="name"), Input(MASS, "Open plans need", default="10 g", allowed=("0 g", "50 kg"), units=("g", "oz"), strict=True, name="needed"),
-                     Input(MASS, "Jar weighs now", default="120 g", allowed=("0 g", "50 kg"), rough="1 g", units=("g", "oz"), strict=True, instrument="kitchen scale", name="jar"),
-                     Input(MASS, "Empty jar", default="100 g", allowed=("0 g", "5 kg"), units=("g", "oz"), strict=True, name="empty"),
-                     Input(VOLUME, "Stock in its bottle", default="0 mL", allowed=("0 mL", "50 L"), units=("mL", "L"), strict=True, name="bottle"),
-                     Input(CONCENTRATION, "its strength", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), units=("g/100 mL", "g/L"), strict=True, name="strength"),
-                     Input(COUNT, "made so many days ago", default="0", allowed=("0", "3650"), name="age"), Input(MASS, "Sold by", default="100 g", allowed=("1 g", "25 kg"), units=("g", "oz"), strict=True, name="pack"),
-                     Input(MONEY, "That costs", default="48", allowed=("0", "5000"), name="price"))), "Dyes and chemicals", "dye or chemical", least=0, most=12, measure="Weigh the jar as it stands, and know what the empty jar weighs.",
-             default=({"name": "navy", "needed": "81.7 g", "jar": "242 g", "empty": "102 g", "bottle": "400 mL", "age": "20"}, {"name": "black", "needed": "14.8 g", "jar": "162 g", "empty": "102 g", "bottle": "300 mL", "age": "140"},
-                      {"name": "yellow", "needed": "9.9 g", "jar": "110 g", "empty": "102 g"}, {"name": "citric acid", "needed": "168 g", "jar": "560 g", "empty": "60 g", "pack": "1000 g", "price": "6.50"}), name="dyes"),
-        Input(PERCENT, "A week’s use goes up and down by", default="50 %", allowed=("0 %", "300 %"), usual=("20 %", "100 %"), measure="Its standard deviation.", name="spread"),
-        Input(CHOICE, "Stock to keep is enough while waiting, in", default="90", options=tuple(Option(each, f"{each} in 100 waits") for each in ("80", "90", "95", "99")), name="sure"),
-        Input(COUNT, "A dye stock is counted on for days", default="90", allowed=("0", "3650"), usual=("14", "365"), measure="Your own rule for your dyes; it differs by class.", name="good_for"),
-        Input(MONEY, "Carriage for all", default="24", allowed=("0", "20000"), usual=("0", "500"), measure="In the supplier’s money.", name="carriage"),
-        Input(PERCENT, "Duty on arrival", default="0 %", allowed=("0 %", "200 %"), usual=("0 %", "20 %"), measure="Your own; tax that you get back is no cost.", name="duty"),
-        Input(NUMBER, "Your money for one of the supplier’s", default="1", allowed=("0.0001", "10000"), measure="1 where it is the same.", name="exchange"),
-        Input(DATE, "Wanted on", default="2027-01-19", measure="The first dye day; see “By when must I do what?”.", name="needed_by"),
-        Input(COUNT, "Days to weigh it in", default="1", allowed=("0", "60"), usual=("0", "7"), name="check"),
-        Input(COUNT, "Supplier, weeks, at best", default="3", allowed=("0", "60"), name="lead_low"), Input(COUNT, "Supplier, weeks, usually", default="4", allowed=("0", "60"), name="lead"), Input(COUNT, "Supplier, weeks, at worst", default="5", allowed=("0", "60"), name="lead_high"),
-        Rows(row_of((Input(DATE, "From", default="2027-02-01", name="first"), Input(DATE, "to", default="2027-02-01", name="last"))), "Closed days", "stretch", record="plan.closed", least=0, most=8, default=({"first": "2026-12-24", "last": "2027-01-02"},), name="closed"),
-        Input(DATE, "Today", default="2026-11-26", measure="Or the day on which you look.", name="today"),
+        Rows(
+            row_of(
+                (
+                    Input(TEXT, "Name", default="another base", longest=20, name="name"),
+                    Input(
+                        COUNT,
+                        "Skeins that open plans need",
+                        default="0",
+                        allowed=("0", "20000"),
+                        name="needed",
+                    ),
+                    Input(
+                        COUNT,
+                        "promised: club, dyed to order",
+                        default="0",
+                        allowed=("0", "20000"),
+                        name="promised",
+                    ),
+                    Input(COUNT, "on hand", default="0", allowed=("0", "20000"), name="on_hand"),
+                    Input(
+                        NUMBER,
+                        "used in a week besides",
+                        default="0",
+                        allowed=("0", "2000"),
+                        name="week",
+                    ),
+                    Input(
+                        COUNT, "Skeins in a pack", default="10", allowed=("1", "1000"), name="pack"
+                    ),
+                    Input(
+                        MONEY,
+                        "A pack costs",
+                        record="pack_price",
+                        default="92",
+                        allowed=("0", "20000"),
+                        name="price",
+                    ),
+                    Input(
+                        COUNT,
+                        "Skeins in a large pack (0: none)",
+                        default="0",
+                        allowed=("0", "5000"),
+                        name="large",
+                    ),
+                    Input(
+                        MONEY, "It costs", default="0", allowed=("0", "100000"), name="large_price"
+                    ),
+                    Input(
+                        MASS,
+                        "A skein weighs",
+                        default="100 g",
+                        allowed=("5 g", "2 kg"),
+                        units=("g", "oz"),
+                        name="mass",
+                    ),
+                    Input(
+                        LENGTH,
+                        "and holds",
+                        default="420 m",
+                        allowed=("5 m", "10000 m"),
+                        units=("m", "yd"),
+                        name="length",
+                    ),
+                )
+            ),
+            "Bases",
+            "base",
+            record="base",
+            least=0,
+            most=6,
+            measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
+            default=(
+                {
+                    "name": "Tarrow Sock",
+                    "needed": "168",
+                    "promised": "12",
+                    "on_hand": "24",
+                    "week": "3",
+                    "large": "50",
+                    "large_price": "430",
+                },
+                {
+                    "name": "Dunmel DK",
+                    "needed": "24",
+                    "on_hand": "38",
+                    "week": "2",
+                    "price": "78",
+                    "length": "230 m",
+                },
+            ),
+            name="bases",
+        ),
+        Rows(
+            row_of(
+                (
+                    Input(TEXT, "Name", default="red", longest=20, name="name"),
+                    Input(
+                        MASS,
+                        "Open plans need",
+                        default="10 g",
+                        allowed=("0 g", "50 kg"),
+                        units=("g", "oz"),
+                        strict=True,
+                        name="needed",
+                    ),
+                    Input(
+                        MASS,
+                        "Jar weighs now",
+                        default="120 g",
+                        allowed=("0 g", "50 kg"),
+                        rough="1 g",
+                        units=("g", "oz"),
+                        strict=True,
+                        instrument="kitchen scale",
+                        name="jar",
+                    ),
+                    Input(
+                        MASS,
+                        "Empty jar",
+                        default="100 g",
+                        allowed=("0 g", "5 kg"),
+                        units=("g", "oz"),
+                        strict=True,
+                        name="empty",
+                    ),
+                    Input(
+                        VOLUME,
+                        "Stock in its bottle",
+                        default="0 mL",
+                        allowed=("0 mL", "50 L"),
+                        units=("mL", "L"),
+                        strict=True,
+                        name="bottle",
+                    ),
+                    Input(
+                        CONCENTRATION,
+                        "its strength",
+                        default="1 g/100 mL",
+                        allowed=("0.005 g/100 mL", "20 g/100 mL"),
+                        units=("g/100 mL", "g/L"),
+                        strict=True,
+                        name="strength",
+                    ),
+                    Input(
+                        COUNT,
+                        "made so many days ago",
+                        default="0",
+                        allowed=("0", "3650"),
+                        name="age",
+                    ),
+                    Input(
+                        MASS,
+                        "Sold by",
+                        default="100 g",
+                        allowed=("1 g", "25 kg"),
+                        units=("g", "oz"),
+                        strict=True,
+                        name="pack",
+                    ),
+                    Input(MONEY, "That costs", default="48", allowed=("0", "5000"), name="price"),
+                )
+            ),
+            "Dyes and chemicals",
+            "dye or chemical",
+            least=0,
+            most=12,
+            measure="Weigh the jar as it stands, and know what the empty jar weighs.",
+            default=(
+                {
+                    "name": "navy",
+                    "needed": "81.7 g",
+                    "jar": "242 g",
+                    "empty": "102 g",
+                    "bottle": "400 mL",
+                    "age": "20",
+                },
+                {
+                    "name": "black",
+                    "needed": "14.8 g",
+                    "jar": "162 g",
+                    "empty": "102 g",
+                    "bottle": "300 mL",
+                    "age": "140",
+                },
+                {"name": "yellow", "needed": "9.9 g", "jar": "110 g", "empty": "102 g"},
+                {
+                    "name": "citric acid",
+                    "needed": "168 g",
+                    "jar": "560 g",
+                    "empty": "60 g",
+                    "pack": "1000 g",
+                    "price": "6.50",
+                },
+            ),
+            name="dyes",
+        ),
+        Input(
+            PERCENT,
+            "A week’s use goes up and down by",
+            default="50 %",
+            allowed=("0 %", "300 %"),
+            usual=("20 %", "100 %"),
+            measure="Its standard deviation.",
+            name="spread",
+        ),
+        Input(
+            CHOICE,
+            "Stock to keep is enough while waiting, in",
+            default="90",
+            options=tuple(
+                Option(each, f"{each} in 100 waits") for each in ("80", "90", "95", "99")
+            ),
+            name="sure",
+        ),
+        Input(
+            COUNT,
+            "A dye stock is counted on for days",
+            default="90",
+            allowed=("0", "3650"),
+            usual=("14", "365"),
+            measure="Your own rule for your dyes; it differs by class.",
+            name="good_for",
+        ),
+        Input(
+            MONEY,
+            "Carriage for all",
+            default="24",
+            allowed=("0", "20000"),
+            usual=("0", "500"),
+            measure="In the supplier’s money.",
+            name="carriage",
+        ),
+        Input(
+            PERCENT,
+            "Duty on arrival",
+            default="0 %",
+            allowed=("0 %", "200 %"),
+            usual=("0 %", "20 %"),
+            measure="Your own; tax that you get back is no cost.",
+            name="duty",
+        ),
+        Input(
+            NUMBER,
+            "Your money for one of the supplier’s",
+            default="1",
+            allowed=("0.0001", "10000"),
+            measure="1 where it is the same.",
+            name="exchange",
+        ),
+        Input(
+            DATE,
+            "Wanted on",
+            default="2027-01-19",
+            measure="The first dye day; see “By when must I do what?”.",
+            name="needed_by",
+        ),
+        Input(
+            COUNT,
+            "Days to weigh it in",
+            default="1",
+            allowed=("0", "60"),
+            usual=("0", "7"),
+            name="check",
+        ),
+        Input(COUNT, "Supplier, weeks, at best", default="3", allowed=("0", "60"), name="lead_low"),
+        Input(COUNT, "Supplier, weeks, usually", default="4", allowed=("0", "60"), name="lead"),
+        Input(
+            COUNT, "Supplier, weeks, at worst", default="5", allowed=("0", "60"), name="lead_high"
+        ),
+        Rows(
+            row_of(
+                (
+                    Input(DATE, "From", default="2027-02-01", name="first"),
+                    Input(DATE, "to", default="2027-02-01", name="last"),
+                )
+            ),
+            "Closed days",
+            "stretch",
+            record="plan.closed",
+            least=0,
+            most=8,
+            default=({"first": "2026-12-24", "last": "2027-01-02"},),
+            name="closed",
+        ),
+        Input(
+            DATE,
+            "Today",
+            default="2026-11-26",
+            measure="Or the day on which you look.",
+            name="today",
+        ),
     ),
     results=(
-        Result(COUNT, "Packs to order", rounding="up", name="packs"), Result(COUNT, "Skeins of base ordered", rounding="up", name="skeins"), Result(MASS, "Dye and chemicals to get", units=("g", "oz"), finest=(0.1, 0.01), rounding="up", floor=0.0, name="dye_short"),
-        Result(MONEY, "Goods", finest=(0.01,), name="goods"), Result(MONEY, "Landed, all of it", finest=(0.01,), rounding="up", name="landed"), Result(MONEY, "A skein of the first base, landed", finest=(0.01,), name="each"),
-        Result(MONEY, "100 m of it", finest=(0.01,), name="hundred"), Result(DATE, "Order by", name="order_by"), Result(DATE, "if the lead is as usual", name="order_usual"), Result(DATE, "if it is as quick as can be", name="order_quick"),
+        Result(COUNT, "Packs to order", rounding="up", name="packs"),
+        Result(COUNT, "Skeins of base ordered", rounding="up", name="skeins"),
+        Result(
+            MASS,
+            "Dye and chemicals to get",
+            units=("g", "oz"),
+            finest=(0.1, 0.01),
+            rounding="up",
+            floor=0.0,
+            name="dye_short",
+        ),
+        Result(MONEY, "Goods", finest=(0.01,), name="goods"),
+        Result(MONEY, "Landed, all of it", finest=(0.01,), rounding="up", name="landed"),
+        Result(MONEY, "A skein of the first base, landed", finest=(0.01,), name="each"),
+        Result(MONEY, "100 m of it", finest=(0.01,), name="hundred"),
+        Result(DATE, "Order by", name="order_by"),
+        Result(DATE, "if the lead is as usual", name="order_usual"),
+        Result(DATE, "if it is as quick as can be", name="order_quick"),
         Result(COUNT, "Days from today", rounding="down", name="slack"),
     ),
-    answer=answer, say=say, notes=notes, pictures=(picture,), tables=(lines_table,), papers=(Paper("Order, A5", "A5", order_sheet),),
-    basis=Basis(MODEL, "Spoken for, and to be kept, less what is on hand; the cheapest whole packs. Stock to keep: use over the lead time, and a margin for both (textbook formula, from memory)."),
+    answer=answer,
+    say=say,
+    notes=notes,
+    pictures=(picture,),
+    tables=(lines_table,),
+    papers=(Paper("Order, A5", "A5", order_sheet),),
+    basis=Basis(
+        MODEL,
+        "Spoken for, and to be kept, less what is on hand; the cheapest whole packs. Stock to keep:"
+        " use over the lead time, and a margin for both (textbook formula, from memory).",
+    ),
     sources=(INVENTORY_TEXTBOOK, COMMON_PRACTICE, ARITHMETIC),
-    cautions=(Caution("Jar and bottle both carry name, strength, date and lot.", "Never a drinks bottle. What nobody can name is not stock: ask the maker’s safety data sheet how to be rid of it."),),
-    carry=(Carry("back-plan", "By when must I do what?", {"check": "check", "supplier_quick": "lead_low", "supplier": "lead", "supplier_slow": "lead_high", "closed": ways.closed_days, "today": "today"}), Carry("stock-solution", "Make up a stock", {}), Carry("true-weight", "It says 100 g, mine says 103", {})),
+    cautions=(
+        Caution(
+            "Jar and bottle both carry name, strength, date and lot.",
+            "Never a drinks bottle. What nobody can name is not stock: ask the maker’s safety data"
+            " sheet how to be rid of it.",
+        ),
+    ),
+    carry=(
+        Carry(
+            "back-plan",
+            "By when must I do what?",
+            {
+                "check": "check",
+                "supplier_quick": "lead_low",
+                "supplier": "lead",
+                "supplier_slow": "lead_high",
+                "closed": ways.closed_days,
+                "today": "today",
+            },
+        ),
+        Carry("stock-solution", "Make up a stock", {}),
+        Carry("true-weight", "It says 100 g, mine says 103", {}),
+    ),
 )

@@ -11,7 +11,13 @@ LEFT, RIGHT, ROW, TOP = 112, 348, 24, 26
 MOST_LABELS = 4
 
 
-def dates_picture(steps: Sequence[tuple[str, date, date]], spans: Sequence[tuple[str, date, date]], closed: Sequence[tuple[date, date]], today: date, start: date) -> Picture:
+def dates_picture(
+    steps: Sequence[tuple[str, date, date]],
+    spans: Sequence[tuple[str, date, date]],
+    closed: Sequence[tuple[date, date]],
+    today: date,
+    start: date,
+) -> Picture:
     """A row for each step.
 
     steps   (name, last sure day, last possible day) of single days, in order
@@ -20,7 +26,10 @@ def dates_picture(steps: Sequence[tuple[str, date, date]], spans: Sequence[tuple
     today, start  as dates
     Raises nothing.
     """
-    rows = sorted([(sure, name, sure, quick, False) for name, sure, quick in steps] + [(first, name, first, last, True) for name, first, last in spans])
+    rows = sorted(
+        [(sure, name, sure, quick, False) for name, sure, quick in steps]
+        + [(first, name, first, last, True) for name, first, last in spans]
+    )
     low = min([row[0] for row in rows] + [today]) - timedelta(days=2)
     high = max(start, today) + timedelta(days=2)
     across = Scale(0, max((high - low).days, 1), LEFT, RIGHT)
@@ -44,13 +53,26 @@ def dates_picture(steps: Sequence[tuple[str, date, date]], spans: Sequence[tuple
         late = first < today
         drawing.text(4, y + 15, name, size=13, bold=late)
         if span:
-            drawing.rect(at(first), y + 4, max(at(last + timedelta(days=1)) - at(first), 3), 13, fill=INDIGO_WASH, stroke=MADDER if late else INDIGO, stroke_width=1.4)
+            drawing.rect(
+                at(first),
+                y + 4,
+                max(at(last + timedelta(days=1)) - at(first), 3),
+                13,
+                fill=INDIGO_WASH,
+                stroke=MADDER if late else INDIGO,
+                stroke_width=1.4,
+            )
         else:
             if last > first:
                 drawing.line(at(first), y + 11, at(last), y + 11, stroke=INK, width=1.4)
                 drawing.line(at(last), y + 6, at(last), y + 16, stroke=INK, width=1.4)
             x = at(first)
-            drawing.path([(x - 5, y + 5), (x + 5, y + 5), (x, y + 17)], fill=MADDER if late else INDIGO, stroke=MADDER if late else INDIGO, closed=True)
+            drawing.path(
+                [(x - 5, y + 5), (x + 5, y + 5), (x, y + 17)],
+                fill=MADDER if late else INDIGO,
+                stroke=MADDER if late else INDIGO,
+                closed=True,
+            )
     drawing.line(at(today), 18, at(today), bottom, stroke=INK, width=1.6, dash="4 3")
     drawing.text(at(today), 13, f"today, {_short(today)}", anchor="middle", size=13)
     y = bottom + 38
@@ -60,7 +82,10 @@ def dates_picture(steps: Sequence[tuple[str, date, date]], spans: Sequence[tuple
     drawing.text(24, y + 20, "working days", size=12)
     drawing.hatch(120, y + 10, 20, 11, gap=7, stroke=SOFT)
     drawing.text(146, y + 20, "closed", size=12)
-    said = "; ".join(f"{name} {write_date(first)}" + (f" to {write_date(last)}" if last > first else "") for _, name, first, last, _ in rows)
+    said = "; ".join(
+        f"{name} {write_date(first)}" + (f" to {write_date(last)}" if last > first else "")
+        for _, name, first, last, _ in rows
+    )
     return drawing.picture("The last days, on a calendar", f"Today is {write_date(today)}. {said}.")
 
 

@@ -22,8 +22,26 @@ def fiber_bars(rows: Sequence[tuple[str, float, float, float]]) -> Picture:
     for place, (name, share, low, high) in enumerate(rows):
         y = TOP + ROW * place
         drawing.text(LEFT, y + 15, f"{share:g} % {name}", bold=True, halo=True)
-        drawing.rect(LEFT, y + 22, scale(share) - LEFT, 14, fill=INDIGO_WASH if place % 2 else INDIGO, stroke=INDIGO)
+        drawing.rect(
+            LEFT,
+            y + 22,
+            scale(share) - LEFT,
+            14,
+            fill=INDIGO_WASH if place % 2 else INDIGO,
+            stroke=INDIGO,
+        )
         if high > low:
-            drawing.strokes([[(scale(low), y + 19), (scale(low), y + 39)], [(scale(high), y + 19), (scale(high), y + 39)], [(scale(low), y + 39), (scale(high), y + 39)]], stroke=INK, width=1.5)
-    said = "; ".join(f"{name} {share:g} %" + (f", a test may find {low:g} to {high:g} %" if high > low else "") for name, share, low, high in rows)
+            drawing.strokes(
+                [
+                    [(scale(low), y + 19), (scale(low), y + 39)],
+                    [(scale(high), y + 19), (scale(high), y + 39)],
+                    [(scale(low), y + 39), (scale(high), y + 39)],
+                ],
+                stroke=INK,
+                width=1.5,
+            )
+    said = "; ".join(
+        f"{name} {share:g} %" + (f", a test may find {low:g} to {high:g} %" if high > low else "")
+        for name, share, low, high in rows
+    )
     return drawing.picture("Fiber content, with what a test may find", f"Bars: {said}.")

@@ -19,12 +19,39 @@ def kit_picture(colors: Sequence[tuple[str, int, float, float, float, str]]) -> 
     said = []
     for place, (name, given, need, low, high, words) in enumerate(colors):
         top = ROW * place
-        drawing.text(LEFT, top + 16, f"{name if len(name) <= 12 else name[:11] + '…'}: {words}", size=13, bold=high > given)
+        drawing.text(
+            LEFT,
+            top + 16,
+            f"{name if len(name) <= 12 else name[:11] + '…'}: {words}",
+            size=13,
+            bold=high > given,
+        )
         for number in range(given):
-            drawing.rect(across(number), top + 23, across(number + 1) - across(number), 22, fill=INDIGO_WASH, stroke=INDIGO, stroke_width=1.2)
+            drawing.rect(
+                across(number),
+                top + 23,
+                across(number + 1) - across(number),
+                22,
+                fill=INDIGO_WASH,
+                stroke=INDIGO,
+                stroke_width=1.2,
+            )
         drawing.rect(LEFT, top + 29, across(need) - LEFT, 10, fill=INDIGO, stroke=INDIGO)
         ends = [across(low), across(high)]
-        drawing.strokes([[(ends[0], top + 34), (ends[1], top + 34)], *([(x, top + 26), (x, top + 42)] for x in ends)], stroke=MADDER if high > given else INK, width=1.6)
+        drawing.strokes(
+            [
+                [(ends[0], top + 34), (ends[1], top + 34)],
+                *([(x, top + 26), (x, top + 42)] for x in ends),
+            ],
+            stroke=MADDER if high > given else INK,
+            width=1.6,
+        )
         said.append(f"{name} takes {need:.2f} skeins, {low:.2f} to {high:.2f}; {given} given")
-    drawing.text(LEFT, ROW * len(colors) + 14, "boxes: skeins given; bar: taken, with its range", size=13, fill=SOFT)
+    drawing.text(
+        LEFT,
+        ROW * len(colors) + 14,
+        "boxes: skeins given; bar: taken, with its range",
+        size=13,
+        fill=SOFT,
+    )
     return drawing.picture("Given and taken, color by color", "; ".join(said) + ".")

@@ -3,7 +3,17 @@
 from collections.abc import Callable, Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, MADDER_WASH, SOFT, Drawing, Scale
+from ...core.picture import (
+    INDIGO,
+    INDIGO_WASH,
+    INK,
+    LINE,
+    MADDER,
+    MADDER_WASH,
+    SOFT,
+    Drawing,
+    Scale,
+)
 
 ROW, TOP, NAMES, AMOUNTS = 25, 6, 118, 292
 
@@ -22,15 +32,26 @@ def where_it_goes(parts: Sequence[tuple[str, int]], written: Callable[[int], str
         y, last = TOP + ROW * place, (name, amount) == parts[-1]
         drawing.text(NAMES - 8, y + 17, name, anchor="end", size=13, bold=last)
         wide = max(scale(abs(amount)) - NAMES, 1.0)
-        fill, stroke = (MADDER_WASH, MADDER) if amount < 0 else (INDIGO, INDIGO) if last else (INDIGO_WASH, INDIGO)
+        fill, stroke = (
+            (MADDER_WASH, MADDER)
+            if amount < 0
+            else (INDIGO, INDIGO)
+            if last
+            else (INDIGO_WASH, INDIGO)
+        )
         drawing.rect(NAMES, y + 4, wide, ROW - 8, fill=fill, stroke=stroke)
         if amount < 0:
             drawing.hatch(NAMES, y + 4, wide, ROW - 8, stroke=MADDER)
         drawing.text(354, y + 17, written(amount), anchor="end", size=13, bold=last)
-    return drawing.picture("Where the price of one skein goes", "Bars: " + "; ".join(f"{name} {written(amount)}" for name, amount in shown) + ".")
+    return drawing.picture(
+        "Where the price of one skein goes",
+        "Bars: " + "; ".join(f"{name} {written(amount)}" for name, amount in shown) + ".",
+    )
 
 
-def what_moves_it(rows: Sequence[tuple[str, float, float]], left: float, written: Callable[[float], str]) -> Picture:
+def what_moves_it(
+    rows: Sequence[tuple[str, float, float]], left: float, written: Callable[[float], str]
+) -> Picture:
     """What is left of one skein when one thing after another is a tenth less, and a tenth more: widest first.
 
     rows     (name, left with a tenth less of it, left with a tenth more), in the order shown
@@ -51,13 +72,27 @@ def what_moves_it(rows: Sequence[tuple[str, float, float]], left: float, written
     if scale.low < 0 < scale.high:
         drawing.line(scale(0), TOP, scale(0), bottom + 2, stroke=MADDER, dash="4 3")
     drawing.line(scale(left), TOP - 2, scale(left), bottom + 6, stroke=INK, width=1.5)
-    for x, value, anchor in ((NAMES + 4, scale.low, "start"), (scale(left), left, "middle"), (352, scale.high, "end")):
+    for x, value, anchor in (
+        (NAMES + 4, scale.low, "start"),
+        (scale(left), left, "middle"),
+        (352, scale.high, "end"),
+    ):
         if anchor == "middle" or abs(x - scale(left)) > 70:
-            drawing.text(x, bottom + 21, written(value), anchor=anchor, size=13, fill=INK if anchor == "middle" else SOFT)
+            drawing.text(
+                x,
+                bottom + 21,
+                written(value),
+                anchor=anchor,
+                size=13,
+                fill=INK if anchor == "middle" else SOFT,
+            )
     drawing.line(8, bottom + 30, 352, bottom + 30, stroke=LINE)
     drawing.rect(12, bottom + 39, 16, 11, fill=INDIGO_WASH, stroke=INDIGO)
     drawing.text(34, bottom + 49, "10 % less of it", size=13)
     drawing.rect(182, bottom + 39, 16, 11, fill=INDIGO, stroke=INDIGO)
     drawing.text(204, bottom + 49, "10 % more of it", size=13)
-    said = "; ".join(f"{name}: {written(less)} with a tenth less, {written(more)} with a tenth more" for name, less, more in rows)
+    said = "; ".join(
+        f"{name}: {written(less)} with a tenth less, {written(more)} with a tenth more"
+        for name, less, more in rows
+    )
     return drawing.picture("What moves what is left most", f"Left now {written(left)}. {said}.")

@@ -19,8 +19,18 @@ def lots_picture(shares: Sequence[tuple[str, int, int, int]]) -> Picture:
     said = []
     for place, (name, kits, club, shop) in enumerate(shares):
         y, at = ROW * place, 0
-        drawing.text(LEFT, y + 15, f"{name if len(name) <= 22 else name[:21] + '…'}: {kits} kits, {club} club, {shop} shop", size=13)
-        for value, fill, hatched in ((kits, INDIGO, False), (club, INDIGO_WASH, False), (shop, SHEET, True)):
+        drawing.text(
+            LEFT,
+            y + 15,
+            f"{name if len(name) <= 22 else name[:21] + '…'}: {kits} kits, {club} club, {shop}"
+            " shop",
+            size=13,
+        )
+        for value, fill, hatched in (
+            (kits, INDIGO, False),
+            (club, INDIGO_WASH, False),
+            (shop, SHEET, True),
+        ):
             if value:
                 left, right = across(at), across(at + value)
                 drawing.rect(left, y + 20, right - left, 16, fill=fill, stroke=INDIGO)
@@ -39,14 +49,18 @@ def lots_picture(shares: Sequence[tuple[str, int, int, int]]) -> Picture:
     return drawing.picture("Each lot, shared out", "; ".join(said) + ".")
 
 
-def bands_picture(parcels: Sequence[tuple[str, float, float, float]], bands: Sequence[float], write) -> Picture:
+def bands_picture(
+    parcels: Sequence[tuple[str, float, float, float]], bands: Sequence[float], write
+) -> Picture:
     """Parcels as bars (name, grams, low, high) under the lines of the bands; write writes a weight.
 
     Raises nothing.
     """
     shown = [band for band in bands]
     top = 1.05 * max([high for *_, high in parcels] + shown[:1])
-    top = max(top, 1.05 * next((band for band in shown if band >= max(high for *_, high in parcels)), 0))
+    top = max(
+        top, 1.05 * next((band for band in shown if band >= max(high for *_, high in parcels)), 0)
+    )
     across = Scale(0, top, LEFT, RIGHT)
     bottom = 24 + ROW * len(parcels)
     drawing = Drawing(bottom + 6)
@@ -62,9 +76,27 @@ def bands_picture(parcels: Sequence[tuple[str, float, float, float]], bands: Seq
     for place, (name, mass, low, high) in enumerate(parcels):
         y = 24 + ROW * place
         over = any(low < band < high for band in shown)
-        drawing.text(LEFT, y + 14, f"{name if len(name) <= 22 else name[:21] + '…'}: {write(mass)}", size=13, bold=over, halo=True)
+        drawing.text(
+            LEFT,
+            y + 14,
+            f"{name if len(name) <= 22 else name[:21] + '…'}: {write(mass)}",
+            size=13,
+            bold=over,
+            halo=True,
+        )
         drawing.rect(LEFT, y + 20, across(mass) - LEFT, 13, fill=INDIGO_WASH, stroke=INDIGO)
-        drawing.strokes([[(across(low), y + 26), (across(high), y + 26)], [(across(low), y + 22), (across(low), y + 31)], [(across(high), y + 22), (across(high), y + 31)]], stroke=MADDER if over else INK, width=1.6)
+        drawing.strokes(
+            [
+                [(across(low), y + 26), (across(high), y + 26)],
+                [(across(low), y + 22), (across(low), y + 31)],
+                [(across(high), y + 22), (across(high), y + 31)],
+            ],
+            stroke=MADDER if over else INK,
+            width=1.6,
+        )
         said.append(f"{name} {write(mass)}, {write(low)} to {write(high)}")
     drawing.line(LEFT, bottom, RIGHT, bottom, stroke=LINE)
-    return drawing.picture("Parcels and the post’s bands", "; ".join(said) + f". Bands up to {', '.join(write(band) for band in shown)}.")
+    return drawing.picture(
+        "Parcels and the post’s bands",
+        "; ".join(said) + f". Bands up to {', '.join(write(band) for band in shown)}.",
+    )

@@ -9,7 +9,9 @@ LEFT, RIGHT = 6, 354
 MOST_ROWS = 30
 
 
-def set_picture(shades: Sequence[str], cut_first: float, cut_over: float, each: int, each_over: float) -> Picture:
+def set_picture(
+    shades: Sequence[str], cut_first: float, cut_over: float, each: int, each_over: float
+) -> Picture:
     """Two blocks of skeins, a column for each shade. Left blocks round up once, right ones shade by shade.
 
     shades     screen colors of the shades, in order, 1 to 60
@@ -25,19 +27,47 @@ def set_picture(shades: Sequence[str], cut_first: float, cut_over: float, each: 
     wide = (RIGHT - LEFT) / len(shades)
     used = (cut_first - cut_over) / len(shades)
     drawing.text(LEFT, 14, f"Cut first: {cut_first:g} skeins, over {cut_over:.1f}", bold=True)
-    drawing.text(LEFT, 20 + high + gap - 8, f"Dyed whole: {each * len(shades)} skeins, over {each_over * len(shades):.1f}", bold=True)
+    drawing.text(
+        LEFT,
+        20 + high + gap - 8,
+        f"Dyed whole: {each * len(shades)} skeins, over {each_over * len(shades):.1f}",
+        bold=True,
+    )
     for at, color in enumerate(shades):
         x = LEFT + wide * at
         for top, full in ((20, used), (20 + high + gap, each - each_over)):
-            drawing.rect(x, top + high - unit * full, wide - 2, unit * full, fill=color, stroke=INK, stroke_width=0.8)
+            drawing.rect(
+                x,
+                top + high - unit * full,
+                wide - 2,
+                unit * full,
+                fill=color,
+                stroke=INK,
+                stroke_width=0.8,
+            )
         if each_over > 0:
             top = 20 + high + gap + high - unit * each
             drawing.hatch(x, top, wide - 2, unit * each_over, gap=4)
             drawing.rect(x, top, wide - 2, unit * each_over, stroke_width=0.8)
-        lines = [[(x, y), (x + wide - 2, y)] for y in (20 + high + gap + high - unit * number for number in range(1, each))]
+        lines = [
+            [(x, y), (x + wide - 2, y)]
+            for y in (20 + high + gap + high - unit * number for number in range(1, each))
+        ]
         drawing.strokes(lines, stroke=SOFT, width=0.5)
         if len(shades) <= 16 or at % 5 == 4:
-            drawing.text(x + wide / 2 - 1, 20 + high + 14, str(at + 1), anchor="middle", size=12, fill=SOFT)
-    drawing.text(LEFT, 20 + high + gap + high + 20, "one column a shade; hatched: left over in each", size=13, fill=SOFT)
-    return drawing.picture("Skeins of the set, both ways", f"Cut first the set takes {cut_first:g} full skeins with {cut_over:.1f} over. Dyed whole it takes {each} for each of {len(shades)} shades, "
-                                                          f"{each * len(shades)} in all, with {each_over:.1f} over in every shade.")
+            drawing.text(
+                x + wide / 2 - 1, 20 + high + 14, str(at + 1), anchor="middle", size=12, fill=SOFT
+            )
+    drawing.text(
+        LEFT,
+        20 + high + gap + high + 20,
+        "one column a shade; hatched: left over in each",
+        size=13,
+        fill=SOFT,
+    )
+    return drawing.picture(
+        "Skeins of the set, both ways",
+        f"Cut first the set takes {cut_first:g} full skeins with {cut_over:.1f} over. Dyed whole it"
+        f" takes {each} for each of {len(shades)} shades, {each * len(shades)} in all, with"
+        f" {each_over:.1f} over in every shade.",
+    )

@@ -12,13 +12,40 @@ def gray_scales() -> list[Table]:
     Source: ISO 105-A02 (iso-105-a02, read), ISO 105-A03, A04 and A05 (from memory).
     """
     table = read_table("wash", "gray-scale-steps")
-    numbers = tuple((grade_words(row["grade"]), f"{marked(row['change'], row['status'])} ± {row['change_tolerance']:g}", f"{change_grade(row['change']):.2f}{MARKS['memory']}",
-                     f"{row['staining']:g} ± {row['staining_tolerance']:g}{MARKS[row['staining_status']]}", f"{staining_grade(row['staining']):.2f}{MARKS['memory']}") for row in table.rows)
-    words = tuple((grade_words(row["grade"]), row["see_change"], row["see_staining"], row["buyer"] + MARKS[row["words_status"]]) for row in table.rows)
+    numbers = tuple(
+        (
+            grade_words(row["grade"]),
+            f"{marked(row['change'], row['status'])} ± {row['change_tolerance']:g}",
+            f"{change_grade(row['change']):.2f}{MARKS['memory']}",
+            f"{row['staining']:g} ± {row['staining_tolerance']:g}{MARKS[row['staining_status']]}",
+            f"{staining_grade(row['staining']):.2f}{MARKS['memory']}",
+        )
+        for row in table.rows
+    )
+    words = tuple(
+        (
+            grade_words(row["grade"]),
+            row["see_change"],
+            row["see_staining"],
+            row["buyer"] + MARKS[row["words_status"]],
+        )
+        for row in table.rows
+    )
     return [
-        Table("Steps of the gray scales, CIELAB difference", ("Grade", "Change", "By the formula", "Staining", "By the formula"), numbers, table.note + " " + meaning("read", "memory"),
-              ("iso-105-a02", "iso-105-a03", "iso-105-a04", "iso-105-a05")),
-        Table("What a grade looks like, and what to say", ("Grade", "Change of the piece", "Staining of white", "For who buys it"), words, "Our own words. " + meaning("practice"), ("common-practice",)),
+        Table(
+            "Steps of the gray scales, CIELAB difference",
+            ("Grade", "Change", "By the formula", "Staining", "By the formula"),
+            numbers,
+            table.note + " " + meaning("read", "memory"),
+            ("iso-105-a02", "iso-105-a03", "iso-105-a04", "iso-105-a05"),
+        ),
+        Table(
+            "What a grade looks like, and what to say",
+            ("Grade", "Change of the piece", "Staining of white", "For who buys it"),
+            words,
+            "Our own words. " + meaning("practice"),
+            ("common-practice",),
+        ),
     ]
 
 
@@ -29,9 +56,24 @@ def tests_at_home() -> list[Table]:
     """
     table, made = read_table("wash", "fastness-tests"), []
     for test in dict.fromkeys(row["test"] for row in table.rows):
-        rows = tuple((row["what"], row["standard"] + MARKS[row["standard_status"]], row["home"] + MARKS[row["status"]]) for row in table.rows if row["test"] == test)
-        made.append(Table(f"{test}: the standard, and at home", ("What", "The standard", "At home"), rows, table.note + " " + meaning("read", "secondary", "memory", "practice"),
-                          ("iso-105-c06" if test == "Washing" else "iso-105-x12", "common-practice")))
+        rows = tuple(
+            (
+                row["what"],
+                row["standard"] + MARKS[row["standard_status"]],
+                row["home"] + MARKS[row["status"]],
+            )
+            for row in table.rows
+            if row["test"] == test
+        )
+        made.append(
+            Table(
+                f"{test}: the standard, and at home",
+                ("What", "The standard", "At home"),
+                rows,
+                table.note + " " + meaning("read", "secondary", "memory", "practice"),
+                ("iso-105-c06" if test == "Washing" else "iso-105-x12", "common-practice"),
+            )
+        )
     return made
 
 
@@ -41,5 +83,13 @@ def fluff_or_dye() -> list[Table]:
     Source: common practice.
     """
     table = read_table("wash", "shedding-answers")
-    return [Table(title, ("It is", title), tuple((row["says"] + MARKS[row["status"]], row[column]) for row in table.rows), table.note + " " + meaning("practice"), (table.source,))
-            for column, title in (("do", "What to do"), ("tell", "What to say"))]
+    return [
+        Table(
+            title,
+            ("It is", title),
+            tuple((row["says"] + MARKS[row["status"]], row[column]) for row in table.rows),
+            table.note + " " + meaning("practice"),
+            (table.source,),
+        )
+        for column, title in (("do", "What to do"), ("tell", "What to say"))
+    ]

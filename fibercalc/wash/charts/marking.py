@@ -5,7 +5,12 @@ from ...core.marks import MARKS, meaning
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing
 from ...core.table import read_table
 
-SIDE, LEFT, TOP, EDGE = 220, 70, 22, 22  # the sample on the sheet: 500 mm across, marks 50 mm from its edges
+SIDE, LEFT, TOP, EDGE = (
+    220,
+    70,
+    22,
+    22,
+)  # the sample on the sheet: 500 mm across, marks 50 mm from its edges
 PLACES = (0.0, 0.5, 1.0)
 
 
@@ -15,9 +20,24 @@ def marking() -> list:
     Source: ISO 5077 (iso-5077, summary) with ISO 3759; ISO 139 for the air; AATCC TM135 for the mean; common practice at home.
     """
     table = read_table("wash", "measuring-rules")
-    rows = tuple((row["what"], row["standard"] + MARKS[row["standard_status"]], row["home"] + MARKS[row["status"]]) for row in table.rows)
-    return [_sample(), Table("A sample, marked and measured", ("What", "The standard", "At home"), rows, table.note + " " + meaning("read", "practice"),
-                             ("iso-5077", "iso-139", "aatcc-135", "common-practice"))]
+    rows = tuple(
+        (
+            row["what"],
+            row["standard"] + MARKS[row["standard_status"]],
+            row["home"] + MARKS[row["status"]],
+        )
+        for row in table.rows
+    )
+    return [
+        _sample(),
+        Table(
+            "A sample, marked and measured",
+            ("What", "The standard", "At home"),
+            rows,
+            table.note + " " + meaning("read", "practice"),
+            ("iso-5077", "iso-139", "aatcc-135", "common-practice"),
+        ),
+    ]
 
 
 def _sample() -> Picture:
@@ -34,9 +54,15 @@ def _sample() -> Picture:
                 drawing.circle(LEFT + EDGE + across * inner, TOP + EDGE + down * inner, 4, fill=INK)
     drawing.line(LEFT + EDGE, TOP + SIDE + 14, LEFT + EDGE + inner, TOP + SIDE + 14)
     drawing.text(LEFT + SIDE / 2, TOP + SIDE + 31, "width: 35 cm and more", anchor="middle")
-    drawing.text(LEFT + SIDE / 2, TOP + SIDE + 50, "marks 5 cm from the edges", anchor="middle", fill=SOFT)
+    drawing.text(
+        LEFT + SIDE / 2, TOP + SIDE + 50, "marks 5 cm from the edges", anchor="middle", fill=SOFT
+    )
     drawing.line(LEFT + SIDE + 12, TOP + EDGE, LEFT + SIDE + 12, TOP + EDGE + inner)
     drawing.text(LEFT + SIDE + 18, TOP + SIDE / 2 + 5, "length")
     drawing.text(LEFT - 8, TOP + SIDE / 2, "3 pairs", anchor="end")
     drawing.text(LEFT - 8, TOP + SIDE / 2 + 18, "each way", anchor="end")
-    return drawing.picture("Where the marks go", "A square sample with eight marks in three rows of length and three of width, 35 cm apart and more, 5 cm from the edges.")
+    return drawing.picture(
+        "Where the marks go",
+        "A square sample with eight marks in three rows of length and three of width, 35 cm apart"
+        " and more, 5 cm from the edges.",
+    )

@@ -7,4 +7,14 @@ from .setts import setts
 from .structures import structures
 from .warping import warping
 
-__all__ = ["crimp_and_take_up", "denting", "draw_downs", "ends_in_width", "heddles", "percentages", "setts", "structures", "warping"]
+__all__ = [
+    "crimp_and_take_up",
+    "denting",
+    "draw_downs",
+    "ends_in_width",
+    "heddles",
+    "percentages",
+    "setts",
+    "structures",
+    "warping",
+]

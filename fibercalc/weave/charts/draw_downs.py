@@ -23,14 +23,40 @@ def draw_downs() -> list:
     one = [each for each in ALL if not lifts_of(each.repeat).by_hand]
     more = [each for each in ALL if lifts_of(each.repeat).by_hand]
     return [
-        _panels("What one rigid heddle and its stick weave", one), _panels("What asks for more heddles, for shafts, or for picking up by hand", more),
-        Table("Sheds of the weaves of one heddle, pick by pick", ("Weave", "Ends × picks", "Sheds, over and over", "The stick, slots from the left"),
-              tuple((each.label + MARKS[each.status], _size(each), ", ".join(said(each.repeat)), _stick(each)) for each in one),
-              "“On edge”: heddle at rest, the stick turned on edge behind it. “Up + stick flat”: heddle up, the stick flat behind it. Else the stick lies back. End 1, at the left, stands in a slot. " + meaning("practice"),
-              ("common-practice",)),
-        Table("Longest floats, in threads passed over", ("Weave", "Warp: face, back", "Weft: face, back", "Warp on the face", "What is seen"),
-              tuple((each.label + MARKS[each.status], *_floats(each), f"{100 * _face(each):.0f} %", each.said) for each in ALL),
-              "Counted here in the draw-down, inside the cloth. " + meaning("memory", "practice"), ("common-practice", "trade-memory", "arithmetic")),
+        _panels("What one rigid heddle and its stick weave", one),
+        _panels("What asks for more heddles, for shafts, or for picking up by hand", more),
+        Table(
+            "Sheds of the weaves of one heddle, pick by pick",
+            ("Weave", "Ends × picks", "Sheds, over and over", "The stick, slots from the left"),
+            tuple(
+                (
+                    each.label + MARKS[each.status],
+                    _size(each),
+                    ", ".join(said(each.repeat)),
+                    _stick(each),
+                )
+                for each in one
+            ),
+            "“On edge”: heddle at rest, the stick turned on edge behind it. “Up + stick flat”:"
+            " heddle up, the stick flat behind it. Else the stick lies back. End 1, at the left,"
+            " stands in a slot. " + meaning("practice"),
+            ("common-practice",),
+        ),
+        Table(
+            "Longest floats, in threads passed over",
+            ("Weave", "Warp: face, back", "Weft: face, back", "Warp on the face", "What is seen"),
+            tuple(
+                (
+                    each.label + MARKS[each.status],
+                    *_floats(each),
+                    f"{100 * _face(each):.0f} %",
+                    each.said,
+                )
+                for each in ALL
+            ),
+            "Counted here in the draw-down, inside the cloth. " + meaning("memory", "practice"),
+            ("common-practice", "trade-memory", "arithmetic"),
+        ),
     ]
 
 
@@ -40,7 +66,13 @@ def _size(each: Structure) -> str:
 
 def _stick(each: Structure) -> str:
     settings = lifts_of(each.repeat).settings
-    return "; ".join((f"{number}: " if len(settings) > 1 else "") + stick_words(setting) for number, setting in enumerate(settings, 1)) or "–"
+    return (
+        "; ".join(
+            (f"{number}: " if len(settings) > 1 else "") + stick_words(setting)
+            for number, setting in enumerate(settings, 1)
+        )
+        or "–"
+    )
 
 
 def _floats(each: Structure) -> tuple[str, str]:
@@ -61,5 +93,10 @@ def _panels(title: str, shown: list[Structure]) -> Picture:
         drawing.text(left, top + 16, each.label, size=13)
         weave(drawing, each.repeat, left, top + 24 + CELLS * CELL, CELLS, CELLS, CELL, CELL)
         warp, weft = _floats(each)
-        words.append(f"{each.label}, {len(each.repeat[0])} ends by {len(each.repeat)} picks, longest floats face and back: warp {warp}, weft {weft}")
-    return drawing.picture(title, "Black is warp on top, first pick at the bottom. " + "; ".join(words) + ".")
+        words.append(
+            f"{each.label}, {len(each.repeat[0])} ends by {len(each.repeat)} picks, longest floats"
+            f" face and back: warp {warp}, weft {weft}"
+        )
+    return drawing.picture(
+        title, "Black is warp on top, first pick at the bottom. " + "; ".join(words) + "."
+    )

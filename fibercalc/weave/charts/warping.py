@@ -11,5 +11,16 @@ def warping() -> list[Table]:
     Source: common practice.
     """
     table = read_table("weave", "warping-steps")
-    rows = tuple((f"{number}. {row['step']}", row["do"], row["check"], "☐") for number, row in enumerate(table.rows, 1))
-    return [Table(table.title, ("Step", "Do", "Check", "Done"), rows, table.note + " " + meaning("practice"), (table.source,))]
+    rows = tuple(
+        (f"{number}. {row['step']}", row["do"], row["check"], "☐")
+        for number, row in enumerate(table.rows, 1)
+    )
+    return [
+        Table(
+            table.title,
+            ("Step", "Do", "Check", "Done"),
+            rows,
+            table.note + " " + meaning("practice"),
+            (table.source,),
+        )
+    ]

@@ -62,8 +62,15 @@ def floats_of(rows: Sequence[str], period: int = 0, from_left: bool = True) -> F
     columns = columns_of([row[:period] for row in rows] if period else rows)
     distinct = set(rows)
     edge, missed = _turns(rows, from_left)
-    return Floats(max(longest_run(column, WARP) for column in columns), max(longest_run(column, WEFT) for column in columns),
-                  max(longest_run(row, WEFT) for row in distinct), max(longest_run(row, WARP) for row in distinct), edge, len(rows) - 1, missed)
+    return Floats(
+        max(longest_run(column, WARP) for column in columns),
+        max(longest_run(column, WEFT) for column in columns),
+        max(longest_run(row, WEFT) for row in distinct),
+        max(longest_run(row, WARP) for row in distinct),
+        edge,
+        len(rows) - 1,
+        missed,
+    )
 
 
 def _turns(rows: Sequence[str], from_left: bool) -> tuple[int, int]:

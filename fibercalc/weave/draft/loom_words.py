@@ -14,7 +14,10 @@ def stick_words(setting: str) -> str:
     Raises nothing.
     Source: common practice (the rigid heddle itself).
     """
-    return ", ".join(f"{'take up' if sign == TAKEN else 'leave'} {len(list(run))}" for sign, run in groupby(setting))
+    return ", ".join(
+        f"{'take up' if sign == TAKEN else 'leave'} {len(list(run))}"
+        for sign, run in groupby(setting)
+    )
 
 
 def settings_words(settings: Sequence[str]) -> str:
@@ -29,8 +32,15 @@ def settings_words(settings: Sequence[str]) -> str:
     where = "End 1, at the left, stands in a slot."
     said = [stick_words(setting) for setting in settings]
     if len(said) == 1:
-        return f"Set the stick once, heddle down, on the ends in slots from the left: {said[0]}, over and over. {where}"
-    return "Heddle down, on the ends in slots from the left, over and over; " + "; ".join(f"setting {number}: {text}" for number, text in enumerate(said, 1)) + f". {where}"
+        return (
+            f"Set the stick once, heddle down, on the ends in slots from the left: {said[0]}, over"
+            f" and over. {where}"
+        )
+    return (
+        "Heddle down, on the ends in slots from the left, over and over; "
+        + "; ".join(f"setting {number}: {text}" for number, text in enumerate(said, 1))
+        + f". {where}"
+    )
 
 
 def shed_rows(repeat: tuple[str, ...]) -> list[tuple[str, str, str]]:
@@ -45,7 +55,9 @@ def shed_rows(repeat: tuple[str, ...]) -> list[tuple[str, str, str]]:
     for number, (lift, row) in enumerate(zip(lifts.picks, repeat), 1):
         heddle, stick = SHED_WORDS[lift.shed]
         if lift.shed == HAND:
-            raised = ", ".join(str(end) for end, sign in enumerate(row, 1) if sign == WARP) or "none"
+            raised = (
+                ", ".join(str(end) for end, sign in enumerate(row, 1) if sign == WARP) or "none"
+            )
             stick = f"by hand: over it ends {raised} of {len(row)}"
         elif lift.setting and len(lifts.settings) > 1:
             stick += f", setting {lift.setting}"
@@ -62,7 +74,10 @@ def way_words(repeat: tuple[str, ...]) -> str:
     """
     lifts = lifts_of(repeat)
     if lifts.by_hand:
-        return f"one heddle and one stick cannot make it: {lifts.by_hand} of {len(lifts.picks)} picks are picked up by hand"
+        return (
+            f"one heddle and one stick cannot make it: {lifts.by_hand} of {len(lifts.picks)} picks"
+            " are picked up by hand"
+        )
     if len(lifts.settings) > 1:
         return f"one heddle makes it, with a stick set in {len(lifts.settings)} ways"
     return "one heddle and one stick make it" if lifts.settings else "one heddle makes it"
@@ -94,7 +109,9 @@ def sheds_in_turn(picks: int, size: int) -> str:
     if picks <= size:
         return f"1 to {picks}" if picks > 1 else "1"
     times, rest = divmod(picks, size)
-    return f"1 to {size}, {times} times" + (f", then {f'1 to {rest}' if rest > 1 else '1'}" if rest else "")
+    return f"1 to {size}, {times} times" + (
+        f", then {f'1 to {rest}' if rest > 1 else '1'}" if rest else ""
+    )
 
 
 def begins_with(repeat: tuple[str, ...]) -> str:

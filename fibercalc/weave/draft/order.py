@@ -34,19 +34,32 @@ def read_order(text: str, names: Sequence[str]) -> tuple[tuple[int, int], ...]:
 
 @lru_cache(maxsize=256)
 def _read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...]:
-    known = {letter(place).lower(): place for place in range(len(names))} | {name.lower(): place for place, name in enumerate(names) if name}
+    known = {letter(place).lower(): place for place in range(len(names))} | {
+        name.lower(): place for place, name in enumerate(names) if name
+    }
     choices = "|".join(re.escape(name) for name in sorted(known, key=len, reverse=True)) or "(?!)"
     token = re.compile(rf"(?:(\d{{1,5}})\s*[x×]?\s*)?({choices})(?![^\W\d_])", re.IGNORECASE)
     found, at = [], BETWEEN.match(text).end()
     while at < len(text):
         stripe = token.match(text, at)
-        yarn = known.get(stripe[2].lower()) if stripe else None  # a letter's case is not always undone by lower()
+        yarn = (
+            known.get(stripe[2].lower()) if stripe else None
+        )  # a letter's case is not always undone by lower()
         if yarn is None:
-            raise OutOfRange("text", 0, reason=f"“{' '.join(text[at:at + 16].split())}” is not understood; write threads and yarn, such as 10 A, 4 B")
+            raise OutOfRange(
+                "text",
+                0,
+                reason=(
+                    f"“{' '.join(text[at : at + 16].split())}” is not understood; write threads and"
+                    " yarn, such as 10 A, 4 B"
+                ),
+            )
         found.append((yarn, int(stripe[1] or 1)))
         at = BETWEEN.match(text, stripe.end()).end()
     if not 1 <= len(found) <= 64:
-        raise OutOfRange("text", len(found), reason=f"{len(found)} stripes; give 1 to 64, such as 10 A, 4 B")
+        raise OutOfRange(
+            "text", len(found), reason=f"{len(found)} stripes; give 1 to 64, such as 10 A, 4 B"
+        )
     if any(not 1 <= count <= MOST for _, count in found):
         raise OutOfRange("text", 0, reason=f"a stripe has 1 to {MOST:,} threads")
     return tuple(found)

@@ -11,7 +11,10 @@ from .order import repeats
 from .repeat import MOST_PICKS, checked, rows_of, width_of
 from .sheds import Lift, lifts_of
 
-PLAIN_UP, PLAIN_DOWN = ("01", "10"), ("10", "01")  # plain weave that begins with the heddle up, or down
+PLAIN_UP, PLAIN_DOWN = (
+    ("01", "10"),
+    ("10", "01"),
+)  # plain weave that begins with the heddle up, or down
 HEM = -1  # the place of a hem in a weft order
 
 
@@ -52,7 +55,13 @@ def sections_of(repeat: tuple[str, ...], picks: int, hem: int = 0) -> tuple[Sect
     require("hem", hem, 0)
     body = int(picks - 2 * hem)
     if body < 1:
-        raise OutOfRange("hem", hem, 0, (picks - 1) // 2, f"two hems of {hem:.0f} picks leave nothing of {picks:.0f} for the weave")
+        raise OutOfRange(
+            "hem",
+            hem,
+            0,
+            (picks - 1) // 2,
+            f"two hems of {hem:.0f} picks leave nothing of {picks:.0f} for the weave",
+        )
     main = Section(checked(repeat), body)
     if not hem:
         return (main,)
@@ -72,7 +81,11 @@ def rows_of_piece(sections: Sequence[Section], ends: int) -> list[str]:
     Source: definition of a draw-down, common practice.
     """
     require("sections", len(sections), 1)
-    return [row for section in sections for row in rows_of(section.repeat, ends, section.picks, section.first)]
+    return [
+        row
+        for section in sections
+        for row in rows_of(section.repeat, ends, section.picks, section.first)
+    ]
 
 
 def lifts_in_turn(repeat: tuple[str, ...], picks: int, first: int = 0) -> list[Lift]:
@@ -91,7 +104,9 @@ def lifts_in_turn(repeat: tuple[str, ...], picks: int, first: int = 0) -> list[L
 
 
 @cache
-def floats_of_piece(repeat: tuple[str, ...], picks: int, hem: int, ends: int) -> tuple[Floats, bool]:
+def floats_of_piece(
+    repeat: tuple[str, ...], picks: int, hem: int, ends: int
+) -> tuple[Floats, bool]:
     """The longest floats of a piece, and whether its first pick is better thrown from the left (fewer turns that miss the edge).
 
     repeat  the weave (see repeat.checked)

@@ -19,10 +19,18 @@ def checked(repeat: tuple[str, ...]) -> tuple[str, ...]:
     Raises OutOfRange for anything else.
     Source: definition of a draw-down, common practice.
     """
-    if not isinstance(repeat, tuple) or not 1 <= len(repeat) <= LARGEST or not 1 <= len(repeat[0]) <= LARGEST:
+    if (
+        not isinstance(repeat, tuple)
+        or not 1 <= len(repeat) <= LARGEST
+        or not 1 <= len(repeat[0]) <= LARGEST
+    ):
         raise OutOfRange("repeat", len(repeat) if isinstance(repeat, tuple) else 0, 1, LARGEST)
     if any(len(row) != len(repeat[0]) or set(row) - {WARP, WEFT} for row in repeat):
-        raise OutOfRange("repeat", len(repeat), reason="every pick has the same ends, each with the warp or the weft on top")
+        raise OutOfRange(
+            "repeat",
+            len(repeat),
+            reason="every pick has the same ends, each with the warp or the weft on top",
+        )
     return repeat
 
 
@@ -39,7 +47,7 @@ def filled(text: str, count: int, first: int = 0) -> str:
     require("count", count, 0, MOST_PICKS)
     require("first", first, 0)
     first %= len(text)
-    return (text * ((first + count) // len(text) + 1))[first:first + count]
+    return (text * ((first + count) // len(text) + 1))[first : first + count]
 
 
 def rows_of(repeat: tuple[str, ...], ends: int, picks: int, first: int = 0) -> list[str]:

@@ -17,7 +17,11 @@ from .repeat import LARGEST, MOST_ENDS, WARP, WEFT, checked, filled
 UP, DOWN, EDGE, FLAT, HAND = "up", "down", "edge", "flat", "hand"
 SHEDS = (UP, DOWN, EDGE, FLAT)  # HAND is no shed: its ends are picked up one by one
 SHED_WORDS = {  # heddle, stick
-    UP: ("up", "back"), DOWN: ("down", "back"), EDGE: ("at rest", "forward, on edge"), FLAT: ("up", "forward, flat"), HAND: ("at rest", "by hand"),
+    UP: ("up", "back"),
+    DOWN: ("down", "back"),
+    EDGE: ("at rest", "forward, on edge"),
+    FLAT: ("up", "forward, flat"),
+    HAND: ("at rest", "by hand"),
 }
 TAKEN, LEFT = "1", "0"  # an end in a slot, by the stick
 
@@ -52,7 +56,13 @@ def read_sheds(text: str) -> list[Lift]:
     for word in words:
         shed = next((each for each in SHEDS if word in (each, each[0])), "")
         if not shed:
-            raise OutOfRange("text", 0, reason=f"“{word[:12]}” is no shed; write up, down, edge, flat, or their first letters")
+            raise OutOfRange(
+                "text",
+                0,
+                reason=(
+                    f"“{word[:12]}” is no shed; write up, down, edge, flat, or their first letters"
+                ),
+            )
         found.append(Lift(shed, 1 if shed in (EDGE, FLAT) else 0))
     if not 1 <= len(found) <= LARGEST:
         raise OutOfRange("text", len(found), reason=f"{len(found)} sheds; give 1 to {LARGEST}")
@@ -76,7 +86,7 @@ def raised(shed: str, stick: str, ends: int) -> str:
     taken = {UP: "0", DOWN: "1", EDGE: stick, FLAT: stick}[shed]
     hole = WARP if shed in (UP, FLAT) else WEFT
     slots = filled(taken, -(-int(ends) // 2))
-    return "".join(slot + hole for slot in slots)[:int(ends)]
+    return "".join(slot + hole for slot in slots)[: int(ends)]
 
 
 def repeat_of_sheds(sheds: Sequence[Lift], settings: Sequence[str]) -> tuple[str, ...]:
@@ -90,7 +100,12 @@ def repeat_of_sheds(sheds: Sequence[Lift], settings: Sequence[str]) -> tuple[str
     require("sheds", len(sheds), 1, LARGEST)
     slots = len(settings[0]) if settings else 1
     require("settings", slots, 1, LARGEST // 2)
-    return checked(tuple(raised(lift.shed, settings[lift.setting - 1] if lift.setting else LEFT, 2 * slots) for lift in sheds))
+    return checked(
+        tuple(
+            raised(lift.shed, settings[lift.setting - 1] if lift.setting else LEFT, 2 * slots)
+            for lift in sheds
+        )
+    )
 
 
 @cache

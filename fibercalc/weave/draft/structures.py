@@ -35,7 +35,10 @@ def _by_sheds(*sheds: str, settings: tuple[str, ...] = ("10",)) -> tuple[str, ..
 def _twill(over: int, under: int, order: tuple[int, ...] = ()) -> tuple[str, ...]:
     """A twill: on pick j the warp lies over for ends j, j + 1 ... (over of them), then under; order tells which end of the plain twill stands at each place."""
     size = over + under
-    return tuple("".join(WARP if (end - pick) % size < over else WEFT for end in order or range(size)) for pick in range(size))
+    return tuple(
+        "".join(WARP if (end - pick) % size < over else WEFT for end in order or range(size))
+        for pick in range(size)
+    )
 
 
 def _by_shafts(threading: str, *lifts: str) -> tuple[str, ...]:
@@ -43,18 +46,66 @@ def _by_shafts(threading: str, *lifts: str) -> tuple[str, ...]:
 
 
 ALL = (
-    Structure("plain", "Plain weave", _by_sheds(UP, DOWN, settings=()), "Over one, under one: the firmest, and the one that draws in most"),
-    Structure("weft-floats", "Weft floats", _by_sheds(UP, EDGE, UP, DOWN), "Short bars of weft in columns, on a plain ground"),
-    Structure("warp-floats", "Warp floats", _by_sheds(DOWN, FLAT, DOWN, UP), "Upright bars of warp in columns, on a plain ground"),
-    Structure("offset-floats", "Offset floats", _by_sheds(UP, "edge 1", UP, DOWN, UP, "edge 2", UP, DOWN, settings=("10", "01")), "Bars like bricks; the stick is set anew for every second row of them"),
-    Structure("waffle", "Waffle, 1 stick", _by_sheds(EDGE, UP, EDGE, DOWN, FLAT, DOWN), "Warp floats and weft floats around cells; flat on the loom, deep once washed"),
-    Structure("lace", "Lace-like skips", _by_sheds(UP, EDGE, UP, EDGE, UP, DOWN, settings=("100",)), "Skips of weft on the face and of warp on the back gather the threads into windows"),
-    Structure("hopsack", "Hopsack 2/2", ("1100", "1100", "0011", "0011"), "Plain weave in pairs of ends and picks"),
+    Structure(
+        "plain",
+        "Plain weave",
+        _by_sheds(UP, DOWN, settings=()),
+        "Over one, under one: the firmest, and the one that draws in most",
+    ),
+    Structure(
+        "weft-floats",
+        "Weft floats",
+        _by_sheds(UP, EDGE, UP, DOWN),
+        "Short bars of weft in columns, on a plain ground",
+    ),
+    Structure(
+        "warp-floats",
+        "Warp floats",
+        _by_sheds(DOWN, FLAT, DOWN, UP),
+        "Upright bars of warp in columns, on a plain ground",
+    ),
+    Structure(
+        "offset-floats",
+        "Offset floats",
+        _by_sheds(UP, "edge 1", UP, DOWN, UP, "edge 2", UP, DOWN, settings=("10", "01")),
+        "Bars like bricks; the stick is set anew for every second row of them",
+    ),
+    Structure(
+        "waffle",
+        "Waffle, 1 stick",
+        _by_sheds(EDGE, UP, EDGE, DOWN, FLAT, DOWN),
+        "Warp floats and weft floats around cells; flat on the loom, deep once washed",
+    ),
+    Structure(
+        "lace",
+        "Lace-like skips",
+        _by_sheds(UP, EDGE, UP, EDGE, UP, DOWN, settings=("100",)),
+        "Skips of weft on the face and of warp on the back gather the threads into windows",
+    ),
+    Structure(
+        "hopsack",
+        "Hopsack 2/2",
+        ("1100", "1100", "0011", "0011"),
+        "Plain weave in pairs of ends and picks",
+    ),
     Structure("twill-2-1", "Twill 2/1", _twill(2, 1), "Lines to the right, more warp on the face"),
     Structure("twill-2-2", "Twill 2/2", _twill(2, 2), "Lines to the right, both faces alike"),
-    Structure("twill-3-1", "Twill 3/1", _twill(3, 1), "Lines to the right, nearly all warp on the face"),
-    Structure("herringbone", "Herringbone 2/2", _twill(2, 2, (0, 1, 2, 3, 1, 0, 3, 2)), "The lines turn with a clean cut every four ends"),
-    Structure("waffle-point", "Waffle, 4 shafts", _by_shafts("123432", "1", "2", "13", "124", "13", "2"), "A plain-woven middle, floats longer and longer up to the ridges", "memory"),
+    Structure(
+        "twill-3-1", "Twill 3/1", _twill(3, 1), "Lines to the right, nearly all warp on the face"
+    ),
+    Structure(
+        "herringbone",
+        "Herringbone 2/2",
+        _twill(2, 2, (0, 1, 2, 3, 1, 0, 3, 2)),
+        "The lines turn with a clean cut every four ends",
+    ),
+    Structure(
+        "waffle-point",
+        "Waffle, 4 shafts",
+        _by_shafts("123432", "1", "2", "13", "124", "13", "2"),
+        "A plain-woven middle, floats longer and longer up to the ridges",
+        "memory",
+    ),
 )
 BY_KEY = {structure.key: structure for structure in ALL}
 

@@ -24,5 +24,9 @@ def color_key(drawing: Drawing, top: float, palette: Palette, shown: Sequence[in
         x, y = 8 + place % 2 * 174, top + place // 2 * 24
         drawing.rect(x, y, 34, 16, fill=yarn.hex)
         if dash is not None:
-            drawing.strokes([[(x, y + 8), (x + 34, y + 8)]], stroke=against(yarn.hex), width=2, dash=dash)
-        drawing.text(x + 42, y + 13, yarn.name if len(yarn.name) <= 15 else yarn.name[:14] + "…", size=13)
+            drawing.strokes(
+                [[(x, y + 8), (x + 34, y + 8)]], stroke=against(yarn.hex), width=2, dash=dash
+            )
+        drawing.text(
+            x + 42, y + 13, yarn.name if len(yarn.name) <= 15 else yarn.name[:14] + "…", size=13
+        )

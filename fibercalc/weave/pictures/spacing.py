@@ -9,7 +9,9 @@ from ...core.picture import INDIGO, INDIGO_WASH, SOFT, Drawing
 LEFT, RIGHT, SHOWN, PITCH = 10, 350, 13.0, 72  # so many diameters stand across the picture
 
 
-def ends_across(title: str, diameter: float, rows: Sequence[tuple[str, float, int]], said: str) -> Picture:
+def ends_across(
+    title: str, diameter: float, rows: Sequence[tuple[str, float, int]], said: str
+) -> Picture:
     """One row for each setting.
 
     title     of the picture
@@ -24,10 +26,20 @@ def ends_across(title: str, diameter: float, rows: Sequence[tuple[str, float, in
         middle = number * PITCH + 46
         drawing.text(LEFT, middle - 26, words, size=13)
         step = max(spacing * scale, 2 * radius * 0.999)
-        places = [LEFT + radius + place * step for place in range(int((RIGHT - LEFT - 2 * radius) / step + 1e-6) + 1)]
+        places = [
+            LEFT + radius + place * step
+            for place in range(int((RIGHT - LEFT - 2 * radius) / step + 1e-6) + 1)
+        ]
         for x in places:
             drawing.circle(x, middle, radius, fill=INDIGO_WASH, stroke=INDIGO, width=1.5)
         if floats:
             half, high = floats * step, 1.15 * radius
-            drawing.path([(x, middle - high * cos(pi * (x - places[0] - (floats - 1) * step / 2) / half)) for x in range(LEFT, RIGHT + 1, 3)], stroke=SOFT, width=2)
+            drawing.path(
+                [
+                    (x, middle - high * cos(pi * (x - places[0] - (floats - 1) * step / 2) / half))
+                    for x in range(LEFT, RIGHT + 1, 3)
+                ],
+                stroke=SOFT,
+                width=2,
+            )
     return drawing.picture(title, said)

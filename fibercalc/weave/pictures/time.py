@@ -26,4 +26,6 @@ def time_bars(parts: Sequence[tuple[str, float]], r) -> Picture:
         if name == "Weaving":
             drawing.hatch(LEFT, top + 3, wide, 17, gap=6, stroke=INDIGO)
         drawing.text(LEFT + wide + 6, top + 16, f"{r.number(hours, 1)} h", size=13, fill=INK)
-    return drawing.picture("Where the time goes", ", ".join(f"{name} {hours:.1f} h" for name, hours in parts) + ".")
+    return drawing.picture(
+        "Where the time goes", ", ".join(f"{name} {hours:.1f} h" for name, hours in parts) + "."
+    )

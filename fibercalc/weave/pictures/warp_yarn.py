@@ -54,31 +54,82 @@ def _by_color(r) -> list[tuple[str, str, float, float, float, float]]:
     same = r.given["weft_from"] == "same"
     rows = []
     for color in dict.fromkeys([*warp, *share]) if same else []:
-        rows.append(_row(r, color, "warp and weft" if color in warp and color in share else "warp" if color in warp else "weft", warp.get(color, 0.0), share.get(color, 0.0)))
+        rows.append(
+            _row(
+                r,
+                color,
+                (
+                    "warp and weft"
+                    if color in warp and color in share
+                    else "warp"
+                    if color in warp
+                    else "weft"
+                ),
+                warp.get(color, 0.0),
+                share.get(color, 0.0),
+            )
+        )
     if not same:
-        rows += [_row(r, color, "warp", part, 0.0) for color, part in warp.items()] + [_row(r, color, "weft", 0.0, part) for color, part in share.items()]
+        rows += [_row(r, color, "warp", part, 0.0) for color, part in warp.items()] + [
+            _row(r, color, "weft", 0.0, part) for color, part in share.items()
+        ]
     return rows
 
 
 def _row(r, color, use, warp, weft):
-    return (color, use, warp * r.value("warp_yarn"), weft * r.value("weft_yarn"), warp * r.value("warp_balls") + weft * r.value("weft_balls"),
-            warp * r.high("warp_balls") + weft * r.high("weft_balls"))
+    return (
+        color,
+        use,
+        warp * r.value("warp_yarn"),
+        weft * r.value("weft_yarn"),
+        warp * r.value("warp_balls") + weft * r.value("weft_balls"),
+        warp * r.high("warp_balls") + weft * r.high("weft_balls"),
+    )
 
 
 def balls(r) -> dict[tuple[str, str], int]:
     """Balls to buy of each color and use, enough at the far end of the range."""
-    return {(color, use): max(ceil(high - 1e-9), 1 if high > 0 else 0) for color, use, _, _, _, high in _by_color(r)}
+    return {
+        (color, use): max(ceil(high - 1e-9), 1 if high > 0 else 0)
+        for color, use, _, _, _, high in _by_color(r)
+    }
 
 
 def yarns(r):
     """Yarn by color: length, weight, balls with their range, and what to buy."""
     buy, rows = balls(r), []
     for color, use, warp, weft, count, high in _by_color(r):
-        grams = warp * r.value("warp_weight") / r.value("warp_yarn") + (weft * r.value("weft_weight") / r.value("weft_yarn") if weft else 0.0)
-        rows.append((color, use, str(buy[color, use]), _balls_words(r, count, high), _up(r, warp + weft, "m"), _up(r, (warp + weft) / METERS_PER_YARD, "yd"), _up(r, grams, "g")))
+        grams = warp * r.value("warp_weight") / r.value("warp_yarn") + (
+            weft * r.value("weft_weight") / r.value("weft_yarn") if weft else 0.0
+        )
+        rows.append(
+            (
+                color,
+                use,
+                str(buy[color, use]),
+                _balls_words(r, count, high),
+                _up(r, warp + weft, "m"),
+                _up(r, (warp + weft) / METERS_PER_YARD, "yd"),
+                _up(r, grams, "g"),
+            )
+        )
     if r.has("hem_thread"):
-        rows.append(("Finer yarn", "hems", str(int(r.value("hem_buy"))), _balls_words(r, r.value("hem_balls"), r.high("hem_balls")), r.text("hem_thread", "m"), r.text("hem_thread", "yd"), r.text("hem_weight", "g")))
-    return Table("Yarn by color", ("Color", "For", "Buy", "In balls", "Meters", "Yards", "Weight"), tuple(rows))
+        rows.append(
+            (
+                "Finer yarn",
+                "hems",
+                str(int(r.value("hem_buy"))),
+                _balls_words(r, r.value("hem_balls"), r.high("hem_balls")),
+                r.text("hem_thread", "m"),
+                r.text("hem_thread", "yd"),
+                r.text("hem_weight", "g"),
+            )
+        )
+    return Table(
+        "Yarn by color",
+        ("Color", "For", "Buy", "In balls", "Meters", "Yards", "Weight"),
+        tuple(rows),
+    )
 
 
 def _up(r, amount: float, sign: str) -> str:
@@ -98,14 +149,38 @@ def order(r):
     whole, rest = divmod(ends, sum(count for _, count in stripes))
     at, rows = 0, []
     for color, count in stripes:
-        rows.append((color, str(count), f"{at + 1} to {at + count}" if count > 1 else f"{at + 1}", str(whole * count + max(min(rest - at, count), 0))))
+        rows.append(
+            (
+                color,
+                str(count),
+                f"{at + 1} to {at + count}" if count > 1 else f"{at + 1}",
+                str(whole * count + max(min(rest - at, count), 0)),
+            )
+        )
         at += count
-    times = f"{whole} whole {'repeat' if whole == 1 else 'repeats'}" + (f", then the first {rest} ends again" if rest else "") if r.given["warp_colors"] == "repeated" else "Once across" if whole else f"Cut off after {ends} ends"
-    return Table("Color order of the warp", ("Color", "Ends in the stripe", "Ends, from the first", "Ends in all"), tuple(rows), f"{times}. {ends} ends." + (f" {r.given['edge_ends']} more at the edges." if r.given["edge_ends"] else ""))
+    times = (
+        f"{whole} whole {'repeat' if whole == 1 else 'repeats'}"
+        + (f", then the first {rest} ends again" if rest else "")
+        if r.given["warp_colors"] == "repeated"
+        else "Once across"
+        if whole
+        else f"Cut off after {ends} ends"
+    )
+    return Table(
+        "Color order of the warp",
+        ("Color", "Ends in the stripe", "Ends, from the first", "Ends in all"),
+        tuple(rows),
+        f"{times}. {ends} ends."
+        + (f" {r.given['edge_ends']} more at the edges." if r.given["edge_ends"] else ""),
+    )
 
 
 def yarn_sheet(r):
     """What to lay out before the warp is wound."""
     table = yarns(r)
-    short = Table("Yarn by color", ("Color", "For", "Meters", "Weight", "Balls", "Here"), tuple((row[0], row[1], row[4], row[6], row[2], "☐") for row in table.rows))
+    short = Table(
+        "Yarn by color",
+        ("Color", "For", "Meters", "Weight", "Balls", "Here"),
+        tuple((row[0], row[1], row[4], row[6], row[2], "☐") for row in table.rows),
+    )
     return (short, order(r)) if order(r) else (short,)

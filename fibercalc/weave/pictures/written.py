@@ -6,7 +6,9 @@ from ...core.units import METERS_PER_YARD
 def in_inches(r) -> bool:
     """Whether this person's lengths are inches: by the setting, else by the unit typed for the first piece."""
     typed = r.readings["pieces.1.length"].amount
-    return r.settings.system == "us" or (r.settings.system == "both" and typed is not None and typed.unit.system == "us")
+    return r.settings.system == "us" or (
+        r.settings.system == "both" and typed is not None and typed.unit.system == "us"
+    )
 
 
 def long(r, cm: float) -> str:

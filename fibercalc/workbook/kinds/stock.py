@@ -7,28 +7,81 @@ from ..kind import DECIDED, GUESSED, LABEL, Kind, choice, name, names, note, num
 from ..lines import fiber_line
 
 BASE = Kind(
-    "base", "base", "Bases", "A yarn or fiber as you buy it: what it is made of, what a skein weighs and holds, what it costs.",
+    "base",
+    "base",
+    "Bases",
+    "A yarn or fiber as you buy it: what it is made of, what a skein weighs and holds, what it"
+    " costs.",
     (
         name(measure="As you call it on your labels."),
-        rows("fibers", "Made of", "fiber", words("fiber", "Fiber", "As the mill says it; “unknown” is an answer too."),
-             *number("share", PERCENT, "Share", ("0 %", "100 %"), known=LABEL), most=8),
-        *number("mass", MASS, "Weight of a skein", ("1 g", "5 kg"), ("g", "oz"), known=LABEL, measure="With its spread, if you know it: 100 g ± 2."),
-        *number("length", LENGTH, "Length of a skein", ("1 m", "20000 m"), ("m", "yd"), known=LABEL, measure="With its spread, if you know it: 420 m ± 8."),
+        rows(
+            "fibers",
+            "Made of",
+            "fiber",
+            words("fiber", "Fiber", "As the mill says it; “unknown” is an answer too."),
+            *number("share", PERCENT, "Share", ("0 %", "100 %"), known=LABEL),
+            most=8,
+        ),
+        *number(
+            "mass",
+            MASS,
+            "Weight of a skein",
+            ("1 g", "5 kg"),
+            ("g", "oz"),
+            known=LABEL,
+            measure="With its spread, if you know it: 100 g ± 2.",
+        ),
+        *number(
+            "length",
+            LENGTH,
+            "Length of a skein",
+            ("1 m", "20000 m"),
+            ("m", "yd"),
+            known=LABEL,
+            measure="With its spread, if you know it: 420 m ± 8.",
+        ),
         WEIGHT_CLASS,
         *number("stitches", NUMBER, "Stitches in 10 cm, washed", ("1", "100")),
         *number("pack", COUNT, "Skeins in a pack", ("1", "1000"), known=LABEL),
-        *number("cost", MONEY, "A skein costs you, landed", ("0", "9999"), known=LABEL, measure="With its share of carriage and duty."),
-        *number("pack_price", MONEY, "A pack costs", ("0", "20000"), known=LABEL, measure="As on the supplier’s list."),
+        *number(
+            "cost",
+            MONEY,
+            "A skein costs you, landed",
+            ("0", "9999"),
+            known=LABEL,
+            measure="With its share of carriage and duty.",
+        ),
+        *number(
+            "pack_price",
+            MONEY,
+            "A pack costs",
+            ("0", "20000"),
+            known=LABEL,
+            measure="As on the supplier’s list.",
+        ),
         *number("price", MONEY, "A skein sells at", ("0", "9999"), known=DECIDED),
-        *number("lead", TIME, "From order to door", ("0 day", "52 week"), ("week", "day"), known=GUESSED, measure="4 weeks ± 1, for 3 to 5."),
+        *number(
+            "lead",
+            TIME,
+            "From order to door",
+            ("0 day", "52 week"),
+            ("week", "day"),
+            known=GUESSED,
+            measure="4 weeks ± 1, for 3 to 5.",
+        ),
         *number("on_hand", COUNT, "Skeins on the shelf", ("0", "100000")),
         words("supplier", "Bought from"),
         note(),
     ),
-    shown=("mass", "length"), derived={"fiber_line": fiber_line})
+    shown=("mass", "length"),
+    derived={"fiber_line": fiber_line},
+)
 
 MILL_LOT = Kind(
-    "mill-lot", "mill lot", "Mill lots", "One delivery of a base: its number, and what you weighed when it came.",
+    "mill-lot",
+    "mill lot",
+    "Mill lots",
+    "One delivery of a base: its number, and what you weighed when it came.",
     (
         name("Number on the mill’s label", what="lot"),
         names("base", "Base"),
@@ -40,34 +93,69 @@ MILL_LOT = Kind(
         *number("paid", MONEY, "Paid in all, landed", ("0", "99999"), known=LABEL),
         note(),
     ),
-    title="lot", shown=("base", "received", "skeins"), refers={"base": "base"})
+    title="lot",
+    shown=("base", "received", "skeins"),
+    refers={"base": "base"},
+)
 
-DYE_CLASSES = (("", "Not said"), ("acid", "Acid"), ("metal-complex", "Metal-complex"), ("reactive", "Reactive"), ("direct", "Direct"), ("natural", "Natural"), ("other", "Other"))
+DYE_CLASSES = (
+    ("", "Not said"),
+    ("acid", "Acid"),
+    ("metal-complex", "Metal-complex"),
+    ("reactive", "Reactive"),
+    ("direct", "Direct"),
+    ("natural", "Natural"),
+    ("other", "Other"),
+)
 
 JAR = Kind(
-    "jar", "dye jar", "Dye jars", "A jar of dye powder: its lot, how strong it is, how much is left, what its safety data sheet says.",
+    "jar",
+    "dye jar",
+    "Dye jars",
+    "A jar of dye powder: its lot, how strong it is, how much is left, what its safety data sheet"
+    " says.",
     (
         name("Dye", "As you call it in your recipes."),
         words("lot", "Lot of the jar"),
         choice("dye_class", "Class of dye", *DYE_CLASSES),
-        *number("strength", NUMBER, "Strength, in percent of the standard", ("1", "1000"), known=LABEL, measure="100 unless the jar says another."),
+        *number(
+            "strength",
+            NUMBER,
+            "Strength, in percent of the standard",
+            ("1", "1000"),
+            known=LABEL,
+            measure="100 unless the jar says another.",
+        ),
         *number("left", MASS, "Powder left", ("0 g", "50 kg"), ("g", "oz")),
         *number("cost", MONEY, "100 g cost", ("0", "9999"), known=LABEL),
         Input(DATE, "Opened on", optional=True, name="opened"),
         words("hazards", "Hazard words of its safety data sheet", longest=200),
         note(),
     ),
-    shown=("lot", "left"))
+    shown=("lot", "left"),
+)
 
 BOTTLE = Kind(
-    "bottle", "stock bottle", "Stock bottles", "A stock solution: which jar it is from, how strong, when it was made.",
+    "bottle",
+    "stock bottle",
+    "Stock bottles",
+    "A stock solution: which jar it is from, how strong, when it was made.",
     (
         name("Dye", "As you call it in your recipes."),
         names("jar", "Made from jar"),
-        *number("strength", CONCENTRATION, "Strength", ("0.001 g/100 mL", "20 g/100 mL"), ("g/100 mL", "g/L"), strict=True),
+        *number(
+            "strength",
+            CONCENTRATION,
+            "Strength",
+            ("0.001 g/100 mL", "20 g/100 mL"),
+            ("g/100 mL", "g/L"),
+            strict=True,
+        ),
         *number("left", VOLUME, "Stock left", ("0 mL", "50 L"), ("mL", "L"), strict=True),
         Input(DATE, "Made on", optional=True, name="made_on"),
         *number("weeks", NUMBER, "Weeks it may stand", ("0", "104"), known=GUESSED),
         note(),
     ),
-    shown=("strength", "made_on"), refers={"jar": "jar"})
+    shown=("strength", "made_on"),
+    refers={"jar": "jar"},
+)

@@ -2,7 +2,20 @@
 
 from __future__ import annotations
 
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Row, Rows, Save
+from ...core.card import (
+    CHOICE,
+    MODEL,
+    Basis,
+    Card,
+    Carry,
+    Caution,
+    Input,
+    Option,
+    Result,
+    Row,
+    Rows,
+    Save,
+)
 from ...core.case import Between, Case
 from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale, nice_ticks
@@ -23,34 +36,159 @@ BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 class Skein(Row):
     """One skein."""
 
-    length = Input[float](LENGTH, "Length", default="420 m", allowed=("1 m", "20000 m"), units=("m", "yd"), rough="0.5 %", instrument="reel")
+    length = Input[float](
+        LENGTH,
+        "Length",
+        default="420 m",
+        allowed=("1 m", "20000 m"),
+        units=("m", "yd"),
+        rough="0.5 %",
+        instrument="reel",
+    )
 
 
 class SkeinLength(Case):
     """A skein measured on the reel or by a sample, alone or among others of its delivery."""
 
-    way = Input[str](CHOICE, "How you measured", default=BOTH, options=(Option(BOTH, "Both ways"), Option(BY_TURNS, "Turns of a reel"), Option(BY_SAMPLE, "A weighed sample")))
-    turns = Input[int](COUNT, "Turns of the reel", default="280", allowed=("1", "20000"), usual=("40", "600"), rough="1", when=BY_REEL, measure="Count them all; the half turn at the end is worth having.")
-    circumference = Input[float](LENGTH, "Once around the reel", default="1.50 m", allowed=("0.05 m", "10 m"), usual=("1 m", "2 m"), rough="0.5 %", when=BY_REEL, units=("m", "cm", "in", "yd"), instrument="reel", bench="reels.circumference", measure="Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight, divide by ten.")
-    stretch = Input[float](PERCENT, "Stretch on the reel", default="0 %", allowed=("0 %", "20 %"), usual=("0 %", "3 %"), rough="1 %", when=BY_REEL, bench="reels.stretch", measure="How much longer the yarn is on the reel than at rest. 0 if you measured the circumference on rested yarn.")
-    sample_length = Input[float](LENGTH, "Length of the sample", default="10 m", allowed=("0.2 m", "2000 m"), usual=("5 m", "20 m"), rough="1 %", when=BY_SCALE, units=("m", "yd"), measure="Straight, not pulled. The longer the sample, the better the answer.")
-    sample_mass = Input[float](MASS, "Weight of the sample", default="2.38 g", allowed=("0.05 g", "2 kg"), usual=("1 g", "20 g"), rough="0.02 g", when=BY_SCALE, units=("g", "oz"), instrument="fine scale", measure="On the fine scale, as dry as the skein.")
-    skein_mass = Input[float](MASS, "Weight of the skein", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "250 g"), rough="1 g", when=BY_SCALE, units=("g", "oz"), measure="Yarn only: take off the band, allow for the ties.")
-    several = Input[str](CHOICE, "Other skeins of this delivery measured too?", default="no", options=(Option("no", "No, this one only"), Option("yes", "Yes, several")))
-    skeins = Rows(Skein, "Skeins of this delivery", "skein", least=2, most=40, when={"several": ("yes",)}, measure="Each measured the same way. Five say much more than two.", default=({"length": "420 m"}, {"length": "423 m"}, {"length": "417.5 m"}, {"length": "421 m"}, {"length": "418 m"}))
+    way = Input[str](
+        CHOICE,
+        "How you measured",
+        default=BOTH,
+        options=(
+            Option(BOTH, "Both ways"),
+            Option(BY_TURNS, "Turns of a reel"),
+            Option(BY_SAMPLE, "A weighed sample"),
+        ),
+    )
+    turns = Input[int](
+        COUNT,
+        "Turns of the reel",
+        default="280",
+        allowed=("1", "20000"),
+        usual=("40", "600"),
+        rough="1",
+        when=BY_REEL,
+        measure="Count them all; the half turn at the end is worth having.",
+    )
+    circumference = Input[float](
+        LENGTH,
+        "Once around the reel",
+        default="1.50 m",
+        allowed=("0.05 m", "10 m"),
+        usual=("1 m", "2 m"),
+        rough="0.5 %",
+        when=BY_REEL,
+        units=("m", "cm", "in", "yd"),
+        instrument="reel",
+        bench="reels.circumference",
+        measure=(
+            "Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
+            " divide by ten."
+        ),
+    )
+    stretch = Input[float](
+        PERCENT,
+        "Stretch on the reel",
+        default="0 %",
+        allowed=("0 %", "20 %"),
+        usual=("0 %", "3 %"),
+        rough="1 %",
+        when=BY_REEL,
+        bench="reels.stretch",
+        measure=(
+            "How much longer the yarn is on the reel than at rest. 0 if you measured the"
+            " circumference on rested yarn."
+        ),
+    )
+    sample_length = Input[float](
+        LENGTH,
+        "Length of the sample",
+        default="10 m",
+        allowed=("0.2 m", "2000 m"),
+        usual=("5 m", "20 m"),
+        rough="1 %",
+        when=BY_SCALE,
+        units=("m", "yd"),
+        measure="Straight, not pulled. The longer the sample, the better the answer.",
+    )
+    sample_mass = Input[float](
+        MASS,
+        "Weight of the sample",
+        default="2.38 g",
+        allowed=("0.05 g", "2 kg"),
+        usual=("1 g", "20 g"),
+        rough="0.02 g",
+        when=BY_SCALE,
+        units=("g", "oz"),
+        instrument="fine scale",
+        measure="On the fine scale, as dry as the skein.",
+    )
+    skein_mass = Input[float](
+        MASS,
+        "Weight of the skein",
+        record="base.mass",
+        default="100 g",
+        allowed=("1 g", "5 kg"),
+        usual=("20 g", "250 g"),
+        rough="1 g",
+        when=BY_SCALE,
+        units=("g", "oz"),
+        measure="Yarn only: take off the band, allow for the ties.",
+    )
+    several = Input[str](
+        CHOICE,
+        "Other skeins of this delivery measured too?",
+        default="no",
+        options=(Option("no", "No, this one only"), Option("yes", "Yes, several")),
+    )
+    skeins = Rows(
+        Skein,
+        "Skeins of this delivery",
+        "skein",
+        least=2,
+        most=40,
+        when={"several": ("yes",)},
+        measure="Each measured the same way. Five say much more than two.",
+        default=(
+            {"length": "420 m"},
+            {"length": "423 m"},
+            {"length": "417.5 m"},
+            {"length": "421 m"},
+            {"length": "418 m"},
+        ),
+    )
 
     turn = Between[float](LENGTH, "One turn, rested")
     scatter = Between[float](LENGTH, "Standard deviation between skeins")
     number = Between[int](COUNT, "Skeins measured")
     students_t = Between[float](NUMBER, "Student’s t, one-sided 95 %")
 
-    length = Result[float](LENGTH, "Length of the skein", units=("yd", "m"), finest=(1, 1), rounding="down", best_of=("by_turns", "by_sample"))
-    by_turns = Result[float](LENGTH, "By turns of the reel", units=("yd", "m"), finest=(1, 1), rounding="down")
-    by_sample = Result[float](LENGTH, "By the weighed sample", units=("yd", "m"), finest=(1, 1), rounding="down")
-    grist = Result[float](LINEAR_DENSITY, "Count of the sample", units=("yd/lb", "m/100 g", "tex"), finest=(10, 1, 1))
-    average = Result[float](LENGTH, "Average of the skeins", units=("yd", "m"), finest=(1, 1), rounding="down")
-    printable = Result[float](LENGTH, "Lower limit of the average", units=("yd", "m"), finest=(1, 1), rounding="down")
-    next_skein = Result[float](LENGTH, "Lower limit of one more skein", units=("yd", "m"), finest=(1, 1), rounding="down")
+    length = Result[float](
+        LENGTH,
+        "Length of the skein",
+        units=("yd", "m"),
+        finest=(1, 1),
+        rounding="down",
+        best_of=("by_turns", "by_sample"),
+    )
+    by_turns = Result[float](
+        LENGTH, "By turns of the reel", units=("yd", "m"), finest=(1, 1), rounding="down"
+    )
+    by_sample = Result[float](
+        LENGTH, "By the weighed sample", units=("yd", "m"), finest=(1, 1), rounding="down"
+    )
+    grist = Result[float](
+        LINEAR_DENSITY, "Count of the sample", units=("yd/lb", "m/100 g", "tex"), finest=(10, 1, 1)
+    )
+    average = Result[float](
+        LENGTH, "Average of the skeins", units=("yd", "m"), finest=(1, 1), rounding="down"
+    )
+    printable = Result[float](
+        LENGTH, "Lower limit of the average", units=("yd", "m"), finest=(1, 1), rounding="down"
+    )
+    next_skein = Result[float](
+        LENGTH, "Lower limit of one more skein", units=("yd", "m"), finest=(1, 1), rounding="down"
+    )
 
 
 def answer(case: SkeinLength) -> None:
@@ -73,18 +211,37 @@ def _of_several(case: SkeinLength) -> None:
     case.students_t = solved(found, lambda t: SHARE_BELOW(t, case.number - 1) - 95)
     case.printable = lower_limit_of_mean(case.average, case.scatter, case.number, t=case.students_t)
     case.next_skein = lower_limit_of_next(
-        case.average, case.scatter, case.number, t=case.students_t)
+        case.average, case.scatter, case.number, t=case.students_t
+    )
 
 
 def say(out: Outcome[SkeinLength]) -> str | tuple[str, ...]:
     first = f"This skein holds about {out.said(SkeinLength.length)}."
     if out.has(SkeinLength.printable):
         if out.low(SkeinLength.printable) <= 0:
-            return first, f"{len(out.case.skeins)} skeins that average {out.text(SkeinLength.average)} differ too much for a length to print: measure more of them, wound alike."
-        return first, f"From {len(out.case.skeins)} skeins that average {out.text(SkeinLength.average)}, print no more than {out.promised(SkeinLength.printable)}."
+            return (
+                first,
+                (
+                    f"{len(out.case.skeins)} skeins that average {out.text(SkeinLength.average)}"
+                    " differ too much for a length to print: measure more of them, wound alike."
+                ),
+            )
+        return (
+            first,
+            (
+                f"From {len(out.case.skeins)} skeins that average {out.text(SkeinLength.average)},"
+                f" print no more than {out.promised(SkeinLength.printable)}."
+            ),
+        )
     if not out.rough(SkeinLength.length):
         return first
-    return first, f"From {out.span(SkeinLength.length)}, {WAYS[out.best(SkeinLength.length)]}. With one skein measured, print no more than {out.promised(SkeinLength.length)}."
+    return (
+        first,
+        (
+            f"From {out.span(SkeinLength.length)}, {WAYS[out.best(SkeinLength.length)]}. With one"
+            f" skein measured, print no more than {out.promised(SkeinLength.length)}."
+        ),
+    )
 
 
 def notes(out: Outcome[SkeinLength]) -> list[str]:
@@ -92,12 +249,26 @@ def notes(out: Outcome[SkeinLength]) -> list[str]:
     if out.has(SkeinLength.by_turns) and out.has(SkeinLength.by_sample):
         better = out.best(SkeinLength.length)
         other = "by_sample" if better == "by_turns" else "by_turns"
-        said.append(f"The two ways give {out.text(SkeinLength.by_turns)} and {out.text(SkeinLength.by_sample)}. The better one here is {WAYS[better]}: its range is the narrower.")
+        said.append(
+            f"The two ways give {out.text(SkeinLength.by_turns)} and"
+            f" {out.text(SkeinLength.by_sample)}. The better one here is {WAYS[better]}: its range"
+            " is the narrower."
+        )
         if out.low(better) > out.high(other) or out.low(other) > out.high(better):
-            said.append("Their ranges do not meet: measure the circumference on the yarn again, and see that sample and skein are equally dry.")
+            said.append(
+                "Their ranges do not meet: measure the circumference on the yarn again, and see"
+                " that sample and skein are equally dry."
+            )
     if out.has(SkeinLength.printable) and out.low(SkeinLength.printable) > 0:
-        single = f" One single skein may be as short as {out.down(SkeinLength.next_skein)}." if out.low(SkeinLength.next_skein) > 0 else ""
-        said.append(f"The limit to print is for the average of the whole delivery (19 in 20 sure, the reel's own error taken off).{single}")
+        single = (
+            f" One single skein may be as short as {out.down(SkeinLength.next_skein)}."
+            if out.low(SkeinLength.next_skein) > 0
+            else ""
+        )
+        said.append(
+            "The limit to print is for the average of the whole delivery (19 in 20 sure, the"
+            f" reel's own error taken off).{single}"
+        )
     return said
 
 
@@ -106,7 +277,12 @@ def picture(out: Outcome[SkeinLength]) -> Picture | None:
     rows = [(name, WAYS[name].capitalize()) for name in ("by_turns", "by_sample") if out.has(name)]
     unit = out.units(SkeinLength.length)[0]
     lengths = [row.length for row in out.case.skeins] if out.has(SkeinLength.printable) else []
-    ends = [out.low(name) for name, _ in rows] + [out.high(name) for name, _ in rows] + lengths + ([out.low(SkeinLength.printable)] if lengths else [])
+    ends = (
+        [out.low(name) for name, _ in rows]
+        + [out.high(name) for name, _ in rows]
+        + lengths
+        + ([out.low(SkeinLength.printable)] if lengths else [])
+    )
     low, high = min(ends), max(ends)
     margin = max(high - low, 0.01 * high) * 0.15
     scale = Scale(low - margin, high + margin, 16, 344)
@@ -116,32 +292,93 @@ def picture(out: Outcome[SkeinLength]) -> Picture | None:
         best = name == out.best(SkeinLength.length)
         drawing.text(8, y, f"{words}: {out.text(name)}", bold=best)
         left, right = scale(out.low(name)), scale(out.high(name))
-        drawing.rect(left, y + 8, max(right - left, 1.5), 16, fill=INDIGO_WASH if best else "none", stroke=INDIGO)
-        drawing.line(scale(out.value(name)), y + 4, scale(out.value(name)), y + 28, stroke=INDIGO, width=3 if best else 1.5)
+        drawing.rect(
+            left,
+            y + 8,
+            max(right - left, 1.5),
+            16,
+            fill=INDIGO_WASH if best else "none",
+            stroke=INDIGO,
+        )
+        drawing.line(
+            scale(out.value(name)),
+            y + 4,
+            scale(out.value(name)),
+            y + 28,
+            stroke=INDIGO,
+            width=3 if best else 1.5,
+        )
         y += 52
     if lengths:
         drawing.text(8, y, "Skeins measured; thick mark: print at most")
         for length in lengths:
             drawing.circle(scale(length), y + 16, 5, stroke=INK, width=1.5)
-        drawing.line(scale(out.low(SkeinLength.printable)), y + 4, scale(out.low(SkeinLength.printable)), y + 28, width=4)
+        drawing.line(
+            scale(out.low(SkeinLength.printable)),
+            y + 4,
+            scale(out.low(SkeinLength.printable)),
+            y + 28,
+            width=4,
+        )
         y += 56
     drawing.line(16, y, 344, y, stroke=SOFT)
     for tick in nice_ticks(unit.from_base(scale.low), unit.from_base(scale.high), 5):
         at = scale(unit.to_base(tick))
         drawing.line(at, y, at, y + 5, stroke=SOFT)
         drawing.text(at, y + 22, f"{out.number(tick)} {unit.sign}", anchor="middle", fill=SOFT)
-    return drawing.picture("How sure each way is", "Length of the skein on a scale. " + "; ".join(f"{words}: {out.text(n)}, range {out.span(n)}" for n, words in rows) + ".")
+    return drawing.picture(
+        "How sure each way is",
+        "Length of the skein on a scale. "
+        + "; ".join(f"{words}: {out.text(n)}, range {out.span(n)}" for n, words in rows)
+        + ".",
+    )
 
 
 CARD = Card(
-    id="skein-length", chapter="yarn", place=10,
+    id="skein-length",
+    chapter="yarn",
+    place=10,
     question="How many yards are in this skein?",
-    case=SkeinLength, answer=answer, say=say, notes=notes, pictures=(picture,),
-    basis=Basis(MODEL, "Length is turns times the length of one turn; or weight is proportional to length. The limit to print is a one-sided 95 % confidence limit of the average, "
-                       "since packages are judged by their average."),
+    case=SkeinLength,
+    answer=answer,
+    say=say,
+    notes=notes,
+    pictures=(picture,),
+    basis=Basis(
+        MODEL,
+        "Length is turns times the length of one turn; or weight is proportional to length. The"
+        " limit to print is a one-sided 95 % confidence limit of the average, since packages are"
+        " judged by their average.",
+    ),
     sources=(COMMON_PRACTICE, IUPAC_CONFIDENCE_LIMITS, DIRECTIVE_76_211, TRADE_MEMORY),
-    cautions=(Caution("Weigh it rested and dry.", "Yarn straight from the dye pot or a damp room is heavy, and yarn under tension is long: both print too many yards."),),
-    carry=(Carry("skein-split", "Split this skein into small ones", {"skein_length": SkeinLength.length, "skein_mass": SkeinLength.skein_mass, "reel": SkeinLength.turn}),),
-    saves=(Save("base", "A base: weight and length of a skein", {"mass": SkeinLength.skein_mass, "length": SkeinLength.length}),
-           Save("mill-lot", "A mill lot: what a skein of it weighs and holds", {"mass": SkeinLength.skein_mass, "length": SkeinLength.length})),
+    cautions=(
+        Caution(
+            "Weigh it rested and dry.",
+            "Yarn straight from the dye pot or a damp room is heavy, and yarn under tension is"
+            " long: both print too many yards.",
+        ),
+    ),
+    carry=(
+        Carry(
+            "skein-split",
+            "Split this skein into small ones",
+            {
+                "skein_length": SkeinLength.length,
+                "skein_mass": SkeinLength.skein_mass,
+                "reel": SkeinLength.turn,
+            },
+        ),
+    ),
+    saves=(
+        Save(
+            "base",
+            "A base: weight and length of a skein",
+            {"mass": SkeinLength.skein_mass, "length": SkeinLength.length},
+        ),
+        Save(
+            "mill-lot",
+            "A mill lot: what a skein of it weighs and holds",
+            {"mass": SkeinLength.skein_mass, "length": SkeinLength.length},
+        ),
+    ),
 )

@@ -6,5 +6,18 @@ from .label import label_figures, put_up_limits
 from .reel import mini_skeins, reel_lengths, regain_weights
 from .wraps import weight_classes, wrapping
 
-__all__ = ["count_ladder", "count_systems", "fiber_density", "label_figures", "mini_skeins", "put_up_limits", "reel_lengths", "regain",
-           "regain_against_humidity", "regain_weights", "weight_classes", "wool_regains", "wrapping"]
+__all__ = [
+    "count_ladder",
+    "count_systems",
+    "fiber_density",
+    "label_figures",
+    "mini_skeins",
+    "put_up_limits",
+    "reel_lengths",
+    "regain",
+    "regain_against_humidity",
+    "regain_weights",
+    "weight_classes",
+    "wool_regains",
+    "wrapping",
+]

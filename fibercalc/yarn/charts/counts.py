@@ -7,7 +7,27 @@ from ..count import count_constant, count_from_tex, tex_from_count
 from ..count import count_systems as systems
 
 EXAMPLE_TEX = 250.0
-LADDER = (1000, 800, 600, 500, 450, 420, 400, 350, 300, 250, 230, 200, 170, 150, 120, 100, 80, 60, 40)  # m/100 g, lace to jumbo
+LADDER = (
+    1000,
+    800,
+    600,
+    500,
+    450,
+    420,
+    400,
+    350,
+    300,
+    250,
+    230,
+    200,
+    170,
+    150,
+    120,
+    100,
+    80,
+    60,
+    40,
+)  # m/100 g, lace to jumbo
 LADDER_UNITS = ("yd/100 g", "yd/oz", "yd/lb", "tex", "Nm", "Ne", "Nw")
 
 
@@ -21,13 +41,38 @@ def count_systems() -> list[Table]:
     for row in table.rows:
         printed = row["printed_factor"]
         exact = count_constant(row["unit"])
-        rows.append((row["name"].capitalize() + MARKS[row["status"]], row["symbol"], row["counts"], "thicker" if row["kind"] == "direct" else "finer",
-                     _short(printed, 6) if isinstance(printed, float) else "–",
-                     _short(exact, 7), _short(count_from_tex(EXAMPLE_TEX, row["unit"]), 5)))
-    note = ("Indirect system (bigger is finer): tex = constant / count. Direct system (bigger is thicker): tex = constant x count. "
-            + meaning(*(row["status"] for row in table.rows)))
-    return [Table("Yarn count systems", ("System", "Sign", "What it counts", "Bigger is", "Constant, printed", "Constant, exact", "250 tex is"),
-                  tuple(rows), note, ("astm-d2260", "count-conversion-table", "trade-page-counts"))]
+        rows.append(
+            (
+                row["name"].capitalize() + MARKS[row["status"]],
+                row["symbol"],
+                row["counts"],
+                "thicker" if row["kind"] == "direct" else "finer",
+                _short(printed, 6) if isinstance(printed, float) else "–",
+                _short(exact, 7),
+                _short(count_from_tex(EXAMPLE_TEX, row["unit"]), 5),
+            )
+        )
+    note = (
+        "Indirect system (bigger is finer): tex = constant / count. Direct system (bigger is"
+        " thicker): tex = constant x count. " + meaning(*(row["status"] for row in table.rows))
+    )
+    return [
+        Table(
+            "Yarn count systems",
+            (
+                "System",
+                "Sign",
+                "What it counts",
+                "Bigger is",
+                "Constant, printed",
+                "Constant, exact",
+                "250 tex is",
+            ),
+            tuple(rows),
+            note,
+            ("astm-d2260", "count-conversion-table", "trade-page-counts"),
+        )
+    ]
 
 
 def count_ladder() -> list[Table]:
@@ -38,10 +83,25 @@ def count_ladder() -> list[Table]:
     rows = []
     for meters in LADDER:
         tex = tex_from_count(float(meters), "m/100 g")
-        rows.append((f"{meters:,}", *(_short(count_from_tex(tex, unit), 4 if unit != "yd/lb" else 5) for unit in LADDER_UNITS)))
-    return [Table("One yarn in every system", ("m/100 g", *LADDER_UNITS), tuple(rows),
-                  "Find your meters in 100 g, read across. Computed from the exact yard and pound; do not print these on a label, they are not rounded down.",
-                  ("arithmetic",))]
+        rows.append(
+            (
+                f"{meters:,}",
+                *(
+                    _short(count_from_tex(tex, unit), 4 if unit != "yd/lb" else 5)
+                    for unit in LADDER_UNITS
+                ),
+            )
+        )
+    return [
+        Table(
+            "One yarn in every system",
+            ("m/100 g", *LADDER_UNITS),
+            tuple(rows),
+            "Find your meters in 100 g, read across. Computed from the exact yard and pound; do not"
+            " print these on a label, they are not rounded down.",
+            ("arithmetic",),
+        )
+    ]
 
 
 def _short(value: float, digits: int) -> str:

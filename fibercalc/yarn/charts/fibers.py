@@ -28,12 +28,45 @@ def regain() -> list[Table]:
     rows = []
     for row in agreed_allowances().rows:
         fiber = row["fiber"]
-        rows.append((fiber, marked(row["allowance"], row["status"], 2), marked(us[fiber]["regain"], us[fiber]["status"]) if fiber in us else "–",
-                     _range(found[fiber]) if fiber in found else "–"))
-    note = ("% of oven-dry weight. Agreed figures are conventions for invoices; the last column is what the fiber held. "
-            + agreed_allowances().note.partition(" Family")[0] + " " + commercial_regains().note + " " + meaning("read", "secondary", "memory"))
-    return [Table("Regain by fiber", ("Fiber", "EU agreed allowance", "US commercial regain", "Found at 20 °C and 65 % humidity"), tuple(rows), note,
-                  ("ec-allowances-1998", "eu-1007-2011", "astm-d1909", "astm-d1909-extract", "bioresources-2020", "nrc-2001", "trade-memory"))]
+        rows.append(
+            (
+                fiber,
+                marked(row["allowance"], row["status"], 2),
+                marked(us[fiber]["regain"], us[fiber]["status"]) if fiber in us else "–",
+                _range(found[fiber]) if fiber in found else "–",
+            )
+        )
+    note = (
+        "% of oven-dry weight. Agreed figures are conventions for invoices; the last column is what"
+        " the fiber held. "
+        + agreed_allowances().note.partition(" Family")[0]
+        + " "
+        + commercial_regains().note
+        + " "
+        + meaning("read", "secondary", "memory")
+    )
+    return [
+        Table(
+            "Regain by fiber",
+            (
+                "Fiber",
+                "EU agreed allowance",
+                "US commercial regain",
+                "Found at 20 °C and 65 % humidity",
+            ),
+            tuple(rows),
+            note,
+            (
+                "ec-allowances-1998",
+                "eu-1007-2011",
+                "astm-d1909",
+                "astm-d1909-extract",
+                "bioresources-2020",
+                "nrc-2001",
+                "trade-memory",
+            ),
+        )
+    ]
 
 
 def wool_regains() -> list[Table]:
@@ -41,10 +74,20 @@ def wool_regains() -> list[Table]:
 
     Source: astm-d1909, awta-glossary, ec-allowances-1998.
     """
-    rows = tuple((name, marked(percent, status), write_number(mass_at_regain(100, percent), 2)) for name, percent, status, _ in WOOL)
-    return [Table("Four regains of one fiber: wool", ("Whose figure", "Regain, %", "100 g of dry wool weighs, g"), rows,
-                  "An invoice weight means nothing until it says whose figure it used: between the first and the last lie 4 g in 100. "
-                  + meaning("read", "secondary"), tuple(dict.fromkeys(source for *_, source in WOOL)))]
+    rows = tuple(
+        (name, marked(percent, status), write_number(mass_at_regain(100, percent), 2))
+        for name, percent, status, _ in WOOL
+    )
+    return [
+        Table(
+            "Four regains of one fiber: wool",
+            ("Whose figure", "Regain, %", "100 g of dry wool weighs, g"),
+            rows,
+            "An invoice weight means nothing until it says whose figure it used: between the first"
+            " and the last lie 4 g in 100. " + meaning("read", "secondary"),
+            tuple(dict.fromkeys(source for *_, source in WOOL)),
+        )
+    ]
 
 
 def regain_against_humidity() -> list:
@@ -54,10 +97,21 @@ def regain_against_humidity() -> list:
     """
     table = regain_curves()
     fibers = table.columns[1:-1]
-    rows = tuple((f"{row['humidity']:.0f}", *(marked(row[fiber], row["status"], 1) for fiber in fibers)) for row in table.rows)
+    rows = tuple(
+        (f"{row['humidity']:.0f}", *(marked(row[fiber], row["status"], 1) for fiber in fibers))
+        for row in table.rows
+    )
     note = f"{table.note} Hair (alpaca, mohair, cashmere) behaves as wool. {meaning('memory')}"
-    return [_curves(table), Table("Regain against relative humidity, % of dry weight", ("Humidity, %", *fibers), rows, note,
-                                  ("regain-curves", "horikita-1989"))]
+    return [
+        _curves(table),
+        Table(
+            "Regain against relative humidity, % of dry weight",
+            ("Humidity, %", *fibers),
+            rows,
+            note,
+            ("regain-curves", "horikita-1989"),
+        ),
+    ]
 
 
 def fiber_density() -> list[Table]:
@@ -66,9 +120,23 @@ def fiber_density() -> list[Table]:
     Source: Morton and Hearle 2008, Table 5.1 (morton-hearle-2008); technical-fibres-handbook; memory.
     """
     table = fiber_densities()
-    rows = tuple((row["fiber"], marked(row["range"] or row["dry"], row["status"], 2), marked(row["at_65"], row["status"], 2)) for row in table.rows)
-    return [Table("Density of fibers, g/cm³", ("Fiber", "Dry", "At 65 % humidity"), rows, table.note + " " + meaning("read", "memory"),
-                  ("morton-hearle-2008", "technical-fibres-handbook", "trade-memory"))]
+    rows = tuple(
+        (
+            row["fiber"],
+            marked(row["range"] or row["dry"], row["status"], 2),
+            marked(row["at_65"], row["status"], 2),
+        )
+        for row in table.rows
+    )
+    return [
+        Table(
+            "Density of fibers, g/cm³",
+            ("Fiber", "Dry", "At 65 % humidity"),
+            rows,
+            table.note + " " + meaning("read", "memory"),
+            ("morton-hearle-2008", "technical-fibres-handbook", "trade-memory"),
+        )
+    ]
 
 
 def _range(row: dict) -> str:
@@ -91,5 +159,11 @@ def _curves(table) -> Picture:
         drawing.path(points, stroke=INK, width=2, dash=dash)
         drawing.text(273, points[-1][1] + 5, fiber.partition(" (")[0])
     last = table.rows[-1]
-    alt = "Regain rises with humidity. At 90 % relative humidity: " + ", ".join(f"{fiber} {last[fiber]:g} %" for fiber, _ in CURVES_DRAWN) + "."
-    return drawing.picture("Regain against relative humidity, % of dry weight (from memory, unverified)", alt)
+    alt = (
+        "Regain rises with humidity. At 90 % relative humidity: "
+        + ", ".join(f"{fiber} {last[fiber]:g} %" for fiber, _ in CURVES_DRAWN)
+        + "."
+    )
+    return drawing.picture(
+        "Regain against relative humidity, % of dry weight (from memory, unverified)", alt
+    )

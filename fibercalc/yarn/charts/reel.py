@@ -19,13 +19,34 @@ def reel_lengths() -> list[Table]:
 
     Source: arithmetic; usual stretch of 1 to 3 % from memory (trade-memory).
     """
-    lengths = tuple((f"{turns}", *(write_number(length_by_turns(turns, reel), 1) for reel in REELS)) for turns in TURNS)
-    stretched = tuple((f"{reel:.2f} m", *(f"{relaxed_circumference(reel, stretch):.3f} m" for stretch in STRETCHES)) for reel in REELS)
+    lengths = tuple(
+        (f"{turns}", *(write_number(length_by_turns(turns, reel), 1) for reel in REELS))
+        for turns in TURNS
+    )
+    stretched = tuple(
+        (
+            f"{reel:.2f} m",
+            *(f"{relaxed_circumference(reel, stretch):.3f} m" for stretch in STRETCHES),
+        )
+        for reel in REELS
+    )
     return [
-        Table("Meters by turns of the reel", ("Turns", *(f"{reel:.2f} m reel" for reel in REELS)), lengths,
-              "Circumference as it lies under the yarn, nothing taken off for stretch. Computed here.", ("arithmetic",)),
-        Table("One turn once it has rested", ("On the reel", *(f"{stretch} % stretch" for stretch in STRETCHES)), stretched,
-              "Circumference / (1 + stretch). Usual stretch on a reel is 1 to 3 %†. † from memory, unverified.", ("arithmetic", "trade-memory")),
+        Table(
+            "Meters by turns of the reel",
+            ("Turns", *(f"{reel:.2f} m reel" for reel in REELS)),
+            lengths,
+            "Circumference as it lies under the yarn, nothing taken off for stretch. Computed"
+            " here.",
+            ("arithmetic",),
+        ),
+        Table(
+            "One turn once it has rested",
+            ("On the reel", *(f"{stretch} % stretch" for stretch in STRETCHES)),
+            stretched,
+            "Circumference / (1 + stretch). Usual stretch on a reel is 1 to 3 %†. † from memory,"
+            " unverified.",
+            ("arithmetic", "trade-memory"),
+        ),
     ]
 
 
@@ -42,9 +63,16 @@ def mini_skeins() -> list[Table]:
             turns = whole_turns_for_length(grams * meters / 100, REELS[1])
             cells.append(f"{turns} ({printed_grams(mass_of_turns(turns, REELS[1], tex))} g)")
         rows.append((f"{meters}", *cells, f"{mass_of_turns(1, REELS[1], tex):.2f} g"))
-    return [Table("Turns of a 1.50 m reel for small skeins", ("m/100 g", "10 g", "20 g", "25 g", "One turn weighs"), tuple(rows),
-                  "Whole turns, rounded up, so no skein is short; behind them the grams that may be printed. Nothing is taken off for stretch. Computed here.",
-                  ("arithmetic",))]
+    return [
+        Table(
+            "Turns of a 1.50 m reel for small skeins",
+            ("m/100 g", "10 g", "20 g", "25 g", "One turn weighs"),
+            tuple(rows),
+            "Whole turns, rounded up, so no skein is short; behind them the grams that may be"
+            " printed. Nothing is taken off for stretch. Computed here.",
+            ("arithmetic",),
+        )
+    ]
 
 
 def regain_weights() -> list[Table]:
@@ -53,7 +81,18 @@ def regain_weights() -> list[Table]:
     Source: definition of regain (astm-d1909-extract).
     """
     wanted = (13, 16, 17, 18.25)
-    rows = tuple((f"{now}", *(write_number(mass_at_other_regain(100, now, other), 1) for other in wanted)) for now in REGAINS)
-    return [Table("100 g as weighed, taken to another regain, g", ("Regain when weighed, %", *(f"to {other:g} %" for other in wanted)), rows,
-                  "Weight x (100 + wanted) / (100 + now). Computed here. 13 % is a 75/25 wool and nylon yarn in ordinary air†; 16, 17 and 18.25 % are three of the figures in print for wool. "
-                  "† from memory, unverified.", ("astm-d1909-extract", "arithmetic"))]
+    rows = tuple(
+        (f"{now}", *(write_number(mass_at_other_regain(100, now, other), 1) for other in wanted))
+        for now in REGAINS
+    )
+    return [
+        Table(
+            "100 g as weighed, taken to another regain, g",
+            ("Regain when weighed, %", *(f"to {other:g} %" for other in wanted)),
+            rows,
+            "Weight x (100 + wanted) / (100 + now). Computed here. 13 % is a 75/25 wool and nylon"
+            " yarn in ordinary air†; 16, 17 and 18.25 % are three of the figures in print for wool."
+            " † from memory, unverified.",
+            ("astm-d1909-extract", "arithmetic"),
+        )
+    ]

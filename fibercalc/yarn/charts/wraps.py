@@ -19,17 +19,48 @@ def weight_classes() -> list:
     Source: Craft Yarn Council (craft-yarn-council); trade pages (trade-page-spinners, trade-page-ply-terms).
     """
     council, plies = read_table("yarn", COUNCIL), read_table("yarn", PLY_TERMS)
-    numbers = tuple((f"{row['number']:.0f} {row['name']}", _either(row, "stitches", row["status"]), _either(row, "needle_mm", row["needle_status"]),
-                     _either(row, "us_needle", row["needle_status"]), marked(row["wraps"], row["status"]), marked(row["grist"], row["status"]))
-                    for row in council.rows)
-    names = tuple((row["name"], marked(row["wraps"], row["status"]), marked(row["grist"], row["status"])) for row in plies.rows)
+    numbers = tuple(
+        (
+            f"{row['number']:.0f} {row['name']}",
+            _either(row, "stitches", row["status"]),
+            _either(row, "needle_mm", row["needle_status"]),
+            _either(row, "us_needle", row["needle_status"]),
+            marked(row["wraps"], row["status"]),
+            marked(row["grist"], row["status"]),
+        )
+        for row in council.rows
+    )
+    names = tuple(
+        (row["name"], marked(row["wraps"], row["status"]), marked(row["grist"], row["status"]))
+        for row in plies.rows
+    )
     return [
-        _overlap("Wraps per inch of each class: where bars overlap, a yarn is all of them", COUNCIL),
-        Table("Yarn weight classes", ("Class", "Stitches in 4 in (10 cm)", "Needle, mm", "US needle", "Wraps per inch", "yd/lb (spinners)"), numbers,
-              council.note + " Lace gauge is nominal: it is worked on larger needles. " + meaning("secondary", "memory"),
-              ("craft-yarn-council", "trade-page-spinners")),
-        Table("Ply names (UK, Australia, New Zealand)", ("Name", "Wraps per inch", "m/100 g"), names, plies.note + " " + meaning("secondary"),
-              ("trade-page-ply-terms",)),
+        _overlap(
+            "Wraps per inch of each class: where bars overlap, a yarn is all of them", COUNCIL
+        ),
+        Table(
+            "Yarn weight classes",
+            (
+                "Class",
+                "Stitches in 4 in (10 cm)",
+                "Needle, mm",
+                "US needle",
+                "Wraps per inch",
+                "yd/lb (spinners)",
+            ),
+            numbers,
+            council.note
+            + " Lace gauge is nominal: it is worked on larger needles. "
+            + meaning("secondary", "memory"),
+            ("craft-yarn-council", "trade-page-spinners"),
+        ),
+        Table(
+            "Ply names (UK, Australia, New Zealand)",
+            ("Name", "Wraps per inch", "m/100 g"),
+            names,
+            plies.note + " " + meaning("secondary"),
+            ("trade-page-ply-terms",),
+        ),
     ]
 
 
@@ -39,20 +70,56 @@ def wrapping() -> list[Table]:
     Source: trade pages (trade-page-spinners, trade-page-weavers).
     """
     table = wrap_conventions()
-    ways = tuple((row["label"] + MARKS[row["status"]], f"{row['low']:.2f}", f"{row['middle']:.2f}", f"{row['high']:.2f}", row["evidence"],
-                  f"{wraps_from_yards_per_pound(1900, row['low']):.0f} to {wraps_from_yards_per_pound(1900, row['high']):.0f}") for row in table.rows)
+    ways = tuple(
+        (
+            row["label"] + MARKS[row["status"]],
+            f"{row['low']:.2f}",
+            f"{row['middle']:.2f}",
+            f"{row['high']:.2f}",
+            row["evidence"],
+            (
+                f"{wraps_from_yards_per_pound(1900, row['low']):.0f} to"
+                f" {wraps_from_yards_per_pound(1900, row['high']):.0f}"
+            ),
+        )
+        for row in table.rows
+    )
     bands = tuple((f"{wraps}", *(_band(wraps, row) for row in table.rows)) for wraps in COUNTS)
     return [
-        Table("Three ways to wrap", ("How it is wrapped", "k, low", "k, middle", "k, high", "Evidence", "1,900 yd/lb wraps to"), ways,
-              "Wraps per inch = k x square root of yards per pound. " + table.note + " " + meaning("secondary"), ("trade-page-spinners", "trade-page-weavers")),
-        Table("What a wrap count says of the put-up, m/100 g", ("Wraps per inch", *(row["label"].partition(",")[0] for row in table.rows)), bands,
-              "Low to high end of each convention. A band this wide sorts yarn; it does not replace a scale and a measured length. "
-              "Never use a relaxed hand-wrap count as a sett. Computed from the three k above.", ("trade-page-spinners", "trade-page-weavers")),
+        Table(
+            "Three ways to wrap",
+            (
+                "How it is wrapped",
+                "k, low",
+                "k, middle",
+                "k, high",
+                "Evidence",
+                "1,900 yd/lb wraps to",
+            ),
+            ways,
+            "Wraps per inch = k x square root of yards per pound. "
+            + table.note
+            + " "
+            + meaning("secondary"),
+            ("trade-page-spinners", "trade-page-weavers"),
+        ),
+        Table(
+            "What a wrap count says of the put-up, m/100 g",
+            ("Wraps per inch", *(row["label"].partition(",")[0] for row in table.rows)),
+            bands,
+            "Low to high end of each convention. A band this wide sorts yarn; it does not replace a"
+            " scale and a measured length. Never use a relaxed hand-wrap count as a sett. Computed"
+            " from the three k above.",
+            ("trade-page-spinners", "trade-page-weavers"),
+        ),
     ]
 
 
 def _band(wraps: float, row: dict) -> str:
-    ends = (count_from_count(yards_per_pound_from_wraps(wraps, row[k]), "yd/lb", "m/100 g") for k in ("high", "low"))
+    ends = (
+        count_from_count(yards_per_pound_from_wraps(wraps, row[k]), "yd/lb", "m/100 g")
+        for k in ("high", "low")
+    )
     return " to ".join(write_number(end, 0 if end >= 10 else 1) for end in ends)
 
 
@@ -76,6 +143,8 @@ def _overlap(title: str, published_list: str) -> Picture:
         top = 10 + place * 26
         low, high = one.wraps_low or 0, one.wraps_high or MOST_DRAWN
         drawing.text(92, top + 14, one.name, anchor="end")
-        drawing.rect(scale(low), top + 2, scale(high) - scale(low), 15, fill=INDIGO_WASH, stroke=INK)
+        drawing.rect(
+            scale(low), top + 2, scale(high) - scale(low), 15, fill=INDIGO_WASH, stroke=INK
+        )
         said.append(f"{one.name} {low:g} to {'more' if one.wraps_high is None else f'{high:g}'}")
     return drawing.picture(title, "Bars over wraps per inch: " + "; ".join(said) + ".")
