@@ -59,6 +59,12 @@ class Outcome(Generic[C]):
             settings,
         )
         self.given = arguments
+        if case is not None:
+            self.kept = {
+                name: value
+                for name, value in vars(case).items()
+                if name not in arguments and name[0] != "_"
+            }
 
     def has(self, name: Ref) -> bool:
         return name_of(name) in self.found

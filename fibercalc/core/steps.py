@@ -10,6 +10,7 @@ from typing import Any
 
 from .table import read_table
 from .traced import Leaf, Tree, tree_of
+from .units import Quantity, Unit
 
 
 class LookedUp(float):
@@ -93,3 +94,17 @@ class Step:
     ) -> None:
         self.kind, self.part, self.label, self.leaf = kind, part, label, leaf
         self.tree, self.look, self.kept = tree, look, kept
+
+    @property
+    def value(self) -> float:
+        return self.leaf.value
+
+    @property
+    def unit(self) -> Unit:
+        return self.leaf.unit
+
+    @property
+    def of(self) -> Quantity:
+        """What it measures."""
+        of: Quantity = self.part.of
+        return of

@@ -12,16 +12,16 @@ from fibercalc.sources import COMMON_PRACTICE
 
 def card(answer, inputs, results):
     return Card(
-        "test",
-        "yarn",
-        1,
-        "Does it?",
-        inputs,
-        results,
-        answer,
-        lambda r: "Yes.",
-        Basis(MODEL, "x"),
-        (COMMON_PRACTICE,),
+        id="test",
+        chapter="yarn",
+        place=1,
+        question="Does it?",
+        inputs=inputs,
+        results=results,
+        answer=answer,
+        say=lambda r: "Yes.",
+        basis=Basis(MODEL, "x"),
+        sources=(COMMON_PRACTICE,),
     )
 
 
