@@ -4,10 +4,9 @@ Formulas take these where they would take Python's; floor, ceil, abs and round o
 """
 
 import math
-import operator
 from collections.abc import Callable, Iterable
 
-from .traced import Traced, tree_of
+from .traced import OPERATIONS, Traced, tree_of
 
 
 def _remembering(name: str, function: Callable[..., float]) -> Callable[..., float]:
@@ -72,18 +71,5 @@ def _of_all(function: Callable[[list[float]], float]) -> Callable[..., float]:
     return lambda *values: function(list(values))
 
 
-# What the operation of a tree does with plain numbers.
-OPERATIONS: dict[str, Callable[..., float]] = {
-    "+": operator.add,
-    "-": operator.sub,
-    "*": operator.mul,
-    "/": operator.truediv,
-    "**": operator.pow,
-    "neg": operator.neg,
-    "abs": abs,
-    "floor": math.floor,
-    "ceil": math.ceil,
-    "round": lambda value, places: round(value, int(places)),
-    **ONE,
-    **{name: _of_all(function) for name, function in MANY.items()},
-}
+OPERATIONS.update(ONE)
+OPERATIONS.update({name: _of_all(function) for name, function in MANY.items()})

@@ -5,23 +5,46 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import field
 from functools import cached_property
-from typing import TYPE_CHECKING, Any, Generic, TypeVar
+from typing import Any
 
 from ..sources import Source
-from .amount import read_amount, width_in_base
+from .asked import CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, row_of
 from .carry import Carry
+from .case import Between, Case, Many, Plain
 from .declared import declared
 from .paper import Paper
-from .part import Part, T, parts_of
-from .result import Chance, Result  # part of what a card's file declares
-from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
+from .result import Chance, Result
 
-DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
+# All that a card's file is declared with comes from here.
+__all__ = [
+    "BENCH_RULE",
+    "CHAPTERS",
+    "CHOICE",
+    "COLOR",
+    "DATE",
+    "HANDLED",
+    "MODEL",
+    "STANDARD",
+    "TEXT",
+    "Basis",
+    "Between",
+    "Card",
+    "Carry",
+    "Case",
+    "Caution",
+    "Chance",
+    "Input",
+    "Many",
+    "Option",
+    "Plain",
+    "Result",
+    "Row",
+    "RowPart",
+    "Rows",
+    "Save",
+    "row_of",
+]
 
-if TYPE_CHECKING:
-    from .case import Case
-
-R = TypeVar("R", bound="Row")
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
@@ -29,203 +52,6 @@ CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 HANDLED = ("powder", "acid", "alkali", "heat", "metal", "load")
 
 STANDARD, MODEL, BENCH_RULE = "Standard", "Model", "Bench rule"
-
-
-@declared
-class Option:
-    """One choice: its value in code and links, and the words a person picks."""
-
-    value: str
-    label: str
-
-
-@declared
-class Input(Part[T]):
-    """One thing a person knows.
-
-    of          a Quantity, or DATE, CHOICE, TEXT, COLOR
-    label       what it is, in words;  measure  how to measure it
-    default     the example's text, as a person would type it
-    allowed     lowest and highest text;  usual  the usual range
-    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or "" (exact); for a color, CIELAB units on each axis
-    units       unit signs offered, the first is the default;  unit  the unit the answer function gets (base when "")
-    optional    may be left blank (the answer function then gets None)
-    when        {other input: values}: asked only then (the answer function gets None otherwise)
-    instrument  inputs read from one instrument move together when their roughness is carried
-    strict      an ambiguous number such as 1,200 is refused with a question (doses, acids, temperatures)
-    options     for CHOICE;  longest  for TEXT
-    refused     for CHOICE: {word in lower case: why it is not offered}; whoever asks for it is told
-    bench       the place in My bench that can be offered for it, such as "reels.circumference"
-    record      the field of a kind of record that can be offered for it, such as "base.length"; in a row, the field of its list
-    beside      the input that this choice stands beside and says something of, such as how its value is known
-    """
-
-    of: Quantity | str
-    label: str
-    default: str = ""
-    allowed: tuple[str, str] | None = None
-    usual: tuple[str, str] | None = None
-    rough: str = ""
-    measure: str = ""
-    units: tuple[str, ...] = ()
-    unit: str = ""
-    optional: bool = False
-    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    instrument: str = ""
-    strict: bool = False
-    options: tuple[Option, ...] = ()
-    refused: dict[str, str] = field(default_factory=dict)
-    longest: int = 60
-    bench: str = ""
-    record: str = ""
-    beside: str = ""
-    name: str = ""
-
-    def __repr__(self) -> str:
-        return f"Input({self.name})"
-
-    @cached_property
-    def kind(self) -> str:
-        """quantity, count, percent, money, number, date, choice, text or color."""
-        if isinstance(self.of, str):
-            return self.of
-        return {COUNT: "count", PERCENT: "percent", MONEY: "money", NUMBER: "number"}.get(
-            self.of, "quantity"
-        )
-
-    @property
-    def measured(self) -> bool:
-        """Whether the value is a number with a unit."""
-        return isinstance(self.of, Quantity)
-
-    @cached_property
-    def choices(self) -> tuple[Unit, ...]:
-        """The units offered, default first."""
-        return tuple(self.of.unit(sign) for sign in self.units) or (self.of.base,)
-
-    @cached_property
-    def work_unit(self) -> Unit:
-        """The unit in which the answer function gets the value."""
-        return self.of.unit(self.unit) if self.unit else self.of.base
-
-    @cached_property
-    def edges(self) -> tuple[float, float]:
-        """The allowed range in base units, lower first."""
-        ends = [self.base_value(text) for text in self.allowed]
-        return min(ends), max(ends)
-
-    @cached_property
-    def canonical(self) -> dict[str, str]:
-        """Canonical texts of declared defaults, kept by core.link once it has read them."""
-        return {}
-
-    def names_others(self) -> set[str]:
-        """The inputs that it speaks of."""
-        return {*self.when, *([self.beside] if self.beside else [])}
-
-    def base_value(self, text: str) -> float:
-        """A declared text in base units."""
-        return read_amount(text, self.of, self.choices[0], "canonical").value
-
-    def roughness(self, value: float, unit: Unit) -> float:
-        """The declared half-width, in base units, around a value given in unit."""
-        if not self.rough:
-            return 0.0
-        if self.rough.endswith("% of it") or (self.rough.endswith("%") and self.of is not PERCENT):
-            return abs(value) * float(self.rough.partition("%")[0]) / 100
-        amount = read_amount(self.rough, self.of, self.choices[0], "canonical")
-        return width_in_base(amount.unit, value, amount.unit.from_base(amount.value))
-
-    def __post_init__(self):
-        if self.measured and self.allowed is None:
-            raise ValueError(f"input {self.name}: an allowed range is needed")
-        if self.kind == CHOICE and not self.options:
-            raise ValueError(f"input {self.name}: options are needed")
-
-
-class Row:
-    """One row of a list: its class declares the inputs of a row and what is found for each, it holds their values."""
-
-    fields: tuple[Input[Any], ...] = ()
-    found: frozenset[str] = frozenset()
-
-    def __init_subclass__(cls) -> None:
-        cls.fields = tuple(parts_of(cls, Input))
-        cls.found = frozenset(
-            part.name for part in parts_of(cls, Part) if not isinstance(part, Input)
-        )
-
-    def __setattr__(self, name: str, value: Any) -> None:
-        if name not in self.found:
-            raise AttributeError(f"{type(self).__name__} declares no {name} to be found")
-        vars(self)[name] = value
-
-    def __init__(self, values: dict[str, Any]) -> None:
-        vars(self).update(values)
-
-    def maybe(self, part: Part[T]) -> T | None:
-        """A value, or None where it was not asked."""
-        return vars(self).get(part.name)
-
-
-@declared
-class Rows(Part[list[R]], Generic[R]):
-    """A list of the same small group of inputs: dyes in a recipe, pieces on a warp, colors in an order.
-
-    row      the class of a row, whose inputs are its fields;  one  what one row is called ("dye")
-    default  the example's rows, each a dict of texts;  least, most  how many rows there may be
-    record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
-    """
-
-    row: type[R]
-    label: str
-    one: str
-    default: tuple[dict[str, str], ...] = ()
-    least: int = 1
-    most: int = 12
-    measure: str = ""
-    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    record: str = ""
-    kind: str = "rows"
-    name: str = ""
-
-    def __repr__(self) -> str:
-        return f"Rows({self.name})"
-
-    @property
-    def fields(self) -> tuple[Input[Any], ...]:
-        return self.row.fields
-
-    @property
-    def fields_by_name(self) -> dict[str, Input[Any]]:
-        return {each.name: each for each in self.row.fields}
-
-    def names_others(self) -> set[str]:
-        """The inputs that it and its fields speak of."""
-        return {*self.when, *(name for each in self.row.fields for name in each.names_others())}
-
-    def each(self, part: Part[Any]) -> RowPart:
-        """A value of whichever row is meant."""
-        if part not in self.row.fields:
-            raise ValueError(f"{self.label}: a {self.one} has no such value")
-        return RowPart(self, part)
-
-
-@declared
-class RowPart:
-    """A value of whichever row of a list is meant: of the row that a link is for."""
-
-    rows: Rows[Any]
-    part: Part[Any]
-
-    def of(self, number: int) -> str:
-        """The full name of that value in one row, counted from 1."""
-        return f"{self.rows.name}.{number}.{self.part.name}"
-
-
-def row_of(fields: tuple[Input[Any], ...]) -> type[Row]:
-    """The class of a row with these inputs, for a list that is put together and not written down."""
-    return type("SomeRow", (Row,), {each.name: each for each in fields})
 
 
 @declared

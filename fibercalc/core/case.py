@@ -9,12 +9,12 @@ from __future__ import annotations
 
 from typing import Any, TypeVar
 
-from .card import Input, Rows
+from .asked import Input, Rows
 from .declared import declared
 from .part import Part, T, parts_of
 from .result import Result
 from .steps import LookedUp, Searched, Solved, Step
-from .traced import Leaf, Traced, Tree, tree_of
+from .traced import Leaf, Traced, tree_of
 from .units import Quantity, Unit
 
 P = TypeVar("P")

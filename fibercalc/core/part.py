@@ -4,9 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any, Generic, Self, TypeVar, overload
 
-if TYPE_CHECKING:
-    from .case import Case
-
 T = TypeVar("T")
 
 

@@ -8,6 +8,7 @@ A tree is a plain number, a `Leaf` (something with a name), or a tuple of an ope
 
 from __future__ import annotations
 
+import operator
 from collections.abc import Callable
 from math import ceil, floor
 
@@ -27,6 +28,21 @@ class Leaf:
 
 
 Tree = float | Leaf | tuple  # a tuple is ("+", left, right), ("sqrt", inner) or (Named, *inner)
+
+
+# What the operation of a tree does with plain numbers; arithmetic.py adds its functions.
+OPERATIONS: dict[str, Callable[..., float]] = {
+    "+": operator.add,
+    "-": operator.sub,
+    "*": operator.mul,
+    "/": operator.truediv,
+    "**": operator.pow,
+    "neg": operator.neg,
+    "abs": abs,
+    "floor": floor,
+    "ceil": ceil,
+    "round": lambda value, places: round(value, int(places)),
+}
 
 
 def tree_of(value: float) -> Tree:
@@ -149,8 +165,6 @@ def value_of(tree: Tree) -> float:
     values = [value_of(each) for each in inner]
     if isinstance(operation, Named):
         return operation.function(*values)
-    from .arithmetic import OPERATIONS  # the functions that make such trees know what they do
-
     return OPERATIONS[operation](*values)
 
 

@@ -4,6 +4,7 @@ import json
 
 import pytest
 
+from fibercalc.core.part import name_of
 from fibercalc.core.card import CHOICE, TEXT, Input, Rows
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
@@ -78,7 +79,7 @@ def test_every_record_that_a_card_keeps_is_there_and_of_the_same_quantity(card):
     for save in card.saves:
         names, items = KINDS[save.kind].names, {item.name: item for item in card.inputs}
         for field, source in save.fields.items():
-            held = names[field]
+            held, source = names[field], name_of(source)
             if source.startswith("'"):
                 assert source.strip("'") in [option.value for option in held.options]
             elif isinstance(held, Rows):

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from ...core.answer import Picture
 from ...core.card import (
     CHOICE,
     MODEL,
     Basis,
+    Between,
     Card,
     Carry,
+    Case,
     Caution,
     Input,
     Option,
@@ -16,7 +19,6 @@ from ...core.card import (
     Rows,
     Save,
 )
-from ...core.case import Between, Case
 from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale, nice_ticks
 from ...core.steps import solved
