@@ -6,7 +6,7 @@ Each is a float like any other to what follows. Only a case that writes down its
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any, TypeVar
+from typing import Any, TypeVar, cast
 
 from .table import read_table
 from .traced import Leaf, Tree, tree_of
@@ -18,10 +18,10 @@ N = TypeVar("N", int, float)
 class LookedUp(float):
     """A published value; look is (chapter, table, key column, key, column)."""
 
-    look: tuple[str, str, str, str, str]
+    look: tuple[str, str, str, str | float, str]
 
 
-def looked_up(chapter: str, table: str, key_column: str, key: str, column: str) -> float:
+def looked_up(chapter: str, table: str, key_column: str, key: str | float, column: str) -> float:
     """A value read from a published table, which stays the only place it is written. Raises KeyError for an empty cell."""
     value = read_table(chapter, table).row(key_column, key)[column]
     if value == "":
@@ -65,7 +65,7 @@ def searched(
     """The best whole number, or plan, found by trying."""
     found: Any = SearchedCount(value) if isinstance(value, int) else SearchedNumber(value)
     found.kept, found.bound = kept, bound
-    return found
+    return cast(N, found)
 
 
 class Comparison:
@@ -99,7 +99,7 @@ class Step:
         label: str,
         leaf: Leaf,
         tree: Tree = 0.0,
-        look: tuple[str, ...] = (),
+        look: tuple[str | float, ...] = (),
         kept: tuple[Comparison, ...] = (),
     ) -> None:
         self.kind, self.part, self.label, self.leaf = kind, part, label, leaf

@@ -34,7 +34,7 @@ class SourcedTable:
     columns: tuple[str, ...]
     rows: tuple[dict, ...]
 
-    def row(self, column: str, value: str) -> dict:
+    def row(self, column: str, value: str | float) -> dict:
         """The one row whose column holds value. Raises KeyError naming the table when there is none."""
         for row in self.rows:
             if row[column] == value:
