@@ -4,12 +4,14 @@ Shares are given by name, in percent, and must add up to 100. Agreed allowances 
 shares of the conditioned weight, so the two are turned into each other here.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
+from ..core.arithmetic import total
 from ..core.problem import OutOfRange, require
 from .moisture import DAMPEST
 
 SHARES_OFF_BY = 0.5  # %; labels round each share to a whole percent
+FLOAT_NOISE = 1e-9
 
 
 def blend_regain(dry_shares: Mapping[str, float], regains: Mapping[str, float]) -> float:
@@ -20,9 +22,36 @@ def blend_regain(dry_shares: Mapping[str, float], regains: Mapping[str, float]) 
     Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber with no regain.
     Source: EU rule for agreed allowances of mixtures (ec-allowances-1998).
     """
-    shares = _whole(dry_shares)
-    _require_regains(shares, regains)
-    return sum(share * regains[fiber] for fiber, share in shares.items()) / 100
+    together = _together(dry_shares)
+    _require_regains(dry_shares, regains)
+    return sum(share * regains[fiber] for fiber, share in dry_shares.items()) / together
+
+
+def dry_parts(share: float, regain: float) -> float:
+    """What is left of a fiber's share when its water is taken out, in parts that together are less than 100.
+
+    share   % of the weight with the fiber at its regain, 0 or more
+    regain  % of the fiber's dry weight, 0 to 60
+    Raises OutOfRange outside these.
+    Source: definition of regain (astm-d1909-extract).
+    """
+    require("share", share, 0.0)
+    require("regain", regain, 0.0, DAMPEST)
+    return share / (1 + regain / 100)
+
+
+def share_of(parts: float, all_parts: Sequence[float]) -> float:
+    """Some parts' share of all, %.
+
+    parts      one of all_parts
+    all_parts  each 0 or more, together above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    for each in all_parts:
+        require("all_parts", each, 0.0)
+    require("all_parts", sum(all_parts), above=0.0)
+    return 100 * parts / total(all_parts)
 
 
 def dry_share(
@@ -36,10 +65,10 @@ def dry_share(
     Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber that has none.
     Source: definition of regain (astm-d1909-extract).
     """
-    shares = _whole(conditioned_shares)
-    _require_regains(shares, regains)
-    dry = {name: share / (1 + regains[name] / 100) for name, share in shares.items()}
-    return 100 * dry[fiber] / sum(dry.values())
+    _together(conditioned_shares)
+    _require_regains(conditioned_shares, regains)
+    dry = {name: dry_parts(share, regains[name]) for name, share in conditioned_shares.items()}
+    return share_of(dry[fiber], list(dry.values()))
 
 
 def blend_density(shares: Mapping[str, float], densities: Mapping[str, float]) -> float:
@@ -50,22 +79,27 @@ def blend_density(shares: Mapping[str, float], densities: Mapping[str, float]) -
     Raises OutOfRange for shares that do not add up or a density out of range; KeyError for a fiber with no density.
     Source: arithmetic (volumes add).
     """
-    whole = _whole(shares)
-    for fiber in whole:
+    together = _together(shares)
+    for fiber in shares:
         require(f"density of {fiber}", densities[fiber], 0.8, 3.0)
-    return 100 / sum(share / densities[fiber] for fiber, share in whole.items())
+    volume = sum(share / densities[fiber] for fiber, share in shares.items())
+    return together / volume
 
 
-def _whole(shares: Mapping[str, float]) -> dict[str, float]:
-    """Shares scaled to exactly 100 %."""
+def _together(shares: Mapping[str, float]) -> float:
+    """What shares add up to: 100 %, or a little off by the rounding of each."""
     for fiber, share in shares.items():
         require(f"share of {fiber}", share, 0.0)
-    total = sum(shares.values())
-    if not abs(total - 100) <= SHARES_OFF_BY:
+    together = total(shares.values())
+    if not abs(together - 100) <= SHARES_OFF_BY:
         raise OutOfRange(
-            "shares", total, 100.0, 100.0, f"they add up to {total:g} %; they must add up to 100 %"
+            "shares",
+            together,
+            100.0,
+            100.0,
+            f"they add up to {together:g} %; they must add up to 100 %",
         )
-    return {fiber: 100 * share / total for fiber, share in shares.items()}
+    return 100.0 if abs(together - 100) < FLOAT_NOISE else together
 
 
 def _require_regains(shares: Mapping[str, float], regains: Mapping[str, float]) -> None:

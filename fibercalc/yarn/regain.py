@@ -91,12 +91,36 @@ def regain_at_humidity(family: str, humidity: float) -> float:
     Raises OutOfRange outside 10 to 90 %; KeyError for a family with no curve.
     Source: memory, unverified (regain-curves); hair behaves as wool (horikita-1989).
     """
-    require("humidity", humidity, DRIEST_AIR, DAMPEST_AIR)
-    rows = regain_curves().rows
+    ends = humidities_around(humidity)
     if not has_curve(family):
         raise KeyError(f"no curve of regain against humidity for {family}")
-    for below, above in zip(rows, rows[1:]):
-        if humidity <= above["humidity"]:
-            break
-    share = (humidity - below["humidity"]) / (above["humidity"] - below["humidity"])
-    return below[family] + share * (above[family] - below[family])
+    read = {row["humidity"]: row[family] for row in regain_curves().rows}
+    return regain_between(humidity, *ends, *(read[end] for end in ends))
+
+
+def humidities_around(humidity: float) -> tuple[float, float]:
+    """The two humidities next to one for which the curves have values, % relative humidity.
+
+    humidity  % relative humidity, 10 to 90
+    Raises OutOfRange outside this.
+    Source: memory, unverified (regain-curves).
+    """
+    require("humidity", humidity, DRIEST_AIR, DAMPEST_AIR)
+    points = [row["humidity"] for row in regain_curves().rows]
+    return next((below, above) for below, above in zip(points, points[1:]) if humidity <= above)
+
+
+def regain_between(
+    humidity: float, below: float, above: float, regain_below: float, regain_above: float
+) -> float:
+    """Regain, % of dry weight, on the straight line between two points of a curve.
+
+    humidity                    % relative humidity, from below to above
+    below, above                % relative humidity of the two points, not the same
+    regain_below, regain_above  % of dry weight there
+    Raises OutOfRange outside these.
+    Source: arithmetic (a straight line).
+    """
+    require("above", above, above=below)
+    require("humidity", humidity, below, above)
+    return regain_below + (humidity - below) / (above - below) * (regain_above - regain_below)
