@@ -9,9 +9,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fibercalc.core import arithmetic
+from fibercalc.core.card import Between, Case
+from fibercalc.core.case import recording, steps_of
 from fibercalc.core.paper_arithmetic import write
+from fibercalc.core.settings import Settings
+from fibercalc.core.steps import at_most, searched
 from fibercalc.core.traced import Leaf, Traced, leaves_of, named, tree_of, value_of
-from fibercalc.core.units import NUMBER
+from fibercalc.core.units import COUNT, NUMBER
+from fibercalc.core.written import written
 from tests.read_back import read_back
 
 A, B, C = (Leaf(name, value, NUMBER.base) for name, value in (("a", 3.0), ("b", 0.5), ("c", 7.25)))
@@ -105,3 +110,19 @@ def test_the_written_text_is_plain():
     text = write(tree_of(found), lambda leaf: leaf.words)
     assert not re.search(r"\*|//|/", text)
     assert ast.parse("1")  # the parser that reads it back is Python's own
+
+
+class Search(Case):
+    """A number found by trying."""
+
+    most = Between[int](COUNT, "The most there can be")
+    found = Between[float](COUNT, "The best of them")
+
+
+def test_what_a_search_kept_is_written_in_words_and_with_the_numbers():
+    case = recording(Search)({})
+    case.most = 7
+    case.found = searched(6, lambda n: (at_most(n, case.most),), lambda: case.most)
+    (row,) = written(steps_of(case), Settings())
+    assert (row["formula"], row["filled"]) == ("found ≤ most", "6 ≤ 7")
+    assert row["bound"] == "nothing beats most = 7"
