@@ -1,6 +1,11 @@
-"""Which size to knit at one's own gauge: swatch to stitches and rows, before and after washing, and every size as it would come out."""
+"""Which size to knit at one's own gauge: a swatch before and after washing, and every size by it."""
 
-from ...core.answer import Table
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from ...core.answer import Picture, Table
 from ...core.card import (
     CHOICE,
     MODEL,
@@ -8,126 +13,209 @@ from ...core.card import (
     Basis,
     Card,
     Carry,
+    Case,
     Caution,
     Input,
     Option,
+    Plain,
     Result,
+    Row,
     Rows,
-    row_of,
     Save,
 )
+from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale, nice_ticks
 from ...core.table import read_table
 from ...core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TRADE_PAGE_NEEDLES
 from ..fit import gauge_of, girth_at_gauge, growth, needle_for_gauge
+from ..inputs import PATTERN_ROWS, PATTERN_STITCHES
+
+WASHED = {"washed": ("yes",)}
+GIRTH = Input[float](
+    LENGTH,
+    "Around",
+    default="125 cm",
+    allowed=("20 cm", "300 cm"),
+    usual=("45 cm", "170 cm"),
+    units=("cm", "in"),
+    unit="cm",
+)
+SPAN = Input[float](
+    LENGTH,
+    "over a width of",
+    default="15 cm",
+    allowed=("2 cm", "200 cm"),
+    usual=("8 cm", "30 cm"),
+    rough="0.15 cm",
+    units=("cm", "in"),
+    unit="cm",
+    instrument="swatch tape",
+)
+BEFORE = replace(SPAN, instrument="tape before", when=WASHED)
 
 
-def answer(
-    w,
-    pattern_stitches,
-    pattern_rows,
-    counted,
-    across,
-    counted_rows,
-    tall,
-    washed,
-    wide_before,
-    tall_before,
-    needle,
-    wanted,
-    sizes,
-):
-    own = w.step(
-        "own_stitches",
-        "counted / across",
-        gauge_of(counted, across),
-        PER_LENGTH,
-        label="Own stitches, washed",
+class Size(Row):
+    """One size."""
+
+    name = Input[str](TEXT, "Name", default="Next", longest=12)
+    girth = replace(GIRTH)
+
+
+class GaugeCheck(Case):
+    """A washed swatch and a pattern's sizes, and the one that comes out nearest to the wanted."""
+
+    pattern_stitches = replace(PATTERN_STITCHES)
+    pattern_rows = replace(PATTERN_ROWS)
+    counted = Input[float](
+        NUMBER,
+        "Stitches you counted",
+        default="30",
+        allowed=("2", "1000"),
+        usual=("15", "80"),
+        rough="0.25",
+        measure="Over as much as you have, quarters too: 10 cm is little, 20 cm is good.",
     )
-    own_rows = w.step(
-        "own_rows",
-        "counted_rows / tall",
-        gauge_of(counted_rows, tall),
-        PER_LENGTH,
-        label="Own rows, washed",
+    across = replace(SPAN)
+    counted_rows = Input[float](
+        NUMBER,
+        "Rows you counted",
+        default="40.5",
+        allowed=("2", "1000"),
+        usual=("20", "120"),
+        rough="0.25",
     )
-    places = [abs(girth_at_gauge(row.girth, pattern_stitches, own) - wanted) for row in sizes]
-    best = w.decide("best", places.index(min(places)))
-    girth = sizes[best].girth
-    found = w.step(
-        "girth",
-        f"sizes[{best + 1}].girth * pattern_stitches / own_stitches",
-        girth_at_gauge(girth, pattern_stitches, own),
+    tall = replace(SPAN, label="over a height of", measure="Washed, dry and rested, not pinned.")
+    washed = Input[str](
+        CHOICE,
+        "Measured before the wash too?",
+        default="yes",
+        options=(Option("yes", "Yes"), Option("no", "No")),
+    )
+    wide_before = replace(
+        BEFORE,
+        label="Width before",
+        default="14.6 cm",
+        measure="The same stitches, before washing.",
+    )
+    tall_before = replace(BEFORE, label="Height before", default="15.3 cm")
+    needle = Input[float](
         LENGTH,
-        "cm",
+        "Needle of the swatch",
+        default="4 mm",
+        allowed=("1 mm", "60 mm"),
+        usual=("2 mm", "10 mm"),
+        units=("mm",),
+        unit="mm",
+    )
+    wanted = replace(
+        GIRTH,
+        label="Wanted around the chest",
+        default="104 cm",
+        measure="Of the garment: the body and its ease.",
+    )
+    sizes = Rows(
+        Size,
+        "Sizes of the pattern",
+        "size",
+        least=1,
+        most=16,
+        measure="Finished, around the chest, as the pattern gives them.",
+        default=(
+            {"name": "1", "girth": "90 cm"},
+            {"name": "2", "girth": "97 cm"},
+            {"name": "3", "girth": "104 cm"},
+            {"name": "4", "girth": "111 cm"},
+            {"name": "5", "girth": "118 cm"},
+        ),
+    )
+
+    best = Plain[int](fixed=True)
+
+    girth = Result[float](
+        LENGTH,
         "That size at your gauge",
+        units=("cm", "in"),
+        unit="cm",
+        finest=(0.5, 0.2),
+        floor=0.0,
     )
-    off = w.step("off", "girth - wanted", found - wanted, LENGTH, "cm", "Wider than wanted by")
-    row_share = w.step(
-        "row_share",
-        "own_rows / pattern_rows",
-        own_rows / pattern_rows,
-        NUMBER,
-        label="Rows you need for the pattern’s lengths, times its count",
+    off = Result[float](
+        LENGTH, "Wider than wanted by", units=("cm", "in"), unit="cm", finest=(0.5, 0.2)
     )
-    try_needle = w.step(
-        "try_needle",
-        "needle * 1000 * own_stitches / pattern_stitches",
-        needle_for_gauge(1000 * needle, own, pattern_stitches),
-        NUMBER,
-        label="Needle that would likely give the pattern’s gauge, mm",
+    own_stitches = Result[float](
+        PER_LENGTH,
+        "Your stitches, washed",
+        units=("per 10 cm", "per 4 in"),
+        finest=(0.1, 0.1),
+        floor=0.0,
     )
-    found_all = {
-        "own_stitches": own,
-        "own_rows": own_rows,
-        "girth": 0.01 * found,
-        "off": 0.01 * off,
-        "row_share": row_share,
-        "needle_to_try": 0.001 * try_needle,
-        "wider": None,
-        "longer": None,
-        "best": best,
-        "best_name": sizes[best].name,
-    }
-    if washed == "yes":
-        found_all["wider"] = w.step(
-            "wider",
-            "100 * (across - wide_before) / wide_before",
-            growth(wide_before, across),
-            PERCENT,
-            label="Change in width",
-        )
-        found_all["longer"] = w.step(
-            "longer",
-            "100 * (tall - tall_before) / tall_before",
-            growth(tall_before, tall),
-            PERCENT,
-            label="Change in length",
-        )
-    return found_all
+    own_rows = Result[float](
+        PER_LENGTH,
+        "Your rows, washed",
+        units=("per 10 cm", "per 4 in"),
+        finest=(0.1, 0.1),
+        floor=0.0,
+    )
+    row_share = Result[float](NUMBER, "Rows against the pattern’s", finest=(0.01,), floor=0.0)
+    needle_to_try = Result[float](
+        LENGTH,
+        "Needle to try for the pattern’s gauge",
+        units=("mm",),
+        unit="mm",
+        finest=(0.1,),
+        floor=0.0,
+    )
+    wider = Result[float](PERCENT, "Width, in the wash", finest=(0.5,))
+    longer = Result[float](PERCENT, "Length, in the wash", finest=(0.5,))
 
 
-def _sizes(r):
+def answer(case: GaugeCheck) -> None:
+    case.own_stitches = gauge_of(case.counted, case.across)
+    case.own_rows = gauge_of(case.counted_rows, case.tall)
+    places = [abs(_at_gauge(case, size) - case.wanted) for size in case.sizes]
+    case.best = places.index(min(places))
+    case.girth = _at_gauge(case, case.sizes[case.best])
+    case.off = case.girth - case.wanted
+    case.row_share = case.own_rows / case.pattern_rows
+    case.needle_to_try = needle_for_gauge(case.needle, case.own_stitches, case.pattern_stitches)
+    if case.washed == "yes":
+        case.wider = growth(case.wide_before, case.across)
+        case.longer = growth(case.tall_before, case.tall)
+
+
+def _at_gauge(case: GaugeCheck, size: Size) -> float:
+    """A size's girth at the own gauge, cm."""
+    return girth_at_gauge(size.girth, case.pattern_stitches, case.own_stitches)
+
+
+def _sizes(out: Outcome[GaugeCheck]) -> list[tuple[str, float, float, float, float]]:
     """Every size with its girth at the own gauge and the range that the swatch leaves, cm."""
-    ratio = 100 * r.value("girth") / r.given["sizes"][r.kept["best"]].girth
+    best = out.case.sizes[out.case.best].girth
+    ratio = 100 * out.value(GaugeCheck.girth) / best
     low, high = (
-        100 * end / r.given["sizes"][r.kept["best"]].girth
-        for end in (r.low("girth"), r.high("girth"))
+        100 * end / best for end in (out.low(GaugeCheck.girth), out.high(GaugeCheck.girth))
     )
     return [
         (row.name, row.girth, row.girth * ratio, row.girth * low, row.girth * high)
-        for row in r.given["sizes"]
+        for row in out.case.sizes
     ]
 
 
-def say(r):
-    first = f"Knit size {r.kept['best_name']}: at your gauge it comes out at {r.said('girth')}."
-    return first, f"From {r.span('girth')}: the swatch leaves that much open. {_needle_words(r)}"
+def say(out: Outcome[GaugeCheck]) -> str | tuple[str, ...]:
+    first = (
+        f"Knit size {out.case.sizes[out.case.best].name}: at your gauge it comes out at"
+        f" {out.said(GaugeCheck.girth)}."
+    )
+    return (
+        first,
+        f"From {out.span(GaugeCheck.girth)}: the swatch leaves that much open."
+        f" {_needle_words(out)}",
+    )
 
 
-def _needle_words(r):
-    own, pattern = r.value("own_stitches"), r.given["pattern_stitches"]
+def _needle_words(out: Outcome[GaugeCheck]) -> str:
+    own, pattern = out.value(GaugeCheck.own_stitches), out.case.pattern_stitches
     if abs(own / pattern - 1) < 0.015:
         return "Your gauge is the pattern’s, as far as a swatch can tell."
     looser = own < pattern
@@ -137,40 +225,41 @@ def _needle_words(r):
     )
 
 
-def _nearest(millimeters):
+def _nearest(millimeters: float) -> dict[str, Any]:
     """The needle size in the table nearest to a wanted diameter."""
     rows = read_table("knit", "needle-sizes").rows
     return min(rows, key=lambda row: abs(row["mm"] - millimeters))
 
 
-def notes(r):
+def notes(out: Outcome[GaugeCheck]) -> list[str]:
     said = []
-    asked, own = 1000 * r.given["needle"], 1000 * r.value("needle_to_try")
-    nearest = _nearest(own)
+    case, asked = out.case, out.case.needle
+    nearest = _nearest(case.needle_to_try)
     names = " or ".join(name for name in (nearest["us"], nearest["uk"]) if name)
-    best = r.given["sizes"][r.kept["best"]]
+    best = case.sizes[case.best]
     if abs(nearest["mm"] - asked) > 0.01:
         said.append(
-            f"Needle alone: {r.number(nearest['mm'], 2).rstrip('0').rstrip('.,')}"
+            f"Needle alone: {out.number(nearest['mm'], 2).rstrip('0').rstrip('.,')}"
             f" mm{f' ({names})' if names else ''} instead of {asked:g} mm would likely bring the"
             " pattern’s gauge; then knit the size that the pattern says. Swatch again with it:"
             " this is a first try."
         )
-        by_pattern = min(r.given["sizes"], key=lambda row: abs(row.girth - r.given["wanted"]))
+        by_pattern = min(case.sizes, key=lambda row: abs(row.girth - case.wanted))
         if by_pattern.name != best.name:
             said.append(
                 f"Size alone: keep your needle and knit {best.name} instead of {by_pattern.name}."
                 " Change the needle or the size, not both: the one undoes the other."
             )
-    if abs(r.value("row_share") - 1) > 0.02:
+    if abs(case.row_share - 1) > 0.02:
         said.append(
-            f"Rows: work {r.number(r.value('row_share'), 2)} times the rows that the pattern"
-            " counts, or measure lengths instead of counting."
+            f"Rows: work {out.number(case.row_share, 2)} times the rows that the pattern counts,"
+            " or measure lengths instead of counting."
         )
-    if r.has("wider"):
+    if out.has(GaugeCheck.wider):
         said.append(
-            f"In the wash the swatch changed by {r.text('wider')} in width and {r.text('longer')}"
-            " in length. Measure the piece on the needles with that in mind."
+            f"In the wash the swatch changed by {out.text(GaugeCheck.wider)} in width and"
+            f" {out.text(GaugeCheck.longer)} in length. Measure the piece on the needles with that"
+            " in mind."
         )
     else:
         said.append(
@@ -180,15 +269,15 @@ def notes(r):
     return said
 
 
-def table(r):
-    each = 2.54 if r.settings.system == "us" else 1.0
+def table(out: Outcome[GaugeCheck]) -> Table | None:
+    each = 2.54 if out.settings.system == "us" else 1.0
     rows = tuple(
         (
             name,
-            *(r.number(cm / each, 1) for cm in (printed, own)),
-            f"{r.number(low / each, 1)} to {r.number(high / each, 1)}",
+            *(out.number(cm / each, 1) for cm in (printed, own)),
+            f"{out.number(low / each, 1)} to {out.number(high / each, 1)}",
         )
-        for name, printed, own, low, high in _sizes(r)
+        for name, printed, own, low, high in _sizes(out)
     )
     return Table(
         f"Each size at your gauge, {'in' if each > 1 else 'cm'}",
@@ -197,10 +286,10 @@ def table(r):
     )
 
 
-def picture(r):
+def picture(out: Outcome[GaugeCheck]) -> Picture | None:
     """Each size's range at the own gauge on one scale, the wanted girth as a line."""
-    sizes, wanted = _sizes(r), r.given["wanted"]
-    sign = "in" if r.settings.system == "us" else "cm"
+    sizes, wanted = _sizes(out), out.case.wanted
+    sign = "in" if out.settings.system == "us" else "cm"
     unit = LENGTH.unit(sign)
     low, high = (
         min([wanted] + [each[3] for each in sizes]),
@@ -212,9 +301,9 @@ def picture(r):
     for tick in nice_ticks(unit.from_base(scale.low / 100), unit.from_base(scale.high / 100), 5):
         at = scale(100 * unit.to_base(tick))
         drawing.line(at, 22, at, bottom, stroke=LINE)
-        drawing.text(at, bottom + 16, f"{r.number(tick)} {sign}", anchor="middle", fill=SOFT)
+        drawing.text(at, bottom + 16, f"{out.number(tick)} {sign}", anchor="middle", fill=SOFT)
     for place, (name, _, own, at_least, at_most) in enumerate(sizes):
-        y, best = 26 + 30 * place, place == r.kept["best"]
+        y, best = 26 + 30 * place, place == out.case.best
         drawing.text(76, y + 19, name[:10], anchor="end", bold=best)
         drawing.rect(
             scale(at_least),
@@ -227,7 +316,7 @@ def picture(r):
         drawing.line(scale(own), y + 3, scale(own), y + 27, width=2)
     drawing.line(scale(wanted), 18, scale(wanted), bottom, width=1.5, dash="4 3")
     drawing.text(
-        scale(wanted), 13, f"wanted: {r.amount(wanted / 100, LENGTH, sign, 4)}", anchor="middle"
+        scale(wanted), 13, f"wanted: {out.amount(wanted / 100, LENGTH, sign, 4)}", anchor="middle"
     )
     drawing.text(214, bottom + 35, "around the chest, at your gauge", anchor="middle", fill=SOFT)
     return drawing.picture(
@@ -240,204 +329,12 @@ def picture(r):
     )
 
 
-WASHED = {"washed": ("yes",)}
-GAUGE_UNITS = ("per 10 cm", "per 4 in", "per in", "per cm")
-
-
-def _cm(name, label, default, allowed, usual, rough, instrument, when=None, said=""):
-    return Input(
-        LENGTH,
-        label,
-        default=default,
-        allowed=allowed,
-        usual=usual,
-        rough=rough,
-        units=("cm", "in"),
-        unit="cm",
-        instrument=instrument,
-        when=when or {},
-        measure=said,
-        name=name,
-    )
-
-
 CARD = Card(
     id="gauge-check",
     chapter="knit",
     place=30,
     question="Which size comes out right at my gauge?",
-    inputs=(
-        Input(
-            PER_LENGTH,
-            "The pattern’s stitches",
-            default="21 per 10 cm",
-            allowed=("2 per 10 cm", "200 per 10 cm"),
-            usual=("10 per 10 cm", "40 per 10 cm"),
-            units=GAUGE_UNITS,
-            name="pattern_stitches",
-        ),
-        Input(
-            PER_LENGTH,
-            "The pattern’s rows",
-            default="28 per 10 cm",
-            allowed=("2 per 10 cm", "300 per 10 cm"),
-            usual=("12 per 10 cm", "60 per 10 cm"),
-            units=GAUGE_UNITS,
-            name="pattern_rows",
-        ),
-        Input(
-            NUMBER,
-            "Stitches you counted",
-            default="30",
-            allowed=("2", "1000"),
-            usual=("15", "80"),
-            rough="0.25",
-            measure="Over as much as you have, quarters too: 10 cm is little, 20 cm is good.",
-            name="counted",
-        ),
-        _cm(
-            "across",
-            "over a width of",
-            "15 cm",
-            ("2 cm", "200 cm"),
-            ("8 cm", "30 cm"),
-            "0.15 cm",
-            "swatch tape",
-        ),
-        Input(
-            NUMBER,
-            "Rows you counted",
-            default="40.5",
-            allowed=("2", "1000"),
-            usual=("20", "120"),
-            rough="0.25",
-            name="counted_rows",
-        ),
-        _cm(
-            "tall",
-            "over a height of",
-            "15 cm",
-            ("2 cm", "200 cm"),
-            ("8 cm", "30 cm"),
-            "0.15 cm",
-            "swatch tape",
-            said="Washed, dry and rested, not pinned.",
-        ),
-        Input(
-            CHOICE,
-            "Measured before the wash too?",
-            default="yes",
-            options=(Option("yes", "Yes"), Option("no", "No")),
-            name="washed",
-        ),
-        _cm(
-            "wide_before",
-            "Width before",
-            "14.6 cm",
-            ("2 cm", "200 cm"),
-            ("8 cm", "30 cm"),
-            "0.15 cm",
-            "tape before",
-            WASHED,
-            "The same stitches, before washing.",
-        ),
-        _cm(
-            "tall_before",
-            "Height before",
-            "15.3 cm",
-            ("2 cm", "200 cm"),
-            ("8 cm", "30 cm"),
-            "0.15 cm",
-            "tape before",
-            WASHED,
-        ),
-        Input(
-            LENGTH,
-            "Needle of the swatch",
-            default="4 mm",
-            allowed=("1 mm", "60 mm"),
-            usual=("2 mm", "10 mm"),
-            units=("mm",),
-            name="needle",
-        ),
-        _cm(
-            "wanted",
-            "Wanted around the chest",
-            "104 cm",
-            ("20 cm", "300 cm"),
-            ("45 cm", "170 cm"),
-            "",
-            "",
-            said="Of the garment: the body and its ease.",
-        ),
-        Rows(
-            row_of(
-                (
-                    Input(TEXT, "Name", default="Next", longest=12, name="name"),
-                    _cm(
-                        "girth",
-                        "Around",
-                        "125 cm",
-                        ("20 cm", "300 cm"),
-                        ("45 cm", "170 cm"),
-                        "",
-                        "",
-                    ),
-                )
-            ),
-            "Sizes of the pattern",
-            "size",
-            least=1,
-            most=16,
-            measure="Finished, around the chest, as the pattern gives them.",
-            default=(
-                {"name": "1", "girth": "90 cm"},
-                {"name": "2", "girth": "97 cm"},
-                {"name": "3", "girth": "104 cm"},
-                {"name": "4", "girth": "111 cm"},
-                {"name": "5", "girth": "118 cm"},
-            ),
-            name="sizes",
-        ),
-    ),
-    results=(
-        Result(
-            LENGTH,
-            "That size at your gauge",
-            units=("cm", "in"),
-            finest=(0.5, 0.2),
-            floor=0.0,
-            name="girth",
-        ),
-        Result(LENGTH, "Wider than wanted by", units=("cm", "in"), finest=(0.5, 0.2), name="off"),
-        Result(
-            PER_LENGTH,
-            "Your stitches, washed",
-            units=("per 10 cm", "per 4 in"),
-            finest=(0.1, 0.1),
-            floor=0.0,
-            name="own_stitches",
-        ),
-        Result(
-            PER_LENGTH,
-            "Your rows, washed",
-            units=("per 10 cm", "per 4 in"),
-            finest=(0.1, 0.1),
-            floor=0.0,
-            name="own_rows",
-        ),
-        Result(NUMBER, "Rows against the pattern’s", finest=(0.01,), floor=0.0, name="row_share"),
-        Result(
-            LENGTH,
-            "Needle to try for the pattern’s gauge",
-            units=("mm",),
-            finest=(0.1,),
-            floor=0.0,
-            name="needle_to_try",
-        ),
-        Result(PERCENT, "Width, in the wash", finest=(0.5,), name="wider"),
-        Result(PERCENT, "Length, in the wash", finest=(0.5,), name="longer"),
-    ),
+    case=GaugeCheck,
     answer=answer,
     say=say,
     notes=notes,
@@ -461,7 +358,7 @@ CARD = Card(
         Carry(
             "yarn-needed",
             "How many skeins at this gauge?",
-            {"stitches": "own_stitches", "rows": "own_rows"},
+            {"stitches": GaugeCheck.own_stitches, "rows": GaugeCheck.own_rows},
         ),
     ),
     saves=(
@@ -470,9 +367,9 @@ CARD = Card(
             "An own measurement: this gauge",
             {
                 "what": "'gauge'",
-                "stitches": "own_stitches",
-                "rows": "own_rows",
-                "needle": "needle",
+                "stitches": GaugeCheck.own_stitches,
+                "rows": GaugeCheck.own_rows,
+                "needle": GaugeCheck.needle,
                 "state": "'wet'",
             },
         ),
