@@ -1,4 +1,4 @@
-"""Which size to knit at one's own gauge: a swatch before and after washing, and every size by it."""
+"""Which size to knit at one's own gauge: from a swatch before and after washing."""
 
 from __future__ import annotations
 

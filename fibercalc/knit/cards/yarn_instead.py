@@ -1,154 +1,165 @@
-"""A pattern's yarn replaced by another: by length, with the traps of put-ups and the cloth's tightness."""
+"""A pattern's yarn replaced by another: by length, with the traps of put-ups and the tightness."""
 
-from ...core.answer import Table
-from ...core.card import CHOICE, MODEL, Basis, Card, Carry, Caution, Chance, Input, Option, Result
-from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale
-from ...core.units import (
-    COUNT,
-    LENGTH,
-    LINEAR_DENSITY,
-    MASS,
-    METERS_PER_YARD,
-    NUMBER,
-    PER_LENGTH,
-    PERCENT,
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ...core.answer import Picture, Table
+from ...core.card import (
+    CHOICE,
+    MODEL,
+    Basis,
+    Between,
+    Card,
+    Carry,
+    Case,
+    Caution,
+    Chance,
+    Input,
+    Option,
+    Result,
 )
+from ...core.outcome import Outcome
+from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale
+from ...core.steps import looked_up
+from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, METERS_PER_YARD, NUMBER, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE, CRAFT_YARN_COUNCIL, MUNDEN_1959
+from ..inputs import PATTERN_ROWS, PATTERN_STITCHES, SKEIN_LENGTH, SKEIN_MASS
 from ..loop import LOOSEST, TIGHTEST, stitch_length
-from ..odds import each_count, smallest_enough
+from ..odds import each_count, smallest_enough, spread_of
 from ..swap import APART, CLOSE, grist_ratio, tightness
 
 SKEINS, LENGTH_GIVEN = "skeins", "length"
 
 
-def answer(
-    w,
-    theirs_mass,
-    theirs_length,
-    need_by,
-    theirs_skeins,
-    need_length,
-    stitches,
-    rows,
-    mine_mass,
-    mine_length,
-    sure,
-):
-    if need_by == SKEINS:
-        need = w.step(
-            "need",
-            "theirs_skeins * theirs_length",
-            theirs_skeins * theirs_length,
-            LENGTH,
-            label="Length that the pattern asks for",
-        )
-    else:
-        need = w.step(
-            "need", "need_length", need_length, LENGTH, label="Length that the pattern asks for"
-        )
-    skeins = w.step(
-        "skeins", "need / mine_length", need / mine_length, NUMBER, label="In my skeins"
-    )
-    mass = w.step(
-        "mass",
-        "need * mine_mass / mine_length",
-        need * mine_mass / mine_length,
+def to_buy(out: Outcome[YarnInstead]) -> int:
+    """The fewest skeins of mine that hold the length with the wished chance."""
+    spread = spread_of(out, YarnInstead.skeins)
+    return smallest_enough(out.case.skeins, spread, float(out.case.sure) / 100)
+
+
+class YarnInstead(Case):
+    """A pattern's yarn and one's own: the length that is asked for in skeins of the other."""
+
+    theirs_mass = Input[float](
         MASS,
-        label="What that weighs in my yarn",
+        "The pattern’s yarn: a skein weighs",
+        default="50 g",
+        allowed=("5 g", "2 kg"),
+        usual=("20 g", "250 g"),
+        units=("g", "oz"),
+        measure="Both from the same line of the pattern: yards in 50 g are not meters in 100 g.",
     )
-    theirs = w.step(
-        "theirs_tex",
-        "1000 * theirs_mass / theirs_length",
-        1000 * theirs_mass / theirs_length,
-        LINEAR_DENSITY,
-        label="Their yarn",
+    theirs_length = Input[float](
+        LENGTH,
+        "A skein of theirs holds",
+        default="115 yd",
+        allowed=("5 m", "10000 m"),
+        usual=("50 m", "900 m"),
+        rough="1.5 %",
+        units=("yd", "m"),
     )
-    mine = w.step(
-        "mine_tex",
-        "1000 * mine_mass / mine_length",
-        1000 * mine_mass / mine_length,
-        LINEAR_DENSITY,
-        label="My yarn",
+    need_by = Input[str](
+        CHOICE,
+        "The pattern asks for",
+        default=SKEINS,
+        options=(Option(SKEINS, "So many skeins"), Option(LENGTH_GIVEN, "A length")),
     )
-    ratio = grist_ratio(mine_length, mine_mass, theirs_length, theirs_mass)
-    finer = w.step(
-        "finer",
-        "100 * (theirs_tex / mine_tex - 1)",
-        100 * (ratio - 1),
+    theirs_skeins = Input[int](
+        COUNT,
+        "Skeins of theirs",
+        default="8",
+        allowed=("1", "100"),
+        usual=("1", "25"),
+        when={"need_by": (SKEINS,)},
+    )
+    need_length = Input[float](
+        LENGTH,
+        "Length",
+        default="920 yd",
+        allowed=("5 m", "20000 m"),
+        usual=("100 m", "2500 m"),
+        units=("yd", "m"),
+        when={"need_by": (LENGTH_GIVEN,)},
+    )
+    stitches = replace(PATTERN_STITCHES, optional=True)
+    rows = replace(PATTERN_ROWS, optional=True)
+    mine_mass = replace(SKEIN_MASS, label="My yarn: a skein weighs")
+    mine_length = replace(SKEIN_LENGTH, label="A skein of mine holds")
+    sure = Input[str](
+        CHOICE,
+        "How sure of that length",
+        default="95",
+        options=tuple(Option(each, f"{each} in 100") for each in ("80", "90", "95")),
+    )
+
+    loop_constant = Between[float](NUMBER, "Loop constant Ks")
+    stitch = Between[float](LENGTH, "Yarn in a stitch at the pattern’s gauge")
+
+    buy = Result[int](COUNT, "Skeins of mine", rounding="up", decided=to_buy)
+    enough = Result[float](
         PERCENT,
-        label="More meters in a gram than theirs, by",
+        "Chance that they hold that length",
+        chance=Chance("skeins", below=lambda out: out.value(YarnInstead.buy)),
     )
-    found = {
-        "need": need,
-        "skeins": skeins,
-        "mass": mass,
-        "theirs_tex": theirs,
-        "mine_tex": mine,
-        "finer": finer,
-        "theirs_tight": None,
-        "mine_tight": None,
-    }
-    if stitches and rows:
-        constant = w.looked_up(
-            "loop_constant",
-            "wash",
-            "munden-constants",
-            "state",
-            "wet",
-            "Ks",
-            label="Loop constant Ks",
-        )
-        stitch = w.step(
-            "stitch",
-            "1000 * sqrt(loop_constant / (stitches * rows)) / 100",
-            1000 * stitch_length(stitches, rows, constant),
-            LENGTH,
-            "mm",
-            "Yarn in a stitch at the pattern’s gauge",
-        )
-        found["theirs_tight"] = w.step(
-            "theirs_tight",
-            "sqrt(theirs_tex) / stitch",
-            tightness(theirs, stitch / 1000),
-            NUMBER,
-            label="Tightness with their yarn",
-        )
-        found["mine_tight"] = w.step(
-            "mine_tight",
-            "sqrt(mine_tex) / stitch",
-            tightness(mine, stitch / 1000),
-            NUMBER,
-            label="Tightness with mine",
-        )
-    return found
+    need = Result[float](
+        LENGTH, "Length asked for", units=("yd", "m"), finest=(1, 1), rounding="up", floor=0.0
+    )
+    skeins = Result[float](NUMBER, "In my skeins", finest=(0.01,), rounding="up", floor=0.0)
+    mass = Result[float](
+        MASS, "Its weight in my yarn", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0
+    )
+    finer = Result[float](PERCENT, "More meters in a gram than theirs, by", finest=(1,))
+    theirs_tex = Result[float](
+        LINEAR_DENSITY, "Their yarn", units=("m/100 g", "yd/100 g", "tex"), finest=(1, 1, 1)
+    )
+    mine_tex = Result[float](
+        LINEAR_DENSITY, "My yarn", units=("m/100 g", "yd/100 g", "tex"), finest=(1, 1, 1)
+    )
+    theirs_tight = Result[float](NUMBER, "Tightness with theirs", finest=(0.01,), floor=0.0)
+    mine_tight = Result[float](NUMBER, "Tightness with mine", finest=(0.01,), floor=0.0)
 
 
-def to_buy(r):
-    return smallest_enough(r.value("skeins"), r.found["skeins"].parts, float(r.given["sure"]) / 100)
+def answer(case: YarnInstead) -> None:
+    if case.need_by == SKEINS:
+        case.need = case.theirs_skeins * case.theirs_length
+    else:
+        case.need = case.need_length
+    case.skeins = case.need / case.mine_length
+    case.mass = case.need * case.mine_mass / case.mine_length
+    case.theirs_tex = 1000 * case.theirs_mass / case.theirs_length
+    case.mine_tex = 1000 * case.mine_mass / case.mine_length
+    ratio = grist_ratio(case.mine_length, case.mine_mass, case.theirs_length, case.theirs_mass)
+    case.finer = 100 * (ratio - 1)
+    if case.has(YarnInstead.stitches) and case.has(YarnInstead.rows):
+        case.loop_constant = looked_up("wash", "munden-constants", "state", "wet", "Ks")
+        case.stitch = stitch_length(case.stitches, case.rows, case.loop_constant)
+        case.theirs_tight = tightness(case.theirs_tex, case.stitch)
+        case.mine_tight = tightness(case.mine_tex, case.stitch)
 
 
-def say(r):
-    count = r.value("buy")
+def say(out: Outcome[YarnInstead]) -> str | tuple[str, ...]:
+    count = out.value(YarnInstead.buy)
     words = f"{count:.0f} {'skein' if count == 1 else 'skeins'}"
     return (
-        f"Take {words} of mine: {_match(r)}.",
+        f"Take {words} of mine: {_match(out.case)}.",
         (
-            f"The pattern asks for {r.said('need')}; that is {r.text('mass', 'g')} of my yarn."
-            f" {_feel(r)}"
+            f"The pattern asks for {out.said(YarnInstead.need)}; that is"
+            f" {out.text(YarnInstead.mass, 'g')} of my yarn. {_feel(out.case)}"
         ),
     )
 
 
-def _match(r):
-    apart = r.value("finer") / 100
+def _match(case: YarnInstead) -> str:
+    apart = case.finer / 100
     if abs(apart) < CLOSE:
         return "much the same thickness"
     how = "a little" if abs(apart) < APART else "much"
     return f"{how} {'finer' if apart > 0 else 'thicker'} than theirs"
 
 
-def _feel(r):
-    apart = r.value("finer") / 100
+def _feel(case: YarnInstead) -> str:
+    apart = case.finer / 100
     if abs(apart) < CLOSE:
         return "The cloth will likely feel much the same, as far as thickness goes."
     if apart > 0:
@@ -160,48 +171,50 @@ def _feel(r):
     )
 
 
-def _read_otherwise(r):
-    """The two put-ups that are mistaken for each other, where their figures lie close: yards in 50 g and meters in 100 g."""
-    theirs = r.given["theirs_length"] / r.given["theirs_mass"]
+def _read_otherwise(case: YarnInstead) -> tuple[float, float]:
+    """Yards in 50 g and meters in 100 g: put-ups that are mistaken for each other, being close."""
+    theirs = case.theirs_length / case.theirs_mass
     yards_50, meters_100 = theirs * 50 / METERS_PER_YARD, theirs * 100
     return yards_50, meters_100
 
 
-def notes(r):
-    yards_50, meters_100 = _read_otherwise(r)
+def notes(out: Outcome[YarnInstead]) -> list[str]:
+    case = out.case
+    yards_50, meters_100 = _read_otherwise(case)
     said = [
-        f"Mind the put-up: theirs is {r.number(yards_50)} yd in 50 g, which is"
-        f" {r.number(meters_100)} m in 100 g. One read as the other is off by"
+        f"Mind the put-up: theirs is {out.number(yards_50)} yd in 50 g, which is"
+        f" {out.number(meters_100)} m in 100 g. One read as the other is off by"
         f" {100 * (meters_100 / yards_50 - 1):.0f} %."
     ]
-    by_mass = r.value("need") * r.value("theirs_tex") / 1000
-    if abs(r.value("finer")) >= 100 * CLOSE:
-        wrong = by_mass / r.given["mine_mass"]
+    by_mass = case.need * case.theirs_tex / 1000
+    if abs(case.finer) >= 100 * CLOSE:
+        wrong = by_mass / case.mine_mass
         said.append(
-            f"By weight it would have been {r.amount(by_mass, MASS, 'g', 3)}, {r.number(wrong, 1)}"
-            f" of my skeins: {'too much' if r.value('finer') > 0 else 'too little'} by"
-            f" {100 * abs(by_mass / r.value('mass') - 1):.0f} %. Never by weight alone."
+            f"By weight it would have been {out.amount(by_mass, MASS, 'g', 3)},"
+            f" {out.number(wrong, 1)} of my skeins:"
+            f" {'too much' if case.finer > 0 else 'too little'} by"
+            f" {100 * abs(by_mass / case.mass - 1):.0f} %. Never by weight alone."
         )
-    if r.has("mine_tight"):
-        tight = r.value("mine_tight")
+    if out.has(YarnInstead.mine_tight):
         words = (
             "looser than hand knitting usually is: try a smaller needle"
-            if tight < LOOSEST
+            if case.mine_tight < LOOSEST
             else (
                 "firmer than hand knitting usually is: try a larger needle"
-                if tight > TIGHTEST
+                if case.mine_tight > TIGHTEST
                 else "within what hand knitting usually is"
             )
         )
         said.append(
-            f"At the pattern’s gauge my yarn has a tightness of {r.text('mine_tight')}, theirs"
-            f" {r.text('theirs_tight')}; mine is {words} ({LOOSEST:g} to {TIGHTEST:g})."
+            "At the pattern’s gauge my yarn has a tightness of"
+            f" {out.text(YarnInstead.mine_tight)}, theirs {out.text(YarnInstead.theirs_tight)};"
+            f" mine is {words} ({LOOSEST:g} to {TIGHTEST:g})."
         )
     said.append(
         "Fiber decides the rest: superwash wool grows in the wash, alpaca and silk hang longer,"
         " cotton does not spring back. Swatch and wash before you cast on."
     )
-    if r.given["need_by"] == SKEINS:
+    if case.need_by == SKEINS:
         said.append(
             "A pattern that counts skeins has rounded up already: up to one skein of theirs may be"
             " spare. If the pattern gives a length, use that."
@@ -209,14 +222,14 @@ def notes(r):
     return said
 
 
-def odds(r):
-    counts = each_count(r.value("skeins"), r.found["skeins"].parts)
+def odds(out: Outcome[YarnInstead]) -> Table | None:
+    counts = each_count(out.case.skeins, spread_of(out, YarnInstead.skeins))
     rows = tuple(
         (
             str(count),
-            r.amount(count * r.given["mine_length"], LENGTH, "yd"),
-            r.amount(count * r.given["mine_length"], LENGTH, "m"),
-            r.in_100(chance),
+            out.amount(count * out.case.mine_length, LENGTH, "yd"),
+            out.amount(count * out.case.mine_length, LENGTH, "m"),
+            out.in_100(chance),
         )
         for count, chance in counts
     )
@@ -227,21 +240,22 @@ def odds(r):
     )
 
 
-def picture(r):
+def picture(out: Outcome[YarnInstead]) -> Picture | None:
     """Both yarns as threads of their thickness, one gram of each as long as it is."""
-    theirs, mine = (1000 / r.value(name) for name in ("theirs_tex", "mine_tex"))  # m in a gram
+    case = out.case
+    theirs, mine = 1000 / case.theirs_tex, 1000 / case.mine_tex  # m in a gram
     scale = Scale(0, max(theirs, mine), 16, 340)
     drawing = Drawing(112)
     for y, words, length, tex in (
-        (20, "Theirs", theirs, r.value("theirs_tex")),
-        (68, "Mine", mine, r.value("mine_tex")),
+        (20, "Theirs", theirs, case.theirs_tex),
+        (68, "Mine", mine, case.mine_tex),
     ):
         thick = min(max(0.6 * tex**0.5, 3.0), 24.0)
         drawing.text(
             16,
             y,
-            f"{words}: one gram is {r.amount(length, LENGTH, 'm', 3)}"
-            f" ({r.amount(length, LENGTH, 'yd', 3)})",
+            f"{words}: one gram is {out.amount(length, LENGTH, 'm', 3)}"
+            f" ({out.amount(length, LENGTH, 'yd', 3)})",
             bold=words == "Mine",
         )
         drawing.rect(
@@ -260,159 +274,12 @@ def picture(r):
     )
 
 
-GAUGE_UNITS = ("per 10 cm", "per 4 in", "per in", "per cm")
-
 CARD = Card(
     id="yarn-instead",
     chapter="knit",
     place=20,
     question="Can I use this yarn instead?",
-    inputs=(
-        Input(
-            MASS,
-            "The pattern’s yarn: a skein weighs",
-            default="50 g",
-            allowed=("5 g", "2 kg"),
-            usual=("20 g", "250 g"),
-            units=("g", "oz"),
-            measure=(
-                "Both from the same line of the pattern: yards in 50 g are not meters in 100 g."
-            ),
-            name="theirs_mass",
-        ),
-        Input(
-            LENGTH,
-            "A skein of theirs holds",
-            default="115 yd",
-            allowed=("5 m", "10000 m"),
-            usual=("50 m", "900 m"),
-            rough="1.5 %",
-            units=("yd", "m"),
-            name="theirs_length",
-        ),
-        Input(
-            CHOICE,
-            "The pattern asks for",
-            default=SKEINS,
-            options=(Option(SKEINS, "So many skeins"), Option(LENGTH_GIVEN, "A length")),
-            name="need_by",
-        ),
-        Input(
-            COUNT,
-            "Skeins of theirs",
-            default="8",
-            allowed=("1", "100"),
-            usual=("1", "25"),
-            when={"need_by": (SKEINS,)},
-            name="theirs_skeins",
-        ),
-        Input(
-            LENGTH,
-            "Length",
-            default="920 yd",
-            allowed=("5 m", "20000 m"),
-            usual=("100 m", "2500 m"),
-            units=("yd", "m"),
-            when={"need_by": (LENGTH_GIVEN,)},
-            name="need_length",
-        ),
-        Input(
-            PER_LENGTH,
-            "The pattern’s stitches",
-            default="21 per 10 cm",
-            allowed=("2 per 10 cm", "200 per 10 cm"),
-            usual=("10 per 10 cm", "40 per 10 cm"),
-            optional=True,
-            units=GAUGE_UNITS,
-            name="stitches",
-        ),
-        Input(
-            PER_LENGTH,
-            "The pattern’s rows",
-            default="28 per 10 cm",
-            allowed=("2 per 10 cm", "300 per 10 cm"),
-            usual=("12 per 10 cm", "60 per 10 cm"),
-            optional=True,
-            units=GAUGE_UNITS,
-            name="rows",
-        ),
-        Input(
-            MASS,
-            "My yarn: a skein weighs",
-            record="base.mass",
-            default="100 g",
-            allowed=("5 g", "2 kg"),
-            usual=("20 g", "250 g"),
-            rough="1.5 %",
-            units=("g", "oz"),
-            bench="bases.mass",
-            name="mine_mass",
-        ),
-        Input(
-            LENGTH,
-            "A skein of mine holds",
-            record="base.length",
-            default="230 m",
-            allowed=("5 m", "10000 m"),
-            usual=("50 m", "900 m"),
-            rough="1.5 %",
-            units=("m", "yd"),
-            bench="bases.length",
-            name="mine_length",
-        ),
-        Input(
-            CHOICE,
-            "How sure of that length",
-            default="95",
-            options=tuple(Option(each, f"{each} in 100") for each in ("80", "90", "95")),
-            name="sure",
-        ),
-    ),
-    results=(
-        Result(COUNT, "Skeins of mine", rounding="up", decided=to_buy, name="buy"),
-        Result(
-            PERCENT,
-            "Chance that they hold that length",
-            chance=Chance("skeins", below=lambda r: r.value("buy")),
-            name="enough",
-        ),
-        Result(
-            LENGTH,
-            "Length asked for",
-            units=("yd", "m"),
-            finest=(1, 1),
-            rounding="up",
-            floor=0.0,
-            name="need",
-        ),
-        Result(NUMBER, "In my skeins", finest=(0.01,), rounding="up", floor=0.0, name="skeins"),
-        Result(
-            MASS,
-            "Its weight in my yarn",
-            units=("g", "oz"),
-            finest=(1, 0.1),
-            rounding="up",
-            floor=0.0,
-            name="mass",
-        ),
-        Result(PERCENT, "More meters in a gram than theirs, by", finest=(1,), name="finer"),
-        Result(
-            LINEAR_DENSITY,
-            "Their yarn",
-            units=("m/100 g", "yd/100 g", "tex"),
-            finest=(1, 1, 1),
-            name="theirs_tex",
-        ),
-        Result(
-            LINEAR_DENSITY,
-            "My yarn",
-            units=("m/100 g", "yd/100 g", "tex"),
-            finest=(1, 1, 1),
-            name="mine_tex",
-        ),
-        Result(NUMBER, "Tightness with theirs", finest=(0.01,), floor=0.0, name="theirs_tight"),
-        Result(NUMBER, "Tightness with mine", finest=(0.01,), floor=0.0, name="mine_tight"),
-    ),
+    case=YarnInstead,
     answer=answer,
     say=say,
     notes=notes,
@@ -435,7 +302,7 @@ CARD = Card(
         Carry(
             "yarn-needed",
             "How many skeins with my own swatch?",
-            {"skein_mass": "mine_mass", "skein_length": "mine_length"},
+            {"skein_mass": YarnInstead.mine_mass, "skein_length": YarnInstead.mine_length},
         ),
     ),
 )
