@@ -74,16 +74,8 @@ SKEIN_LENGTH = Input[float](
     record="base.length",
 )
 FIRST_ROW = Input[float](
-    NUMBER,
-    "Stitches in the first row",
-    default="7",
-    allowed=("1", "2000"),
-    usual=("1", "150"),
+    NUMBER, "Stitches in the first row", default="7", allowed=("1", "2000"), usual=("1", "150")
 )
 GROWTH = Input[float](
-    NUMBER,
-    "Stitches added per row",
-    default="2",
-    allowed=("0", "50"),
-    usual=("0.5", "6"),
+    NUMBER, "Stitches added per row", default="2", allowed=("0", "50"), usual=("0.5", "6")
 )
