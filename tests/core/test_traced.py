@@ -126,3 +126,15 @@ def test_what_a_search_kept_is_written_in_words_and_with_the_numbers():
     (row,) = written(steps_of(case), Settings())
     assert (row["formula"], row["filled"]) == ("found ≤ most", "6 ≤ 7")
     assert row["bound"] == "nothing beats most = 7"
+
+
+class OfParts(Case):
+    """A case that calls something of its own as the case calls what it is declared of."""
+
+    parts = Between[int](COUNT, "Parts")
+
+
+def test_a_case_may_call_something_its_parts():
+    case = OfParts({})
+    case.parts = 3
+    assert case.parts == 3 and case.has(OfParts.parts)
