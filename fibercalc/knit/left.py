@@ -27,7 +27,7 @@ def stitches_in_row(row: float, first: float, grow: float = 0.0) -> float:
     Source: arithmetic.
     """
     require("row", row, 1.0, MOST_ROWS)
-    _require_shape(first, grow)
+    require_shape(first, grow)
     return first + grow * (row - 1)
 
 
@@ -41,7 +41,7 @@ def stitches_through(row: float, first: float, grow: float = 0.0) -> float:
     Source: arithmetic (sum of an arithmetic series).
     """
     require("row", row, 0.0, MOST_ROWS)
-    _require_shape(first, grow)
+    require_shape(first, grow)
     return row * first + grow * row * (row - 1) / 2
 
 
@@ -232,6 +232,7 @@ def last_row(
     return min(max(floor(2 * rest / (middle + sqrt(inside)) + 1e-9), 0), MOST_ROWS)
 
 
-def _require_shape(first: float, grow: float) -> None:
+def require_shape(first: float, grow: float) -> None:
+    """Raises OutOfRange where rows begin or grow otherwise than a piece of knitting does."""
     require("first", first, 0.0, MOST_STITCHES, above=0.0)
     require("grow", grow, 0.0, MOST_STITCHES)
