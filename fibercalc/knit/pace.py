@@ -10,7 +10,6 @@ from datetime import date, timedelta
 from math import ceil
 
 from ..core.problem import OutOfRange, require
-from .left import MOST_ROWS, require_shape
 
 MINUTES_A_WEEK = 7 * 24 * 60
 MOST_PARTS = 100
@@ -27,22 +26,6 @@ class PartDays:
     begun: date
     done: date
     behind: int | None
-
-
-def part_stitches(row_before: float, row_last: float, first: float, grow: float = 0.0) -> float:
-    """Stitches of a part, from the row after one to the end of another; rows of a growing shawl get longer.
-
-    row_before  last row of the part before, 0 to row_last
-    row_last    last row of this part, to 5,000
-    first       stitches in row 1 of the piece, above 0 to 5,000
-    grow        stitches by which each row is longer than the last, 0 to 5,000
-    Raises OutOfRange outside these.
-    Source: arithmetic (its rows times the mean of their stitches).
-    """
-    require("row_before", row_before, 0.0, row_last)
-    require("row_last", row_last, 0.0, MOST_ROWS)
-    require_shape(first, grow)
-    return (row_last - row_before) * (first + grow * (row_before + row_last - 1) / 2)
 
 
 def stitches_per_minute(stitches: float, minutes: float) -> float:

@@ -8,7 +8,7 @@ from datetime import date
 from ....core.arithmetic import total
 from ....core.outcome import Outcome
 from ....core.problem import Refused
-from ...left import stitches_through
+from ...left import stitches_between, stitches_through
 from ...pace import (
     PartDays,
     calendar_days,
@@ -16,7 +16,6 @@ from ...pace import (
     keep_pace,
     knitting_minutes,
     minutes_per_week_needed,
-    part_stitches,
     stitches_per_minute,
 )
 from .asked import BY_STITCHES, KeepPace, Part
@@ -61,7 +60,7 @@ def _count_stitches(case: KeepPace) -> None:
                 f"parts.{number}.last_row",
             )
         else:
-            part.stitches_held = part_stitches(
+            part.stitches_held = stitches_between(
                 before.last_row, part.last_row, case.first, case.grow
             )
         before = part
