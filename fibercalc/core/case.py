@@ -66,14 +66,18 @@ class Case:
 
     inputs: tuple[Input[Any] | Rows[Any], ...] = ()
     results: tuple[Result[Any], ...] = ()
-    parts: dict[str, Part[Any]] = {}
+    parts_by_name: dict[str, Part[Any]] = {}
 
     def __init_subclass__(cls) -> None:
         cls.inputs = tuple(parts_of(cls, (Input, Rows)))
         cls.results = tuple(parts_of(cls, Result))
-        cls.parts = {part.name: part for part in parts_of(cls, Part)}
+        cls.parts_by_name = {part.name: part for part in parts_of(cls, Part)}
         for part in (*cls.inputs, *cls.results):
-            known = {*cls.parts, *part.fields_by_name} if isinstance(part, Rows) else set(cls.parts)
+            known = (
+                {*cls.parts_by_name, *part.fields_by_name}
+                if isinstance(part, Rows)
+                else set(cls.parts_by_name)
+            )
             for name in part.names_others():
                 if name not in known:
                     raise ValueError(
@@ -84,7 +88,7 @@ class Case:
         """given: values by input name, without those that were not asked. settled: what another case has settled on already."""
         values = vars(self)
         values.update(given)
-        for name, part in self.parts.items():
+        for name, part in self.parts_by_name.items():
             if (
                 isinstance(part, Rows) and name in given
             ):  # a row holds what is found for it: each case has its own
@@ -95,7 +99,7 @@ class Case:
         values["_errors"], values["_bands"] = {}, {}
 
     def __setattr__(self, name: str, value: Any) -> None:
-        part = self.parts.get(name)
+        part = self.parts_by_name.get(name)
         if not isinstance(part, (Result, Between, Plain)):
             raise AttributeError(f"{type(self).__name__} declares no {name} to be found")
         if part.fixed:
@@ -150,14 +154,14 @@ def recording(kind: type[Case]) -> type[Case]:
 class _Recorded:
     """A case that writes down its working."""
 
-    parts: dict[str, Part[Any]]
+    parts_by_name: dict[str, Part[Any]]
 
     def __init__(self, given: dict[str, Any], settled: dict[str, Any] | None = None) -> None:
         super().__init__(given, settled)  # type: ignore[call-arg]
         values = vars(self)
         steps: list[Step] = []
         values["_steps"] = steps
-        for name, part in self.parts.items():
+        for name, part in self.parts_by_name.items():
             if isinstance(part, Rows) and name in given:
                 recorded = type(part.row.__name__, (_RecordedRow, part.row), {})
                 values[name] = [
@@ -171,7 +175,7 @@ class _Recorded:
 
     def __setattr__(self, name: str, value: Any) -> None:
         super().__setattr__(name, value)
-        values, part = vars(self), self.parts[name]
+        values, part = vars(self), self.parts_by_name[name]
         if isinstance(part, (Result, Between)) and _is_number(value):
             values[name] = _noted(values["_steps"], part, value, part.label, _words(name))
 

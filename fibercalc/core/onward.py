@@ -111,7 +111,7 @@ def known_as(worked, name: str, into: Input | None) -> str | None:
         into is not None
         and name not in outcome.found
         and worked.card.case
-        and isinstance(part := worked.card.case.parts.get(name), Between)
+        and isinstance(part := worked.card.case.parts_by_name.get(name), Between)
     ):
         # a number on the way is carried as it was worked; only an answer has a spread of its own
         value = vars(outcome.case).get(name)

@@ -5,8 +5,9 @@ or from one corner, a crescent and a wing; grow is the mean for each row (2 stit
 bind-off) is counted in rows of the width it is worked on, so everything is a number of stitches times the grams in one.
 """
 
-from math import floor, sqrt
+from math import floor
 
+from ..core.arithmetic import sqrt
 from ..core.problem import require
 from ..yarn.putup import whole_above
 
@@ -28,7 +29,7 @@ def stitches_in_row(row: float, first: float, grow: float = 0.0) -> float:
     """
     require("row", row, 1.0, MOST_ROWS)
     _require_shape(first, grow)
-    return first + grow * (row - 1)
+    return first + grow * (row - 1) if grow else first
 
 
 def stitches_through(row: float, first: float, grow: float = 0.0) -> float:
@@ -42,7 +43,24 @@ def stitches_through(row: float, first: float, grow: float = 0.0) -> float:
     """
     require("row", row, 0.0, MOST_ROWS)
     _require_shape(first, grow)
-    return row * first + grow * row * (row - 1) / 2
+    return row * first + grow * row * (row - 1) / 2 if grow else row * first
+
+
+def stitches_between(row_before: float, row_last: float, first: float, grow: float = 0.0) -> float:
+    """Stitches from the end of one row to the end of another: of a part, or still to come.
+
+    row_before  number of the row before, 0 to row_last
+    row_last    number of the last row, to 5,000
+    first       stitches in row 1, above 0 to 5,000
+    grow        stitches by which each row is longer than the last, 0 to 5,000
+    Raises OutOfRange outside these.
+    Source: arithmetic (the rows times the mean of their stitches).
+    """
+    require("row_before", row_before, 0.0, row_last)
+    require("row_last", row_last, 0.0, MOST_ROWS)
+    _require_shape(first, grow)
+    middle = first + grow * (row_before + row_last - 1) / 2 if grow else first
+    return (row_last - row_before) * middle
 
 
 def bind_off_rows(widths: float = 3.5, stitch_widths: float = 4.0) -> float:
@@ -75,11 +93,8 @@ def stitches_to_come(
     """
     require("rows", rows, max(row, 1.0), MOST_ROWS)
     require("end_rows", end_rows, 0.0, 500.0)
-    return (
-        stitches_through(rows, first, grow)
-        - stitches_through(row, first, grow)
-        + end_rows * stitches_in_row(rows, first, grow)
-    )
+    ahead = stitches_between(row, rows, first, grow)
+    return ahead + end_rows * stitches_in_row(rows, first, grow)
 
 
 def share_used(
@@ -134,8 +149,10 @@ def rows_that_fill(stitches: float, first: float, grow: float = 0.0) -> float:
     require("grow", grow, 0.0, MOST_STITCHES)
     if stitches == 0:
         return 0.0
+    if grow == 0:
+        return stitches / first
     middle = first - grow / 2
-    return 2 * stitches / (middle + sqrt(middle * middle + 2 * grow * stitches))
+    return 2 * stitches / (middle + sqrt(middle**2 + 2 * grow * stitches))
 
 
 def mass_per_stitch(mass_before: float, mass_after: float, stitches_between: float) -> float:

@@ -5,8 +5,7 @@ with l the length of yarn in one stitch. The constants belong to a state of rest
 gauge the form with both counts is used, since hand-knit gauges seldom have the proportions of the constants.
 """
 
-from math import sqrt
-
+from ..core.arithmetic import sqrt
 from ..core.problem import require
 
 FEWEST, MOST = 0.2, 40.0  # stitches or rows per cm: from arm knitting to the finest machine

@@ -10,7 +10,6 @@ from datetime import date, timedelta
 from math import ceil
 
 from ..core.problem import OutOfRange, require
-from .left import stitches_through
 
 MINUTES_A_WEEK = 7 * 24 * 60
 MOST_PARTS = 100
@@ -27,20 +26,6 @@ class PartDays:
     begun: date
     done: date
     behind: int | None
-
-
-def part_stitches(row_before: float, row_last: float, first: float, grow: float = 0.0) -> float:
-    """Stitches of a part, from the row after one to the end of another; rows of a growing shawl get longer.
-
-    row_before  last row of the part before, 0 to row_last
-    row_last    last row of this part, to 5,000
-    first       stitches in row 1 of the piece, above 0 to 5,000
-    grow        stitches by which each row is longer than the last, 0 to 5,000
-    Raises OutOfRange outside these.
-    Source: arithmetic.
-    """
-    require("row_before", row_before, 0.0, row_last)
-    return stitches_through(row_last, first, grow) - stitches_through(row_before, first, grow)
 
 
 def stitches_per_minute(stitches: float, minutes: float) -> float:

@@ -57,7 +57,7 @@ def stitches_after(stitches: int, changes: int, step: int) -> int:
     require("stitches", stitches, 1.0, MOST)
     require("changes", changes, 0.0, MOST)
     require("step", step, -2.0, 2.0)
-    after = stitches + changes * step
+    after = stitches + changes * step if step > 0 else stitches - changes * -step
     if after < 1:
         raise OutOfRange(
             "changes",

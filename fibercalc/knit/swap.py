@@ -1,7 +1,6 @@
 """One yarn in place of another: by length, with their thickness compared."""
 
-from math import sqrt
-
+from ..core.arithmetic import sqrt
 from ..core.problem import require
 
 CLOSE, APART = (

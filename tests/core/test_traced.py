@@ -9,10 +9,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fibercalc.core import arithmetic
+from fibercalc.core.card import Between, Case
+from fibercalc.core.case import recording, steps_of
 from fibercalc.core.paper_arithmetic import write
+from fibercalc.core.settings import Settings
 from fibercalc.core.steps import at_most, searched
 from fibercalc.core.traced import Leaf, Traced, leaves_of, named, tree_of, value_of
-from fibercalc.core.units import NUMBER
+from fibercalc.core.units import COUNT, NUMBER
+from fibercalc.core.written import written
 from tests.read_back import read_back
 
 A, B, C = (Leaf(name, value, NUMBER.base) for name, value in (("a", 3.0), ("b", 0.5), ("c", 7.25)))
@@ -112,3 +116,31 @@ def test_a_whole_number_that_was_searched_for_stays_one():
     found = searched(4, lambda n: (at_most(n * 84.0, 411.6),), lambda: 411.6 / 84.0)
     assert f"{found} skeins" == "4 skeins" and list(range(found)) == [0, 1, 2, 3]
     assert f"{searched(2.5, lambda n: (), lambda: 3.0)} m" == "2.5 m"
+
+
+class Search(Case):
+    """A number found by trying."""
+
+    most = Between[int](COUNT, "The most there can be")
+    found = Between[float](COUNT, "The best of them")
+
+
+def test_what_a_search_kept_is_written_in_words_and_with_the_numbers():
+    case = recording(Search)({})
+    case.most = 7
+    case.found = searched(6, lambda n: (at_most(n, case.most),), lambda: case.most)
+    (row,) = written(steps_of(case), Settings())
+    assert (row["formula"], row["filled"]) == ("found ≤ most", "6 ≤ 7")
+    assert row["bound"] == "nothing beats most = 7"
+
+
+class OfParts(Case):
+    """A case that calls something of its own as the case calls what it is declared of."""
+
+    parts = Between[int](COUNT, "Parts")
+
+
+def test_a_case_may_call_something_its_parts():
+    case = OfParts({})
+    case.parts = 3
+    assert case.parts == 3 and case.has(OfParts.parts)

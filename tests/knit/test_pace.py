@@ -9,7 +9,7 @@ from hypothesis import strategies as some
 from fibercalc.core.problem import OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.knit import pace
+from fibercalc.knit import left, pace
 
 FRIDAY = date(2027, 3, 5)
 WEEKS = [FRIDAY + timedelta(weeks=week) for week in range(5)]
@@ -65,7 +65,7 @@ def test_slower_is_never_done_sooner(days, factor):
 
 def test_equal_rows_of_a_growing_shawl_are_not_equal_parts():
     """Row k holds 2 k - 1: four parts of 25 rows are 1, 3, 5 and 7 sixteenths."""
-    assert [pace.part_stitches(row, row + 25, 1, 2) / 625 for row in (0, 25, 50, 75)] == [
+    assert [left.stitches_between(row, row + 25, 1, 2) / 625 for row in (0, 25, 50, 75)] == [
         1,
         3,
         5,
