@@ -8,6 +8,7 @@ from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.weave.cards import weft_left as card
+from fibercalc.weave.cards.weave_pace.shown import parts as parts_of_the_time
 from fibercalc.weave.pace import sittings, weaving_minutes
 from fibercalc.weave.weft_left import (
     laid_out,
@@ -130,17 +131,11 @@ def test_a_stick_that_costs_nothing_changes_nothing():
 
 def test_parts_of_the_time_add_up():
     worked = work_card(PACE, {})
-    parts = sum(minutes for _, minutes in find_card_parts(worked))
+    parts = sum(minutes for _, minutes in parts_of_the_time(worked.outcome))
     assert parts == pytest.approx(worked.outcome.value("total"))
     assert (
         worked.outcome.low("total") < worked.outcome.value("total") < worked.outcome.high("total")
     )
-
-
-def find_card_parts(worked):
-    from fibercalc.weave.cards import weave_pace
-
-    return weave_pace._parts(worked.outcome)
 
 
 def test_settling_that_fills_the_sitting_is_refused():
