@@ -247,7 +247,9 @@ def _noted(
     steps: list[Step], part: Any, value: float, label: str, words: str, column: str = ""
 ) -> Traced:
     """A value that got a name: what follows knows it by that. How it was made is a step, unless nothing is known of it."""
-    leaf = Leaf(words, value if type(value) is int else float(value), part.work_unit, column)
+    leaf = Leaf(
+        words, int(value) if isinstance(value, int) else float(value), part.work_unit, column
+    )
     if isinstance(value, LookedUp):
         steps.append(Step("looked up", part, label, leaf, look=value.look))
     elif isinstance(value, Solved):

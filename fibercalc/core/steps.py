@@ -6,11 +6,13 @@ Each is a float like any other to what follows. Only a case that writes down its
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from typing import Any, TypeVar
 
 from .table import read_table
 from .traced import Leaf, Tree, tree_of
 from .units import Quantity, Unit
+
+N = TypeVar("N", int, float)
 
 
 class LookedUp(float):
@@ -42,18 +44,26 @@ def solved(value: float, residual: Callable[[float], float]) -> float:
     return found
 
 
-class Searched(float):
+class Searched:
     """The best value found by trying; kept gives, for it, the comparisons that hold, bound what no value is beyond."""
 
     kept: Callable[[float], tuple[Comparison, ...]]
     bound: Callable[[], float]
 
 
+class SearchedCount(Searched, int):
+    """A whole number found by trying, which stays one to words and tables."""
+
+
+class SearchedNumber(Searched, float):
+    """Another number found by trying."""
+
+
 def searched(
-    value: float, kept: Callable[[float], tuple[Comparison, ...]], bound: Callable[[], float]
-) -> float:
+    value: N, kept: Callable[[float], tuple[Comparison, ...]], bound: Callable[[], float]
+) -> N:
     """The best whole number, or plan, found by trying."""
-    found = Searched(value)
+    found: Any = SearchedCount(value) if isinstance(value, int) else SearchedNumber(value)
     found.kept, found.bound = kept, bound
     return found
 

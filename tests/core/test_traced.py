@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from fibercalc.core import arithmetic
 from fibercalc.core.paper_arithmetic import write
+from fibercalc.core.steps import at_most, searched
 from fibercalc.core.traced import Leaf, Traced, leaves_of, named, tree_of, value_of
 from fibercalc.core.units import NUMBER
 from tests.read_back import read_back
@@ -105,3 +106,9 @@ def test_the_written_text_is_plain():
     text = write(tree_of(found), lambda leaf: leaf.words)
     assert not re.search(r"\*|//|/", text)
     assert ast.parse("1")  # the parser that reads it back is Python's own
+
+
+def test_a_whole_number_that_was_searched_for_stays_one():
+    found = searched(4, lambda n: (at_most(n * 84.0, 411.6),), lambda: 411.6 / 84.0)
+    assert f"{found} skeins" == "4 skeins" and list(range(found)) == [0, 1, 2, 3]
+    assert f"{searched(2.5, lambda n: (), lambda: 3.0)} m" == "2.5 m"
