@@ -34,10 +34,10 @@ def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
             return shown | _from_table(step)
         if step.kind == "searched":
             sides = [
-                (
+                [
                     f"{write(each.left, to)} {each.sign} {write(each.right, to)}"
                     for each in step.kept
-                )
+                ]
                 for to in (_words, filled)
             ]
             bound = f"nothing beats {write(step.tree, _words)} = {write(step.tree, filled)}"
