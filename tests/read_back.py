@@ -27,7 +27,20 @@ FUNCTIONS = {
     "smallest of ": "min",
     "largest of ": "max",
 }
+
+
+class Rounded:
+    """What "… rounded to a whole number" asks of the number before it: on paper that stands behind it, as a sign of Python can."""
+
+    def __init__(self, places: int) -> None:
+        self.places = places
+
+    def __rmatmul__(self, value: float) -> float:
+        return round(value, self.places)
+
+
 KNOWN = {
+    "rounded": Rounded,
     "floor": math.floor,
     "ceil": math.ceil,
     "min": min,
@@ -80,6 +93,8 @@ def _functions_named(text: str, tree: Tree, names: dict[str, object]) -> str:
     for words, name in FUNCTIONS.items():
         text = re.sub(re.escape(words) + r"(v\d+)", rf"{name}(\1)", text).replace(words, name)
     text = re.sub(r"√(v\d+|\d[\d.]*|pi|π)", r"sqrt(\1)", text).replace("√", "sqrt")
+    text = text.replace("rounded to a whole number", "@ rounded(0)")
+    text = re.sub(r"rounded to (\d+) places", r"@ rounded(\1)", text)
     for sign, plain in SIGNS.items():
         text = text.replace(sign, plain)
     return text

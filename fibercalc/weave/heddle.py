@@ -6,7 +6,7 @@ from ..core.problem import require
 from ..core.table import SourcedTable, read_table
 from ..core.units import METERS_PER_INCH
 
-INCHES_IN_10_CM = 0.1 / METERS_PER_INCH
+INCH_IN_10_CM = 10 * METERS_PER_INCH  # an inch as a part of 10 cm
 
 # Ends to a dent, dent after dent, before the order begins again. Zero leaves a dent empty.
 DENTING_ORDERS = ((1, 0), (1,), (1, 1, 2), (1, 2), (1, 2, 2), (2,), (2, 3), (3,), (4,))
@@ -28,7 +28,7 @@ def dents_per_inch(per_10_cm: float) -> float:
     Source: definition (exact inch).
     """
     require("per_10_cm", per_10_cm, above=0.0)
-    return per_10_cm / INCHES_IN_10_CM
+    return per_10_cm * INCH_IN_10_CM
 
 
 def dents_per_10_cm(per_inch: float) -> float:
@@ -39,7 +39,7 @@ def dents_per_10_cm(per_inch: float) -> float:
     Source: definition (exact inch).
     """
     require("per_inch", per_inch, above=0.0)
-    return per_inch * INCHES_IN_10_CM
+    return per_inch / INCH_IN_10_CM
 
 
 def ends_in_a_dent(order: Sequence[int]) -> float:

@@ -6,7 +6,9 @@ an inch: Ashenhurst counts them, Brierley puts a power of the mean float in thei
 
 from ..core.problem import require
 from ..core.table import SourcedTable, read_table
+from ..core.units import GRAMS_PER_POUND, METERS_PER_YARD
 
+HANK = 840.0  # yards, of which the cotton count tells how many weigh a pound
 COTTON_K = 200.0  # Brierley's constant for the cotton count, threads per inch; gate-textile-2006
 
 
@@ -16,6 +18,28 @@ def interlacings() -> SourcedTable:
     Source: arithmetic for regular weaves (counted in their repeats); each other row says more (trade-pages-sett, trade-memory).
     """
     return read_table("weave", "interlacings")
+
+
+def yards_in_a_pound(tex: float) -> float:
+    """Yards in a pound of yarn: meters in a gram, grams in a pound, and yards for meters.
+
+    tex  g in 1,000 m, above 0
+    Raises OutOfRange outside this.
+    Source: definition (exact pound and yard).
+    """
+    require("tex", tex, above=0.0)
+    return 1000 / tex * GRAMS_PER_POUND / METERS_PER_YARD
+
+
+def cotton_hanks(yards_per_pound: float) -> float:
+    """Cotton count: hanks of 840 yards in a pound.
+
+    yards_per_pound  above 0
+    Raises OutOfRange outside this.
+    Source: ASTM D2260 (astm-d2260).
+    """
+    require("yards_per_pound", yards_per_pound, above=0.0)
+    return yards_per_pound / HANK
 
 
 def average_float(ends: float, crossings: float) -> float:

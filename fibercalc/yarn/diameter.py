@@ -5,8 +5,9 @@ Peirce for cotton and close-spun yarn inside cloth geometry; Ashenhurst for sett
 None of them is what a relaxed hand wrap measures: that is about twice as thick.
 """
 
-from math import pi, sqrt
+from math import pi
 
+from ..core.arithmetic import sqrt
 from ..core.problem import require
 from ..core.table import SourcedTable, read_table
 from ..core.units import METERS_PER_INCH

@@ -9,10 +9,11 @@ from fibercalc.core.problem import BadInputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card
+from fibercalc.weave.cards.cloth_picture.shown import cloths_of, yarns_of
+from fibercalc.weave.cards.cloth_picture.worked import warp_runs, weft_runs
 from fibercalc.weave.draft.piece import rows_of_piece
 from fibercalc.weave.draft.structures import ALL
 from fibercalc.weave.pictures.cloth import dashes, shaded, threads_picture
-from fibercalc.weave.pictures.run import cloths_of, warp_runs, weft_runs, yarns_of
 
 CARD = find_card("cloth-picture")
 PATH = re.compile(r'<path d="([^"]*)" fill="([^"]*)"([^>]* transform="matrix[^>]*)></path>')
@@ -28,9 +29,9 @@ EIGHT = (
 )
 
 
-def given_of(texts):
+def case_of(texts):
     worked = work_card(CARD, texts)
-    return worked, worked.outcome.given, worked.outcome.kept["repeats"]
+    return worked, worked.outcome.case
 
 
 def eight_cloths():
@@ -97,20 +98,19 @@ def drawn_cells(svg, yarns):
 @pytest.mark.parametrize("number", range(1, 9))
 def test_every_thread_of_the_picture_is_a_thread_of_the_plan(number):
     """Read back from the SVG, every crossing shows the color of the thread that the draw-down has on top."""
-    worked, given, repeats = given_of(eight_cloths())
-    cloth, yarns = (
-        cloths_of(given, repeats, worked.outcome.kept["shrinks"])[number - 1],
-        yarns_of(given),
-    )
+    worked, case = case_of(eight_cloths())
+    cloth, yarns = (cloths_of(case)[number - 1], yarns_of(case))
     picture = threads_picture(cloth, yarns, cloth.washed, "washed")
     cells = drawn_cells(picture.svg, yarns)
     assert (
         len(cells) == 80 * 76
-        and cloth.ends == given["ends"] == 80
-        and cloth.picks == given["pieces"][number - 1].picks == 76
+        and cloth.ends == case.ends == 80
+        and cloth.picks == case.pieces[number - 1].picks == 76
     )
-    warp = [color for color, count in warp_runs(given) for _ in range(count)]
-    weft = [color for color, count in weft_runs(given, number) for _ in range(count)]
+    warp = [color for color, count in warp_runs(case) for _ in range(count)]
+    weft = [
+        color for color, count in weft_runs(case, case.pieces[number - 1]) for _ in range(count)
+    ]
     for pick, row in enumerate(rows_of_piece(cloth.sections, 80)):
         for end, sign in enumerate(row):
             assert cells[pick, end] == yarns[warp[end] if sign == "1" else weft[pick]].hex, (
@@ -120,10 +120,10 @@ def test_every_thread_of_the_picture_is_a_thread_of_the_plan(number):
 
 
 def test_eight_cloths_each_have_their_own_weft():
-    worked, given, repeats = given_of(eight_cloths())
-    yarns = yarns_of(given)
+    worked, case = case_of(eight_cloths())
+    yarns = yarns_of(case)
     for number in range(1, 9):
-        names = {yarns[color].name for color, _ in weft_runs(given, number)}
+        names = {yarns[color].name for color, _ in weft_runs(case, case.pieces[number - 1])}
         assert names == {f"{'BCDEFGHI'[number - 1]} Color {number}", "J Crochet"}
     table = next(each for each in worked.tables() if each.title == "Threads by color")
     assert table.rows[0] == ("Warp, ends", "80 A", "80") and table.rows[3] == (
@@ -139,7 +139,7 @@ def test_eight_cloths_each_have_their_own_weft():
 
 
 def test_the_whole_run_stands_on_one_paper():
-    worked, _, _ = given_of(eight_cloths())
+    worked, _ = case_of(eight_cloths())
     table = CARD.papers[1].tables(worked.outcome)[0]
     assert (
         len(table.rows) == 8
@@ -150,11 +150,8 @@ def test_the_whole_run_stands_on_one_paper():
 
 def test_waffle_of_the_eight_comes_out_smaller():
     """By hand: 80 / 8 x 0.9 = 9 in; 25 % washed out leaves 6.75 in. Length 64 / 8 + 12 / 16 = 8.75 in, then 6.5625."""
-    worked, given, repeats = given_of(eight_cloths())
-    waffle, plain = (
-        cloths_of(given, repeats, worked.outcome.kept["shrinks"])[1],
-        cloths_of(given, repeats, worked.outcome.kept["shrinks"])[0],
-    )
+    worked, case = case_of(eight_cloths())
+    waffle, plain = (cloths_of(case)[1], cloths_of(case)[0])
     assert waffle.loom == pytest.approx((22.86, 22.225)) == plain.loom
     assert (
         waffle.washed == pytest.approx((6.75 * 2.54, 6.5625 * 2.54))
@@ -164,7 +161,7 @@ def test_waffle_of_the_eight_comes_out_smaller():
 
 def test_the_pick_list_of_the_waffle_fits_the_loom():
     """The hem ends in the shed that the weave does not begin with, and the list is four lines at most."""
-    worked, _, _ = given_of(eight_cloths())
+    worked, _ = case_of(eight_cloths())
     sheds, picks = worked.tables()[:2]
     assert [row[0] for row in sheds.rows] == list("123456") and "take up 1, leave 1" in sheds.note
     assert [row[:2] for row in picks.rows] == [
@@ -172,7 +169,7 @@ def test_the_pick_list_of_the_waffle_fits_the_loom():
         ("7 to 70", "64 C Color 2"),
         ("71 to 76", "6 J Crochet, hem"),
     ]
-    striped, _, _ = given_of(eight_cloths() | {"pieces.2.weft": "8 C, 4 D"})
+    striped, _ = case_of(eight_cloths() | {"pieces.2.weft": "8 C, 4 D"})
     paper = CARD.papers[0].tables(striped.outcome)
     assert paper[1].rows[1][1:] == (
         "5 × (8 C Color 2, 4 D Color 3)",
@@ -183,7 +180,7 @@ def test_the_pick_list_of_the_waffle_fits_the_loom():
 
 def test_counts_in_the_picture_are_those_of_the_scenario():
     """The towels: 160 ends, 384 picks, every color counted, and the picture says so."""
-    worked, given, repeats = given_of({})
+    worked, case = case_of({})
     alt = worked.pictures()[1].alt
     assert (
         "160 ends by 384 picks" in alt
@@ -191,10 +188,7 @@ def test_counts_in_the_picture_are_those_of_the_scenario():
         and "B Slate 40 ends and 0 picks" in alt
         and "C Rust 0 ends and 66 picks" in alt
     )
-    assert all(
-        cloth.ends == 160 and cloth.picks == 384
-        for cloth in cloths_of(given, repeats, worked.outcome.kept["shrinks"])
-    )
+    assert all(cloth.ends == 160 and cloth.picks == 384 for cloth in cloths_of(case))
 
 
 def matrices(svg):
@@ -209,8 +203,8 @@ def matrices(svg):
 
 @pytest.mark.parametrize("state", ["washed", "loom"])
 def test_the_cloth_has_the_proportions_of_its_size(state):
-    worked, given, repeats = given_of(eight_cloths() | {"state": state, "pieces.2.picks": "150"})
-    cloth = cloths_of(given, repeats, worked.outcome.kept["shrinks"])[1]
+    worked, case = case_of(eight_cloths() | {"state": state, "pieces.2.picks": "150"})
+    cloth = cloths_of(case)[1]
     ((across, up),) = matrices(worked.pictures()[1].svg)
     wide, high = getattr(cloth, state)
     assert across * cloth.ends / (up * cloth.picks) == pytest.approx(wide / high, rel=1e-3)
@@ -218,8 +212,8 @@ def test_the_cloth_has_the_proportions_of_its_size(state):
 
 def test_all_pieces_are_drawn_at_one_scale():
     """Waffle shrinks more, so its threads stand closer; every cell over its own size is the same scale."""
-    worked, given, repeats = given_of(eight_cloths())
-    cloths = cloths_of(given, repeats, worked.outcome.kept["shrinks"])
+    worked, case = case_of(eight_cloths())
+    cloths = cloths_of(case)
     expected = {
         (size[0] / cloth.ends, size[1] / cloth.picks)
         for cloth in cloths
@@ -276,8 +270,8 @@ def test_a_weave_of_ones_own_is_woven_and_counted():
         "hem": "0",
     }
     texts |= {"pieces.1.weft": "A", "sheds": "edge, u e UP down"}
-    worked, given, repeats = given_of(texts)
-    assert repeats[0] == ("10000000", "01010101", "10000000", "01010101", "10101010")
+    worked, case = case_of(texts)
+    assert case.pieces[0].repeat == ("10000000", "01010101", "10000000", "01010101", "10101010")
     assert (
         worked.outcome.value("longest") == 8
         and worked.outcome.value("where") == "8 ends of weft in One, around an edge"
@@ -333,7 +327,7 @@ def test_400_by_400_threads_draw_fast(weave):
         "warp": "A B",
         "pieces.1.weft": "C A",
     }
-    worked, given, repeats = given_of(texts)
+    worked, case = case_of(texts)
     took = []
     for _ in range(5):
         began = time.process_time()
@@ -347,7 +341,7 @@ def test_400_by_400_threads_draw_fast(weave):
 
 
 def test_more_threads_than_a_screen_shows_are_cut_and_said():
-    worked, _, _ = given_of({"ends": "1200", "pieces.1.picks": "3000"})
+    worked, _ = case_of({"ends": "1200", "pieces.1.picks": "3000"})
     picture = worked.pictures()[1]
     assert (
         "400 ends by 400 picks" in picture.alt

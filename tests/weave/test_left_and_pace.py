@@ -7,7 +7,8 @@ from hypothesis import strategies as st
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.weave.cards import weft_left as card
+from fibercalc.weave.cards.weave_pace.shown import parts as parts_of_the_time
+from fibercalc.weave.cards.weft_left.asked import dealt, ranges
 from fibercalc.weave.pace import sittings, weaving_minutes
 from fibercalc.weave.weft_left import (
     laid_out,
@@ -68,19 +69,17 @@ def test_weight_to_picks_and_back(mass, tare, tex, width, take_up):
 def test_the_low_end_of_every_ball_still_weaves_its_stripes():
     """The example: what each ball weaves at its low end holds the stripes of all three pieces."""
     outcome = work_card(LEFT, {}).outcome
-    given_ = outcome.given
-    for (low, high), value, each in zip(
-        card.ranges(outcome), outcome.kept["found"], card.dealt(outcome)
-    ):
-        assert low < value < high
-        assert each * given_["stripes"] * given_["pieces"] <= low
-    assert outcome.value("striped") + outcome.value("main") == given_["piece_picks"]
+    case = outcome.case
+    for (low, high), ball, each in zip(ranges(outcome), case.balls, dealt(outcome)):
+        assert low < ball.picks < high
+        assert each * case.stripes * case.pieces <= low
+    assert outcome.value("striped") + outcome.value("main") == case.piece_picks
 
 
 def test_one_ball_has_the_range_of_the_whole_answer():
     """A ball alone: its own range is the range that the card carries for all of them, but for the beat, which no pick depends on."""
     outcome = work_card(LEFT, {"balls.1.mass": "40 g"}).outcome
-    low, high = card.ranges(outcome)[0]
+    low, high = ranges(outcome)[0]
     assert (low, high) == pytest.approx((outcome.low("picks"), outcome.high("picks")), rel=1e-6)
 
 
@@ -130,17 +129,11 @@ def test_a_stick_that_costs_nothing_changes_nothing():
 
 def test_parts_of_the_time_add_up():
     worked = work_card(PACE, {})
-    parts = sum(minutes for _, minutes in find_card_parts(worked))
+    parts = sum(minutes for _, minutes in parts_of_the_time(worked.outcome))
     assert parts == pytest.approx(worked.outcome.value("total"))
     assert (
         worked.outcome.low("total") < worked.outcome.value("total") < worked.outcome.high("total")
     )
-
-
-def find_card_parts(worked):
-    from fibercalc.weave.cards import weave_pace
-
-    return weave_pace._parts(worked.outcome)
 
 
 def test_settling_that_fills_the_sitting_is_refused():

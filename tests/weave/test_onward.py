@@ -6,7 +6,7 @@ from fibercalc.core.link import query_of_texts, read_query
 from fibercalc.core.onward import ways_on
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.weave.pictures.run import cloths_of
+from fibercalc.weave.cards.cloth_picture.shown import cloths_of
 
 PLAN = find_card("warp-plan")
 EIGHT = {
@@ -51,7 +51,7 @@ def carried(card, texts, to):
 def test_the_picture_has_the_threads_of_the_plan(texts):
     """Ends and picks in the picture are those the plan counts, hems with them; so are the sizes."""
     plan, cloth = carried(PLAN, texts, "cloth-picture")
-    pieces = cloths_of(cloth.given, cloth.kept["repeats"], cloth.kept["shrinks"])
+    pieces = cloths_of(cloth.case)
     hems = 2 * plan.kept.get("in_hem", 0) * len(pieces)
     assert {piece.ends for piece in pieces} == {plan.value("ends")}
     assert (

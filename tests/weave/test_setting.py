@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.weave.cover import cloth_cover, closest_picks
+from fibercalc.weave.cover import closest_picks, cloth_cover
 from fibercalc.weave.ends import ends_by_color, ends_for_width, ends_that_fit
 from fibercalc.weave.heddle import dents_per_10_cm, dents_per_inch, heddle_list
 from fibercalc.weave.setting import (

@@ -9,7 +9,7 @@ from ...wash.shrink import size_after
 from .floats import Floats, floats_of
 from .order import repeats
 from .repeat import MOST_PICKS, checked, rows_of, width_of
-from .sheds import Lift, lifts_of
+from .sheds import DOWN, UP, Lift, lifts_of
 
 PLAIN_UP, PLAIN_DOWN = (
     ("01", "10"),
@@ -103,6 +103,23 @@ def lifts_in_turn(repeat: tuple[str, ...], picks: int, first: int = 0) -> list[L
     return [lifts[(first + pick) % len(lifts)] for pick in range(int(picks))]
 
 
+@lru_cache(256)
+def stick_picks(repeat: tuple[str, ...], picks: int, hem: int) -> int:
+    """Picks of a piece that use the stick, or are picked up by hand.
+
+    repeat  the weave (see repeat.checked)
+    picks   of the whole piece, 1 to 4,000
+    hem     picks of each hem, 0 or more; both together fewer than picks
+    Raises OutOfRange outside these.
+    Source: common practice (the rigid heddle itself).
+    """
+    return sum(
+        lift.shed not in (UP, DOWN)
+        for section in sections_of(repeat, picks, hem)
+        for lift in lifts_in_turn(section.repeat, section.picks, section.first)
+    )
+
+
 @cache
 def floats_of_piece(
     repeat: tuple[str, ...], picks: int, hem: int, ends: int
@@ -180,6 +197,8 @@ def length_on_loom(picks: float, beat: float, hem: float = 0.0, hem_beat: float 
     require("beat", beat, above=0.0)
     require("hem", hem, 0.0, picks / 2)
     require("hem_beat", hem_beat, 0.0)
+    if not hem:
+        return picks / beat
     return (picks - 2 * hem) / beat + 2 * hem / (hem_beat or beat)
 
 

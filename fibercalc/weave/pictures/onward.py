@@ -1,13 +1,10 @@
-"""What a warp plan, and a cloth picture, give to the next cards, so that nothing is typed twice. Each asks the outcome of its card.
+"""What a warp plan gives to the next cards, so that nothing is typed twice. Each asks the outcome of its card.
 
 A plan names its colors and knows no screen colors: those here are a first guess from the name.
 """
 
 from ...wash.shrink import size_before
 from ..draft.order import letter
-from ..draft.piece import lifts_in_turn, sections_of
-from ..draft.sheds import DOWN, UP
-from .run import weft_runs
 
 GUESSES = {
     "natural": "#e6dcc3",
@@ -154,29 +151,3 @@ def plan_yarn(r) -> str:
         else (given["skein_mass"], given["skein_length"])
     )
     return f"{1000 * mass / length:.6g}tex"
-
-
-def cloth_count(r) -> str:
-    return str(len(r.given["pieces"]))
-
-
-def cloth_picks(r) -> str:
-    """The mean picks of a piece."""
-    return str(round(r.value("picks") / len(r.given["pieces"])))
-
-
-def cloth_stick_share(r) -> str:
-    """Percent of all picks that use the stick, or are picked up by hand."""
-    lifts = [
-        lift
-        for piece, repeat in zip(r.given["pieces"], r.kept["repeats"])
-        for section in sections_of(repeat, piece.picks, r.given["hem"])
-        for lift in lifts_in_turn(section.repeat, section.picks, section.first)
-    ]
-    return f"{100 * sum(lift.shed not in (UP, DOWN) for lift in lifts) / len(lifts):.3g}%"
-
-
-def cloth_changes(r) -> str:
-    """Color changes in a piece, in the mean."""
-    pieces = range(1, len(r.given["pieces"]) + 1)
-    return str(round(sum(len(weft_runs(r.given, number)) - 1 for number in pieces) / len(pieces)))
