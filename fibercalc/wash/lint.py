@@ -1,5 +1,6 @@
 """Loose fiber told from loose dye: by what a white cloth shows, and by what the piece weighs before and after."""
 
+from ..core.arithmetic import largest
 from ..core.problem import require
 
 YES, NO, UNKNOWN = "yes", "no", "not known"
@@ -42,7 +43,7 @@ def not_dye(lost: float, dye: float) -> float:
     """
     require("lost", lost)
     require("dye", dye, 0.0)
-    return max(lost - dye, 0.0)
+    return largest(lost - dye, 0.0)
 
 
 def what_comes_off(fibers: str, stain: str, water: str) -> str:
