@@ -30,8 +30,8 @@ FUNCTIONS = {
 KNOWN = {
     "floor": math.floor,
     "ceil": math.ceil,
-    "min": min,
-    "max": max,
+    "min": lambda *values: min(values),
+    "max": lambda *values: max(values),
     "sqrt": math.sqrt,
     "exp": math.exp,
     "ln": math.log,
