@@ -68,7 +68,7 @@ def _parts(case: CareLabel) -> list[tuple[str, str]]:
 
 
 def _shown(levels: Mapping[str, float]) -> dict[str, float]:
-    """A dryer that is allowed makes the way of drying the owner's own choice; else both are told."""
+    """A dryer that is allowed leaves the way of drying to the owner; else both are told."""
     return {
         name: level
         for name, level in levels.items()
