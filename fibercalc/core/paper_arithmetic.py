@@ -28,7 +28,8 @@ def write(tree: Tree, leaf: Callable[[Leaf], str]) -> str:
 def _write(tree: Tree, leaf: Callable[[Leaf], str]) -> tuple[str, int]:
     """What is written, and how tightly it holds together."""
     if isinstance(tree, Leaf):
-        return leaf(tree), WHOLE
+        written = leaf(tree)  # a number below 0, where it is filled in
+        return written, NEGATIVE if written[:1] in "-−" else WHOLE
     if not isinstance(tree, tuple):
         return _number(tree), NEGATIVE if tree < 0 else WHOLE
     operation, *inner = tree
@@ -38,7 +39,7 @@ def _write(tree: Tree, leaf: Callable[[Leaf], str]) -> tuple[str, int]:
         tight = rank + 1 if operation in "-/" else rank
         return _within(inner[0], leaf, rank) + sign + _within(inner[1], leaf, tight), rank
     if operation == "neg":
-        return "−" + _within(inner[0], leaf, NEGATIVE), NEGATIVE
+        return "−" + _within(inner[0], leaf, POWER), NEGATIVE
     if operation == "**":
         base = _within(inner[0], leaf, WHOLE)
         power = inner[1]

@@ -1,7 +1,10 @@
 """Shares that must make 100 %, of which one may be left blank: it is the rest."""
 
 from collections.abc import Sequence
+from typing import Any
 
+from .asked import Input, Rows
+from .case import Case
 from .problem import Refused
 from .units import PERCENT
 from .working import Working
@@ -51,3 +54,29 @@ def whole_shares(
         return [rest if amount is None else amount for amount in amounts]
     w.step("total", " + ".join(given), total, PERCENT, label=f"All {one}s")
     return amounts
+
+
+def shares_of(
+    case: Case, rows: Rows[Any], given: Input[float | None], off_by: float
+) -> list[float]:
+    """The share of each row of a list, %; one that was left blank is what the others leave of 100.
+
+    given  the share in a row, which may be left blank;  off_by  how far from 100 shares without a
+           blank may be, %
+    Raises Refused for two blanks, for nothing left over, and for shares that do not make 100.
+    """
+    amounts = [row.maybe(given) for row in getattr(case, rows.name)]
+    blank = [number for number, amount in enumerate(amounts, 1) if amount is None]
+    together = sum(amount for amount in amounts if amount is not None)
+    refusal, number = "", blank[-1] if blank else 1
+    if len(blank) > 1:
+        refusal, number = "leave the share of one of them blank at most; it is the rest", blank[1]
+    elif blank and together >= 100:
+        refusal = (
+            f"the shares given come to {together:g} %; nothing is left for {rows.one} {blank[0]}"
+        )
+    elif not blank and abs(together - 100) > off_by:
+        refusal = f"they come to {together:g} %; they must come to 100 %, or leave one blank"
+    if refusal:
+        raise Refused(f"{rows.one.capitalize()}s: {refusal}.", f"{rows.name}.{number}.{given.name}")
+    return [100 - together if amount is None else amount for amount in amounts]

@@ -1,7 +1,11 @@
-"""Care of a piece: what its most delicate part bears. Fiber, dye and finish each allow a treatment up to a level; the lowest holds."""
+"""Care of a piece: what its most delicate part bears.
+
+Fiber, dye and finish each allow a treatment up to a level; the lowest holds.
+"""
 
 from collections.abc import Mapping, Sequence
 
+from ..core.arithmetic import smallest
 from ..core.problem import require
 from ..core.table import read_table
 
@@ -19,7 +23,7 @@ def strictest(levels: Sequence[float]) -> float:
     require("levels", len(levels), 1)
     for level in levels:
         require("levels", level, 0.0, MOST)
-    return min(levels)
+    return smallest(levels)
 
 
 def care_words(levels: Mapping[str, float]) -> list[str]:

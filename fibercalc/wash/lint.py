@@ -1,5 +1,6 @@
-"""Loose fiber told from loose dye: by what a white cloth shows, and by what the piece weighs before and after."""
+"""Loose fiber told from loose dye: by what a white cloth shows, and by weights before and after."""
 
+from ..core.arithmetic import largest
 from ..core.problem import require
 
 YES, NO, UNKNOWN = "yes", "no", "not known"
@@ -33,7 +34,7 @@ def dye_at_most(mass: float, depth: float) -> float:
 
 
 def not_dye(lost: float, dye: float) -> float:
-    """What of a loss cannot be dye, g: fiber, oil, dressing or dust; 0 where all of it could be dye.
+    """What of a loss cannot be dye, g: fiber, oil or dust; 0 where all of it could be dye.
 
     lost  g, any number
     dye   g of dye there is at most, 0 or more
@@ -42,13 +43,14 @@ def not_dye(lost: float, dye: float) -> float:
     """
     require("lost", lost)
     require("dye", dye, 0.0)
-    return max(lost - dye, 0.0)
+    return largest(lost - dye, 0.0)
 
 
 def what_comes_off(fibers: str, stain: str, water: str) -> str:
     """What the signs say comes off: "lint", "dye", "both", "neither" or "not known".
 
-    An even stain, or water that stays colored once the fluff has settled, is dye; colored hairs are fiber.
+    An even stain, or water that stays colored once the fluff has settled, is dye; colored hairs
+    are fiber.
     fibers  colored hairs on a damp white cloth or on tape: "yes", "no" or "not known"
     stain   an even stain on that cloth under them: "yes", "no" or "not known"
     water   colored water after an hour's soak, fluff settled: "yes", "no" or "not known"

@@ -1,9 +1,12 @@
-"""Dimensional change in washing, as ISO 5077 states it: percent of the size before; a loss is divided out, never added.
+"""Dimensional change in washing, as ISO 5077 states it: percent of the size before.
 
-A change carries its sign (minus is shrinkage); a shrink is the same number the other way round (plus is shrinkage), as makers say it.
+A loss is divided out, never added. A change carries its sign (minus is shrinkage); a shrink is the
+same number the other way round (plus is shrinkage), as makers say it.
 """
 
 from collections.abc import Sequence
+from functools import reduce
+from operator import mul
 
 from ..core.problem import require
 
@@ -24,7 +27,9 @@ def change_percent(before: float, after: float) -> float:
 
 
 def area_change(length_change: float, width_change: float) -> float:
-    """Change of the area, %, from the changes in both directions: the factors multiply, the percents do not add.
+    """Change of the area, %, from the changes in both directions.
+
+    The factors multiply, the percents do not add.
 
     length_change  %, minus is shrinkage, -90 to 100
     width_change   %, minus is shrinkage, -90 to 100
@@ -44,16 +49,15 @@ def compounded(changes: Sequence[float]) -> float:
     Source: arithmetic, the product of (1 + change).
     """
     require("changes", len(changes), 1)
-    factor = 1.0
     for change in changes:
         require("changes", change, -MOST_SHRINK, MOST_GROWTH)
-        factor *= 1 + change / 100
-    return 100 * (factor - 1)
+    return 100 * (reduce(mul, (1 + change / 100 for change in changes)) - 1)
 
 
 def size_before(finished: float, shrink: float) -> float:
-    """The size to make so that washing leaves the size wanted: finished / (1 - shrink / 100), never finished x (1 + shrink / 100).
+    """The size to make so that washing leaves the size wanted.
 
+    It is finished / (1 - shrink / 100), never finished x (1 + shrink / 100).
     finished  size wanted after washing, any unit, above 0
     shrink    %, plus is shrinkage, minus growth, -100 to 90
     Raises OutOfRange outside these.

@@ -85,6 +85,23 @@ def test_it_is_written_as_a_worker_writes_it(made, text):
     assert [leaf.words for leaf in leaves_of(tree_of(found))]
 
 
+@pytest.mark.parametrize(
+    "made, text",
+    [
+        (lambda a: a**2 + 1, "(-1.8)² + 1"),
+        (lambda a: 5 - -a, "5 − −(-1.8)"),
+        (lambda a: a * 2, "-1.8 × 2"),
+    ],
+)
+def test_a_value_below_0_is_filled_in_so_that_it_keeps_its_sign(made, text):
+    leaf = Leaf("change", -1.8, NUMBER.base)
+    tree = tree_of(made(Traced(-1.8, leaf)))
+    assert write(tree, lambda each: f"{each.value:g}") == text
+    assert write(tree, lambda each: each.words) == text.replace("(-1.8)", "change").replace(
+        "-1.8", "change"
+    )
+
+
 def test_a_count_can_be_counted_with_and_half_of_one_cannot():
     four = Traced(4, Leaf("skeins", 4, NUMBER.base))
     assert list(range(four)) == [0, 1, 2, 3] and "abcdef"[four] == "e"
