@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from functools import cache
 from math import inf
+from typing import Any
 
 from ..core.problem import OutOfRange, require
 from ..core.table import read_table
@@ -30,15 +31,46 @@ def _chemical(key: str) -> tuple[float, str, float, float]:
 
 
 @cache
-def _densities(key: str) -> tuple[tuple[float, float], ...]:
+def _densities(key: str) -> tuple[dict[str, Any], ...]:
     rows = tuple(
-        (row["percent"], row["density"])
-        for row in read_table("safe", "stock-densities").rows
-        if row["chemical"] == key
+        row for row in read_table("safe", "stock-densities").rows if row["chemical"] == key
     )
     if not rows:
         raise KeyError(f"no densities for {key}")
     return rows
+
+
+def densities_around(chemical: str, percent: float) -> tuple[dict[str, Any], dict[str, Any]]:
+    """Rows of the table of densities between which a strength lies, the weaker one first.
+
+    chemical  acetic, formic, citric or ammonia
+    percent   strength, % by weight, from 0 to the table's last row
+    Raises KeyError for a chemical without densities and OutOfRange outside the table.
+    Source: density-table, handbook-densities.
+    """
+    rows = _densities(chemical)
+    require("percent", percent, rows[0]["percent"], rows[-1]["percent"])
+    return next((low, high) for low, high in zip(rows, rows[1:]) if percent <= high["percent"])
+
+
+def density_between(
+    percent: float, low: float, at_low: float, high: float, at_high: float
+) -> float:
+    """Density of a solution between two tabled strengths, g/mL, by a straight line.
+
+    percent  strength, % by weight, from low to high
+    low      one tabled strength, %
+    at_low   its density, g/mL, above 0
+    high     the other one, %, above low
+    at_high  its density, g/mL, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic (a straight line).
+    """
+    require("percent", percent, low, high)
+    require("high", high, above=low)
+    require("at_low", at_low, above=0.0)
+    require("at_high", at_high, above=0.0)
+    return at_low + (at_high - at_low) * (percent - low) / (high - low)
 
 
 def density(chemical: str, percent: float) -> float:
@@ -49,12 +81,10 @@ def density(chemical: str, percent: float) -> float:
     Raises KeyError for a chemical without densities and OutOfRange outside the table.
     Source: density-table; strong acetic and formic, citric above 30 % and ammonia: handbook-densities (from memory, unverified).
     """
-    rows = _densities(chemical)
-    require("percent", percent, rows[0][0], rows[-1][0])
-    for (low, at_low), (high, at_high) in zip(rows, rows[1:]):
-        if percent <= high:
-            return at_low + (at_high - at_low) * (percent - low) / (high - low)
-    return rows[-1][1]
+    low, high = densities_around(chemical, percent)
+    return density_between(
+        percent, low["percent"], low["density"], high["percent"], high["density"]
+    )
 
 
 def grams_in(chemical: str, volume: float, percent: float) -> float:

@@ -1,7 +1,6 @@
 """Weaker acid from stronger: how much acid and how much water."""
 
 from ..core.problem import require
-from .acids import density
 
 WATER_DENSITY = 0.998  # g/mL at 20 °C
 
@@ -21,17 +20,17 @@ def acid_for_mass(total: float, wanted: float, have: float) -> float:
     return total * wanted / have
 
 
-def mass_of_volume(chemical: str, volume: float, percent: float) -> float:
-    """Weight of some volume of acid at 20 °C, g.
+def mass_of_volume(volume: float, density: float) -> float:
+    """Weight of some volume of acid, g.
 
-    chemical  acetic, formic, citric or ammonia
-    volume    mL, 0 or more
-    percent   strength, % by weight, within the table of densities
-    Raises KeyError for a chemical without densities and OutOfRange outside these.
-    Source: arithmetic (volume x density); density-table.
+    volume   mL, 0 or more
+    density  g/mL, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic (volume x density).
     """
     require("volume", volume, 0.0)
-    return volume * density(chemical, percent)
+    require("density", density, above=0.0)
+    return volume * density
 
 
 def water_volume(grams: float) -> float:

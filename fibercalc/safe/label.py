@@ -54,12 +54,24 @@ def share_of_limit(contents: Mapping[str, float], kind: str) -> float:
     Source: clp-annexes (additivity; specific limits stand in place of the general ones).
     """
     SUMS[kind]
-    total = 0.0
     for key, percent in contents.items():
         require(key, percent, 0.0, 100.0)
-        limit = _rows()[key][kind]
-        total += percent / limit if limit != "" else 0.0
-    return total
+    limits = {key: limit for key in contents if (limit := _rows()[key][kind]) != ""}
+    return sum_of_shares([contents[key] for key in limits], list(limits.values()))
+
+
+def sum_of_shares(strengths: Sequence[float], limits: Sequence[float]) -> float:
+    """Sum of strength over limit, no unit: from 1 up the class applies.
+
+    strengths  % by weight of the substances that have a limit, each 0 or more
+    limits     of each, %, as many as strengths, above 0
+    Raises OutOfRange outside these and ValueError for lists of different lengths.
+    Source: clp-annexes (additivity).
+    """
+    for percent, limit in zip(strengths, limits, strict=True):
+        require("strengths", percent, 0.0)
+        require("limits", limit, above=0.0)
+    return sum((percent / limit for percent, limit in zip(strengths, limits)), 0.0)
 
 
 def classes(contents: Mapping[str, float], ph: float = 7.0) -> dict[str, str]:
@@ -106,12 +118,29 @@ def acute_estimate(contents: Mapping[str, float], route: str) -> float | None:
     ACUTE[route]
     for key, percent in contents.items():
         require(key, percent, 0.0, 100.0)
-    total = sum(
-        percent / _rows()[key][route]
+    known = {
+        key: _rows()[key][route]
         for key, percent in contents.items()
         if percent >= RELEVANT and _rows()[key][route] != ""
-    )
-    return 100.0 / total if total else None
+    }
+    if not known:
+        return None
+    return estimate_of_mixture([contents[key] for key in known], list(known.values()))
+
+
+def estimate_of_mixture(strengths: Sequence[float], estimates: Sequence[float]) -> float:
+    """Acute toxicity estimate of a mixture, in the unit of its substances' estimates.
+
+    strengths  % by weight of the substances that have an estimate, above 0, at least one
+    estimates  of each, as many as strengths, above 0
+    Raises OutOfRange outside these and ValueError for lists of different lengths.
+    Source: clp-acute (3.1.3.6.1: 100 over the sum of strength over estimate).
+    """
+    require("strengths", len(strengths), 1.0)
+    for percent, estimate in zip(strengths, estimates, strict=True):
+        require("strengths", percent, above=0.0)
+        require("estimates", estimate, above=0.0)
+    return 100.0 / sum(percent / estimate for percent, estimate in zip(strengths, estimates))
 
 
 def acute_from(key: str) -> dict[str, float]:

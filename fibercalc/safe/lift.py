@@ -1,5 +1,6 @@
 """Recommended weight limit for lifting with two hands: the NIOSH equation, revised 1991."""
 
+from ..core.arithmetic import largest
 from ..core.problem import require
 from ..core.table import read_table
 
@@ -15,7 +16,7 @@ def horizontal(distance: float) -> float:
     Source: niosh-rwl-text (25 / H); the 63 cm: niosh-94-110.
     """
     require("distance", distance, 0.0)
-    return 0.0 if distance > 63.0 else 25.0 / max(distance, 25.0)
+    return 0.0 * distance if distance > 63.0 else 25.0 / largest(distance, 25.0)
 
 
 def vertical(height: float) -> float:
@@ -26,7 +27,7 @@ def vertical(height: float) -> float:
     Source: niosh-rwl-text (1 - 0.003 |V - 75|).
     """
     require("height", height, 0.0)
-    return 0.0 if height > 175.0 else 1.0 - 0.003 * abs(height - 75.0)
+    return 0.0 * height if height > 175.0 else 1.0 - 0.003 * abs(height - 75.0)
 
 
 def travel(distance: float) -> float:
@@ -37,7 +38,7 @@ def travel(distance: float) -> float:
     Source: niosh-rwl-text (0.82 + 4.5 / D).
     """
     require("distance", distance, 0.0)
-    return 0.0 if distance > 175.0 else 0.82 + 4.5 / max(distance, 25.0)
+    return 0.0 * distance if distance > 175.0 else 0.82 + 4.5 / largest(distance, 25.0)
 
 
 def twist(angle: float) -> float:
@@ -48,7 +49,7 @@ def twist(angle: float) -> float:
     Source: niosh-94-110 (1 - 0.0032 A); points read in a government fact sheet agree.
     """
     require("angle", angle, 0.0)
-    return 0.0 if angle > 135.0 else 1.0 - 0.0032 * angle
+    return 0.0 * angle if angle > 135.0 else 1.0 - 0.0032 * angle
 
 
 def frequency_row(per_minute: float) -> str:

@@ -16,6 +16,21 @@ def metal_in(salt: float, metal_percent: float) -> float:
     return salt * metal_percent / 100.0
 
 
+def metal_on(metal: float, taken_up: float, fiber: float) -> float:
+    """Metal on the fiber, g for each kg of it.
+
+    metal     put in, g, 0 or more
+    taken_up  by the fiber, %, 0 to 100
+    fiber     dry, g, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic (mass balance).
+    """
+    require("metal", metal, 0.0)
+    require("taken_up", taken_up, 0.0, 100.0)
+    require("fiber", fiber, above=0.0)
+    return metal * taken_up / 100.0 / (fiber / 1000.0)
+
+
 def metal_left(metal: float, taken_up: float, liters: float) -> float:
     """Metal that stays in the bath, mg/L.
 

@@ -1,8 +1,8 @@
 """How long hot water takes to burn skin deeply: between published thresholds only."""
 
 from functools import cache
-from math import exp, log
 
+from ..core.arithmetic import exp, ln
 from ..core.problem import require
 from ..core.table import read_table
 
@@ -67,4 +67,25 @@ def burn_time(celsius: float) -> float:
         return _points()[-1][1]
     below, above = neighbors(celsius)
     (cool, long), (hot, short) = _points()[below], _points()[above]
-    return exp(log(long) + (celsius - cool) / (hot - cool) * (log(short) - log(long)))
+    return time_between(celsius, cool, long, hot, short)
+
+
+def time_between(
+    celsius: float, cooler: float, at_cooler: float, hotter: float, at_hotter: float
+) -> float:
+    """Contact time to a deep burn between two thresholds, s: its logarithm runs straight.
+
+    celsius    of the bath, from cooler to hotter
+    cooler     °C of one threshold
+    at_cooler  its time, s, above 0
+    hotter     °C of the other, above cooler
+    at_hotter  its time, s, above 0
+    Raises OutOfRange outside these.
+    Source: common practice (a straight line in the logarithm).
+    """
+    require("celsius", celsius, cooler, hotter)
+    require("hotter", hotter, above=cooler)
+    require("at_cooler", at_cooler, above=0.0)
+    require("at_hotter", at_hotter, above=0.0)
+    share = (celsius - cooler) / (hotter - cooler)
+    return exp(ln(at_cooler) + share * (ln(at_hotter) - ln(at_cooler)))

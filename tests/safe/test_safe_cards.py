@@ -401,8 +401,8 @@ def test_a_strip_that_cannot_tell_counts_as_outside():
 
 def test_hot_is_a_no_and_the_stricter_of_two_limits_counts():
     assert "temperature" in work("drain-check", ph="7", temperature="60 °C").sentences()[0]
-    assert work("drain-check", ph="5.6", own_low="6").outcome.kept["low"] == 6.0
-    assert work("drain-check", ph="5.6", own_low="4").outcome.kept["low"] == 5.0
+    assert work("drain-check", ph="5.6", own_low="6").outcome.case.low == 6.0
+    assert work("drain-check", ph="5.6", own_low="4").outcome.case.low == 5.0
 
 
 @settings(max_examples=30, deadline=None)

@@ -1,11 +1,30 @@
 """Weaker acid from stronger: acetic, citric and formic only."""
 
-from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
+from __future__ import annotations
+
+from ...core.answer import Picture
+from ...core.card import (
+    CHOICE,
+    STANDARD,
+    TEXT,
+    Basis,
+    Between,
+    Card,
+    Carry,
+    Case,
+    Caution,
+    Input,
+    Many,
+    Option,
+    Result,
+)
+from ...core.outcome import Outcome
 from ...core.problem import Refused
+from ...core.steps import looked_up
 from ...core.table import read_table
 from ...core.units import DENSITY, MASS, PERCENT, VOLUME
 from ...sources import ARITHMETIC, CLP_ANNEXES, CLP_MEMORY, DENSITY_TABLE, HANDBOOK_DENSITIES
-from ..acids import density
+from ..acids import densities_around, density_between
 from ..dilution import acid_for_mass, mass_of_volume, water_volume
 from ..label import classes, signal_word, to_ask
 from ..limits import published
@@ -13,7 +32,6 @@ from ..liquids import liquid_name
 from ..pictures.mixing import water_then_acid
 
 BY_MASS, BY_VOLUME = "mass", "volume"
-ACIDS = ("acetic", "citric", "formic")
 MINERAL = (
     "mineral acids are left out: they spit, fume and burn far worse, and dyers have no need of"
     " them; buy them ready diluted or not at all"
@@ -21,147 +39,191 @@ MINERAL = (
 STRONGEST_CITRIC = 50.0  # %: as strong as it stays dissolved and is tabled
 
 
-def answer(w, acid, have, wanted, by, mass, volume):
-    if wanted >= have:
+class AcidDilution(Case):
+    """An acid of one strength, and so much of a weaker one made from it."""
+
+    acid = Input[str](
+        CHOICE,
+        "Acid",
+        default="acetic",
+        refused={
+            word: MINERAL
+            for word in (
+                "sulfuric",
+                "sulphuric",
+                "hydrochloric",
+                "muriatic",
+                "nitric",
+                "phosphoric",
+                "hydrofluoric",
+                "mineral",
+            )
+        },
+        options=(
+            Option("acetic", "Acetic (vinegar)"),
+            Option("citric", "Citric, in solution"),
+            Option("formic", "Formic"),
+        ),
+        measure="A closed list: mineral acids are refused.",
+    )
+    have = Input[float](
+        PERCENT,
+        "Strength you have",
+        default="50",
+        allowed=("1", "100"),
+        usual=("5", "99"),
+        rough="1",
+        strict=True,
+        measure="% by weight, from the bottle’s label or data sheet.",
+    )
+    wanted = Input[float](
+        PERCENT,
+        "Strength wanted",
+        default="5",
+        allowed=("0.1", "99"),
+        usual=("1", "30"),
+        strict=True,
+    )
+    by = Input[str](
+        CHOICE,
+        "You measure the weak acid",
+        default=BY_VOLUME,
+        options=(Option(BY_VOLUME, "by volume"), Option(BY_MASS, "by weight")),
+    )
+    mass = Input[float](
+        MASS,
+        "Weak acid wanted",
+        default="1000 g",
+        allowed=("10 g", "50 kg"),
+        usual=("100 g", "5 kg"),
+        units=("g", "kg", "oz"),
+        when={"by": (BY_MASS,)},
+        strict=True,
+    )
+    volume = Input[float](
+        VOLUME,
+        "Weak acid wanted",
+        default="1 L",
+        allowed=("10 mL", "50 L"),
+        usual=("100 mL", "5 L"),
+        units=("L", "mL", "qt"),
+        when={"by": (BY_VOLUME,)},
+        strict=True,
+    )
+
+    density = Many(DENSITY, "Density at {}")
+    have_density = Between[float](DENSITY, "Density of what you have")
+    wanted_density = Between[float](DENSITY, "Density of the weak acid")
+    total = Between[float](MASS, "Weight of the weak acid")
+
+    water_volume = Result[float](VOLUME, "1. Water first", units=("mL",), finest=(1,), floor=0.0)
+    acid_volume = Result[float](
+        VOLUME,
+        "2. Strong acid into it",
+        units=("mL",),
+        finest=(0.5,),
+        floor=0.0,
+        named=lambda out: f"2. {_named(out, out.case.have)} into it",
+    )
+    acid_mass = Result[float](MASS, "or by weight: acid", units=("g",), finest=(0.1,), floor=0.0)
+    water_mass = Result[float](MASS, "and water", units=("g",), finest=(1,), floor=0.0)
+    strong_class = Result[str](TEXT, "The strong acid is")
+    weak_class = Result[str](TEXT, "The weak acid is")
+    limit = Result[str](TEXT, "Published limit")
+
+
+def answer(case: AcidDilution) -> None:
+    _refuse_what_cannot_be(case)
+    case.have_density = _density(case, case.have)
+    if case.by == BY_VOLUME:
+        case.wanted_density = _density(case, case.wanted)
+        case.total = mass_of_volume(case.volume, case.wanted_density)
+        total = case.total
+    else:
+        total = case.mass
+    case.acid_mass = acid_for_mass(total, case.wanted, case.have)
+    case.water_mass = total - case.acid_mass
+    case.acid_volume = case.acid_mass / case.have_density
+    case.water_volume = water_volume(case.water_mass)
+    case.strong_class = _class(case.acid, case.have)
+    case.weak_class = _class(case.acid, case.wanted)
+    case.limit = published(
+        _limits(case.acid), "clp-annexes" if case.acid == "acetic" else "clp-memory"
+    )
+
+
+def _refuse_what_cannot_be(case: AcidDilution) -> None:
+    if case.wanted >= case.have:
         raise Refused(
-            f"Strength wanted: {wanted:g} % is not weaker than the {have:g} % you have; give less.",
+            f"Strength wanted: {case.wanted:g} % is not weaker than the {case.have:g} % you have;"
+            " give less.",
             "wanted",
         )
-    if acid == "citric" and have > STRONGEST_CITRIC:
+    if case.acid == "citric" and case.have > STRONGEST_CITRIC:
         raise Refused(
             f"Strength you have: citric acid is a solution up to {STRONGEST_CITRIC:g} %; weigh"
             " crystals as a stock solution instead.",
             "have",
         )
-    dense = _density(w, acid, have, "have")
-    if by == BY_VOLUME:
-        thin = _density(w, acid, wanted, "wanted")
-        total, total_name = (
-            w.step(
-                "total",
-                f"volume * {thin}",
-                mass_of_volume(acid, volume, wanted),
-                MASS,
-                label="Weight of the weak acid",
-            ),
-            "total",
-        )
-    else:
-        total, total_name = mass, "mass"
-    strong = w.step(
-        "acid_mass",
-        f"{total_name} * wanted / have",
-        acid_for_mass(total, wanted, have),
-        MASS,
-        label="Strong acid, by weight",
-    )
-    water = w.step(
-        "water_mass", f"{total_name} - acid_mass", total - strong, MASS, label="Water, by weight"
-    )
-    pour = w.step(
-        "acid_volume",
-        f"acid_mass / {dense}",
-        strong / density(acid, have),
-        VOLUME,
-        label=f"{have:g} % {acid} acid, by volume",
-    )
-    return {
-        "acid_mass": strong,
-        "acid_volume": pour,
-        "water_mass": water,
-        "water_volume": w.step(
-            "water_volume",
-            "water_mass / 0.998",
-            water_volume(water),
-            VOLUME,
-            label="Water, by volume at 20 °C",
-        ),
-        "strong_class": _class(acid, have),
-        "weak_class": _class(acid, wanted),
-        "limit": published(_limits(acid), "clp-annexes" if acid == "acetic" else "clp-memory"),
-    }
 
 
-def _density(w, acid, percent, which):
-    """Name of the step that finds a density between two tabled strengths."""
-    rows = [row for row in read_table("safe", "stock-densities").rows if row["chemical"] == acid]
-    below, above = next(
-        (low, high) for low, high in zip(rows, rows[1:]) if percent <= high["percent"]
-    )
-    for side, row in (("below", below), ("above", above)):
-        w.looked_up(
-            f"{which}_{side}",
-            "safe",
-            "stock-densities",
-            "key",
-            row["key"],
-            "density",
-            DENSITY,
-            label=f"Density at {row['percent']:g} %",
-        )
-    span = above["percent"] - below["percent"]
-    name = f"{which}_density"
-    w.step(
-        name,
-        f"{which}_below + ({which}_above - {which}_below) * ({which} - {below['percent']:g}) /"
-        f" {span:g}",
-        density(acid, percent),
-        DENSITY,
-        label=f"Density at {percent:g} %",
-    )
-    return name
+def _density(case: AcidDilution, percent: float) -> float:
+    """Density of the acid at a strength, from the two tabled ones around it."""
+    ends: list[float] = []
+    for row in densities_around(case.acid, percent):
+        tabled = f"{row['percent']:g} %"
+        if tabled not in case.density:
+            case.density[tabled] = looked_up(
+                "safe", "stock-densities", "key", row["key"], "density"
+            )
+        ends += [row["percent"], case.density[tabled]]
+    return density_between(percent, *ends)
 
 
-def _class(acid, percent):
+def _class(acid: str, percent: float) -> str:
     found, asked = classes({acid: percent}), to_ask({acid: percent})
+    ask = f"; ask about {', '.join(asked)}" if asked else ""
     if not found:
-        return "below the limits for skin and eyes" + (
-            f"; ask about {', '.join(asked)}" if asked else ""
-        )
-    return (
-        f"{signal_word((*found, *asked))}: {', '.join(found)}"
-        f" ({', '.join(dict.fromkeys(found.values()))})"
-        + (f"; ask about {', '.join(asked)}" if asked else "")
-    )
+        return f"below the limits for skin and eyes{ask}"
+    names = ", ".join(dict.fromkeys(found.values()))
+    return f"{signal_word((*found, *asked))}: {', '.join(found)} ({names}){ask}"
 
 
-def _limits(acid):
+def _limits(acid: str) -> str:
     row = read_table("safe", "label-limits").row("key", acid)
     if row["corr"] == "":
         return f"eye irritation from {row['eye']:g} %"
     return f"burns from {row['corr']:g} %, irritates from {row['irrit']:g} %"
 
 
-def say(r):
-    first = (
-        f"Put in {r.text('water_volume')} of cool water first, then {r.text('acid_volume')}"
-        f" ({r.text('acid_mass')}) of {_named(r, 'have')}, slowly, stirring."
-    )
+def say(out: Outcome[AcidDilution]) -> tuple[str, ...]:
+    water, acid = out.text(AcidDilution.water_volume), out.text(AcidDilution.acid_volume)
+    have, wanted = _named(out, out.case.have), _named(out, out.case.wanted)
     return (
-        first,
         (
-            f"That makes {_made(r)} of {_named(r, 'wanted')}. The strong acid is"
-            f" {r.value('strong_class')}; the weak one is {r.value('weak_class')}."
+            f"Put in {water} of cool water first, then {acid} ({out.text(AcidDilution.acid_mass)})"
+            f" of {have}, slowly, stirring."
+        ),
+        (
+            f"That makes {_made(out)} of {wanted}. The strong acid is {out.case.strong_class}; the"
+            f" weak one is {out.case.weak_class}."
         ),
     )
 
 
-def _named(r, which):
+def _named(out: Outcome[AcidDilution], percent: float) -> str:
     """The acid of one of the two bottles."""
-    key, percent = r.given["acid"], r.given[which]
-    written = r.amount(percent, PERCENT)
-    return f"{written} citric acid" if key == "citric" else liquid_name(key, percent, written)
+    acid, written = out.case.acid, out.amount(percent, PERCENT)
+    return f"{written} citric acid" if acid == "citric" else liquid_name(acid, percent, written)
 
 
-def _made(r):
-    return (
-        r.amount(r.given["volume"], VOLUME, "L" if r.given["volume"] >= 1000 else "mL")
-        if r.given["by"] == BY_VOLUME
-        else r.amount(r.given["mass"], MASS, "g")
-    )
+def _made(out: Outcome[AcidDilution]) -> str:
+    if out.case.by == BY_MASS:
+        return out.amount(out.case.mass, MASS, "g")
+    return out.amount(out.case.volume, VOLUME, "L" if out.case.volume >= 1000 else "mL")
 
 
-def notes(r):
+def notes(out: Outcome[AcidDilution]) -> list[str]:
     said = [
         (
             "Volumes do not add up exactly when acid meets water; weights do. By weight is better"
@@ -169,7 +231,7 @@ def notes(r):
         ),
         f"Mineral acids (sulfuric, hydrochloric, nitric, phosphoric) are refused here: {MINERAL}.",
     ]
-    if r.given["acid"] != "acetic":
+    if out.case.acid != "acetic":
         said.append(
             "The limits for this acid are from memory, unverified: the supplier’s data sheet"
             " decides."
@@ -177,12 +239,12 @@ def notes(r):
     return said
 
 
-def picture(r):
+def picture(out: Outcome[AcidDilution]) -> Picture:
     return water_then_acid(
-        r.value("water_mass"),
-        r.value("acid_mass"),
-        r.text("water_volume"),
-        f"{r.text('acid_volume')} of {r.amount(r.given['have'], PERCENT)}",
+        out.value(AcidDilution.water_mass),
+        out.value(AcidDilution.acid_mass),
+        out.text(AcidDilution.water_volume),
+        f"{out.text(AcidDilution.acid_volume)} of {out.amount(out.case.have, PERCENT)}",
     )
 
 
@@ -192,103 +254,7 @@ CARD = Card(
     place=10,
     tall_sheet=True,
     question="How do I make weaker acid from stronger?",
-    inputs=(
-        Input(
-            CHOICE,
-            "Acid",
-            default="acetic",
-            refused={
-                word: MINERAL
-                for word in (
-                    "sulfuric",
-                    "sulphuric",
-                    "hydrochloric",
-                    "muriatic",
-                    "nitric",
-                    "phosphoric",
-                    "hydrofluoric",
-                    "mineral",
-                )
-            },
-            options=(
-                Option("acetic", "Acetic (vinegar)"),
-                Option("citric", "Citric, in solution"),
-                Option("formic", "Formic"),
-            ),
-            measure="A closed list: mineral acids are refused.",
-            name="acid",
-        ),
-        Input(
-            PERCENT,
-            "Strength you have",
-            default="50",
-            allowed=("1", "100"),
-            usual=("5", "99"),
-            rough="1",
-            strict=True,
-            measure="% by weight, from the bottle’s label or data sheet.",
-            name="have",
-        ),
-        Input(
-            PERCENT,
-            "Strength wanted",
-            default="5",
-            allowed=("0.1", "99"),
-            usual=("1", "30"),
-            strict=True,
-            name="wanted",
-        ),
-        Input(
-            CHOICE,
-            "You measure the weak acid",
-            default=BY_VOLUME,
-            options=(Option(BY_VOLUME, "by volume"), Option(BY_MASS, "by weight")),
-            name="by",
-        ),
-        Input(
-            MASS,
-            "Weak acid wanted",
-            default="1000 g",
-            allowed=("10 g", "50 kg"),
-            usual=("100 g", "5 kg"),
-            units=("g", "kg", "oz"),
-            when={"by": (BY_MASS,)},
-            strict=True,
-            name="mass",
-        ),
-        Input(
-            VOLUME,
-            "Weak acid wanted",
-            default="1 L",
-            allowed=("10 mL", "50 L"),
-            usual=("100 mL", "5 L"),
-            units=("L", "mL", "qt"),
-            when={"by": (BY_VOLUME,)},
-            strict=True,
-            name="volume",
-        ),
-    ),
-    results=(
-        Result(
-            VOLUME, "1. Water first", units=("mL",), finest=(1,), floor=0.0, name="water_volume"
-        ),
-        Result(
-            VOLUME,
-            "2. Strong acid into it",
-            units=("mL",),
-            finest=(0.5,),
-            floor=0.0,
-            named=lambda r: f"2. {_named(r, 'have')} into it",
-            name="acid_volume",
-        ),
-        Result(
-            MASS, "or by weight: acid", units=("g",), finest=(0.1,), floor=0.0, name="acid_mass"
-        ),
-        Result(MASS, "and water", units=("g",), finest=(1,), floor=0.0, name="water_mass"),
-        Result(TEXT, "The strong acid is", name="strong_class"),
-        Result(TEXT, "The weak acid is", name="weak_class"),
-        Result(TEXT, "Published limit", name="limit"),
-    ),
+    case=AcidDilution,
     answer=answer,
     say=say,
     notes=notes,
@@ -316,8 +282,8 @@ CARD = Card(
             "hazard-label",
             "What goes on the bottle?",
             {
-                "contents": lambda r: [
-                    {"what": r.given["acid"], "strength": f"{r.given['wanted']:.4g}%"}
+                "contents": lambda out: [
+                    {"what": out.case.acid, "strength": f"{out.case.wanted:.4g}%"}
                 ]
             },
         ),

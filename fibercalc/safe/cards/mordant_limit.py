@@ -1,6 +1,26 @@
 """Metal of a mordant: on the fiber, in the bath, and against the published upper marks."""
 
-from ...core.card import CHOICE, STANDARD, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
+from __future__ import annotations
+
+from typing import Any
+
+from ...core.answer import Picture
+from ...core.card import (
+    CHOICE,
+    STANDARD,
+    TEXT,
+    Basis,
+    Between,
+    Card,
+    Carry,
+    Case,
+    Caution,
+    Input,
+    Option,
+    Result,
+)
+from ...core.outcome import Outcome
+from ...core.steps import looked_up
 from ...core.table import read_table
 from ...core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
 from ...sources import (
@@ -13,7 +33,7 @@ from ...sources import (
     WEB_GUIDE_MORDANTS,
 )
 from ..limits import published
-from ..mordant import metal_in, metal_left
+from ..mordant import metal_in, metal_left, metal_on
 from ..pictures.bars import shares_of_limit
 
 CHROME = (
@@ -24,63 +44,102 @@ ROWS = read_table("safe", "mordants").rows
 STRICTEST = {"copper": 0.68, "iron": 32.0}  # mg/L; tests hold it to the table drain-limits
 
 
-def answer(w, mordant, fiber, depth, taken_up, bath):
-    mark = w.looked_up(
-        "mark",
-        "safe",
-        "mordants",
-        "key",
-        mordant,
-        "mark",
+class MordantLimit(Case):
+    """Fiber mordanted with so much of a salt, and the bath that is left."""
+
+    mordant = Input[str](
+        CHOICE,
+        "Mordant",
+        default="alum",
+        refused={
+            word: CHROME
+            for word in (
+                "chrome",
+                "chromium",
+                "dichromate",
+                "potassium dichromate",
+                "sodium dichromate",
+            )
+        },
+        options=tuple(Option(row["key"], row["label"]) for row in ROWS),
+        measure="Chrome is not offered.",
+    )
+    fiber = Input[float](
+        MASS,
+        "Dry fiber",
+        default="400 g",
+        allowed=("1 g", "100 kg"),
+        usual=("20 g", "5 kg"),
+        units=("g", "kg", "oz", "lb"),
+        strict=True,
+        rough="1 %",
+    )
+    depth = Input[float](
         PERCENT,
-        label="Published upper mark, of the fiber",
+        "Mordant, of the fiber",
+        default="12",
+        allowed=("0.1", "100"),
+        usual=("1", "25"),
+        strict=True,
     )
-    share_of_metal = w.looked_up(
-        "in_salt",
-        "safe",
-        "mordants",
-        "key",
-        mordant,
-        "metal",
+    taken_up = Input[float](
         PERCENT,
-        label="Metal in the crystals",
+        "Taken up by the fiber",
+        default="60",
+        allowed=("0", "100"),
+        usual=("20", "95"),
+        rough="20",
     )
-    salt = w.step("salt", "fiber * depth / 100", fiber * depth / 100, MASS, label="Mordant")
-    metal = w.step(
-        "metal", "salt * in_salt / 100", metal_in(salt, share_of_metal), MASS, label="Metal put in"
+    bath = Input[float](
+        VOLUME,
+        "Bath left",
+        default="9 L",
+        allowed=("0.1 L", "1000 L"),
+        usual=("1 L", "100 L"),
+        units=("L", "qt", "gal"),
+        unit="L",
+        rough="5 %",
+        strict=True,
     )
-    on_fiber = w.step(
-        "on_fiber",
-        "1000 * metal * taken_up / 100 / (fiber / 1000) / 1000",
-        metal * taken_up / 100 / (fiber / 1000),
-        NUMBER,
-        label="Metal on the fiber, g for a kg",
-    )
-    left = w.step(
-        "left",
-        "1000 * metal * (1 - taken_up / 100) / bath",
-        metal_left(metal, taken_up, bath),
+
+    mark = Between[float](PERCENT, "Published upper mark, of the fiber")
+    in_salt = Between[float](PERCENT, "Metal in the crystals")
+
+    salt = Result[float](MASS, "Mordant", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0)
+    metal = Result[float](MASS, "Metal in it", units=("g",), finest=(0.01,), floor=0.0)
+    on_fiber = Result[float](NUMBER, "Metal on the fiber, g for a kg", finest=(0.1,), floor=0.0)
+    left = Result[float](
         CONCENTRATION,
-        "mg/L",
-        label="Metal left in the bath",
+        "Metal left in the bath",
+        units=("mg/L",),
+        finest=(1,),
+        rounding="up",
+        floor=0.0,
+        unit="mg/L",
     )
-    times = w.step("times_mark", "depth / mark", depth / mark, NUMBER, label="Against the mark")
-    row = read_table("safe", "mordants").row("key", mordant)
-    return {
-        "salt": salt,
-        "metal": metal,
-        "on_fiber": on_fiber,
-        "left": left * 1e-4,
-        "times_mark": times,
-        "limit": _limit(row),
-        "metal_name": row["metal_name"],
-        "label": row["label"],
-        "why": row["why"],
-        "mark_of": mark,
-    }
+    times_mark = Result[float](
+        NUMBER, "Times the upper mark", finest=(0.01,), rounding="up", floor=0.0
+    )
+    limit = Result[str](TEXT, "Published limit")
 
 
-def _limit(row):
+def answer(case: MordantLimit) -> None:
+    case.mark = looked_up("safe", "mordants", "key", case.mordant, "mark")
+    case.in_salt = looked_up("safe", "mordants", "key", case.mordant, "metal")
+    case.salt = case.fiber * case.depth / 100
+    case.metal = metal_in(case.salt, case.in_salt)
+    case.on_fiber = metal_on(case.metal, case.taken_up, case.fiber)
+    case.left = metal_left(case.metal, case.taken_up, case.bath)
+    case.times_mark = case.depth / case.mark
+    case.limit = _limit(_row(case))
+
+
+def _row(case: MordantLimit) -> dict[str, Any]:
+    """What the table says of the mordant."""
+    return read_table("safe", "mordants").row("key", case.mordant)
+
+
+def _limit(row: dict[str, Any]) -> str:
     local = STRICTEST.get(row["metal_name"])
     bath = (
         f"; example for a bath: {local:g} mg/L {row['metal_name']},"
@@ -103,39 +162,38 @@ def _limit(row):
     return published(f"{row['mark']:g} % of the fiber", source) + bath
 
 
-def _name(r):
-    return r.kept["label"][0].lower() + r.kept["label"][1:].partition(" (")[0]
+def _name(case: MordantLimit) -> str:
+    label: str = _row(case)["label"]
+    return label[0].lower() + label[1:].partition(" (")[0]
 
 
-def say(r):
-    above = r.value("times_mark") > 1 + 1e-9
-    amount = f"{r.amount(r.given['depth'], PERCENT)} is {r.text('salt')} of {_name(r)}"
-    first = (
-        f"{amount}, {'above' if above else 'at' if r.value('times_mark') > 0.999 else 'below'} the"
-        f" published upper mark of {r.kept['mark_of']:g} %."
-    )
+def say(out: Outcome[MordantLimit]) -> tuple[str, ...]:
+    times = out.value(MordantLimit.times_mark)
+    lies = "above" if times > 1 + 1e-9 else "at" if times > 0.999 else "below"
+    amount = out.amount(out.case.depth, PERCENT)
+    left, metal_name = out.text(MordantLimit.left), _row(out.case)["metal_name"]
+    span = f" ({out.span(MordantLimit.left)})" if out.rough(MordantLimit.left) else ""
     return (
-        first,
         (
-            f"It carries {r.text('metal')} of {r.kept['metal_name']}; about {r.text('left')} of it"
-            f" stays in the bath ({r.span('left')})."
-            if r.rough("left")
-            else (
-                f"It carries {r.text('metal')} of {r.kept['metal_name']}; about {r.text('left')} of"
-                " it stays in the bath."
-            )
+            f"{amount} is {out.text(MordantLimit.salt)} of {_name(out.case)}, {lies} the published"
+            f" upper mark of {out.case.mark:g} %."
+        ),
+        (
+            f"It carries {out.text(MordantLimit.metal)} of {metal_name}; about {left} of it stays"
+            f" in the bath{span}."
         ),
     )
 
 
-def notes(r):
-    said = [f"Above the mark: {r.kept['why']}."] if r.kept["why"] else []
-    local = STRICTEST.get(r.kept["metal_name"])
-    if local and r.value("left") * 1e4 > local:
+def notes(out: Outcome[MordantLimit]) -> list[str]:
+    row, left = _row(out.case), out.case.left
+    said = [f"Above the mark: {row['why']}."] if row["why"] else []
+    local = STRICTEST.get(row["metal_name"])
+    if local and left > local:
         said.append(
-            f"What stays is about {r.value('left') * 1e4 / local:.0f} times the strictest local"
-            f" sewer limit that was read ({local:g} mg/L): use the bath again for the next fiber,"
-            " or collect it; diluting to comply is no way out."
+            f"What stays is about {left / local:.0f} times the strictest local sewer limit that"
+            f" was read ({local:g} mg/L): use the bath again for the next fiber, or collect it;"
+            " diluting to comply is no way out."
         )
     said.append(f"{CHROME[0].upper()}{CHROME[1:]}.")
     said.append(
@@ -144,8 +202,9 @@ def notes(r):
     return said
 
 
-def picture(r):
-    rows = [("Mordant", r.value("times_mark"), r.low("times_mark"), r.high("times_mark"))]
+def picture(out: Outcome[MordantLimit]) -> Picture:
+    times = MordantLimit.times_mark
+    rows = [("Mordant", out.value(times), out.low(times), out.high(times))]
     return shares_of_limit("Against the published upper mark", rows, "published upper mark")
 
 
@@ -154,90 +213,7 @@ CARD = Card(
     chapter="safe",
     place=60,
     question="How much metal does this mordant leave?",
-    inputs=(
-        Input(
-            CHOICE,
-            "Mordant",
-            default="alum",
-            refused={
-                word: CHROME
-                for word in (
-                    "chrome",
-                    "chromium",
-                    "dichromate",
-                    "potassium dichromate",
-                    "sodium dichromate",
-                )
-            },
-            options=tuple(Option(row["key"], row["label"]) for row in ROWS),
-            measure="Chrome is not offered.",
-            name="mordant",
-        ),
-        Input(
-            MASS,
-            "Dry fiber",
-            default="400 g",
-            allowed=("1 g", "100 kg"),
-            usual=("20 g", "5 kg"),
-            units=("g", "kg", "oz", "lb"),
-            strict=True,
-            rough="1 %",
-            name="fiber",
-        ),
-        Input(
-            PERCENT,
-            "Mordant, of the fiber",
-            default="12",
-            allowed=("0.1", "100"),
-            usual=("1", "25"),
-            strict=True,
-            name="depth",
-        ),
-        Input(
-            PERCENT,
-            "Taken up by the fiber",
-            default="60",
-            allowed=("0", "100"),
-            usual=("20", "95"),
-            rough="20",
-            name="taken_up",
-        ),
-        Input(
-            VOLUME,
-            "Bath left",
-            default="9 L",
-            allowed=("0.1 L", "1000 L"),
-            usual=("1 L", "100 L"),
-            units=("L", "qt", "gal"),
-            unit="L",
-            rough="5 %",
-            strict=True,
-            name="bath",
-        ),
-    ),
-    results=(
-        Result(MASS, "Mordant", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0, name="salt"),
-        Result(MASS, "Metal in it", units=("g",), finest=(0.01,), floor=0.0, name="metal"),
-        Result(NUMBER, "Metal on the fiber, g for a kg", finest=(0.1,), floor=0.0, name="on_fiber"),
-        Result(
-            CONCENTRATION,
-            "Metal left in the bath",
-            units=("mg/L",),
-            finest=(1,),
-            rounding="up",
-            floor=0.0,
-            name="left",
-        ),
-        Result(
-            NUMBER,
-            "Times the upper mark",
-            finest=(0.01,),
-            rounding="up",
-            floor=0.0,
-            name="times_mark",
-        ),
-        Result(TEXT, "Published limit", name="limit"),
-    ),
+    case=MordantLimit,
     answer=answer,
     say=say,
     notes=notes,
@@ -268,7 +244,11 @@ CARD = Card(
         Carry(
             "drain-check",
             "May the bath go down the drain?",
-            {"metal": "mordant", "metal_amount": "left", "volume": "bath"},
+            {
+                "metal": MordantLimit.mordant,
+                "metal_amount": MordantLimit.left,
+                "volume": MordantLimit.bath,
+            },
         ),
     ),
     handles=("powder", "metal"),

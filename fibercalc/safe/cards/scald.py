@@ -1,6 +1,26 @@
 """How fast hot water burns."""
 
-from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result
+from __future__ import annotations
+
+from typing import Any
+
+from ...core.answer import Picture
+from ...core.card import (
+    CHOICE,
+    MODEL,
+    TEXT,
+    Basis,
+    Between,
+    Card,
+    Carry,
+    Case,
+    Caution,
+    Input,
+    Option,
+    Result,
+)
+from ...core.outcome import Outcome
+from ...core.steps import looked_up
 from ...core.table import read_table
 from ...core.units import NUMBER, TEMPERATURE, TIME
 from ...sources import (
@@ -13,97 +33,95 @@ from ...sources import (
 )
 from ..limits import published
 from ..pictures.burns import burn_curve
-from ..scald import CHILD, HANDS, at_most, burn_time, coolest, hottest, neighbors
+from ..scald import CHILD, HANDS, at_most, coolest, hottest, neighbors, time_between
 
 ADULT, YOUNG = "adult", "child"
 
 
-def answer(w, temperature, who, contact):
-    limit = "; ".join(
+class Scald(Case):
+    """Hot water on skin, and the contact in mind beside the published time to a deep burn."""
+
+    temperature = Input[float](
+        TEMPERATURE,
+        "Bath or steam on the skin",
+        default="60 °C",
+        allowed=("0 °C", "105 °C"),
+        usual=("40 °C", "100 °C"),
+        rough="1 °C",
+        units=("°C", "°F"),
+        strict=True,
+    )
+    who = Input[str](
+        CHOICE,
+        "Whose skin",
+        default=ADULT,
+        options=(Option(ADULT, "An adult’s"), Option(YOUNG, "A child’s")),
+    )
+    contact = Input[float](
+        TIME,
+        "Contact you have in mind",
+        default="2 s",
+        allowed=("0.1 s", "10 min"),
+        usual=("0.5 s", "60 s"),
+        units=("s", "min"),
+        unit="s",
+    )
+
+    cooler = Between[float](TEMPERATURE, "Published threshold, cooler")
+    time_at_cooler = Between[float](TIME, "its time", unit="s")
+    hotter = Between[float](TEMPERATURE, "Published threshold, hotter")
+    time_at_hotter = Between[float](TIME, "its time", unit="s")
+    adults_time = Between[float](TIME, "Deep burn, adult", unit="s")
+
+    time = Result[float](
+        TIME, "Deep burn after", units=("s",), finest=(0.1,), rounding="down", floor=0.0, unit="s"
+    )
+    times_over = Result[float](
+        NUMBER, "Contact, times that", finest=(0.01,), rounding="up", floor=0.0
+    )
+    limit = Result[str](TEXT, "Published limit")
+
+
+def answer(case: Scald) -> None:
+    case.limit = "; ".join(
         (
             published("Deep burn of adult skin: 5 min at 49 °C, 30 s at 54 °C", "cpsc-tap-water"),
             published("10 s at 57 °C, under 3 s at 63 °C, 1.5 s at 66 °C", "childrens-alabama"),
         )
     )
-    name, label = ("adult", "Deep burn, adult") if who == YOUNG else ("time", "Deep burn")
-    if temperature < coolest():
-        return {"time": None, "times_over": None, "limit": limit}
-    rows = read_table("safe", "burn-times").rows
-    if temperature >= hottest():
-        w.looked_up(
-            name,
-            "safe",
-            "burn-times",
-            "key",
-            rows[-1]["key"],
-            "seconds",
-            TIME,
-            "s",
-            label=f"{label}, or less",
-        )
+    if case.temperature < coolest():
+        return
+    if case.who == YOUNG:
+        case.adults_time = _adults_time(case)
+        case.time = CHILD * case.adults_time
     else:
-        below, above = neighbors(temperature)
-        for end, place in (("cooler", below), ("hotter", above)):
-            w.looked_up(
-                f"{end}_at",
-                "safe",
-                "burn-times",
-                "key",
-                rows[place]["key"],
-                "celsius",
-                TEMPERATURE,
-                label=f"Published threshold, {end}",
-            )
-            w.looked_up(
-                end,
-                "safe",
-                "burn-times",
-                "key",
-                rows[place]["key"],
-                "seconds",
-                TIME,
-                "s",
-                label="its time",
-            )
-        w.step(
-            name,
-            "exp(ln(cooler) + (temperature - cooler_at) / (hotter_at - cooler_at) * (ln(hotter) -"
-            " ln(cooler)))",
-            burn_time(temperature),
-            TIME,
-            "s",
-            label=label,
-        )
-    seconds = burn_time(temperature)
-    if who == YOUNG:
-        seconds = w.step(
-            "time",
-            f"{CHILD:g} * adult",
-            CHILD * seconds,
-            TIME,
-            "s",
-            label="Deep burn of a child’s skin, from an adult’s time",
-        )
-    time = seconds / 60
-    return {
-        "time": time,
-        "times_over": w.step(
-            "times_over",
-            "contact / time",
-            contact / (60 * time),
-            NUMBER,
-            label="Contact over that time",
-        ),
-        "limit": limit,
-    }
+        case.time = _adults_time(case)
+    case.times_over = case.contact / case.time
 
 
-def say(r):
-    who, at = (
-        ("the skin of a child" if r.given["who"] == YOUNG else "adult skin"),
-        r.amount(r.given["temperature"], TEMPERATURE, r.readings["temperature"].amount.unit.sign),
+def _adults_time(case: Scald) -> float:
+    """Time to a deep burn of an adult's skin, s."""
+    rows = read_table("safe", "burn-times").rows
+    if case.temperature >= hottest():
+        return _of_row(rows[-1], "seconds")
+    cooler, hotter = (rows[place] for place in neighbors(case.temperature))
+    case.cooler, case.time_at_cooler = _of_row(cooler, "celsius"), _of_row(cooler, "seconds")
+    case.hotter, case.time_at_hotter = _of_row(hotter, "celsius"), _of_row(hotter, "seconds")
+    return time_between(
+        case.temperature, case.cooler, case.time_at_cooler, case.hotter, case.time_at_hotter
     )
-    if not r.has("time"):
+
+
+def _of_row(row: dict[str, Any], column: str) -> float:
+    return looked_up("safe", "burn-times", "key", row["key"], column)
+
+
+def say(out: Outcome[Scald]) -> tuple[str, ...]:
+    case = out.case
+    who = "the skin of a child" if case.who == YOUNG else "adult skin"
+    given = out.readings["temperature"].amount
+    at = out.amount(case.temperature, TEMPERATURE, given.unit.sign if given else "")
+    if not out.has(Scald.time):
         return (
             f"At {at} no published burn threshold was found: that is not permission.",
             (
@@ -111,26 +129,24 @@ def say(r):
                 " cannot feel, burn at less."
             ),
         )
-    hot = "or less " if at_most(r.given["temperature"]) else ""
-    first = f"Water at {at} burns {who} deeply in about {_time(r)} {hot}of contact."
-    above = r.high("times_over") >= 1
+    hot = "or less " if at_most(case.temperature) else ""
+    lie = "lie above, or too near," if out.high(Scald.times_over) >= 1 else "lie below"
     return (
-        first,
+        f"Water at {at} burns {who} deeply in about {_time(out)} {hot}of contact.",
         (
-            f"Your {r.amount(r.given['contact'] / 60, TIME, 's')}"
-            f" {'lie above, or too near,' if above else 'lie below'} the published threshold."
+            f"Your {out.amount(case.contact / 60, TIME, 's')} {lie} the published threshold."
             " Seconds are never permission: pain and lighter burns come sooner."
         ),
     )
 
 
-def _time(r):
-    unit = "s" if r.value("time") < 2 else "min" if r.value("time") < 120 else "h"
-    return r.amount(r.value("time"), TIME, unit, 2)
+def _time(out: Outcome[Scald]) -> str:
+    minutes = out.value(Scald.time)
+    return out.amount(minutes, TIME, "s" if minutes < 2 else "min" if minutes < 120 else "h", 2)
 
 
-def notes(r):
-    hands = " (".join(r.amount(HANDS, TEMPERATURE, unit, 3) for unit in ("°C", "°F"))
+def notes(out: Outcome[Scald]) -> list[str]:
+    hands = " (".join(out.amount(HANDS, TEMPERATURE, unit, 3) for unit in ("°C", "°F"))
     return [
         (
             "Between two published thresholds the logarithm of the time runs straight; nothing is"
@@ -148,10 +164,10 @@ def notes(r):
     ]
 
 
-def picture(r):
-    if not r.has("time"):
+def picture(out: Outcome[Scald]) -> Picture:
+    if not out.has(Scald.time):
         return burn_curve(None, None)
-    return burn_curve(min(r.given["temperature"], 72.0), 60 * r.value("time"))
+    return burn_curve(min(out.case.temperature, 72.0), out.case.time)
 
 
 CARD = Card(
@@ -159,56 +175,7 @@ CARD = Card(
     chapter="safe",
     place=40,
     question="How fast does this bath burn?",
-    inputs=(
-        Input(
-            TEMPERATURE,
-            "Bath or steam on the skin",
-            default="60 °C",
-            allowed=("0 °C", "105 °C"),
-            usual=("40 °C", "100 °C"),
-            rough="1 °C",
-            units=("°C", "°F"),
-            strict=True,
-            name="temperature",
-        ),
-        Input(
-            CHOICE,
-            "Whose skin",
-            default=ADULT,
-            options=(Option(ADULT, "An adult’s"), Option(YOUNG, "A child’s")),
-            name="who",
-        ),
-        Input(
-            TIME,
-            "Contact you have in mind",
-            default="2 s",
-            allowed=("0.1 s", "10 min"),
-            usual=("0.5 s", "60 s"),
-            units=("s", "min"),
-            unit="s",
-            name="contact",
-        ),
-    ),
-    results=(
-        Result(
-            TIME,
-            "Deep burn after",
-            units=("s",),
-            finest=(0.1,),
-            rounding="down",
-            floor=0.0,
-            name="time",
-        ),
-        Result(
-            NUMBER,
-            "Contact, times that",
-            finest=(0.01,),
-            rounding="up",
-            floor=0.0,
-            name="times_over",
-        ),
-        Result(TEXT, "Published limit", name="limit"),
-    ),
+    case=Scald,
     answer=answer,
     say=say,
     notes=notes,
