@@ -158,7 +158,7 @@ export class BenchMine extends HTMLElement {
    */
   async #keep(record, text) {
     const before = bench.record;
-    const typed = this.#form?.snapshot();
+    const typed = this.#form?.state();
     this.#unsaved = false;
     const problem = await bench.keep(record);
     if (problem) {
@@ -186,10 +186,10 @@ export class BenchMine extends HTMLElement {
   #benchChanged() {
     if (this.#unsaved) return;
     if (bench.record) void this.#show(bench.record);
-    else void this.#showExample();
+    else void this.#showEmpty();
   }
 
-  async #showExample() {
+  async #showEmpty() {
     const outcome = await python.ask({ do: "open", card: CARD, query: "", settings: bench.settings }, { replaces: CARD });
     if (!outcome || "problem" in outcome) return;
     this.#form?.fill(outcome.ok);

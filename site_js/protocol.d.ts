@@ -20,6 +20,10 @@ export interface Answer {
   shown: string[];
   slots: Texts;
   query: string | null;
+  /** names of the values that are hers */
+  own: string[];
+  /** what the form shows in place of what the example had only lent */
+  taken_back: { values: Texts; rows: Record<string, number> };
   say: string;
   /** what is wrong with no single field */
   refused: string;
@@ -35,6 +39,10 @@ export interface Offer {
   /** what kind of record it is from; My bench's have none */
   kind?: string;
   rows?: Record<string, number>;
+  /** what of it this card cannot take, in a line; values are empty where that is all of it */
+  why?: string;
+  /** the names of what it says itself; all of it where none are named */
+  own?: string[];
 }
 
 /** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */
@@ -53,6 +61,8 @@ export interface WorkbookView {
   html: string;
   count: number;
   unread: number;
+  /** what was removed lately and can be brought back */
+  removed: string;
   reminder: string;
   /** ids of the demo's records */
   demo: string[];
@@ -65,6 +75,8 @@ export interface WorkbookForm {
   kind: string;
   title: string;
   named_by: number;
+  /** the field that names the record */
+  name: string;
   values: Texts;
   exact: Texts;
   rows: Record<string, number>;
@@ -93,6 +105,8 @@ export interface WorkbookFile {
 export interface MadeFile {
   text: string;
   name: string;
+  /** why an export, read back, is no whole copy */
+  unproven?: string;
 }
 
 export interface KeepPlace {
@@ -155,7 +169,7 @@ export interface YardageTable {
   grists: number[];
   ratios: number[];
   curves: number[][];
-  projects: { key: string; label: string; assumes: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
+  projects: { key: string; label: string; assumes: string; sizes_from: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
 }
 
 export interface YardageSaid {
@@ -166,7 +180,7 @@ export interface YardageSaid {
   count: number;
 }
 
-/** One base of My bench at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
+/** One base of My bench or the workbook at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
 export interface CounterBase {
   number: number;
   label: string;

@@ -34,7 +34,7 @@ WORKED_OUT = {
     ("warp-plan", "weft-left", "yarn"): "1000 * skein_mass / skein_length",
     ("wet-finish", "make-size", "length_percent"): "0 - height",
     ("wet-finish", "make-size", "width_percent"): "0 - width",
-    ("stock-solution", "hazard-label", "strength"): "wanted",
+    ("stock-solution", "hazard-label", "strength"): "holds",
     ("pots", "bath-heat", "fiber_mass"): "fullest * skein_mass",
     ("pots", "bath-heat", "bath"): "fullest * skein_mass * liquor_ratio",
     ("pots", "drain-check", "volume"): "fullest * skein_mass * liquor_ratio",
@@ -74,6 +74,7 @@ COUNTED = {
     ("shade-steps", "stock-solution", "volume"),
     ("release-plan", "pots", "skeins"),
     ("release-plan", "dye-recipe", "lots"),
+    ("release-plan", "parcels", "skeins"),
 }
 
 
@@ -149,6 +150,10 @@ def known(worked):
         names["grams"] = next(
             (outcome.value(name) for name in ("soda_mass", "acid_pure") if outcome.has(name)), None
         )
+    if worked.card.id == "stock-solution":
+        names.setdefault(
+            "holds", names["wanted"]
+        )  # but for a jar of another strength a bottle holds what it works as
     if "fiber" in outcome.given and isinstance(outcome.given["fiber"], float):
         names["pieces"] = -int(-outcome.given["fiber"] // 100)
     return names

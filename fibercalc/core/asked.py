@@ -14,6 +14,7 @@ from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 R = TypeVar("R", bound="Row")
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
+ANY = "*"
 
 
 @declared
@@ -43,6 +44,8 @@ class Input(Part[T]):
     bench       the place in My bench that can be offered for it, such as "reels.circumference"
     record      the field of a kind of record that can be offered for it, such as "base.length"; in a row, the field of its list
     beside      the input that this choice stands beside and says something of, such as how its value is known
+    lent        whether the example only lends its value, since it made it up (see core.lent); names, days and money are lent unless said otherwise
+    today       it means this very day
     """
 
     of: Quantity | str
@@ -64,10 +67,17 @@ class Input(Part[T]):
     bench: str = ""
     record: str = ""
     beside: str = ""
+    lent: bool | None = None
+    today: bool = False
     name: str = ""
 
     def __repr__(self) -> str:
         return f"Input({self.name})"
+
+    @cached_property
+    def lends(self) -> bool:
+        """Whether the example only lends its value to a card on which nothing is hers."""
+        return self.kind in (TEXT, DATE, "money") if self.lent is None else self.lent
 
     @cached_property
     def kind(self) -> str:
@@ -160,6 +170,7 @@ class Rows(Part[list[R]], Generic[R]):
     row      the class of a row, whose inputs are its fields;  one  what one row is called ("dye")
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
     record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
+    lent     ANY, or the list beside which the example only lends these rows: once anything, or anything in that list, is hers they go (least is 0)
     """
 
     row: type[R]
@@ -171,11 +182,17 @@ class Rows(Part[list[R]], Generic[R]):
     measure: str = ""
     when: dict[str, tuple[str, ...]] = field(default_factory=dict)
     record: str = ""
+    lent: str = ""
     kind: str = "rows"
     name: str = ""
 
     def __repr__(self) -> str:
         return f"Rows({self.name})"
+
+    @property
+    def lends(self) -> bool:
+        """Whether the example only lends its rows."""
+        return bool(self.lent)
 
     @property
     def fields(self) -> tuple[Input[Any], ...]:

@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import Any
 
 from ..sources import Source
-from .asked import CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, row_of
+from .asked import ANY, CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, row_of
 from .carry import Carry
 from .case import Between, Case, Many, Plain
 from .declared import declared
@@ -17,6 +17,7 @@ from .result import Chance, Result
 
 # All that a card's file is declared with comes from here.
 __all__ = [
+    "ANY",
     "BENCH_RULE",
     "CHAPTERS",
     "CHOICE",
@@ -145,6 +146,11 @@ class Card:
     @cached_property
     def result_by_name(self) -> dict[str, Result]:
         return {result.name: result for result in self.results}
+
+    @cached_property
+    def examples(self) -> dict[str, str]:
+        """The example's texts by input name, made once."""
+        return self.defaults()
 
     def item(self, name: str) -> Input | Rows:
         """The input or rows of that name. Raises KeyError."""

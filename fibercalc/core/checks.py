@@ -93,7 +93,9 @@ def _call(check: Check):
 
 def _card_results(check: Check) -> dict:
     outcome = work_card(
-        find_card(check.of), {name: str(text) for name, text in check.given.items()}
+        find_card(check.of),
+        {name: str(text) for name, text in check.given.items()},
+        named=check.given,
     ).outcome
     found = {}
     for name in check.expect:

@@ -1,20 +1,22 @@
 """Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is shown."""
 
+from collections.abc import Iterable
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from functools import cached_property
 from math import ceil, exp, floor, isfinite
 
 from .answer import Answer
-from .card import Card
+from .card import DATE, Card
 from .case import found_in, model_of, recording, steps_of
 from .color import Color
 from .outcome import Found, Outcome
 from .problem import BadInputs, OutOfRange, Problem, Refused
+from .lent import still_lent, still_line
 from .reading import Given, read_inputs, with_changed
 from .settings import Settings
 from .spread import NORMAL_95, Parts
-from .units import COUNT, PERCENT, Quantity
+from .units import COUNT, MONEY, PERCENT, Quantity
 from .working import Working, written_steps
 from .written import written
 
@@ -64,8 +66,44 @@ class Worked:
             if caution.when is None or caution.when(self.outcome)
         ]
 
+    def still(self) -> str:
+        """One line that names what is still the example's though something else is hers; "" where nothing is."""
+        return still_line(self.given)
+
     def notes(self) -> list[str]:
         return self.given.notes + (list(self.card.notes(self.outcome)) if self.card.notes else [])
+
+    @cached_property
+    def borrowed(self) -> set[str]:
+        """Sums of money and days that come out otherwise when what is still the example's is another: so they are no more hers than that."""
+        lent = [
+            reading
+            for reading in still_lent(self.given)
+            if isinstance(reading.value, (int, float, date))
+        ]
+        results = {
+            name for name, found in self.outcome.found.items() if found.result.of in (MONEY, DATE)
+        }
+        if not lent or not results:
+            return set()
+        moved = {
+            each.name: (
+                each.value
+                + (
+                    timedelta(days=7)
+                    if isinstance(each.value, date)
+                    else max(1, abs(each.value) // 8)
+                )
+            )
+            for each in lent
+        }
+        try:
+            other = _run_changed(self.given, moved).values
+        except (OutOfRange, Refused, ZeroDivisionError):
+            return results
+        return {
+            name for name in results if name not in other or other[name] != self.outcome.value(name)
+        }
 
     def working(self) -> list[dict]:
         if self.card.case is not None:
@@ -79,10 +117,11 @@ def work_card(
     settings: Settings | None = None,
     units: dict | None = None,
     exact: dict | None = None,
+    named: Iterable[str] | None = None,
 ) -> Worked:
-    """Work a card from texts as typed. Raises BadInputs with one line for each bad input."""
+    """Work a card from texts as typed; named are those that are hers whatever they hold. Raises BadInputs with one line for each bad input."""
     settings = settings or Settings()
-    return work_given(read_inputs(card, texts, settings, units, exact), settings)
+    return work_given(read_inputs(card, texts, settings, units, exact, named=named), settings)
 
 
 def work_given(given: Given, settings: Settings) -> Worked:
@@ -148,6 +187,14 @@ def _run(card: Card, arguments: dict, values: dict, settled: dict | None = None)
     case = card.case(values, settled)
     card.answer(case)
     return _Run(found_in(case), *model_of(case), case)
+
+
+def _run_changed(given: Given, changed: dict, settled: dict | None = None) -> _Run:
+    """The card answered once more with some values replaced, by full name."""
+    card = given.card
+    if card.case is None:
+        return _run(card, with_changed(given.arguments(), changed), {}, settled)
+    return _run(card, {}, with_changed(given.values(), changed), settled)
 
 
 def _given_text(given: Given, name: str) -> str:
@@ -286,16 +333,7 @@ def _nudged(
         )
         changed[name] = min(max(reading.value + direction * reading.rough, low), high)
     try:
-        card = given.card
-        moved = _run(
-            card,
-            *(
-                (with_changed(arguments, changed), {})
-                if card.case is None
-                else ({}, with_changed(given.values(), changed))
-            ),
-            decided,
-        ).values
+        moved = _run_changed(given, changed, decided).values
     except (OutOfRange, Refused, ZeroDivisionError):
         return {}
     return {
@@ -326,7 +364,7 @@ def answer_of(worked: Worked, version: str) -> Answer:
         {"kind": card.basis.kind, "text": card.basis.text},
         [source.id for source in card.sources],
         [f"{caution.title} {caution.text}" for caution in worked.cautions()],
-        worked.notes(),
+        [line for line in (worked.still(), *worked.notes()) if line],
         [picture.as_json() for picture in worked.pictures()],
         [table.as_json() for table in worked.tables()],
     )

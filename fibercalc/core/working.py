@@ -220,7 +220,7 @@ def _looked_up(step: Step, settings: Settings) -> dict:
     return {
         "formula": f"from the table “{found.title}”",
         "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
-        "source": found.source,
+        "source": row.get("source") or found.source,
         "table": table,
         "row": key,
     }

@@ -11,9 +11,10 @@ from ..core.table import read_table
 from .projects.sweater import BABIES, CHILDREN, MEN, WOMEN
 
 CM = 2.54
+# For whoever asks how it is worked out, and beside no address: what is from memory was read at none.
 BODIES_FROM = (
-    "Sizes of bodies: Craft Yarn Council’s www.YarnStandards.com, most of them from memory,"
-    " unverified."
+    "Sizes of bodies are meant as the Craft Yarn Council’s; most of them are from memory,"
+    " unverified. Where your own measures differ, go by them."
 )
 
 
@@ -29,13 +30,15 @@ class Size:
 
 @dataclass(frozen=True)
 class Project:
-    """One thing to make: its key, the words a customer picks, what is taken for granted, its sizes and the key of the one shown first."""
+    """One thing to make: its key, the words a customer picks, what is taken for granted, its sizes and the key of the one shown first;
+    and where the sizes are from, for whoever asks how it is worked out."""
 
     key: str
     label: str
     assumes: str
     sizes: tuple[Size, ...]
     first: str
+    sizes_from: str = ""
 
 
 def _around(name: str, low: float, high: float) -> str:
@@ -83,7 +86,6 @@ def _sweaters(structure: str, name: str, how: str) -> list[Project]:
         if (structure, who) != ("cables", "baby"):
             assumes = (
                 f"{how}, long sleeves, a raglan yoke, {ease} wider around the chest than the body."
-                f" {BODIES_FROM}"
             )
             made.append(
                 Project(
@@ -92,6 +94,7 @@ def _sweaters(structure: str, name: str, how: str) -> list[Project]:
                     assumes,
                     _bodies(table, girth, ease, structure),
                     first,
+                    BODIES_FROM,
                 )
             )
     return made
@@ -130,10 +133,10 @@ def _hats() -> Project:
     return Project(
         "hat",
         "Hat",
-        "Stocking stitch, a single edge, 8 % smaller than the head; 22 cm high for a woman."
-        f" {HEADS_FROM}",
+        "Stocking stitch, a single edge, 8 % smaller than the head; 22 cm high for a woman.",
         sizes,
         "woman",
+        HEADS_FROM,
     )
 
 

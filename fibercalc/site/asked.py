@@ -1,23 +1,27 @@
 """What a request from the page asks: its card, its settings, its inputs as read, and how the form then stands."""
 
-from ..core.card import Card, Rows
+from ..core.card import Card
+from ..core.lent import DAY, HERS, OPEN
 from ..core.link import query_of
-from ..core.onward import LONGEST_TRAIL
+from ..core.onward import LONGEST_TRAIL, lends
 from ..core.problem import BadInputs
 from ..core.reading import Given, read_inputs
-from ..core.registry import find_card
+from ..core.registry import UnknownCard, find_card
 from ..core.settings import Settings
 from ..core.work import work_given
 from . import parts
+from .form import shown_text
 
 RECORD = "record-"
 
 
 def card_of(card_id: str) -> Card:
-    """The card, or the form of our own, that a request names. Those forms are declared only when asked for: a first answer waits for none. Raises KeyError."""
+    """The card, or the form of our own, that a request names. Those forms are declared only when asked for: a first answer waits for none. Raises UnknownCard."""
     if card_id.startswith(RECORD):
         from ..workbook.kinds import KINDS
 
+        if card_id.removeprefix(RECORD) not in KINDS:
+            raise UnknownCard(card_id)
         return KINDS[card_id.removeprefix(RECORD)].card
     if card_id == "my-bench":
         from ..workbook.bench import BENCH
@@ -36,7 +40,8 @@ def settings_of(request: dict) -> Settings:
 
 
 def given_of(request: dict, card: Card, settings: Settings) -> Given:
-    """Inputs from a request's controls: units are the names that end in .unit."""
+    """Inputs from a request's controls: units are the names that end in .unit; own names those that a person gave, of which a number
+    typed as the example has it is the example's again."""
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
     units = {
         name.removesuffix(".unit"): value
@@ -45,7 +50,17 @@ def given_of(request: dict, card: Card, settings: Settings) -> Given:
     }
     texts = {name: value for name, value in values.items() if not name.endswith(".unit")}
     exact = {str(name): str(value) for name, value in request.get("exact", {}).items()}
-    return read_inputs(card, texts, settings, units, exact)
+    counts = {
+        str(name): value
+        for name, value in request.get("rows", {}).items()
+        if isinstance(value, int)
+    }
+    named = (
+        [name for name in map(str, request["own"]) if name in texts and lends(card, name)]
+        if "own" in request
+        else None
+    )
+    return read_inputs(card, texts, settings, units, exact, counts, named)
 
 
 def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
@@ -80,19 +95,22 @@ def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...
     return {
         "answered": not problems,
         "fields": fields,
-        "shown": _shown(given),
+        "shown": given.asked() + given.lists(),
         "slots": made,
         "query": query,
         "say": say,
         "refused": " ".join(elsewhere),
+    } | _whose(given, settings)
+
+
+def _whose(given: Given, settings: Settings) -> dict:
+    """Which values are hers, and what the controls show in place of what the example had only lent."""
+    back = {
+        name: shown_text(reading.input, reading, settings)[0]
+        for name, reading in given.readings.items()
+        if reading.whose in (OPEN, DAY)
     }
-
-
-def _shown(given: Given) -> list[str]:
-    """Fields to show; a list of rows is shown when any of its fields is."""
-    asked = given.asked()
-    return asked + [
-        item.name
-        for item in given.card.inputs
-        if isinstance(item, Rows) and any(name.startswith(f"{item.name}.") for name in asked)
-    ]
+    return {
+        "own": [name for name, reading in given.readings.items() if reading.whose == HERS],
+        "taken_back": {"values": back, "rows": dict.fromkeys(given.emptied, 0)},
+    }

@@ -13,6 +13,8 @@ from ..core.registry import chapter_cards, find_card
 from ..core.settings import Settings
 from ..workbook.base_link import LINK
 from ..workbook.bench import BENCH
+from ..workbook.exchange import FORMAT, KEPT_REMOVED, LARGEST
+from ..workbook.records import SCHEMA
 from .form import form
 from .page import card_element
 from .parts import figure, listing, sources
@@ -164,6 +166,7 @@ def workbook(name: str) -> Markup:
     return tag(
         "bench-workbook",
         tag("p", class_="reminder", role="status", hidden=True),
+        tag("p", class_="held", hidden=True),
         tag(
             "p",
             "Nothing is written down yet. A record is one thing that you would otherwise type again"
@@ -188,7 +191,13 @@ def workbook(name: str) -> Markup:
             data_part="actions",
         ),
         tag("p", class_="said", role="status", hidden=True),
-        tag("section", tag("div", data_slot="list"), data_part="list"),
+        tag(
+            "section",
+            tag("div", data_slot="drafts"),
+            tag("div", data_slot="list"),
+            tag("div", data_slot="removed"),
+            data_part="list",
+        ),
         tag("section", data_part="record", hidden=True),
         tag("section", data_part="import", hidden=True),
         tag(
@@ -213,6 +222,10 @@ def workbook(name: str) -> Markup:
             ),
         ),
         data_search_exclude=True,
+        data_format=FORMAT,
+        data_schema=str(SCHEMA),
+        data_largest=str(LARGEST),
+        data_keeps=str(KEPT_REMOVED),
     )
 
 

@@ -22,7 +22,7 @@ MOST = 60  # skeins: beyond that, ask the maker
 # How far the table may be from the full calculation; held by tests/site/test_helper_table.py and said on the page.
 NEED_WITHIN, ODDS_WITHIN = 0.2, 0.2  # per cent of the yarn, in 100 knitters
 
-GRIDS = 5  # counts of yarn in the table: between them need follows a power of the count very nearly
+GRIDS = 7  # counts of yarn in the table: between them need follows a power of the count very nearly
 RATIO_STEP = 0.025  # between two points of the odds, in the logarithm of bought over needed
 RATIOS = 65
 SUREST = 1e-4  # odds nearer to none or all than this are never told apart
@@ -98,7 +98,10 @@ WORDS = {
     ),
     "copied": "Copied.",
     "not_copied": "Copying did not work here: mark the text and copy it.",
-    "no_bases": "There is no base on My bench yet: write yours down there, then come back.",
+    "no_bases": (
+        "There is no base to offer yet: write yours down on My bench or in the workbook, then come"
+        " back."
+    ),
     "which_base": "Which base?",
     "which_project": "What is it for?",
     "which_size": "Which size?",
@@ -306,6 +309,7 @@ def table() -> dict:
                 "key": project.key,
                 "label": project.label,
                 "assumes": project.assumes,
+                "sizes_from": project.sizes_from,
                 "first": project.first,
                 "sizes": sizes,
             }

@@ -126,20 +126,30 @@ def helper_body(table: dict) -> Markup:
         ),
         tag(
             "footer",
-            tag(
-                "p",
-                "No account, no tracking: what you choose here stays on this device. ",
-                tag(
-                    "a",
-                    "How it is worked out",
-                    href="../knit/yarn-needed/",
-                    target="_blank",
-                    rel="noopener",
-                ),
-            ),
+            _worked_out(table),
+            tag("p", "No account, no tracking: what you choose here stays on this device."),
             tag("p", tag("span", data_slot="address"), class_="print-line"),
         ),
         class_="alone helper",
+    )
+
+
+def _worked_out(table: dict) -> Markup:
+    """Where the answer comes from, folded away: a customer asks for skeins, and whoever asks for more finds it here."""
+    return tag(
+        "details",
+        tag("summary", "How it is worked out"),
+        tag("p", table["projects"][0]["sizes_from"], data_slot="sizes-from"),
+        tag(
+            "p",
+            tag(
+                "a",
+                "The whole calculation, with your own gauge and measures",
+                href="../knit/yarn-needed/",
+                target="_blank",
+                rel="noopener",
+            ),
+        ),
     )
 
 
@@ -313,6 +323,7 @@ def counter_body() -> Markup:
                 *(tag("p", data_slot=slot) for slot in ("fewer", "need", "lot", "basis")),
                 aria_label="The answer",
             ),
+            tag("p", class_="notes", data_slot="notes", hidden=True),
             tag("div", data_slot="code", hidden=True),
             tag(
                 "section",
@@ -327,7 +338,12 @@ def counter_body() -> Markup:
         ),
         tag(
             "footer",
-            tag("p", tag("a", "My bench", href="../bench/"), tag("a", "Contents", href="../")),
+            tag(
+                "p",
+                tag("a", "My bench", href="../bench/"),
+                tag("a", "Workbook", href="../workbook/"),
+                tag("a", "Contents", href="../"),
+            ),
         ),
         data_md_color_scheme="default",
         class_="alone counter",

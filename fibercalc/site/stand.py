@@ -3,7 +3,7 @@
 from datetime import date
 
 from .. import __version__
-from ..core.day import write_date
+from ..core.day import today as this_day, write_date
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
 from ..core.reading import Given
@@ -50,7 +50,7 @@ def stand(given: Given, here: str, settings: Settings, today: date | None = None
     foot = tag(
         "footer",
         tag("span", link.partition("#")[0].partition("://")[2]),
-        tag("span", f"Bench Book {__version__} · {write_date(today or date.today())}"),
+        tag("span", f"Bench Book {__version__} · {write_date(today or this_day())}"),
     )
     words = (
         f"Skeins to buy so that {SURE} in 100 knitters have enough: no padding, odds. {BODIES} Scan"

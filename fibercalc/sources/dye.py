@@ -41,6 +41,12 @@ HEAT_HANDBOOK = Source(
     "Handbook values of specific heat and of heater efficiency (recalled, not read)",
     how="memory",
 )
+MORTON_HEARLE_HEAT = Source(
+    "morton-hearle-heat",
+    "W. E. Morton and J. W. S. Hearle",
+    "Physical Properties of Textile Fibres, Table 6.1 (edition not noted)",
+    read="2026-11",
+)
 STANDARD_ATMOSPHERE = Source(
     "standard-atmosphere",
     "",

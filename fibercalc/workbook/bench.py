@@ -1,7 +1,8 @@
 """My bench: units, number style, instruments, water, pots and saved bases, declared with the same inputs as a card.
 
 A record holds canonical texts by input name, so reading one is reading inputs: what does not fit is dropped with a note, never
-guessed. It is offered to a card ("use my reel") and never filled in silently.
+guessed. It starts empty: an example saved by one press would be taken for hers. It is offered to a card ("use my reel") and never
+filled in silently.
 """
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, row_of
@@ -16,7 +17,7 @@ from .base_link import LOT, PRICE, WEIGHT_CLASS
 
 SCHEMA = 2
 FORMAT = "bench-book-bench"
-MOST_VALUES, LONGEST_VALUE = 400, 200
+MOST_VALUES, LONGEST_VALUE = 1000, 200
 
 # Which field of a list names its row in an offer, and what the row is called.
 OFFERED = {
@@ -72,38 +73,41 @@ BENCH = Card(
         Input(
             MASS,
             "Kitchen scale reads to",
-            default="1 g",
             allowed=("0.01 g", "50 g"),
             units=("g", "oz"),
+            optional=True,
+            measure="Such as 1 g.",
             name="scale_step",
         ),
         Input(
             MASS,
             "Fine scale reads to",
-            default="0.01 g",
             allowed=("0.001 g", "1 g"),
             units=("g",),
+            optional=True,
+            measure="Such as 0.01 g.",
             name="fine_scale_step",
         ),
         Input(
             VOLUME,
             "Syringe or measuring cylinder reads to",
-            default="1 mL",
             allowed=("0.01 mL", "50 mL"),
             units=("mL",),
+            optional=True,
             strict=True,
+            measure="Such as 1 mL.",
             name="syringe",
         ),
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="My reel", longest=40, name="name"),
+                    Input(TEXT, "Name", longest=40, measure="Such as “Oak reel”.", name="name"),
                     Input(
                         LENGTH,
                         "Once around",
-                        default="1.50 m",
                         allowed=("0.05 m", "10 m"),
                         units=("m", "cm", "in", "yd"),
+                        measure="Such as 1.50 m.",
                         name="circumference",
                     ),
                     Input(
@@ -119,14 +123,13 @@ BENCH = Card(
             "reel",
             least=0,
             most=8,
+            default=(),
             measure="The circumference is measured on the yarn as it lies on the reel.",
-            default=({"name": "My reel", "circumference": "1.50 m"},),
             name="reels",
         ),
         Input(
             CONCENTRATION,
             "Water alkalinity, as calcium carbonate",
-            default="40 mg/L",
             allowed=("0 mg/L", "1000 mg/L"),
             units=("mg/L",),
             optional=True,
@@ -136,16 +139,15 @@ BENCH = Card(
         Input(
             TEMPERATURE,
             "Tap water",
-            default="9 °C",
             allowed=("0 °C", "40 °C"),
             units=("°C", "°F"),
             optional=True,
+            measure="Such as 9 °C in winter.",
             name="tap",
         ),
         Input(
             LENGTH,
             "Height above the sea",
-            default="900 m",
             allowed=("-400 m", "5000 m"),
             units=("m", "ft"),
             optional=True,
@@ -154,17 +156,21 @@ BENCH = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="Pan", longest=40, name="name"),
+                    Input(TEXT, "Name", longest=40, measure="Such as “Pan”.", name="name"),
                     Input(
                         VOLUME,
                         "Filled to at most",
-                        default="9 L",
                         allowed=("0.2 L", "200 L"),
                         units=("L", "qt", "gal"),
+                        measure="Such as 9 L.",
                         name="fill",
                     ),
                     Input(
-                        COUNT, "Skeins in a load", default="4", allowed=("1", "200"), name="skeins"
+                        COUNT,
+                        "Skeins in a load",
+                        allowed=("1", "200"),
+                        optional=True,
+                        name="skeins",
                     ),
                 )
             ),
@@ -172,35 +178,42 @@ BENCH = Card(
             "pot",
             least=0,
             most=12,
+            default=(),
             measure="The fill line is as high as you will fill it with yarn in.",
-            default=({"name": "Pan", "fill": "9 L", "skeins": "4"},),
             name="pots",
         ),
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="Tarrow Sock", longest=40, name="name"),
+                    Input(
+                        TEXT,
+                        "Name",
+                        longest=40,
+                        measure="As you call it on your labels.",
+                        name="name",
+                    ),
                     Input(
                         TEXT,
                         "Fiber",
-                        default="75/25 superwash wool/nylon",
                         longest=60,
+                        optional=True,
+                        measure="Such as “75/25 superwash wool/nylon”.",
                         name="fiber",
                     ),
                     Input(
                         MASS,
                         "Weight of a skein",
-                        default="100 g",
                         allowed=("1 g", "5 kg"),
                         units=("g", "oz"),
+                        measure="Such as 100 g.",
                         name="mass",
                     ),
                     Input(
                         LENGTH,
                         "Length of a skein",
-                        default="420 m",
                         allowed=("1 m", "20000 m"),
                         units=("m", "yd"),
+                        measure="Such as 420 m.",
                         name="length",
                     ),
                     WEIGHT_CLASS,
@@ -211,17 +224,9 @@ BENCH = Card(
             "Bases",
             "base",
             least=0,
-            most=40,
+            most=100,
+            default=(),
             measure="As printed on the mill's label, or better as you measured it.",
-            default=(
-                {
-                    "name": "Tarrow Sock",
-                    "fiber": "75/25 superwash wool/nylon",
-                    "mass": "100 g",
-                    "length": "420 m",
-                },
-                {"name": "Dunmel DK", "fiber": "wool", "mass": "100 g", "length": "230 m"},
-            ),
             name="bases",
         ),
     ),
@@ -244,7 +249,7 @@ def record_of(given: Given) -> dict:
 
 
 def empty_record() -> dict:
-    """The record of someone who has saved nothing: the example's settings and no instruments."""
+    """The record of someone who has saved nothing: the usual settings and nothing of her own."""
     return record_of(given_of({"values": {}, "rows": {}}))
 
 
@@ -295,7 +300,32 @@ def _valid(data: dict) -> tuple[dict, list[str]]:
         for name in bad
         if name in given.readings
     }
-    return {"format": FORMAT, "schema": SCHEMA, "values": kept, "rows": counts}, notes
+    return {"format": FORMAT, "schema": SCHEMA} | _whole(kept, counts), notes
+
+
+def _whole(values: dict, counts: dict) -> dict:
+    """Values and rows without the rows that lack a name or an amount: nothing stands in for those."""
+    found, rows = (
+        {item.name: values[item.name] for item in BENCH.inputs if isinstance(item, Input)},
+        {},
+    )
+    for item in BENCH.inputs:
+        if isinstance(item, Rows):
+            full = [
+                number
+                for number in range(1, counts[item.name] + 1)
+                if all(
+                    each.optional or values[f"{item.name}.{number}.{each.name}"]
+                    for each in item.fields
+                )
+            ]
+            found |= {
+                f"{item.name}.{at}.{each.name}": values[f"{item.name}.{number}.{each.name}"]
+                for at, number in enumerate(full, 1)
+                for each in item.fields
+            }
+            rows[item.name] = len(full)
+    return {"values": found, "rows": rows}
 
 
 def _count(number, item: Rows) -> int:

@@ -37,7 +37,10 @@ def file_schema(address: str = "") -> dict:
             "bench": {"type": "object", "description": "My bench: units, instruments, water, pots"},
             "unread": {
                 "type": "array",
-                "description": "Records that this version could not read, as they were found",
+                "description": (
+                    "Records that were not read when the file was written (of a newer version, or"
+                    " saved without the calculator), as they were found"
+                ),
             },
         },
         "$defs": {kind.id: _record(kind) for kind in KINDS.values()},

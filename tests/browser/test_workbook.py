@@ -6,15 +6,18 @@ import pytest
 from playwright.sync_api import expect
 
 from fibercalc.workbook.demo import demo_text
-from fibercalc.workbook.exchange import file_text
+from fibercalc.workbook.exchange import LARGEST, file_text
+from fibercalc.workbook.records import LONGEST_TEXT
 from tests.workbook.making import record
 
 from .addresses import by_turns
 from .conftest import Watch
 from .looking import barriers, looked_at
 from .records import (
+    DUNMEL,
     PLACE,
     SAID,
+    TARROW,
     add_base,
     as_records,
     begin,
@@ -30,6 +33,7 @@ from .records import (
     stored,
     unfold,
     wiped,
+    write_bench,
 )
 from .test_card_live import field
 from .test_pages import DESK, PHONE, SMALLER, TARGETS
@@ -206,18 +210,19 @@ REFUSED = {
         json.dumps(json.loads(demo_text()) | {"schema": 99}),
         "made by a newer version of the book",
     ),
-    "too large": (" " * 5_000_001, "larger than 5 MB"),
+    "too large": (" " * (LARGEST + 1), f"larger than {LARGEST // 1_000_000} MB"),
     "names of every object": (
         demo_text().replace('"format"', '"__proto__": {}, "format"'),
         "a name that no record has",
     ),
+    "far too deep": ("[" * 200_000 + "]" * 200_000, "nested more than 8 deep"),
     "too deep": (
         demo_text().replace('"made"', '"unread": [[[[[[[[[]]]]]]]]], "made"'),
         "nested more than 8 deep",
     ),
     "a text too long": (
-        demo_text().replace("Loom cotton.", "x" * 2001),
-        "more than 2000 characters",
+        demo_text().replace("Loom cotton.", "x" * (LONGEST_TEXT + 1)),
+        f"more than {LONGEST_TEXT} characters",
     ),
 }
 
@@ -388,8 +393,7 @@ def test_an_old_export_is_reminded_of(workbook):
 
 
 def test_my_benchs_bases_are_brought_in_when_asked(page, server):
-    page.goto(f"{server.address}bench/")
-    until(page, "() => customElements.get('bench-mine') !== undefined")
+    write_bench(page, server.address, TARROW, DUNMEL)
     page.get_by_role("button", name="Save my bench").click()
     expect(page.locator("bench-mine .state")).to_contain_text("Saved.", timeout=40_000)
     open_workbook(page, server)
@@ -463,3 +467,46 @@ def test_no_barrier_on_a_card_with_records(browser, server, view):
         assert not barriers(looked.page)
         assert looked.page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
         assert not looked.page.evaluate(TARGETS, ", ".join(SMALLER))
+
+
+def test_an_offer_that_cannot_be_used_stays_in_sight_and_says_why(page, server):
+    """Few records: a line beneath the buttons. Many: the list names it, and says why when it is chosen."""
+    name = "A base with a name of more than forty letters"
+    open_workbook(page, server)
+    give_file(
+        page,
+        file_text(
+            [record(slug="long", name=name, mass="100g", length="200m")], [], None, "2027-01-13"
+        ),
+    )
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("1 record brought in")
+    page.goto(f"{server.address}sell/base-order/")
+    until_live(page)
+    offers = page.locator("bench-card .offers")
+    expect(offers).to_have_text(
+        "“all bases” cannot be used here: Bases (base 1, name: 45 letters, 40 fit).", timeout=40_000
+    )
+    page.goto(f"{server.address}sell/label/")
+    until_live(page)
+    expect(offers.get_by_role("button")).to_have_text([f"Use {name} (200 m)"], timeout=40_000)
+    expect(offers.locator(".why-not")).to_have_text(
+        f"“{name}” leaves out: Name (45 letters, 40 fit)."
+    )
+    open_workbook(page, server)
+    give_file(page, many(100))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("100 records brought in")
+    page.goto(f"{server.address}sell/release-plan/")
+    until_live(page)
+    expect(offers).to_have_text(
+        "“all bases” cannot be used here: Bases (101 of them, this card takes 1 to 40).",
+        timeout=40_000,
+    )
+    page.goto(f"{server.address}sell/label/")
+    until_live(page)
+    chooser = page.get_by_label("From the workbook")
+    chooser.select_option(label=f"{name} (200 m)")
+    expect(offers.locator(".why-not")).to_have_text(
+        f"“{name}” leaves out: Name (45 letters, 40 fit)."
+    )

@@ -96,7 +96,7 @@ def test_the_table_of_other_acids_asks_too():
     assert cells["Acetic acid"] == "over 5 % of the bath, as 5 % acetic acid"
     assert {row[0]: row[2] for row in work(target="4", strength="56 %").tables()[0].rows}[
         "Acetic acid"
-    ].replace("\u00a0", " ") == "4.74 mL of 56 % acetic acid"
+    ].replace("\u00a0", " ") == "4.7 mL of 56 % acetic acid"
 
 
 @pytest.mark.parametrize(

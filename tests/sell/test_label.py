@@ -40,7 +40,7 @@ YARD, OUNCE = 0.9144, 28.349523125  # exact, typed again here
 
 def finished(texts=None, settings_=None):
     """The sheets that would be printed."""
-    worked = work_card(CARD, texts or {}, settings_)
+    worked = work_card(CARD, texts or {}, settings_, named=texts)
     return CARD.papers[0].sheets(worked.outcome)
 
 
@@ -120,7 +120,9 @@ def test_band_tag_and_care_card_say_all_of_it_and_the_small_label_its_four_thing
 
 
 def test_a_sticker_says_its_number_and_its_set_only():
-    sheets = finished({"kind": STICKER, "first": "1", "last": "12", "copies": "26"})
+    sheets = finished(
+        {"kind": STICKER, "first": "1", "last": "12", "copies": "26", "of_set": "Twelve Lamps"}
+    )
     assert sheets.count == 312 and [copies for _, copies in sheets.labels] == [26] * 12
     assert [[line.words for line in laid.lines] for laid, _ in sheets.labels] == [
         [str(number), "Twelve Lamps"] for number in range(1, 13)
@@ -261,6 +263,7 @@ def test_refusals_are_one_clear_line():
     assert "no more than 100 %" in refused(
         {
             "kind": BOTTLE,
+            "stock": "vinegar",
             "contents": [{"what": "acetic", "share": "60"}, {"what": "formic", "share": "60"}],
         }
     )
@@ -286,7 +289,15 @@ def test_what_a_label_lacks():
             "care": "y",
         }
     ) == ("origin", "lot")
-    table = work_card(CARD, {"kind": TAG, "maker": "", "origin": "Ardland"}).tables()[0]
+    said = {
+        "kind": TAG,
+        "maker": "",
+        "origin": "Ardland",
+        "fiber": "100 % wool",
+        "lot": "7",
+        "care_1": "Hand wash.",
+    }
+    table = work_card(CARD, said).tables()[0]
     assert [row[:2] for row in table.rows if row[1] == "missing"] == [
         ("Maker’s or seller’s name, or registered number", "missing")
     ]

@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from fibercalc.core.onward import known_as
 from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
+from fibercalc.core.units import MONEY
 from fibercalc.core.work import work_card
 from fibercalc.sell.cards.price import MOVED, _left, _parts
 from fibercalc.sell.money import cents, cents_up, change, in_whole, split
@@ -224,7 +225,15 @@ def test_ticket_table_and_buyer_show_one_price(place, texts):
     texts = {name: text for name, text in texts.items() if name != "tax" or place != "none"} | {
         "tax_place": place
     }
-    worked = work_card(find_card("price"), texts)
+    costs = {
+        each.name: f"{float(each.default) + 0.01:.2f}"
+        for each in find_card("price").inputs
+        if each.of is MONEY and each.default and each.name != "asked"
+    }
+    rates = {"fee_percent": "2 %"} | ({"tax": "21 %"} if place != "none" else {})
+    worked = work_card(
+        find_card("price"), costs | rates | {"asked": "27.01"} | texts
+    )  # all of it hers: what rests on the example's money goes nowhere
     r = worked.outcome
     assert all(
         r.value(name) == pytest.approx(round(r.value(name), 2), abs=1e-9)

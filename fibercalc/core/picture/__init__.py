@@ -12,6 +12,7 @@ from .drawing import (
     SHEET,
     SOFT,
     Drawing,
+    short,
 )
 from .grid import Grid
 from .scale import Scale, nice_ticks
@@ -32,4 +33,5 @@ __all__ = [
     "against",
     "dash_of",
     "nice_ticks",
+    "short",
 ]

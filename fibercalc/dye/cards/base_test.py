@@ -128,7 +128,7 @@ def recipes(r):
             f"{row.usual:g} %",
             f"{row.new:g} %",
             r.number(factor, 2),
-            f"{r.number(factored_depth(row.usual, factor), 2)} %",
+            r.measured(factored_depth(row.usual, factor), PERCENT, "%", 0.01),
         )
         for row, factor in zip(r.given["dyes"], r.kept["factors"])
     )

@@ -419,13 +419,13 @@ def equal(r):
             poured = (
                 f"over {QUESTIONED:g} % of the bath, as"
                 if much
-                else f"{r.amount(volume, VOLUME, 'mL', 3)} of"
+                else f"{r.measured(volume, VOLUME, 'mL', 1)} of"
             )
             liquid = (
                 f"{poured}"
                 f" {liquid_name(key, strengths[key], r.amount(strengths[key], PERCENT), False)}"
             )
-        rows.append((LABELS[key], f"{r.number(grams, 1)} g", liquid))
+        rows.append((LABELS[key], r.measured(grams, MASS, "g", 0.1), liquid))
     return (
         Table(
             f"The same pH by other acids, in this water",

@@ -23,6 +23,7 @@ from ...sources import (
     CPSC_CARBON_MONOXIDE,
     HEAT_HANDBOOK,
     MORTON_HEARLE_2008,
+    MORTON_HEARLE_HEAT,
     POCKET_REF_BOILING,
     STANDARD_ATMOSPHERE,
 )
@@ -649,7 +650,7 @@ CARD = Card(
             strict=True,
             name="altitude",
         ),
-        Input(TEXT, "You begin at", default="9:00", longest=5, name="begin"),
+        Input(TEXT, "You begin at", default="9:00", longest=5, lent=False, name="begin"),
         Input(
             MONEY,
             "A kilowatt-hour costs",
@@ -799,6 +800,7 @@ CARD = Card(
         STANDARD_ATMOSPHERE,
         POCKET_REF_BOILING,
         MORTON_HEARLE_2008,
+        MORTON_HEARLE_HEAT,
         CPSC_CARBON_MONOXIDE,
         COMMON_PRACTICE,
     ),

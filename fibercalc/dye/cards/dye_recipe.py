@@ -2,7 +2,6 @@
 
 from dataclasses import replace
 
-from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import (
     CHOICE,
@@ -260,9 +259,7 @@ def _at_65(fiber):
 
 def say(r):
     parts = [
-        f"{r.number(volume, _decimals(volume))}{NO_BREAK}mL of {row.name}"
-        for row, _, volume in r.kept["doses"]
-        if volume > 0
+        f"{_stock(r, volume)} of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0
     ]
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     pots = int(r.value("potfuls"))
@@ -270,8 +267,8 @@ def say(r):
     return (
         f"Measure {listed}.",
         (
-            f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')}"
-            f" on {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
+            f"With {_water(r)} of water{_acid_words(r)}, that is {r.text('total_depth')} on"
+            f" {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
         ),
     )
 
@@ -302,8 +299,19 @@ def _stays(r):
     )
 
 
-def _decimals(volume):
-    return 0 if volume >= 20 else 1
+def _stock(r, volume):
+    """A dose of a stock, in sentence and note as in the tables."""
+    return r.times("stock_total", volume / r.value("stock_total"), "mL")
+
+
+def _volume(r, volume):
+    """Any part of the fullest pot, rough as the yarn's weight leaves all of them."""
+    name, unit = ("bath", "L") if volume >= 1000 else ("stock_total", "mL")
+    return r.times(name, volume / r.value(name), unit)
+
+
+def _water(r):
+    return r.text("water", "L" if r.value("water") >= 1000 else "mL")
 
 
 def _poorly(r):
@@ -336,13 +344,13 @@ def notes(r):
     said = []
     for row, volume, share, of_shade, weaker in _poorly(r):
         fix = (
-            f" From a {r.number(weaker, 2).rstrip('0').rstrip('.,')} % stock it would be"
-            f" {r.number(volume * row.strength / weaker, 0)} mL, measured well."
+            f" From a {r.amount(weaker, PERCENT)} stock it would be"
+            f" {r.measured(volume * row.strength / weaker, VOLUME, 'mL', 1)}, measured well."
             if weaker and weaker < row.strength
             else ""
         )
         said.append(
-            f"{r.number(volume, 1)} mL of {row.name} is good to ± {share:.0f} % only, which is"
+            f"{_stock(r, volume)} of {row.name} is good to ± {share:.0f} % only, which is"
             f" {of_shade:.1f} % of the whole shade.{fix}"
         )
     row = CLASSES[r.given["dye_class"]]
@@ -422,27 +430,27 @@ def doses(r):
     """Each dose for a pot, the lot and the run."""
     loads, skeins, lots = r.kept["loads"], r.given["skeins"], r.given["lots"]
     share = loads[0] / skeins
-    lines = [(row.name, volume, "mL") for row, _, volume in r.kept["doses"]]
+    lines = [
+        (row.name, "stock_total", volume / r.value("stock_total"), "mL")
+        for row, _, volume in r.kept["doses"]
+    ]
     if r.has("acid_volume"):
-        lines.append((_liquid(r), r.value("acid_volume"), "mL"))
+        lines.append((_liquid(r), "acid_volume", 1.0, "mL"))
     elif r.has("acid_pure"):
-        lines.append(("Citric acid", r.value("acid_pure"), "g"))
-    if r.has("salt"):
-        lines.append(("Glauber’s salt", r.value("salt"), "g"))
+        lines.append(("Citric acid", "acid_pure", 1.0, "g"))
     lines += [
-        (words, r.value(name), "g")
-        for name, words in (("salt_bath", "Salt"), ("soda_mass", "Soda ash"))
+        (words, name, 1.0, "g")
+        for name, words in (
+            ("salt", "Glauber’s salt"),
+            ("salt_bath", "Salt"),
+            ("soda_mass", "Soda ash"),
+        )
         if r.has(name)
     ]
-    lines += [("Water", r.value("water"), "mL"), ("Bath in all", r.value("bath"), "mL")]
+    lines += [("Water", "water", 1.0, "mL"), ("Bath in all", "bath", 1.0, "mL")]
     rows = tuple(
-        (
-            name,
-            f"{r.number(amount * share, _decimals(amount * share))} {unit}",
-            f"{r.number(amount, _decimals(amount))} {unit}",
-            f"{r.number(amount * lots, _decimals(amount * lots))} {unit}",
-        )
-        for name, amount, unit in lines
+        (words, *(r.times(name, part * times, unit) for times in (share, 1.0, lots)))
+        for words, name, part, unit in lines
     )
     fullest = f"Fullest pot ({loads[0]} {'skein' if loads[0] == 1 else 'skeins'})"
     return Table(
@@ -454,12 +462,12 @@ def doses(r):
 
 def powder(r):
     """The same dye weighed as powder, for those who make no stock."""
+    total = r.value("dye_total")
     rows = tuple(
         (
             row.name,
             f"{row.depth:g} %",
-            f"{r.number(mass, 2)} g",
-            f"{r.number(mass * r.given['lots'], 2)} g",
+            *(r.times("dye_total", mass / total * lots, "g") for lots in (1, r.given["lots"])),
         )
         for row, mass, _ in r.kept["doses"]
     )
@@ -479,7 +487,11 @@ def picture(r):
         r.kept["carried"] * share,
         parts,
         r.value("water") * share,
-        lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3),
+        lambda volume: (
+            r.amount(fill, VOLUME, "L" if fill >= 1000 else "mL")
+            if volume == fill
+            else _volume(r, volume)
+        ),
     )
 
 
@@ -626,7 +638,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="yellow", longest=24, name="name"),
+                    Input(TEXT, "Name", default="yellow", longest=40, name="name"),
                     Input(
                         PERCENT,
                         "Depth",
@@ -798,7 +810,7 @@ CARD = Card(
         Result(VOLUME, "Stocks in all", units=("mL",), finest=(1,), name="stock_total"),
         Result(MASS, "Dye in all", units=("g",), finest=(0.01,), name="dye_total"),
         Result(
-            VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 10), floor=0.0, name="water"
+            VOLUME, "Water to top up", units=("L", "mL"), finest=(0.01, 10), floor=0.0, name="water"
         ),
         Result(MASS, "Acid, pure", units=("g",), finest=(0.1,), name="acid_pure"),
         Result(
@@ -807,9 +819,9 @@ CARD = Card(
         Result(MASS, "Glauber’s salt", units=("g",), finest=(0.1,), name="salt"),
         Result(MASS, "Soda ash", units=("g",), finest=(1,), name="soda_mass"),
         Result(MASS, "Salt", units=("g",), finest=(1,), name="salt_bath"),
-        Result(VOLUME, "Bath in all", units=("L",), finest=(0.1,), name="bath"),
+        Result(VOLUME, "Bath in all", units=("L", "mL"), finest=(0.01, 10), name="bath"),
         Result(COUNT, "Potfuls", rounding="up", name="potfuls"),
-        Result(VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.1,), name="level"),
+        Result(VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.01,), name="level"),
         Result(MASS, "Yarn", units=("g", "oz"), finest=(1, 0.1), name="goods"),
         Result(PERCENT, "Depth of shade", finest=(0.01,), name="total_depth"),
     ),

@@ -153,8 +153,10 @@ def changes(r):
         (
             row.name,
             f"{row.depth:g} %",
-            f"{depth:.3f} %",
-            f"{'+' if move > 0 else '−' if move < 0 else ''}{abs(fiber * move / 100):.2f} g",
+            r.measured(depth, PERCENT, "%", 0.001),
+            (
+                f"{'+' if move > 0 else '−' if move < 0 else ''}{r.measured(abs(fiber * move / 100), MASS, 'g', 0.01)}"
+            ),
         )
         for row, depth, move in zip(r.given["dyes"], change.recipe, change.changes)
     )

@@ -103,7 +103,7 @@ def answer(w, skein_mass, full, damp, sections, stock, skeins, at_once, fiber):
 
 
 def say(r):
-    parts = [f"{r.number(volume)} mL for {row.name}" for row, _, volume, _, _ in r.kept["lines"]]
+    parts = [f"{_liquor(r, volume)} for {row.name}" for row, _, volume, _, _ in r.kept["lines"]]
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     steam = STEAM[r.given["fiber"]]
     return (
@@ -113,6 +113,15 @@ def say(r):
             f" minutes once it is hot through, in {_rounds(r.value('rounds'))}."
         ),
     )
+
+
+def _liquor(r, volume):
+    """What one skein takes in a section, in sentence and picture as in the table."""
+    return r.times("liquor", volume / r.value("liquor"), "mL")
+
+
+def _yarn(r, mass):
+    return r.measured(mass, MASS, "g", 1)
 
 
 def _rounds(count):
@@ -146,11 +155,10 @@ def mixing(r):
     rows = tuple(
         (
             row.name,
-            f"{r.number(mass, 0)} g",
-            f"{r.number(volume)} mL",
-            f"{r.number(strength, 2)} %",
-            f"{r.number(of_stock * skeins)} mL",
-            f"{r.number((volume - of_stock) * skeins)} mL",
+            _yarn(r, mass),
+            _liquor(r, volume),
+            r.measured(strength, PERCENT, "%", 0.01),
+            *(r.measured(one * skeins, VOLUME, "mL", 1) for one in (of_stock, volume - of_stock)),
         )
         for row, mass, volume, strength, of_stock in r.kept["lines"]
     )
@@ -167,7 +175,7 @@ def picture(r):
     return sections_picture(
         [row.name for row, *_ in lines],
         [mass for _, mass, *_ in lines],
-        [f"{r.number(volume)} mL on {r.number(mass, 0)} g" for _, mass, volume, *_ in lines],
+        [f"{_liquor(r, volume)} on {_yarn(r, mass)}" for _, mass, volume, *_ in lines],
     )
 
 
@@ -216,7 +224,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="another", longest=20, name="name"),
+                    Input(TEXT, "Name", default="another", longest=20, lent=False, name="name"),
                     Input(NUMBER, "Share", default="10", allowed=("0.5", "1000"), name="share"),
                     Input(
                         PERCENT,
@@ -273,7 +281,7 @@ CARD = Card(
             VOLUME,
             "Liquor that one skein takes up",
             units=("mL",),
-            finest=(5,),
+            finest=(1,),
             floor=0.0,
             name="liquor",
         ),

@@ -214,7 +214,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="another", longest=16, name="name"),
+                    Input(TEXT, "Name", default="another", longest=40, lent=False, name="name"),
                     Input(COUNT, "Skeins", default="6", allowed=("1", "400"), name="skeins"),
                 )
             ),
@@ -283,7 +283,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="step", longest=14, name="name"),
+                    Input(TEXT, "Name", default="step", longest=14, lent=False, name="name"),
                     Input(
                         TIME,
                         "Takes",
@@ -333,7 +333,7 @@ CARD = Card(
             units=("h", "min"),
             name="day",
         ),
-        Input(TEXT, "The day begins at", default="8:00", longest=5, name="opens"),
+        Input(TEXT, "The day begins at", default="8:00", longest=5, lent=False, name="opens"),
         Input(
             COUNT,
             "Skeins that hang on the rail",

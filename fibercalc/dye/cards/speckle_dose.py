@@ -246,7 +246,9 @@ CARD = Card(
         ),
         Result(MASS, "Carrier for it", units=("g",), finest=(0.1,), name="carrier"),
         Result(PERCENT, "Error weighed as dye, either way", finest=(1,), name="before"),
-        Result(PERCENT, "Error weighed as mix, either way", finest=(0.1,), name="after"),
+        Result(
+            PERCENT, "Error weighed as mix, either way", finest=(0.1,), at_step=True, name="after"
+        ),
         Result(PERCENT, "Speckle in the whole shade", finest=(1,), name="share"),
         Result(PERCENT, "Spots vary by (standard deviation)", finest=(1,), name="scatter"),
         Result(

@@ -57,7 +57,7 @@ def answer(
     made,
     hazards,
 ):
-    found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong"))
+    found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong", "holds"))
     strength = wanted
     plain, said = (
         ("plain_powder", "Powder, at the usual strength of the jar")
@@ -154,7 +154,22 @@ def answer(
             label="How far its strength may be off, by scale and jug",
         )
     if do == MAKE and found["powder"]:
-        found["wrong"] = strength_if_added(found["powder"], volume)
+        found["wrong"] = strength_if_added(found["powder"], volume) * (
+            new_jar / old_jar if jar == "yes" else 1.0
+        )
+    if jar == "yes" and do != DILUTE:
+        old = left * strength_left if do == EXTEND else 0.0
+        found["holds"] = w.step(
+            "holds",
+            (
+                "100 * powder / final"
+                if do == USE_UP
+                else f"(100 * powder{' + left * strength_left' if do == EXTEND else ''}) / volume"
+            ),
+            (100 * found["powder"] + old) / found["final"],
+            CONCENTRATION,
+            label="Powder in it, as weighed",
+        )
     row = KINDS[kind]
     found["weakest"] = w.step(
         "weakest",
@@ -182,20 +197,21 @@ def say(r):
             f"Take {r.text('stock', 'mL')} of the strong stock and fill up to {final}.",
             f"That is {strength}: water to the mark, about {r.text('water', 'mL')}.",
         )
+    is_so = f"works as {strength} of the usual jar" if r.has("holds") else f"is {strength}"
     if do == USE_UP:
         return (
             f"Dissolve all of it and fill up to {final}.",
-            f"That makes {strength} exactly; scale and jug leave ± {r.text('error')}.",
+            f"That {is_so} exactly; scale and jug leave ± {r.text('error')}.",
         )
     if do == EXTEND:
         return (
             f"Add {r.text('powder')} of powder to what is left and fill up to {final}.",
-            f"That is {strength} again; dissolve the powder first in a little hot water.",
+            f"That {is_so} again; dissolve the powder first in a little hot water.",
         )
     return (
         f"Weigh {r.text('powder')} of powder and fill up to {final}.",
         (
-            f"That is {strength}: up to the mark, not {final} added to it. Scale and jug leave ±"
+            f"That {is_so}: up to the mark, not {final} added to it. Scale and jug leave ±"
             f" {r.text('error')}."
         ),
     )
@@ -206,13 +222,18 @@ def notes(r):
     if r.kept.get("wrong") is not None and r.given["do"] == MAKE:
         said.append(
             f"Pouring {r.text('final', 'mL')} of water onto the powder instead would give"
-            f" {r.number(r.kept['wrong'], 3)} %."
+            f" {r.measured(r.kept['wrong'], PERCENT, '%', 0.001)}."
+        )
+    if r.has("holds"):
+        said.append(
+            "Two numbers stand on its label: what it works as in your recipes, and the"
+            f" {r.text('holds')} of powder that it holds."
         )
     row = KINDS[r.given["kind"]]
     said.append(
-        f"After {r.number(r.given['weeks'])} weeks closed and cool it likely holds"
-        f" {r.text('weakest')} to {r.text('strongest')} ({row['label'].lower()}; from memory,"
-        " wide). A dip beside a fresh stock tells more."
+        f"After {r.number(r.given['weeks'])} weeks closed and cool it likely"
+        f" {'works as' if r.has('holds') else 'holds'} {r.text('weakest')} to {r.text('strongest')}"
+        f" ({row['label'].lower()}; from memory, wide). A dip beside a fresh stock tells more."
     )
     if r.has("error") and r.value("error") > 2:
         said.append(
@@ -227,9 +248,26 @@ def notes(r):
 
 def label(r):
     """What the bottle's label says."""
+    strength = f"{r.given['wanted']:g} g in 100 mL"
+    # From a jar of another strength the bottle holds another weight than it works as: both stand on it, each with its jar.
+    jars = (
+        [
+            ("Works as", f"{strength}, of a jar of strength {r.given['old_jar']:g}"),
+            (
+                "Holds",
+                (
+                    f"{r.text('holds')},"
+                    f" {'topped up from a' if r.given['do'] == EXTEND else 'of this'} jar of"
+                    f" strength {r.given['new_jar']:g}"
+                ),
+            ),
+        ]
+        if r.has("holds")
+        else [("Strength", strength)]
+    )
     lines = [
         ("Name", r.given["name"]),
-        ("Strength", f"{r.given['wanted']:g} g in 100 mL"),
+        *jars,
         ("Made", write_date(r.given["made"])),
         ("Lot of the jar", r.given["lot"] or "–"),
         ("Hazards", r.given["hazards"] or "see the maker’s safety data sheet"),
@@ -400,7 +438,7 @@ CARD = Card(
             name="weeks",
         ),
         Input(
-            TEXT, "Name on the bottle", record="jar.name", default="navy", longest=30, name="name"
+            TEXT, "Name on the bottle", record="jar.name", default="navy", longest=40, name="name"
         ),
         Input(
             TEXT,
@@ -411,13 +449,13 @@ CARD = Card(
             optional=True,
             name="lot",
         ),
-        Input(DATE, "Made on", default="2027-01-11", name="made"),
+        Input(DATE, "Made on", default="2027-01-11", today=True, name="made"),
         Input(
             TEXT,
             "Hazard words of its safety data sheet",
             record="jar.hazards",
             default="",
-            longest=60,
+            longest=200,
             optional=True,
             measure="As the sheet has them; never guessed.",
             name="hazards",
@@ -428,7 +466,16 @@ CARD = Card(
         Result(VOLUME, "Of the strong stock", units=("mL",), finest=(0.5,), name="stock"),
         Result(VOLUME, "Water, to the mark", units=("mL",), finest=(1,), name="water"),
         Result(VOLUME, "Make it up to", units=("mL", "L"), finest=(1, 0.01), name="final"),
-        Result(PERCENT, "Strength may be off by, either way", finest=(0.1,), name="error"),
+        Result(
+            CONCENTRATION,
+            "Powder in it, as weighed",
+            units=("g/100 mL",),
+            finest=(0.01,),
+            name="holds",
+        ),
+        Result(
+            PERCENT, "Strength may be off by, either way", finest=(0.1,), at_step=True, name="error"
+        ),
         Result(
             CONCENTRATION,
             "After those weeks, at the weakest",
@@ -474,7 +521,12 @@ CARD = Card(
             "What hazards go on the bottle?",
             {
                 "contents": lambda r: [
-                    {"what": "dye-unknown", "strength": f"{r.given['wanted']:.4g}%"}
+                    {
+                        "what": "dye-unknown",
+                        "strength": (
+                            f"{r.value('holds') if r.has('holds') else r.given['wanted']:.4g}%"
+                        ),
+                    }
                 ]
             },
         ),

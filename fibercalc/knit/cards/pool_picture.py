@@ -308,7 +308,9 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="Another color", longest=20, name="name"),
+                    Input(
+                        TEXT, "Name", default="Another color", longest=20, lent=False, name="name"
+                    ),
                     Input(COLOR, "Color", default="#8c2f22", name="color"),
                     Input(
                         LENGTH,

@@ -728,7 +728,9 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="Another color", longest=30, name="name"),
+                    Input(
+                        TEXT, "Name", default="Another color", longest=30, lent=False, name="name"
+                    ),
                     Input(
                         NUMBER,
                         "Share",

@@ -107,7 +107,7 @@ class MordantLimit(Case):
 
     salt = Result[float](MASS, "Mordant", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0)
     metal = Result[float](MASS, "Metal in it", units=("g",), finest=(0.01,), floor=0.0)
-    on_fiber = Result[float](NUMBER, "Metal on the fiber, g for a kg", finest=(0.1,), floor=0.0)
+    on_fiber = Result[float](NUMBER, "Metal on the fiber, g for a kg", floor=0.0)
     left = Result[float](
         CONCENTRATION,
         "Metal left in the bath",

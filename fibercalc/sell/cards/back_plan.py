@@ -2,6 +2,7 @@
 
 from ...core.answer import Table
 from ...core.card import (
+    ANY,
     CHOICE,
     DATE,
     MODEL,
@@ -382,6 +383,7 @@ CARD = Card(
             "Closed days",
             "stretch",
             record="plan.closed",
+            lent=ANY,
             least=0,
             most=12,
             default=({"first": "2026-12-24", "last": "2027-01-02"},),
@@ -398,6 +400,7 @@ CARD = Card(
             DATE,
             "Today",
             default="2026-11-26",
+            today=True,
             measure="Or the day on which you look.",
             name="today",
         ),

@@ -4,6 +4,7 @@ from datetime import timedelta
 
 from ...core.answer import Table
 from ...core.card import (
+    ANY,
     CHOICE,
     DATE,
     MODEL,
@@ -318,7 +319,9 @@ def lines_table(r):
         row, base = line["row"], line["kind"] == "base"
         wanted = row.needed + (row.promised if base else 0)
         write = (
-            (lambda value: str(round(value))) if base else (lambda value: f"{r.number(value, 1)} g")
+            (lambda value: str(round(value)))
+            if base
+            else (lambda value: r.measured(value, MASS, "g", 0.1))
         )
         one = line["landed"] / line["ordered"] * (1 if base else 100) if line["ordered"] else None
         rows.append(
@@ -400,10 +403,11 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="another base", longest=20, name="name"),
+                    Input(TEXT, "Name", default="another base", longest=40, name="name"),
                     Input(
                         COUNT,
                         "Skeins that open plans need",
+                        record="planned",
                         default="0",
                         allowed=("0", "20000"),
                         name="needed",
@@ -466,7 +470,7 @@ CARD = Card(
             "base",
             record="base",
             least=0,
-            most=6,
+            most=40,
             measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
             default=(
                 {
@@ -492,7 +496,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="red", longest=20, name="name"),
+                    Input(TEXT, "Name", default="red", longest=40, name="name"),
                     Input(
                         MASS,
                         "Open plans need",
@@ -561,8 +565,9 @@ CARD = Card(
             ),
             "Dyes and chemicals",
             "dye or chemical",
+            lent="bases",
             least=0,
-            most=12,
+            most=40,
             measure="Weigh the jar as it stands, and know what the empty jar weighs.",
             default=(
                 {
@@ -676,8 +681,9 @@ CARD = Card(
             "Closed days",
             "stretch",
             record="plan.closed",
+            lent=ANY,
             least=0,
-            most=8,
+            most=12,
             default=({"first": "2026-12-24", "last": "2027-01-02"},),
             name="closed",
         ),
@@ -685,6 +691,7 @@ CARD = Card(
             DATE,
             "Today",
             default="2026-11-26",
+            today=True,
             measure="Or the day on which you look.",
             name="today",
         ),

@@ -30,6 +30,7 @@ from ...sources import (
 from ...yarn.student_t import quantile, share_below
 from ..demand import (
     FITTED_FROM,
+    MOST_RELEASES,
     critical_ratio,
     demand_from_sales,
     expected_left,
@@ -351,7 +352,15 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "When", record="event", default="another", longest=16, name="name"),
+                    Input(
+                        TEXT,
+                        "When",
+                        record="event",
+                        default="another",
+                        longest=40,
+                        lent=False,
+                        name="name",
+                    ),
                     Input(COUNT, "Offered", default="48", allowed=("1", "5000"), name="offered"),
                     Input(COUNT, "Sold", default="44", allowed=("0", "5000"), name="sold"),
                 )
@@ -360,7 +369,7 @@ CARD = Card(
             "release",
             record="sale",
             least=1,
-            most=24,
+            most=MOST_RELEASES,
             measure="Of the same sort of thing. Where all was sold, it sold out.",
             default=(
                 {"name": "June", "offered": "40", "sold": "40"},

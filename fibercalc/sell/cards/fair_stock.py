@@ -354,7 +354,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "For", default="another", longest=20, name="name"),
+                    Input(TEXT, "For", default="another", longest=20, lent=False, name="name"),
                     Input(MONEY, "Amount", default="20", allowed=("0", "100000"), name="amount"),
                 )
             ),

@@ -300,7 +300,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="D", longest=20, name="name"),
+                    Input(TEXT, "Name", default="D", longest=40, lent=False, name="name"),
                     Input(
                         LENGTH,
                         "Yarn, by the pattern",
@@ -325,7 +325,7 @@ CARD = Card(
             "color",
             record="product.parts",
             least=1,
-            most=12,
+            most=40,
             measure="Each color’s length as the pattern gives it, for the size you pack.",
             default=(
                 {"name": "A", "needed": "640 m"},
@@ -409,6 +409,7 @@ CARD = Card(
             PERCENT,
             "Knitters who run short in it",
             finest=(0.1,),
+            at_step=True,
             rounding="up",
             decided=lambda r: 100 * _tightest(r)[4],
             name="short",

@@ -64,11 +64,20 @@ from ..pictures.papers import lot_card
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
 PLAIN, PRECUT = "plain", "precut"
+WRITE = "____________"
 NEAR = 0.05  # mm: what measures typed to a tenth may be off by
 FARTHEST_ALONE = (
     0.0015  # m: what a label printed alone can be moved before its words come to its edge
 )
 SKEINS = (*WITH_CODE, SMALL, PRICE, SHELF)
+LABELED = {
+    STICKER: (("No set", "of_set"),),
+    KIT: (("No kit", "kit"), ("No day", "start")),
+} | dict.fromkeys(SKEINS, (("No name of a base", "name"),))
+UNNAMED = {
+    "price": "Price: give it; a ticket says nothing else.",
+    "stock": "Dye or other stock: give its name; a bottle that nobody can name is a danger.",
+}
 NAMES = {
     "Name": "name",
     "Color": "color",
@@ -160,6 +169,9 @@ def answer(
             shares_of(fiber)
         except OutOfRange as wrong:
             raise Refused(f"Fiber content: {wrong.reason}.", "fiber") from None
+    for place, named, what in ((PRICE, price, "price"), (BOTTLE, stock, "stock")):
+        if kind == place and not named:
+            raise Refused(UNNAMED[what], what)
     if kind == STICKER and last < first:
         raise Refused(f"Last number: {last:g} is before the first, {first:g}.", "last")
     if page == ALONE and max(abs(right), abs(down)) > FARTHEST_ALONE:
@@ -298,7 +310,7 @@ def _laid(given, mass, length, settings):
     kind = given["kind"]
     if kind == STICKER:
         return [
-            laid_out(day_sticker(number, given["of_set"]))
+            laid_out(day_sticker(number, given["of_set"] or ""))
             for number in range(int(given["first"]), int(given["last"]) + 1)
         ]
     if kind == BOTTLE:
@@ -320,15 +332,11 @@ def _laid(given, mass, length, settings):
             )
         ]
     if kind == KIT:
-        days = tuple(
-            f"Part {part + 1:g}:"
-            f" {write_date(given['start'] + timedelta(days=part * int(given['every'])))}"
-            for part in range(int(given["parts"]))
-        )
+        days = tuple(_part(given, part) for part in range(int(given["parts"])))
         return [
             laid_out(
                 kit_card(
-                    given["kit"],
+                    given["kit"] or "",
                     given["maker"] or "",
                     given["color"] or "",
                     given["lot"] or "",
@@ -337,6 +345,15 @@ def _laid(given, mass, length, settings):
             )
         ]
     return [laid_out(DRAWN[kind](_skein(given, mass, length, settings)))]
+
+
+def _part(given, part):
+    """One line of a kit card; with no day to write by hand where the first is not known."""
+    return f"Part {part + 1:g}: " + (
+        write_date(given["start"] + timedelta(days=part * int(given["every"])))
+        if given["start"]
+        else WRITE
+    )
 
 
 def _skein(given, mass, length, settings):
@@ -354,13 +371,13 @@ def _skein(given, mass, length, settings):
         ("grams", round(mass, 1)),
         ("meters", round(length, 1)),
         ("weight_class", "" if given["weight_class"] in (None, "none") else given["weight_class"]),
-        ("name", given["name"]),
+        ("name", given["name"] or ""),
         ("lot", given["lot"] or ""),
     )
     origin = f"Made in {given['origin']}" if given["origin"] else ""
     care = tuple(line for line in (given["care_1"], given["care_2"]) if line)
     return Skein(
-        given["name"],
+        given["name"] or "",
         given["color"] or "",
         given["maker"] or "",
         given["fiber"] or "",
@@ -420,11 +437,12 @@ def say(r):
     kind, page = r.given["kind"], r.given["page"]
     title, width, height = SIZES[kind]
     if kind == STICKER:
-        what = f"{r.given['of_set']}, {r.given['first']:g} to {r.given['last']:g}"
+        what = f"{r.given['of_set'] or 'A set'}, {r.given['first']:g} to {r.given['last']:g}"
     elif kind == KIT:
+        first = f" from {write_date(r.given['start'])}" if r.given["start"] else ""
         what = (
-            f"{r.given['kit']}: {r.given['parts']:g} {'part' if r.given['parts'] == 1 else 'parts'}"
-            f" from {write_date(r.given['start'])}"
+            f"{r.given['kit'] or 'A kit'}: {r.given['parts']:g}"
+            f" {'part' if r.given['parts'] == 1 else 'parts'}{first}"
         )
     elif kind == BOTTLE:
         found = _hazards(r.given["contents"])
@@ -434,7 +452,7 @@ def say(r):
             + ("" if found.signal == "none" else f": {found.signal}")
         )
     else:
-        what = f"{r.given['name']}: {_promise(r)}"
+        what = f"{r.given['name'] or 'A skein'}: {_promise(r)}"
     count = int(
         r.given["copies"] * (r.given["last"] - r.given["first"] + 1 if kind == STICKER else 1)
     )
@@ -462,7 +480,11 @@ def _promise(r):
 
 def notes(r):
     kind, laid = r.given["kind"], _finished(r)
-    said = []
+    said = [
+        f"{words} stands on it: the example’s is not yours."
+        for words, name in LABELED.get(kind, ())
+        if not r.given[name]
+    ]
     shrunk = list(dict.fromkeys(each for one in laid for each in one.shrunk))
     if shrunk:
         said.append(
@@ -617,6 +639,7 @@ CARD = Card(
             record="base.name",
             default="Tarrow Sock",
             longest=40,
+            optional=True,
             when=ON_SKEIN,
             bench="bases.name",
             measure="Of the base.",
@@ -741,6 +764,7 @@ CARD = Card(
             default="27",
             allowed=("0.01", "99999"),
             usual=("1", "200"),
+            optional=True,
             when=_for(PRICE),
             name="price",
         ),
@@ -749,7 +773,8 @@ CARD = Card(
             "Set",
             record="product.name",
             default="Twelve Lamps",
-            longest=30,
+            longest=40,
+            optional=True,
             when=_for(STICKER),
             name="of_set",
         ),
@@ -771,7 +796,15 @@ CARD = Card(
             when=_for(STICKER),
             name="last",
         ),
-        Input(TEXT, "Kit", default="Culvert Stole", longest=40, when=_for(KIT), name="kit"),
+        Input(
+            TEXT,
+            "Kit",
+            default="Culvert Stole",
+            longest=40,
+            optional=True,
+            when=_for(KIT),
+            name="kit",
+        ),
         Input(
             COUNT,
             "Parts",
@@ -786,6 +819,7 @@ CARD = Card(
             "Part one comes on",
             default="2027-03-05",
             allowed=("2000-01-01", "2199-12-31"),
+            optional=True,
             when=_for(KIT),
             name="start",
         ),
@@ -804,6 +838,7 @@ CARD = Card(
             record="bottle.name",
             default="navy",
             longest=40,
+            optional=True,
             when=_for(BOTTLE),
             name="stock",
         ),
@@ -824,6 +859,7 @@ CARD = Card(
             "Made on",
             record="bottle.made_on",
             default="2027-01-11",
+            today=True,
             when=_for(BOTTLE),
             name="made",
         ),
@@ -919,6 +955,7 @@ CARD = Card(
             "Length promised",
             units=("yd", "m"),
             finest=(1, 1),
+            at_step=True,
             rounding="down",
             name="printed_length",
         ),
@@ -927,6 +964,7 @@ CARD = Card(
             "Weight promised",
             units=("g", "oz"),
             finest=(1, 0.1),
+            at_step=True,
             rounding="down",
             name="printed_mass",
         ),

@@ -575,7 +575,7 @@ CARD = Card(
             "fiber",
             record="base.fibers",
             least=1,
-            most=5,
+            most=8,
             when=AIRED,
             measure="Shares together 100 %.",
             default=(

@@ -317,7 +317,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Color", default="Wet Slate", longest=20, name="color"),
+                    Input(TEXT, "Color", default="Wet Slate", longest=40, name="color"),
                     Input(COUNT, "Skeins", default="1", allowed=("1", "60"), name="each"),
                 )
             ),
@@ -340,10 +340,10 @@ CARD = Card(
                         "Color",
                         record="colorway>name",
                         default="Wet Slate",
-                        longest=20,
+                        longest=40,
                         name="color",
                     ),
-                    Input(TEXT, "Lot", default="new", longest=12, name="lot"),
+                    Input(TEXT, "Lot", default="new", longest=24, name="lot"),
                     Input(COUNT, "Good skeins", default="4", allowed=("0", "2000"), name="good"),
                 )
             ),
@@ -368,12 +368,13 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Color", default="Wet Slate", longest=20, name="color"),
+                    Input(TEXT, "Color", default="Wet Slate", longest=40, name="color"),
                     Input(COUNT, "Skeins", default="1", allowed=("0", "2000"), name="places"),
                 )
             ),
             "Promised to the club",
             "color",
+            lent="lots",
             least=0,
             most=8,
             default=({"color": "Wet Slate", "places": "8"},),
@@ -395,7 +396,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="another parcel", longest=24, name="name"),
+                    Input(TEXT, "Name", default="another parcel", longest=40, name="name"),
                     Input(COUNT, "Skeins", default="1", allowed=("0", "400"), name="skeins"),
                     Input(
                         MASS,

@@ -65,16 +65,21 @@ def answer(
     order,
     trade,
     month_costs,
+    skeins,
 ):
     labor = w.step(
-        "labor", "minutes * wage / 60", minutes * wage / 60, MONEY, label="Labor in one skein"
+        "labor",
+        "skeins * minutes * wage / 60",
+        skeins * minutes * wage / 60,
+        MONEY,
+        label="Labor in one",
     )
     one = w.step(
         "one",
-        "base + dye + energy + labor",
-        base + dye + energy + labor,
+        "skeins * (base + dye + energy) + labor",
+        skeins * (base + dye + energy) + labor,
         MONEY,
-        label="Every skein that goes into a pot",
+        label="Every one that goes into a pot",
     )
     good = w.step(
         "good",
@@ -85,8 +90,8 @@ def answer(
     )
     made = w.step(
         "made",
-        "good + label + overhead",
-        good + label + overhead,
+        "good + skeins * (label + overhead)",
+        good + skeins * (label + overhead),
         MONEY,
         label="Made, labeled, overhead paid",
     )
@@ -155,9 +160,11 @@ def answer(
     brings = w.step(
         "brings", "net - taken", net - taken, MONEY, label="A sale brings, after tax and fee"
     )
-    one_more = w.step("one_more", "good + label", good + label, MONEY, label="One more costs")
+    one_more = w.step(
+        "one_more", "good + skeins * label", good + skeins * label, MONEY, label="One more costs"
+    )
     cost = w.step("cost", "made + taken", made + taken, MONEY, label="It costs, fee and all")
-    left = w.step("left", "net - cost", net - cost, MONEY, label="Left of each skein")
+    left = w.step("left", "net - cost", net - cost, MONEY, label="Left of each")
     found = {
         "price": ticket,
         "paid": paid,
@@ -178,8 +185,8 @@ def answer(
     )
     found["contribution"] = w.step(
         "contribution",
-        "net - taken - label - (base + dye + energy) / (1 - loss / 100)",
-        net - taken - label - cost_with_loss(base + dye + energy, loss),
+        "net - taken - skeins * (label + (base + dye + energy) / (1 - loss / 100))",
+        net - taken - skeins * (label + cost_with_loss(base + dye + energy, loss)),
         MONEY,
         label="Contribution before labor and overhead",
     )
@@ -205,25 +212,28 @@ def answer(
             "trade_price - made",
             found["trade_price"] - made,
             MONEY,
-            label="Left of each skein at wholesale",
+            label="Left of each at wholesale",
         )
-    if month_costs is not None and left + overhead >= CENT:
-        need = break_even(month_costs, left + overhead)
+    if month_costs is not None and left + skeins * overhead >= CENT:
+        need = break_even(month_costs, left + skeins * overhead)
         found["break_even"] = w.step(
             "break_even",
-            "ceil(month_costs / (left + overhead))",
+            "ceil(month_costs / (left + skeins * overhead))",
             _up(need),
             COUNT,
-            label="Skeins a month that pay the fixed costs",
+            label="So many a month pay the fixed costs",
         )
     found["pot_loss"] = w.step(
-        "pot_loss", "pot * one", pot * one, MONEY, label="One spoilt pot costs"
+        "pot_loss", "pot * one / skeins", pot * one / skeins, MONEY, label="One spoilt pot costs"
+    )
+    found["work"] = w.step(
+        "work", "skeins * minutes", skeins * minutes, TIME, label="Your time in one"
     )
     if left >= CENT:
         found["make_good"] = w.step(
             "make_good",
             "ceil(pot_loss / left)",
-            _up(break_even(pot * one, left)),
+            _up(break_even(pot * one / skeins, left)),
             COUNT,
             label="Skeins sold whose earnings that takes",
         )
@@ -244,7 +254,7 @@ def _left(given, price, **changed):
     v = given | changed
     rate = v["tax"] or 0.0
     net = net_of_tax(price, rate) if v["tax_place"] == INSIDE else price
-    made = (
+    made = v["skeins"] * (
         cost_with_loss(
             v["base"] + v["dye"] + v["energy"] + v["minutes"] * v["wage"] / 60, v["loss"]
         )
@@ -266,12 +276,17 @@ def _money(r):
     return lambda amount: with_money(r.number(amount, 2), r.settings.money)
 
 
+def _called(r):
+    """What one that is sold is called."""
+    return "skein" if r.given["skeins"] == 1 else "piece"
+
+
 def say(r):
     left = r.value("left")
     each = (
-        f"{r.text('left')} of each skein is left"
+        f"{r.text('left')} of each {_called(r)} is left"
         if left >= 0
-        else f"every skein loses {r.text('left').replace('−', '')}"
+        else f"every {_called(r)} loses {r.text('left').replace('−', '')}"
     )
     tail = {INSIDE: "tax in it", OUTSIDE: f"tax on top, {r.text('paid')} in all", NO_TAX: "no tax"}[
         r.given["tax_place"]
@@ -302,17 +317,17 @@ def notes(r):
             else f"loses {r.text('trade_left').replace('−', '')}"
         )
         said.append(
-            f"At wholesale a skein brings {r.text('trade_price')} and {ends}; taken as paid without"
-            " a fee."
+            f"At wholesale a {_called(r)} brings {r.text('trade_price')} and {ends}; taken as paid"
+            " without a fee."
         )
     if r.has("break_even"):
         said.append(
-            f"{r.text('break_even')} skeins a month pay {_money(r)(r.given['month_costs'])} of"
-            " fixed costs; your labor is paid in every one of them."
+            f"{r.text('break_even')} {_called(r)}s a month pay {_money(r)(r.given['month_costs'])}"
+            " of fixed costs; your labor is paid in every one of them."
         )
     spoilt = f"A spoilt pot of {r.given['pot']} costs {r.text('pot_loss')}"
     said.append(
-        f"{spoilt}: the earnings of {r.text('make_good')} skeins."
+        f"{spoilt}: the earnings of {r.text('make_good')} {_called(r)}s."
         if r.has("make_good")
         else f"{spoilt}."
     )
@@ -327,15 +342,16 @@ def notes(r):
 def _parts(r):
     """What a buyer pays, in whole cents that add up to it; tax and what is left are those that the results say."""
     v, scale = r.given, 1 / (1 - r.given["loss"] / 100)
+    many = v["skeins"]
     paid, net, left = (cents(r.value(name)) for name in ("paid", "net", "left"))
     exact = [
-        ("Base yarn", v["base"]),
-        ("Dye", v["dye"]),
-        ("Acid, energy", v["energy"]),
+        ("Base yarn", many * v["base"]),
+        ("Dye", many * v["dye"]),
+        ("Acid, energy", many * v["energy"]),
         ("Labor", r.kept["labor"]),
         ("Spoilt pots", r.kept["one"] * (scale - 1)),
-        ("Label", v["label"]),
-        ("Overhead", v["overhead"]),
+        ("Label", many * v["label"]),
+        ("Overhead", many * v["overhead"]),
         ("Fee", r.kept["taken"]),
     ]
     whole = in_whole([100 * amount for _, amount in exact], net - left)
@@ -380,7 +396,7 @@ def split_table(r):
     ]
     return Table(
         "Where it goes, to the cent",
-        ("Part", "Of one skein", "Of what is paid"),
+        ("Part", f"Of one {_called(r)}", "Of what is paid"),
         (*rows, ("The buyer pays", money(total / 100), "100 %" if total else "–")),
     )
 
@@ -388,11 +404,12 @@ def split_table(r):
 def discounts(r):
     """What a lower price does: what is left, and how many times as many must sell to earn the same."""
     money, price, rows = _money(r), r.value("price"), []
-    now = r.value("left") + r.given["overhead"]
+    overhead = r.given["skeins"] * r.given["overhead"]
+    now = r.value("left") + overhead
     for percent in DISCOUNTS:
         lower = cents(price * (1 - percent / 100)) / 100
         left = _left(r.given, lower)
-        earns = left + r.given["overhead"]
+        earns = left + overhead
         rows.append(
             (
                 f"{percent} %",
@@ -481,6 +498,7 @@ CARD = Card(
             allowed=("0 %", "100 %"),
             usual=("0 %", "30 %"),
             when=TAXED,
+            lent=True,
             measure="Yours, for this kind of goods and place: 20 is an example, no country’s.",
             name="tax",
         ),
@@ -497,7 +515,7 @@ CARD = Card(
         Input(
             TIME,
             "Your time, a skein",
-            record="product.work",
+            record="product.work_each",
             default="9 min",
             allowed=("0 min", "40 h"),
             usual=("2 min", "90 min"),
@@ -548,6 +566,7 @@ CARD = Card(
             default="1.9 %",
             allowed=("0 %", "50 %"),
             usual=("0 %", "20 %"),
+            lent=True,
             measure="Add up fees that are taken from the same amount.",
             name="fee_percent",
         ),
@@ -571,7 +590,7 @@ CARD = Card(
         ),
         Input(
             NUMBER,
-            "Skeins in one payment",
+            "Sold in one payment",
             default="1",
             allowed=("1", "1000"),
             usual=("1", "6"),
@@ -601,6 +620,19 @@ CARD = Card(
             measure="What the overhead is meant to pay: here 50 skeins at 1.60.",
             name="month_costs",
         ),
+        Input(
+            NUMBER,
+            "Skeins in one that is sold",
+            record="product.skeins_in",
+            default="1",
+            allowed=("0.05", "60"),
+            usual=("1", "12"),
+            measure=(
+                "A kit holds several, a set a share of each: what is said of a skein counts so many"
+                " times, the price once."
+            ),
+            name="skeins",
+        ),
     ),
     results=(
         Result(MONEY, "Ticket price", finest=(0.01,), rounding="up", name="price"),
@@ -626,9 +658,10 @@ CARD = Card(
         Result(MONEY, "Nothing left at", finest=(0.01,), rounding="up", name="lowest"),
         Result(MONEY, "A shop pays you, before tax", finest=(0.01,), name="trade_price"),
         Result(MONEY, "Left of each at wholesale", finest=(0.01,), name="trade_left"),
-        Result(COUNT, "Skeins a month that pay the fixed costs", rounding="up", name="break_even"),
+        Result(COUNT, "So many a month pay the fixed costs", rounding="up", name="break_even"),
         Result(MONEY, "One spoilt pot costs", finest=(0.01,), rounding="up", name="pot_loss"),
-        Result(COUNT, "Skeins whose earnings that takes", rounding="up", name="make_good"),
+        Result(COUNT, "Sold, whose earnings that takes", rounding="up", name="make_good"),
+        Result(TIME, "Your time in one", units=("min", "h"), finest=(0.1, 0.01), name="work"),
     ),
     answer=answer,
     say=say,
@@ -657,11 +690,13 @@ CARD = Card(
         Carry("count-to-dye", "How many should I dye?", {"price": "brings", "cost": "one_more"}),
         Carry("label", "A price card", {"price": "paid"}),
     ),
+    link_version=2,
+    upgrades={1: dict},  # skeins came last
     saves=(
         Save(
             "product",
             "A product: its price, cost and your time",
-            {"sort": "'skein'", "price": "price", "net": "net", "cost": "cost", "work": "minutes"},
+            {"price": "price", "net": "net", "cost": "cost", "work": "work"},
         ),
     ),
 )

@@ -14,7 +14,6 @@ from ...core.card import (
     Rows,
     row_of,
 )
-from ...core.outcome import round_to
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MASS, MONEY, PERCENT, TIME
@@ -361,7 +360,7 @@ def shortages(r):
         if r.kept["bill"].bases[base.name] > base.on_hand
     ]
     said += [
-        f"{r.number(round_to(grams, 0.1, 'up'), 1)} g of {name}"
+        f"{r.measured(grams, MASS, 'g', 0.1, 'up')} of {name}"
         for name, grams in r.kept["short_dyes"].items()
     ]
     if r.kept["short_acid"] > 0:
@@ -463,7 +462,7 @@ CARD = Card(
                         "Name",
                         record="product>name",
                         default="another",
-                        longest=16,
+                        longest=40,
                         name="name",
                     ),
                     Input(
@@ -484,7 +483,7 @@ CARD = Card(
                         "What one holds",
                         record="product>holds",
                         default="Wet Slate",
-                        longest=110,
+                        longest=600,
                         name="holds",
                     ),
                     Input(
@@ -527,7 +526,7 @@ CARD = Card(
             "product",
             record="plan.items",
             least=1,
-            most=10,
+            most=40,
             measure=(
                 "What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway."
                 " Prices without tax; other cost is labels, box, pattern."
@@ -558,12 +557,12 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="another", longest=16, name="name"),
+                    Input(TEXT, "Name", default="another", longest=40, name="name"),
                     Input(
                         TEXT,
                         "Recipe",
                         default="navy 0.5",
-                        longest=110,
+                        longest=400,
                         optional=True,
                         name="recipe",
                     ),
@@ -572,7 +571,7 @@ CARD = Card(
                         TEXT,
                         "Base, if not the first",
                         record="base>name",
-                        longest=16,
+                        longest=40,
                         optional=True,
                         name="base",
                     ),
@@ -582,7 +581,7 @@ CARD = Card(
             "colorway",
             record="colorway",
             least=1,
-            most=16,
+            most=40,
             measure=(
                 "Depths in percent of the dry yarn, dye by dye: navy 0.62, black 0.24. A numbered"
                 " set is one colorway with its number of shades and their mean depth."
@@ -602,7 +601,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="another base", longest=16, name="name"),
+                    Input(TEXT, "Name", default="another base", longest=40, name="name"),
                     Input(
                         MASS,
                         "A skein weighs",
@@ -633,14 +632,14 @@ CARD = Card(
             "base",
             record="base",
             least=1,
-            most=4,
+            most=40,
             default=({"name": "Tarrow Sock", "on_hand": "12"},),
             name="bases",
         ),
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Dye", record="name", default="red", longest=14, name="dye"),
+                    Input(TEXT, "Dye", record="name", default="red", longest=40, name="dye"),
                     Input(
                         MASS,
                         "On hand",
@@ -664,8 +663,9 @@ CARD = Card(
             "Dye on hand",
             "jar",
             record="jar",
+            lent="colorways",
             least=0,
-            most=12,
+            most=40,
             measure="Weigh the jar and take off the empty jar.",
             default=(
                 {"dye": "navy", "on_hand": "140 g"},
@@ -848,6 +848,7 @@ CARD = Card(
             "Shades of {}",
             {
                 "name": ways.set_field("name"),
+                "dyes": ways.set_dye_names,
                 "sets": ways.set_field("wanted"),
                 "spare": ways.set_field("spare"),
                 "days": ways.set_shades,
@@ -867,14 +868,15 @@ CARD = Card(
                 "kit": ways.kit_parts,
                 "lots": ways.kit_lots,
                 "club": ways.nobody,
+                "parcels": ways.kit_parcel,
             },
             each=ways.kit_names,
         ),
         Carry(
             "label",
             "Kit card for {}",
-            {"kind": lambda r, number: "kit", "kit": ways.kit_label, "copies": ways.kit_count},
-            each=ways.kit_names,
+            {"kind": lambda r, number: "kit", "kit": ways.card_kit, "copies": ways.card_copies},
+            each=ways.card_kits,
         ),
         Carry("price", "Does a skein pay?", {"minutes": "minutes"}),
     ),

@@ -19,7 +19,7 @@ from ...core.card import (
 )
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
-from ...core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME
+from ...core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ...dye.color.kubelka_munk import palette
 from ...dye.color.path import Path
 from ...dye.color.steps import equal_percent_ladder, even_ladder, geometric_ladder, geometric_ratio
@@ -395,8 +395,8 @@ def notes(r):
     palest = dye_mass(r.value("shade_cut"), min(sum(recipe) for recipe in ladder.recipes))
     if palest and r.given["scale_step"] / 2 / palest > 0.05:
         said.append(
-            f"The palest shade takes {r.number(palest, 3)} g of dye in all, too little for this"
-            " scale: dose it from a stock."
+            f"The palest shade takes {r.measured(palest, MASS, 'g', 0.001)} of dye in all, too"
+            " little for this scale: dose it from a stock."
         )
     said.append(
         "A shade that takes two loads is two lots that must look like one: share each dye bath's"
@@ -438,7 +438,15 @@ def side_by_side(r):
 
 def _stock(r, grams):
     strength = WEAK if grams < 1 else EVERYDAY
-    return f"{r.number(stock_volume(grams, strength))} mL of {strength:g} %"
+    return f"{r.measured(stock_volume(grams, strength), VOLUME, 'mL', 1)} of {strength:g} %"
+
+
+def _dye(r, grams):
+    return r.measured(grams, MASS, "g", 0.01)
+
+
+def _depth(r, percent):
+    return r.measured(percent, PERCENT, "%", 0.001)
 
 
 def shades(r):
@@ -454,10 +462,10 @@ def shades(r):
                 (
                     str(number),
                     row.name,
-                    f"{r.number(percent, 3)} %",
-                    f"{r.number(grams, 2)} g",
+                    _depth(r, percent),
+                    _dye(r, grams),
                     _stock(r, grams),
-                    f"{r.number(more, 2)} g",
+                    _dye(r, more),
                     _stock(r, more),
                 )
             )
@@ -504,13 +512,9 @@ def plan_sheet(r):
     done = tuple(
         (
             str(number),
-            " ".join(f"{r.number(percent, 3)} %" for percent in recipe),
-            " ".join(
-                f"{r.number(dye_mass(r.value('shade_cut'), percent), 2)} g" for percent in recipe
-            ),
-            " ".join(
-                f"{r.number(dye_mass(r.kept['shade_whole'], percent), 2)} g" for percent in recipe
-            ),
+            " ".join(_depth(r, percent) for percent in recipe),
+            " ".join(_dye(r, dye_mass(r.value("shade_cut"), percent)) for percent in recipe),
+            " ".join(_dye(r, dye_mass(r.kept["shade_whole"], percent)) for percent in recipe),
             "",
             "☐",
             "☐",
@@ -589,13 +593,14 @@ CARD = Card(
             "Name of the set",
             record="product.name",
             default="Twelve Lamps",
-            longest=24,
+            longest=40,
             optional=True,
             name="name",
         ),
         Input(
             COUNT,
             "Days, or shades",
+            record="colorway.set_shades",
             default="12",
             allowed=("2", "60"),
             usual=("5", "31"),
@@ -716,8 +721,10 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="brown", longest=14, name="name"),
-                    Input(COLOR, "Color of its sample", default="#7a4a2b", name="sample"),
+                    Input(TEXT, "Name", default="brown", longest=40, name="name"),
+                    Input(
+                        COLOR, "Color of its sample", default="#7a4a2b", lent=True, name="sample"
+                    ),
                     Input(
                         PERCENT,
                         "Depth of that sample",
@@ -725,6 +732,7 @@ CARD = Card(
                         allowed=("0.05 %", "12 %"),
                         usual=("0.5 %", "4 %"),
                         strict=True,
+                        lent=True,
                         name="percent",
                     ),
                     Input(
@@ -734,6 +742,7 @@ CARD = Card(
                         allowed=("0 %", "12 %"),
                         usual=("0 %", "4 %"),
                         strict=True,
+                        lent=True,
                         name="first",
                     ),
                     Input(
@@ -743,12 +752,14 @@ CARD = Card(
                         allowed=("0 %", "12 %"),
                         usual=("0 %", "4 %"),
                         strict=True,
+                        lent=True,
                         name="last",
                     ),
                 )
             ),
             "Dyes",
             "dye",
+            record="colorway.dyes",
             least=1,
             most=3,
             measure=(

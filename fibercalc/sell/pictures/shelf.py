@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing, Scale
+from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing, Scale, short
 
 LEFT, RIGHT, ROW = 8, 352, 74
 
@@ -25,8 +25,8 @@ def shelf_picture(lines: Sequence[tuple[str, float, float, float, float, float]]
         drawing.text(
             LEFT,
             y + 16,
-            f"{name if len(name) <= 14 else name[:13] + '…'}: {needed + promised + keep:.0f}"
-            f" wanted, {held + ordered:.0f} there will be",
+            f"{short(name, 14)}: {needed + promised + keep:.0f} wanted, {held + ordered:.0f} there"
+            " will be",
             size=13,
             bold=True,
         )

@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import ceil
 
 from ...core.answer import Table
-from ...core.outcome import Outcome, round_to
+from ...core.outcome import Outcome
 from ...core.units import MASS
 from ...dye.recipe import dye_mass
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, bill_of
@@ -19,7 +19,7 @@ def colors_table(r: Outcome) -> Table:
     rows = []
     for need in r.kept["bill"].colors:
         dyes = ", ".join(
-            f"{name} {r.number(dye_mass(need.mass, depth), 1)} g"
+            f"{name} {r.measured(dye_mass(need.mass, depth), MASS, 'g', 0.1)}"
             for name, depth in need.colorway.recipe
         )
         rows.append(
@@ -58,9 +58,9 @@ def order_table(r: Outcome) -> Table:
         rows.append(
             (
                 name,
-                f"{r.number(grams, 1)} g",
-                f"{r.number(held, 1)} g",
-                f"{r.number(round_to(short, 0.1, 'up'), 1)} g" if short else "0",
+                r.measured(grams, MASS, "g", 0.1),
+                r.measured(held, MASS, "g", 0.1),
+                r.measured(short, MASS, "g", 0.1, "up") if short else "0",
                 "more" if short else "none",
             )
         )
@@ -68,9 +68,9 @@ def order_table(r: Outcome) -> Table:
     rows.append(
         (
             "acid, pure",
-            f"{r.number(r.value('acid'))} g",
-            f"{r.number(held)} g" if held is not None else "–",
-            f"{r.number(r.kept['short_acid'])} g" if r.kept["short_acid"] else "0",
+            r.text("acid", "g"),
+            r.measured(held, MASS, "g", 1) if held is not None else "–",
+            r.measured(r.kept["short_acid"], MASS, "g", 1, "up") if r.kept["short_acid"] else "0",
             "more" if r.kept["short_acid"] else "none",
         )
     )

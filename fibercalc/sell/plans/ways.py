@@ -5,7 +5,13 @@ Each function takes the outcome of the card named in it and gives canonical text
 
 from ..release import KIT, SET_CUT, SET_WHOLE
 
-MOST_RECIPES, MOST_LOTS = 40, 24  # rows of the cards that get them
+MOST_RECIPES, MOST_LOTS, MOST_DYES, MOST_SET_DYES, NAME = (
+    40,
+    24,
+    40,
+    3,
+    40,
+)  # rows of the cards that get them, and letters of a name there
 
 
 def _text(r, name: str) -> str:
@@ -23,9 +29,9 @@ def release_recipes(r) -> list[dict]:
             rows.append(
                 {
                     "name": (
-                        f"{need.colorway.name[:12]} {shade}"
+                        f"{need.colorway.name[: NAME - 4]} {shade}"
                         if shades > 1
-                        else need.colorway.name[:16]
+                        else need.colorway.name[:NAME]
                     ),
                     "skeins": str(min(-(-need.skeins // shades), 400)),
                 }
@@ -37,7 +43,7 @@ def release_bases(r) -> list[dict]:
     """release-plan to base-order: what the release needs of each base."""
     return [
         {
-            "name": base.name[:20],
+            "name": base.name[:NAME],
             "needed": str(r.kept["bill"].bases[base.name]),
             "promised": "0",
             "on_hand": _text(r, f"bases.{number}.on_hand"),
@@ -57,7 +63,7 @@ def release_dyes(r) -> list[dict]:
     prices = {row.dye.lower(): row.price for row in r.given["jars"]}
     return [
         {
-            "name": name[:20],
+            "name": name[:NAME],
             "needed": f"{grams:.6g}g",
             "jar": f"{r.kept['jar'].get(name.lower(), 0.0):.6g}g",
             "empty": "0g",
@@ -67,7 +73,7 @@ def release_dyes(r) -> list[dict]:
             "pack": "100g",
             "price": f"{prices.get(name.lower(), 0):g}",
         }
-        for name, grams in list(r.kept["bill"].dyes.items())[:12]
+        for name, grams in list(r.kept["bill"].dyes.items())[:MOST_DYES]
     ]
 
 
@@ -87,7 +93,7 @@ def _with_recipe(r):
 def color_dyes(r, number: int) -> list[dict]:
     """release-plan to dye-recipe: the dyes of one colorway."""
     return [
-        {"name": name[:24], "depth": f"{depth:.6g}%", "strength": "1g/100mL"}
+        {"name": name[:NAME], "depth": f"{depth:.6g}%", "strength": "1g/100mL"}
         for name, depth in _with_recipe(r)[number - 1].colorway.recipe
     ]
 
@@ -113,10 +119,8 @@ def _kits(r):
     loads = {need.colorway.name: need for need in r.kept["bill"].colors}
     return [
         product
-        for product in r.kept["bill"].products
-        if product.kind == KIT
-        and product.made
-        and sum(len(loads[color].loads) for color, _ in product.parts) <= MOST_LOTS
+        for product in _made_kits(r)
+        if sum(len(loads[color].loads) for color, _ in product.parts) <= MOST_LOTS
         and len(product.parts) <= 8
     ]
 
@@ -135,21 +139,42 @@ def kit_spare(r, number: int) -> str:
 
 
 def kit_parts(r, number: int) -> list[dict]:
-    return [{"color": color[:20], "each": str(each)} for color, each in _kits(r)[number - 1].parts]
+    return [
+        {"color": color[:NAME], "each": str(each)} for color, each in _kits(r)[number - 1].parts
+    ]
 
 
 def kit_lots(r, number: int) -> list[dict]:
     """Planned loads as lots; what is really good in each is for the user to say."""
     loads = {need.colorway.name: need.loads for need in r.kept["bill"].colors}
     return [
-        {"color": color[:20], "lot": f"load {place}", "good": str(count)}
+        {"color": color[:NAME], "lot": f"load {place}", "good": str(count)}
         for color, _ in _kits(r)[number - 1].parts
         for place, count in enumerate(loads[color], 1)
     ]
 
 
-def kit_label(r, number: int) -> str:
-    return _kits(r)[number - 1].name
+def _made_kits(r):
+    return [product for product in r.kept["bill"].products if product.kind == KIT and product.made]
+
+
+def card_kits(r) -> list[str]:
+    """release-plan to label: every kit has a card, however many loads it takes."""
+    return [kit.name for kit in _made_kits(r)]
+
+
+def card_kit(r, number: int) -> str:
+    return _made_kits(r)[number - 1].name
+
+
+def card_copies(r, number: int) -> str:
+    return str(_made_kits(r)[number - 1].wanted)
+
+
+def kit_parcel(r, number: int) -> list[dict]:
+    """release-plan to parcels: the kit as the one parcel that is known."""
+    kit = _kits(r)[number - 1]
+    return [{"name": kit.name, "skeins": str(sum(each for _, each in kit.parts))}]
 
 
 def nobody(r, number: int = 0) -> list[dict]:
@@ -181,6 +206,13 @@ def set_shades(r, number: int) -> str | None:
     return str(shades[parts[0][0]]) if shades[parts[0][0]] > 1 else None
 
 
+def set_dye_names(r, number: int) -> list[dict] | None:
+    """release-plan to set-plan: which dyes its shades are made with; how they go from the first to the last it does not know."""
+    colorway = r.kept["bill"].products[_sets(r)[number - 1][0] - 1].parts[0][0]
+    recipe = next(color.recipe for color in r.kept["colors"] if color.name == colorway)
+    return [{"name": name} for name, _ in recipe] if 1 <= len(recipe) <= MOST_SET_DYES else None
+
+
 def set_recipes(r) -> list[dict]:
     """set-plan to pots: a recipe for each shade, dyed whole."""
     return [
@@ -202,7 +234,7 @@ def set_dyes(r) -> list[dict]:
 
 def set_product(r) -> list[dict]:
     """set-plan to release-plan: the set as a product without a price yet."""
-    name = (r.given["name"] or "The set")[:16]
+    name = (r.given["name"] or "The set")[:NAME]
     return [
         {
             "name": name,
@@ -226,7 +258,7 @@ def set_colorway(r) -> list[dict]:
     ]
     return [
         {
-            "name": (r.given["name"] or "The set")[:16],
+            "name": (r.given["name"] or "The set")[:NAME],
             "recipe": ", ".join(doses),
             "shades": _text(r, "days"),
         }
@@ -236,7 +268,7 @@ def set_colorway(r) -> list[dict]:
 def kit_recipes(r) -> list[dict]:
     """kit-yarn to pots: each color's skeins in all kits."""
     return [
-        {"name": row.name[:16], "skeins": str(min(r.value("packed") * given, 400))}
+        {"name": row.name[:NAME], "skeins": str(min(r.value("packed") * given, 400))}
         for row, _, _, given, _ in r.kept["colors"]
     ]
 
@@ -244,14 +276,14 @@ def kit_recipes(r) -> list[dict]:
 def kit_colors(r) -> list[dict] | None:
     """kit-yarn to parcels: what one kit holds."""
     return [
-        {"color": row.name[:20], "each": str(given)} for row, _, _, given, _ in r.kept["colors"]
+        {"color": row.name[:NAME], "each": str(given)} for row, _, _, given, _ in r.kept["colors"]
     ][:8]
 
 
 def kit_color_lots(r) -> list[dict]:
     """kit-yarn to parcels: one lot a color, until the user lists the real ones."""
     return [
-        {"color": row.name[:20], "lot": "all", "good": str(min(r.value("packed") * given, 2000))}
+        {"color": row.name[:NAME], "lot": "all", "good": str(min(r.value("packed") * given, 2000))}
         for row, _, _, given, _ in r.kept["colors"]
     ][:8]
 
@@ -261,7 +293,7 @@ def closed_days(r) -> list[dict]:
     return [
         {"first": _text(r, f"closed.{number}.first"), "last": _text(r, f"closed.{number}.last")}
         for number in range(1, len(r.given["closed"]) + 1)
-    ][:8]
+    ]
 
 
 def first_dye_day(r) -> str:

@@ -542,7 +542,7 @@ CARD = Card(
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Name", default="Cloth", longest=18, name="name"),
+                    Input(TEXT, "Name", default="Cloth", longest=18, lent=False, name="name"),
                     Input(
                         COUNT,
                         "How many alike",
@@ -558,7 +558,9 @@ CARD = Card(
                         ("2 cm", "2000 cm"),
                         ("10 cm", "300 cm"),
                     ),
-                    Input(TEXT, "Weft color", default="natural", longest=18, name="color"),
+                    Input(
+                        TEXT, "Weft color", default="natural", longest=18, lent=False, name="color"
+                    ),
                 )
             ),
             "Pieces, in the order of weaving",
@@ -765,12 +767,13 @@ CARD = Card(
             default="natural",
             longest=18,
             when={"warp_colors": (ONE,)},
+            lent=False,
             name="warp_color",
         ),
         Rows(
             row_of(
                 (
-                    Input(TEXT, "Color", default="natural", longest=18, name="color"),
+                    Input(TEXT, "Color", default="natural", longest=18, lent=False, name="color"),
                     Input(
                         COUNT,
                         "Ends",

@@ -25,7 +25,7 @@ from ..kind import (
     rows,
     words,
 )
-from ..lines import recipe_line
+from ..lines import recipe_line, shades_line
 
 ACIDS = (
     ("", "Not said"),
@@ -111,7 +111,7 @@ COLORWAY = Kind(
     ),
     shown=("base", "dyes"),
     refers={"base": "base"},
-    derived={"recipe": recipe_line},
+    derived={"recipe": recipe_line, "set_shades": shades_line},
 )
 
 DYE_LOT = Kind(
@@ -151,6 +151,7 @@ DYE_LOT = Kind(
     ),
     title="lot",
     shown=("colorway", "dyed", "skeins"),
+    newest="dyed",
     refers={
         "colorway": "colorway",
         "base": "base",

@@ -15,7 +15,7 @@ from ..kind import (
     rows,
     words,
 )
-from ..lines import holds_line
+from ..lines import holds_line, skeins_line, work_line
 
 PRODUCT = Kind(
     "product",
@@ -66,7 +66,7 @@ PRODUCT = Kind(
     ),
     shown=("sort", "price"),
     refers={"parts.base": "base", "parts.colorway": "colorway"},
-    derived={"holds": holds_line},
+    derived={"holds": holds_line, "skeins_in": skeins_line, "work_each": work_line},
 )
 
 PLAN = Kind(
@@ -128,6 +128,7 @@ SALE = Kind(
     ),
     title="event",
     shown=("product", "day", "sold"),
+    newest="day",
     refers={"product": "product"},
 )
 

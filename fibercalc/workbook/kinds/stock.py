@@ -4,7 +4,7 @@ from ...core.card import DATE, Input
 from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ..base_link import WEIGHT_CLASS
 from ..kind import DECIDED, GUESSED, LABEL, Kind, choice, name, names, note, number, rows, words
-from ..lines import fiber_line
+from ..lines import fiber_line, planned_line
 
 BASE = Kind(
     "base",
@@ -74,7 +74,7 @@ BASE = Kind(
         note(),
     ),
     shown=("mass", "length"),
-    derived={"fiber_line": fiber_line},
+    derived={"fiber_line": fiber_line, "planned": planned_line},
 )
 
 MILL_LOT = Kind(

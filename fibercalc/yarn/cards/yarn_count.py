@@ -317,6 +317,7 @@ CARD = Card(
             "Length in the put-up, to print",
             units=("yd", "m"),
             finest=(1, 1),
+            at_step=True,
             rounding="down",
             name="putup_length",
         ),
