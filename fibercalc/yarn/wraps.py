@@ -6,7 +6,6 @@ root of the grist: wraps = k x square root of yards per pound. A relaxed hand wr
 
 from ..core.problem import require
 from ..core.table import SourcedTable, read_table
-from ..core.units import METERS_PER_INCH
 
 
 def wrap_conventions() -> SourcedTable:
@@ -21,13 +20,13 @@ def wraps_per_inch(turns: float, width: float) -> float:
     """Wraps per inch, from turns laid side by side over a measured width.
 
     turns  number of turns counted, above 0 to 1,000
-    width  m, 0.005 to 1 (narrower than 5 mm a turn more or less decides the answer)
+    width  in, 0.19 to 40 (narrower than 5 mm a turn more or less decides the answer)
     Raises OutOfRange outside these.
     Source: common practice (definition of wraps per inch).
     """
     require("turns", turns, 0.0, 1000.0, above=0.0)
-    require("width", width, 0.005, 1.0)
-    return turns * METERS_PER_INCH / width
+    require("width", width, 0.19, 40.0)
+    return turns / width
 
 
 def yards_per_pound_from_wraps(wraps: float, ratio: float) -> float:
