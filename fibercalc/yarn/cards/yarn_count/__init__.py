@@ -1,4 +1,4 @@
-"""What a yarn count is in the other systems: from one, from a put-up, or from the singles of a ply."""
+"""What a yarn count is in the other systems: from one, a put-up, or the singles of a plied yarn."""
 
 from __future__ import annotations
 
