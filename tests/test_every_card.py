@@ -9,7 +9,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from fibercalc.core.card import CHOICE, COLOR, DATE, TEXT, Input, Rows
+from fibercalc.core.card import CHOICE, COLOR, DATE, TEXT, Between, Input, Many, Plain, Result, Rows
 from fibercalc.core.describe import declaration
 from fibercalc.core.formula import evaluate, names_in
 from fibercalc.core.link import query_of, read_query
@@ -454,3 +454,19 @@ def test_the_fixture_card_has_every_kind_of_input():
     assert any(each.optional for _, each in fields_of(CARDS[-1])) and any(
         each.when for _, each in fields_of(CARDS[-1])
     )
+
+
+def test_the_fixture_card_has_every_part_of_a_case():
+    case = CARDS[-1].case
+    assert {type(part) for part in case.parts.values()} == {
+        Input,
+        Rows,
+        Between,
+        Plain,
+        Many,
+        Result,
+    }
+    assert any(rows.row.found for rows in case.inputs if isinstance(rows, Rows))
+    assert any(part.fixed for part in case.results) and any(part.unit for part in case.results)
+    worked = work_card(CARDS[-1], {})
+    assert {step.kind for step in worked.steps} == {"formula", "looked up", "solved", "searched"}

@@ -7,12 +7,14 @@ the factors that standards print are in tables/d2260-count-systems.csv and are c
 
 from ..core.problem import require
 from ..core.table import SourcedTable, read_table
-from ..core.units import LINEAR_DENSITY
+from ..core.units import GRAMS_PER_POUND, LINEAR_DENSITY, METERS_PER_YARD
 
 FINEST_TEX, COARSEST_TEX = (
     0.001,
     1e7,
 )  # one filament of 0.01 dtex to a rope of 10 kg a meter: beyond lies a slip of the pen
+
+COTTON_HANK, WORSTED_HANK = 840, 560  # yd; ASTM D2260
 
 
 def count_systems() -> SourcedTable:
@@ -69,6 +71,30 @@ def count_constant(system: str) -> float:
     Source: ASTM D2260 (astm-d2260) prints it for most systems.
     """
     return LINEAR_DENSITY.unit(system).factor
+
+
+def yards_per_pound_from_metric(metric_count: float) -> float:
+    """Yards in a pound, from meters in a gram.
+
+    metric_count  m/g, above 0
+    Raises OutOfRange when it is not above 0.
+    Source: the exact yard and pound.
+    """
+    require("metric_count", metric_count, above=0.0)
+    return metric_count * GRAMS_PER_POUND / METERS_PER_YARD
+
+
+def hanks_per_pound(yards_per_pound: float, hank: float) -> float:
+    """Number of a yarn in a system that counts hanks in a pound.
+
+    yards_per_pound  yd/lb, above 0
+    hank             yd in one, above 0: COTTON_HANK or WORSTED_HANK
+    Raises OutOfRange when either is not above 0.
+    Source: ASTM D2260 (astm-d2260).
+    """
+    require("yards_per_pound", yards_per_pound, above=0.0)
+    require("hank", hank, above=0.0)
+    return yards_per_pound / hank
 
 
 def linear_density(mass: float, length: float) -> float:

@@ -50,7 +50,18 @@ def peirce_diameter(tex: float) -> float:
     Raises OutOfRange outside this.
     Source: Peirce 1937 (peirce-1937).
     """
-    return MILLIMETERS_PER_INCH / (PEIRCE_CONSTANT * sqrt(count_from_tex(tex, "Ne")))
+    return peirce_diameter_of_count(count_from_tex(tex, "Ne"))
+
+
+def peirce_diameter_of_count(cotton_count: float) -> float:
+    """Diameter, mm, after Peirce, of a yarn whose cotton count is known.
+
+    cotton_count  hanks of 840 yd in a pound, above 0
+    Raises OutOfRange when it is not above 0.
+    Source: Peirce 1937 (peirce-1937).
+    """
+    require("cotton_count", cotton_count, above=0.0)
+    return MILLIMETERS_PER_INCH / (PEIRCE_CONSTANT * sqrt(cotton_count))
 
 
 def ashenhurst_diameters_per_inch(yards_per_pound: float, constant: float) -> float:
