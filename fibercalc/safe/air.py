@@ -1,8 +1,9 @@
 """Vapor in the air of a well-mixed room, and the sums of 29 CFR 1910.1000(d) over a day and over several vapors."""
 
 from collections.abc import Mapping, Sequence
-from math import exp, log
+from math import pi
 
+from ..core.arithmetic import exp, ln
 from ..core.problem import require
 
 GAS = 8.314462618  # J/(mol K)
@@ -12,47 +13,90 @@ REFERENCE_KELVIN = 298.15
 WORK_DAY = 8.0  # h
 
 
-def vapor_pressure(
-    moles_per_cubic_meter: float, henry: float, henry_slope: float, celsius: float
-) -> float:
-    """Partial pressure over a dilute bath, Pa, by Henry's law.
+def open_surface(pots: float, width: float) -> float:
+    """Open surface of round pots, m².
 
-    moles_per_cubic_meter  of the free (not neutralized) acid or base in the bath, 0 or more
-    henry                  its solubility at 25 °C, mol/(m³ Pa), above 0
-    henry_slope            K: how solubility falls with heat, d ln H / d(1/T)
-    celsius                of the bath, 0 to 105 °C
+    pots   how many, 0 or more
+    width  of one, cm, 0 or more
+    Raises OutOfRange outside these.
+    Source: geometry (circles).
+    """
+    require("pots", pots, 0.0)
+    require("width", width, 0.0)
+    return pots * pi * (width / 200.0) ** 2
+
+
+def moles_in_bath(strength: float, molar_mass: float) -> float:
+    """Acid or base in a bath, mol in a m³.
+
+    strength    g in 100 mL, 0 or more
+    molar_mass  g/mol, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic (10,000 times 100 mL are a m³).
+    """
+    require("strength", strength, 0.0)
+    require("molar_mass", molar_mass, above=0.0)
+    return 10_000.0 * strength / molar_mass
+
+
+def solubility(henry: float, henry_slope: float, celsius: float) -> float:
+    """Solubility of a vapor in a bath, mol/(m³ Pa), by Henry's law.
+
+    henry        its solubility at 25 °C, mol/(m³ Pa), above 0
+    henry_slope  K: how solubility falls with heat, d ln H / d(1/T)
+    celsius      of the bath, 0 to 105 °C
     Raises OutOfRange outside these.
     Source: sander-2023 (form; formic and ammonia); acetic from memory.
     """
-    require("moles_per_cubic_meter", moles_per_cubic_meter, 0.0)
     require("henry", henry, above=0.0)
     require("celsius", celsius, 0.0, 105.0)
     require("henry_slope", henry_slope, 0.0)
-    return moles_per_cubic_meter / (
-        henry * exp(henry_slope * (1.0 / (celsius + KELVIN) - 1.0 / REFERENCE_KELVIN))
-    )
+    kelvin = celsius + KELVIN
+    # 1/T - 1/T0 over one denominator
+    return henry * exp(henry_slope * (1.0 - kelvin / REFERENCE_KELVIN) / kelvin)
 
 
-def emission(
-    area: float, velocity: float, pressure: float, celsius: float, molar_mass: float
-) -> float:
-    """Vapor that leaves a bath's surface, mg/h: an order of magnitude.
+def vapor_pressure(moles_per_cubic_meter: float, solubility: float) -> float:
+    """Partial pressure over a dilute bath, Pa, by Henry's law.
 
-    area        open surface, m², 0 or more
-    velocity    transfer velocity, mm/s, 0 or more
-    pressure    partial pressure over the bath, Pa, 0 or more
+    moles_per_cubic_meter  of the free (not neutralized) acid or base in the bath, 0 or more
+    solubility             at the bath's temperature, mol/(m³ Pa), above 0
+    Raises OutOfRange outside these.
+    Source: sander-2023 (form).
+    """
+    require("moles_per_cubic_meter", moles_per_cubic_meter, 0.0)
+    require("solubility", solubility, above=0.0)
+    return moles_per_cubic_meter / solubility
+
+
+def vapor_over_bath(pressure: float, celsius: float, molar_mass: float) -> float:
+    """Vapor in the air right over a bath, mg/m³.
+
+    pressure    its partial pressure, Pa, 0 or more
     celsius     of the bath, 0 to 105 °C
     molar_mass  g/mol, above 0
+    Raises OutOfRange outside these.
+    Source: definition (ideal gas).
+    """
+    require("pressure", pressure, 0.0)
+    require("celsius", celsius, 0.0, 105.0)
+    require("molar_mass", molar_mass, above=0.0)
+    return 1000.0 * molar_mass * pressure / (GAS * (celsius + KELVIN))
+
+
+def emission(area: float, velocity: float, over_bath: float) -> float:
+    """Vapor that leaves a bath's surface, mg/h: an order of magnitude.
+
+    area       open surface, m², 0 or more
+    velocity   transfer velocity, mm/s, 0 or more
+    over_bath  vapor right over the bath, mg/m³, 0 or more
     Raises OutOfRange outside these.
     Source: trade-memory (2 to 10 mm/s over an open bath); definition (flux is velocity times concentration).
     """
     require("area", area, 0.0)
     require("velocity", velocity, 0.0)
-    require("pressure", pressure, 0.0)
-    require("celsius", celsius, 0.0, 105.0)
-    require("molar_mass", molar_mass, above=0.0)
-    moles_a_second = area * velocity / 1000.0 * pressure / (GAS * (celsius + KELVIN))
-    return moles_a_second * 3600.0 * molar_mass * 1000.0
+    require("over_bath", over_bath, 0.0)
+    return area * velocity / 1000.0 * 3600.0 * over_bath
 
 
 def room_level(
@@ -102,7 +146,7 @@ def clearing_time(share_left: float, changes: float, mixing: float = 1.0) -> flo
     require("share_left", share_left, 0.0, 1.0, above=0.0)
     require("changes", changes, above=0.0)
     require("mixing", mixing, 1.0, 10.0)
-    return 60.0 * log(1.0 / share_left) * mixing / changes
+    return 60.0 * ln(1.0 / share_left) * mixing / changes
 
 
 def day_mean(levels: Sequence[float], hours: Sequence[float]) -> float:

@@ -7,7 +7,8 @@ import pytest
 
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.safe.cards.room_air import SHARES
+from fibercalc.safe.cards.room_air.asked import RoomAir
+from fibercalc.safe.cards.room_air.said import SHARES
 from fibercalc.safe.exposure import ceiling, dangerous, stricter_short
 
 SMALL_ROOM = {"room": "12 m³", "air": "closed", "mixing": "3", "pans": "1", "across": "20 cm"}
@@ -68,7 +69,7 @@ def hold(worked):
                 sentence,
             )
         over = over or high > 100
-        if name == "idlh" and high > 100:
+        if name is RoomAir.idlh and high > 100:
             assert worked.sentences()[0].startswith(
                 "Leave, air the room, and do not go back in without fresh air. At its highest"
             )
