@@ -7,7 +7,6 @@ from dataclasses import replace
 from ....core.card import CHOICE, Between, Case, Chance, Input, Option, Result
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
 from ...inputs import ROWS, SKEIN_LENGTH, SKEIN_MASS, STATE, STITCHES
-from ...sock import foot_rounds, hem_rounds
 
 PLAIN, MOCK = "plain", "mock"
 MACHINE_UNITS = ("per cm", "per in", "per 10 cm")
