@@ -7,12 +7,15 @@ Tension wobbles, so a picture is one likely outcome, never a promise.
 """
 
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import accumulate, product
 from math import ceil, floor, sqrt
+from typing import cast
 
+from ..core.arithmetic import total
 from ..core.problem import OutOfRange, require
+from ..core.traced import named
 
 MOST_COLORS, MOST_STITCHES, MOST_DRAWN = 40, 2000, 20_000
 MOST_IN_TURN = 4  # skeins, and times that one of them comes in a short order
@@ -62,7 +65,7 @@ def turn_length(lengths: Sequence[float]) -> float:
         )
     for length in lengths:
         require("lengths", length, 0.001, 1000.0)
-    return sum(lengths)
+    return total(lengths)
 
 
 def stitches_of(length: float, loop: float) -> float:
@@ -324,10 +327,17 @@ def bands_in(mass: float, mass_per_band: float) -> int:
     """
     require("mass", mass, 0.0)
     require("mass_per_band", mass_per_band, above=0.0)
-    return floor(mass / mass_per_band + 1e-9)
+    return _whole_part(mass / mass_per_band)
 
 
-def _noise():
+def _floor(value: float) -> int:
+    return floor(value + 1e-9)
+
+
+_whole_part = cast("Callable[[float], int]", named("whole part", _floor))
+
+
+def _noise() -> Iterator[float]:
     """An endless fixed sequence from -1 to 1, evenly spread: a linear congruential generator (constants from memory, Numerical Recipes)."""
     state = 20_250_101
     while True:

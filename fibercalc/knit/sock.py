@@ -6,10 +6,12 @@ about a third of the half is left; then one comes back after each row. With 30 n
 stitches and 20 of 10, 11, ... 29: in all 30² - 10² = 800 stitches and 40 rows, folded in the middle, so 20 rows deep.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from math import floor
+from typing import cast
 
 from ..core.problem import OutOfRange, require
+from ..core.traced import named
 
 MOST_NEEDLES = 400
 # Common practice, from memory, unverified: how far plain knitting stretches in width, %. Below the first it goes over the heel
@@ -56,6 +58,10 @@ def whole_rounds(rounds: float) -> int:
     return floor(rounds + 0.5 + 1e-9)
 
 
+# Both give counts; in a formula they are not taken apart.
+rounded = cast("Callable[[float], int]", named("rounded", whole_rounds))
+
+
 def hem_rounds(depth: float, rows_per_cm: float) -> int:
     """Rounds to knit for a folded hem of a wanted depth: twice its rounds, so always an even number.
 
@@ -65,7 +71,7 @@ def hem_rounds(depth: float, rows_per_cm: float) -> int:
     Source: common practice (folded gives half).
     """
     require("depth", depth, 0.0, 1.0)
-    return 2 * whole_rounds(rounds_for_length(depth, rows_per_cm))
+    return 2 * rounded(rounds_for_length(depth, rows_per_cm))
 
 
 def sock_foot_length(foot_length: float, shorter: float = 0.0) -> float:
@@ -117,7 +123,10 @@ def needles_left(half: int, share: float = 1 / 3) -> int:
     """
     require("half", half, 4.0, MOST_NEEDLES / 2)
     require("share", share, 0.1, 0.9)
-    return max(2, whole_rounds(half * share))
+    return max(2, rounded(half * share))
+
+
+about_a_third = cast("Callable[[int], int]", named("about a third of", needles_left))
 
 
 def short_rows(half: int, left: int) -> int:
@@ -141,7 +150,7 @@ def short_row_stitches(half: int, left: int) -> int:
     Source: common practice (sums of the rows).
     """
     _require_pocket(half, left)
-    return half * half - left * left
+    return half**2 - left**2
 
 
 def short_row_depth(half: int, left: int, rows_per_cm: float) -> float:

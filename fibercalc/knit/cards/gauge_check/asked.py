@@ -35,7 +35,7 @@ BEFORE = replace(SPAN, instrument="tape before", when=WASHED)
 class Size(Row):
     """One size."""
 
-    name = Input[str](TEXT, "Name", default="Next", longest=12)
+    name = Input[str](TEXT, "Name", default="Next", longest=12, lent=False)
     girth = replace(GIRTH)
 
 

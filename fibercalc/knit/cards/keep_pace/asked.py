@@ -17,7 +17,7 @@ ROWS_ONLY, STITCHES_ONLY = {"counted_by": (BY_ROWS,)}, {"counted_by": (BY_STITCH
 class Part(Row):
     """One part."""
 
-    name = Input[str](TEXT, "Name", default="Another part", longest=24)
+    name = Input[str](TEXT, "Name", default="Another part", longest=24, lent=False)
     release = Input[date](DATE, "Comes out on", default="2027-04-09")
     last_row = Input[int](
         COUNT, "Ends at row", default="480", allowed=("1", "5000"), when=ROWS_ONLY

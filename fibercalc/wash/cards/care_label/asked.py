@@ -52,7 +52,7 @@ class CareLabel(Case):
         "fiber",
         record="base.fibers",
         least=1,
-        most=5,
+        most=8,
         measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
         default=({"fiber": "superwash", "percent": "75 %"}, {"fiber": "nylon", "percent": ""}),
     )

@@ -44,14 +44,14 @@ class Longest:
 class YarnRow(Row):
     """One yarn."""
 
-    name = Input[str](TEXT, "Name", default="Another", longest=16)
+    name = Input[str](TEXT, "Name", default="Another", longest=16, lent=False)
     color = Input[Color](COLOR, "Color", default="#8a8f6a")
 
 
 class Piece(Row):
     """One piece."""
 
-    name = Input[str](TEXT, "Name", default="Another", longest=16)
+    name = Input[str](TEXT, "Name", default="Another", longest=16, lent=False)
     structure = Input[str](CHOICE, "Weave", default="plain", options=CLOTH)
     picks = Input[int](COUNT, "Picks, with both hems", default="384", allowed=("2", "4000"))
     weft = Input[str](
@@ -60,6 +60,7 @@ class Piece(Row):
         default="A",
         longest=60,
         measure="Picks and yarn, over and over: 24 A, 6 C.",
+        lent=False,
     )
 
     repeat = Plain[tuple[str, ...]]()
@@ -111,6 +112,7 @@ class ClothPicture(Case):
         default="10 A, 4 B, 4 A, 4 B, 10 A",
         longest=60,
         measure="Ends and yarn, over and over until the ends are used up.",
+        lent=False,
     )
     turn = Input[str](
         CHOICE,
@@ -227,6 +229,7 @@ class ClothPicture(Case):
         default="e u e u e d",
         longest=60,
         measure="Up, down, edge (stick on edge), flat (up, stick flat), or their first letters.",
+        lent=False,
     )
 
     ends_drawn_in = Between[float](PER_LENGTH, "Ends to the centimeter, drawn in")

@@ -78,7 +78,7 @@ def main_length(out: Outcome[WeftLeft]) -> float:
 class Ball(Row):
     """One ball."""
 
-    name = Input[str](TEXT, "Yarn", default="Another", longest=16)
+    name = Input[str](TEXT, "Yarn", default="Another", longest=16, lent=False)
     color = Input[Color](COLOR, "Color", default="#8a8f6a")
     mass = Input[float](
         MASS, "Weighs", default="30 g", allowed=("0.5 g", "5 kg"), rough="0.5 g", units=("g", "oz")
