@@ -46,6 +46,11 @@ def _deviation(values: list[float]) -> float:
     return math.sqrt(math.fsum((each - middle) ** 2 for each in values) / (len(values) - 1))
 
 
+def _sum(values: list[float]) -> float:
+    """Counts add up to a count; other numbers without the errors of adding them one by one."""
+    return sum(values) if all(isinstance(each, int) for each in values) else math.fsum(values)
+
+
 ONE = {
     "sqrt": math.sqrt,
     "exp": math.exp,
@@ -58,7 +63,7 @@ ONE = {
     "hypot": math.hypot,
     "erf": math.erf,
 }
-MANY = {"max": max, "min": min, "sum": math.fsum, "mean": _mean, "sd": _deviation}
+MANY = {"max": max, "min": min, "sum": _sum, "mean": _mean, "sd": _deviation}
 
 sqrt, exp, ln, log10 = (_remembering(name, ONE[name]) for name in ("sqrt", "exp", "ln", "log10"))
 sin, cos, tan, atan = (_remembering(name, ONE[name]) for name in ("sin", "cos", "tan", "atan"))

@@ -96,16 +96,11 @@ def _longest(case: ClothPicture, piece: Piece) -> Longest:
         (floats.weft_back, True, "end", "of weft", "on the back"),
         (floats.edge, True, "end", "of weft", "around an edge"),
     )
-    each = [
-        Longest(
-            float_span(threads, _lying_across(case, of_weft)),
-            threads,
-            of_weft,
-            f"{threads} {one}{'s' if threads > 1 else ''} {what} in {piece.name}, {where}",
-        )
-        for threads, of_weft, one, what, where in kinds
-    ]
-    return max(each, key=lambda found: found.span)
+    spans = [float_span(kind[0], _lying_across(case, kind[1])) for kind in kinds]
+    span = max(spans)
+    threads, of_weft, one, what, where = kinds[spans.index(span)]
+    words = f"{threads} {one}{'s' if threads > 1 else ''} {what} in {piece.name}, {where}"
+    return Longest(span, threads, of_weft, words)
 
 
 def _lying_across(case: ClothPicture, of_weft: bool) -> float:
