@@ -81,6 +81,11 @@ def test_it_is_written_as_a_worker_writes_it(made, text):
     assert [leaf.words for leaf in leaves_of(tree_of(found))]
 
 
+def test_a_sum_of_counts_is_a_count():
+    """By hand: 60 and 30 ends are 90 ends, not 90.0; a half stays one."""
+    assert repr(arithmetic.total([60, 30])) == "90" and arithmetic.total([60, 0.5]) == 60.5
+
+
 def test_a_count_can_be_counted_with_and_half_of_one_cannot():
     four = Traced(4, Leaf("skeins", 4, NUMBER.base))
     assert list(range(four)) == [0, 1, 2, 3] and "abcdef"[four] == "e"
@@ -112,8 +117,3 @@ def test_a_whole_number_that_was_searched_for_stays_one():
     found = searched(4, lambda n: (at_most(n * 84.0, 411.6),), lambda: 411.6 / 84.0)
     assert f"{found} skeins" == "4 skeins" and list(range(found)) == [0, 1, 2, 3]
     assert f"{searched(2.5, lambda n: (), lambda: 3.0)} m" == "2.5 m"
-
-
-def test_a_sum_of_counts_is_a_count():
-    """By hand: 60 and 30 ends are 90 ends, not 90.0; a half stays one."""
-    assert repr(arithmetic.total([60, 30])) == "90" and arithmetic.total([60, 0.5]) == 60.5
