@@ -30,7 +30,7 @@ FUNCTIONS = {
 
 
 class Rounded:
-    """What "… rounded to a whole number" asks of the number before it: on paper that stands behind it, as a sign of Python can."""
+    """What "… rounded to a whole number" asks of the number before it, as a sign behind it."""
 
     def __init__(self, places: int) -> None:
         self.places = places

@@ -4,6 +4,8 @@ Each percentage is of another thing. Shrinkage is of the cloth before washing, d
 yarn. None is ever added: 20 % lost of 12.5 in leaves 10 in, while 10 in and 20 % on top leave 9.6.
 """
 
+from math import floor
+
 from ..core.problem import require
 from ..wash.shrink import size_after, size_before
 
@@ -84,6 +86,19 @@ def pick_length(heddle_width: float, take_up: float) -> float:
     """
     require("heddle_width", heddle_width, above=0.0)
     return warp_for_woven(heddle_width, take_up)
+
+
+def whole_picks(length: float, per_cm: float) -> int:
+    """Picks in a length, to the nearest whole one.
+
+    length  cm woven, 0 or more
+    per_cm  picks in a centimeter, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic (rounded).
+    """
+    require("length", length, 0.0)
+    require("per_cm", per_cm, above=0.0)
+    return floor(length * per_cm + 0.5)
 
 
 def take_up_from_crimp(crimp: float) -> float:

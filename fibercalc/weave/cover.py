@@ -20,7 +20,7 @@ def cover_factor(threads_per_inch: float, cotton_count: float) -> float:
 
 
 def touching_per_inch(cotton_count: float) -> float:
-    """Threads that lie side by side in an inch after Peirce: 28 times the square root of the cotton count.
+    """Threads side by side in an inch after Peirce: 28 x square root of the cotton count.
 
     cotton_count  Ne of the yarn, above 0
     Raises OutOfRange outside this.
@@ -44,14 +44,16 @@ def cloth_cover(warp_cover: float, weft_cover: float) -> float:
 
 
 def left_to_bend(ends_per_inch: float, warp_diameter: float, weft_diameter: float) -> float:
-    """What plain-woven ends at a sett leave for the picks to bend, when both ways are jammed; 1 where they leave all of it.
+    """What plain-woven ends at a sett leave for the picks to bend, both ways jammed; 1 is all.
 
     ends_per_inch  ends in an inch, above 0
     warp_diameter  inches, above 0
     weft_diameter  inches, above 0
-    sqrt(1 - (p1 / D)^2) + sqrt(1 - (p2 / D)^2) = 1, p the spacing of ends and picks, D both diameters together: one less the first.
+    sqrt(1 - (p1 / D)^2) + sqrt(1 - (p2 / D)^2) = 1, p the spacing of ends and picks, D both
+    diameters together: this is one less the first.
     Raises OutOfRange outside these.
-    Source: Peirce 1937 (peirce-1937): read for the square cloth (p / D = 0.866), the form for unequal setts is from memory.
+    Source: Peirce 1937 (peirce-1937): read for the square cloth (p / D = 0.866), the form for
+    unequal setts is from memory.
     """
     require("ends_per_inch", ends_per_inch, above=0.0)
     require("warp_diameter", warp_diameter, above=0.0)
@@ -70,7 +72,7 @@ def closest_picks(
     ends_per_inch  ends in an inch, above 0, no closer than the threads' own diameters
     warp_diameter  inches, above 0
     weft_diameter  inches, above 0
-    left           what the ends leave for the picks to bend, where it is known already (see left_to_bend)
+    left           what the ends leave for the picks to bend, where it is known (left_to_bend)
     Raises OutOfRange outside these.
     Source: Peirce 1937 (peirce-1937): read for the square cloth (p / D = 0.866), the form for unequal setts is from memory.
     """

@@ -102,6 +102,11 @@ def test_a_value_below_0_is_filled_in_so_that_it_keeps_its_sign(made, text):
     )
 
 
+def test_a_sum_of_counts_is_a_count():
+    """By hand: 60 and 30 ends are 90 ends, not 90.0; a half stays one."""
+    assert repr(arithmetic.total([60, 30])) == "90" and arithmetic.total([60, 0.5]) == 60.5
+
+
 def test_a_count_can_be_counted_with_and_half_of_one_cannot():
     four = Traced(4, Leaf("skeins", 4, NUMBER.base))
     assert list(range(four)) == [0, 1, 2, 3] and "abcdef"[four] == "e"

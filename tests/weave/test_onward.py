@@ -7,6 +7,7 @@ from fibercalc.core.onward import ways_on
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.weave.cards.cloth_picture.shown import cloths_of
+from fibercalc.weave.cards.warp_plan.worked import fine_hems
 
 PLAN = find_card("warp-plan")
 EIGHT = {
@@ -52,7 +53,7 @@ def test_the_picture_has_the_threads_of_the_plan(texts):
     """Ends and picks in the picture are those the plan counts, hems with them; so are the sizes."""
     plan, cloth = carried(PLAN, texts, "cloth-picture")
     pieces = cloths_of(cloth.case)
-    hems = 2 * plan.kept.get("in_hem", 0) * len(pieces)
+    hems = 2 * plan.case.picks_in_hem * len(pieces) if fine_hems(plan.case) else 0
     assert {piece.ends for piece in pieces} == {plan.value("ends")}
     assert (
         sum(piece.picks for piece in pieces)
@@ -60,7 +61,7 @@ def test_the_picture_has_the_threads_of_the_plan(texts):
         == cloth.value("picks")
     )
     assert pieces[0].washed[0] == pytest.approx(100 * plan.value("finished_width"))
-    assert pieces[0].loom[1] == pytest.approx(plan.kept["woven"][0], abs=0.5), (
+    assert pieces[0].loom[1] == pytest.approx(plan.case.pieces[0].woven, abs=0.5), (
         "whole picks: half a centimeter at most"
     )
 
@@ -69,38 +70,38 @@ def test_the_scenarios_towels_are_seen_as_planned():
     """By hand: five of 384 picks, hems of 24 (4 cm / 0.82 x 5 = 24.4), 160 ends."""
     plan, cloth = carried(PLAN, {}, "cloth-picture")
     assert (
-        [row.picks for row in cloth.given["pieces"]] == [384] * 5
-        and cloth.given["hem"] == 24
-        and cloth.given["ends"] == 160
+        [row.picks for row in cloth.case.pieces] == [384] * 5
+        and cloth.case.hem == 24
+        and cloth.case.ends == 160
     )
-    assert [row.name for row in cloth.given["pieces"]][:2] == [
+    assert [row.name for row in cloth.case.pieces][:2] == [
         "Towel 1",
         "Towel 2",
-    ] and cloth.given["warp"] == "A"
+    ] and cloth.case.warp == "A"
 
 
 def test_the_eight_cloths_keep_their_own_weft_and_their_crochet_hems():
     plan, cloth = carried(PLAN, EIGHT, "cloth-picture")
-    assert [row.weft for row in cloth.given["pieces"]] == list("CDEFGHIJ") and cloth.given[
+    assert [row.weft for row in cloth.case.pieces] == list("CDEFGHIJ") and cloth.given[
         "warp"
     ] == "6 A, 2 B"
     assert (
-        cloth.given["hem_yarn"] == "K"
-        and cloth.given["yarns"][10].name == "Hem yarn"
-        and cloth.given["hem"] == plan.kept["in_hem"]
+        cloth.case.hem_yarn == "K"
+        and cloth.case.yarns[10].name == "Hem yarn"
+        and cloth.case.hem == plan.case.picks_in_hem
     )
 
 
 def test_leftovers_and_hours_take_over_the_plan():
     plan, left = carried(PLAN, {}, "weft-left")
     assert (
-        left.value("pick") == pytest.approx(plan.kept["pick"], rel=1e-4)
-        and left.given["pieces"] == 5
-        and left.given["piece_picks"] == 384
+        left.value("pick") == pytest.approx(plan.case.pick, rel=1e-4)
+        and left.case.pieces == 5
+        and left.case.piece_picks == 384
     )
-    assert left.given["yarn"] == pytest.approx(100 / 170 * 1000, rel=1e-5)
+    assert left.case.yarn == pytest.approx(100 / 170 * 1000, rel=1e-5)
     plan, pace = carried(PLAN, {}, "weave-pace")
-    assert pace.given["ends"] == 160 and pace.given["warp"] == pytest.approx(
+    assert pace.case.ends == 160 and pace.case.warp == pytest.approx(
         plan.value("warp_length"), rel=1e-4
     )
 
@@ -115,8 +116,8 @@ def test_the_hours_know_the_stick_and_the_changes():
     }
     _, pace = carried(find_card("cloth-picture"), texts, "weave-pace")
     assert (
-        pace.given["stick_share"] == pytest.approx(50)
-        and pace.given["changes"] == 4
-        and pace.given["pieces"] == 1
-        and pace.given["piece_picks"] == 84
+        pace.case.stick_share == pytest.approx(50)
+        and pace.case.changes == 4
+        and pace.case.pieces == 1
+        and pace.case.piece_picks == 84
     )

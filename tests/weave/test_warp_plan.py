@@ -62,9 +62,9 @@ def test_the_example_is_the_scenario():
     import tomllib
 
     towels = tomllib.loads((shared_folder() / "demo" / "making.toml").read_text("utf-8"))["towels"]
-    given_ = plan().outcome.given
-    row = given_["pieces"][0]
-    assert (row.many, row.length, 2 * given_["hem"]) == (
+    case = plan().outcome.case
+    row = case.pieces[0]
+    assert (row.many, row.length, 2 * case.hem) == (
         towels["count"],
         towels["finished_length_cm"],
         towels["hem_cm"],
@@ -81,7 +81,7 @@ def test_the_example_is_the_scenario():
         "divider": "gap_cm",
         "waste": "loom_waste_cm",
     }.items():
-        assert given_[name] == pytest.approx(towels[key]), name
+        assert getattr(case, name) == pytest.approx(towels[key]), name
     assert plan().outcome.value("ends") == towels["ends_that_fit"]
 
 
