@@ -166,8 +166,3 @@ def test_a_case_may_call_something_its_parts():
     case = OfParts({})
     case.parts = 3
     assert case.parts == 3 and case.has(OfParts.parts)
-
-
-def test_a_sum_of_counts_is_a_count():
-    """By hand: 60 and 30 ends are 90 ends, not 90.0; a half stays one."""
-    assert repr(arithmetic.total([60, 30])) == "90" and arithmetic.total([60, 0.5]) == 60.5
