@@ -36,11 +36,24 @@ def where(path: Path) -> str:
     return path.relative_to(ROOT).as_posix()
 
 
+def run_nodes(node: ast.AST):
+    """Every node below one that runs: what stands under `if TYPE_CHECKING` is for readers and type checkers only."""
+    for child in ast.iter_child_nodes(node):
+        if (
+            isinstance(child, ast.If)
+            and isinstance(child.test, ast.Name)
+            and child.test.id == "TYPE_CHECKING"
+        ):
+            continue
+        yield child
+        yield from run_nodes(child)
+
+
 def imports(path: Path) -> set[str]:
-    """Every module a file imports, as an absolute dotted name."""
+    """Every module a file imports when it runs, as an absolute dotted name."""
     package = ["fibercalc", *path.relative_to(ROOT).parts[:-1]]
     found = set()
-    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+    for node in run_nodes(ast.parse(path.read_text("utf-8"))):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
         elif isinstance(node, ast.ImportFrom):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import field
 from functools import cached_property
 from typing import Any, Generic, TypeVar
@@ -58,11 +59,11 @@ class Input(Part[T]):
     units: tuple[str, ...] = ()
     unit: str = ""
     optional: bool = False
-    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     instrument: str = ""
     strict: bool = False
     options: tuple[Option, ...] = ()
-    refused: dict[str, str] = field(default_factory=dict)
+    refused: Mapping[str, str] = field(default_factory=dict)
     longest: int = 60
     bench: str = ""
     record: str = ""
@@ -180,7 +181,7 @@ class Rows(Part[list[R]], Generic[R]):
     least: int = 1
     most: int = 12
     measure: str = ""
-    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     record: str = ""
     lent: str = ""
     kind: str = "rows"

@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import field
 from functools import cached_property
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from ..sources import Source
 from .asked import ANY, CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, row_of
 from .carry import Carry
 from .case import Between, Case, Many, Plain
 from .declared import declared
-from .paper import Paper
+from .paper import Labels, Paper
+from .part import Part
 from .result import Chance, Result
+
+if TYPE_CHECKING:
+    from .answer import Picture, Table
+    from .outcome import Outcome
 
 # All that a card's file is declared with comes from here.
 __all__ = [
@@ -61,7 +66,7 @@ class Caution:
 
     title: str
     text: str
-    when: Callable | None = None
+    when: Callable[[Outcome[Any]], bool] | None = None
 
 
 @declared
@@ -81,8 +86,8 @@ class Save:
 
     kind: str
     words: str
-    fields: dict[str, str]
-    when: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    fields: Mapping[str, Part[Any] | str]
+    when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
 
 @declared
@@ -100,20 +105,20 @@ class Card:
     chapter: str
     place: int
     question: str
-    answer: Callable
-    say: Callable
+    answer: Callable[..., Any]
+    say: Callable[[Outcome[Any]], str | tuple[str, ...]]
     basis: Basis
     sources: tuple[Source, ...]
     case: type[Case] | None = None
     inputs: tuple[Input[Any] | Rows[Any], ...] = ()
     results: tuple[Result[Any], ...] = ()
-    pictures: tuple[Callable, ...] = ()
-    tables: tuple[Callable, ...] = ()
+    pictures: tuple[Callable[[Outcome[Any]], Picture | None], ...] = ()
+    tables: tuple[Callable[[Outcome[Any]], Table | None], ...] = ()
     cautions: tuple[Caution, ...] = ()
-    notes: Callable | None = None
+    notes: Callable[[Outcome[Any]], list[str]] | None = None
     carry: tuple[Carry, ...] = ()
     link_version: int = 1
-    upgrades: dict[int, Callable] = field(default_factory=dict)
+    upgrades: Mapping[int, Callable[[Any], Any]] = field(default_factory=dict)
     tall_sheet: bool = False
     handles: tuple[str, ...] = ()
     papers: tuple[Paper, ...] = ()

@@ -1,7 +1,16 @@
 """What a declaration is in code: a frozen object that is told apart by being itself."""
 
 from dataclasses import dataclass
+from typing import TypeVar, dataclass_transform
 
-# What is declared stands once: it is never compared or printed, and the browser's Python would write the functions for that
-# anew at every start.
-declared = dataclass(frozen=True, eq=False, repr=False)
+C = TypeVar("C", bound=type)
+
+
+@dataclass_transform(frozen_default=True, eq_default=False)
+def declared(kind: C) -> C:
+    """A class of declarations.
+
+    What is declared stands once: it is never compared or printed, and the browser's Python would write the functions for that
+    anew at every start.
+    """
+    return dataclass(frozen=True, eq=False, repr=False)(kind)
