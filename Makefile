@@ -3,6 +3,7 @@
 #   make serve   build the site and open it on this machine
 #   make test    build, type check, and the tests of every day
 #   make sweep   the wide run that make test leaves out: every card in every state, size and scheme, more examples
+#   make answers accept what cards now answer: read the change of shared/answers before you keep it
 #   make bench   times and sizes, as ratios; some of them: make bench BENCH="edits dye-recipe yarn-needed" (see tests/bench/run.py)
 #   make site | setup | clean
 
@@ -18,18 +19,23 @@ PYTEST = $(PY) -m pytest -n $(JOBS) --dist worksteal
 PY := .build/venv/bin/python
 SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -path site_js/tests \) -prune -o -print)
 
-.PHONY: serve test sweep bench site setup clean always
+.PHONY: serve test sweep answers bench site setup clean always
 .DELETE_ON_ERROR:
 
 serve: site
 	@$(PY) -m fibercalc.site.serve
 
 test: site
+	$(PY) -m ruff format --check --quiet fibercalc tests docs
+	$(PY) -m ruff check --quiet fibercalc tests docs
 	@$(MAKE) --no-print-directory .script-tests
 	$(PYTEST) -m "not sweep"
 
 sweep: site
 	$(PYTEST) -m sweep
+
+answers: .build/python.stamp
+	$(PY) -m tests.answers
 
 bench: site
 	$(PY) tests/bench/run.py $(BENCH)
