@@ -10,7 +10,7 @@ from ....core.spread import Parts
 from ....core.table import read_table
 from ....core.units import AREA, COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
 from ...inputs import ROWS, SKEIN_LENGTH, SKEIN_MASS, STATE, STITCHES
-from ...odds import share_of, smallest_enough, spread_of
+from ...odds import share_of, smallest_enough
 from ...projects.flat import FlatMeasures
 from ...projects.hat import HatMeasures
 from ...projects.measure import GAUGE, MADE, PATTERN, SWATCH, piece
@@ -43,11 +43,16 @@ def wished(case: YarnNeeded) -> float:
     return float(case.sure) / 100
 
 
+def spread_of(out: Outcome[YarnNeeded]) -> Parts:
+    """What lends to the range of the skeins needed."""
+    return out.found[YarnNeeded.skeins.name].parts or Parts()
+
+
 def by_color(out: Outcome[YarnNeeded]) -> list[Bought]:
     """What is bought of each color."""
     case = out.case
     whole = sum(color.share for color in case.colors)
-    spread, found = spread_of(out, YarnNeeded.skeins), []
+    spread, found = spread_of(out), []
     for number, color in enumerate(case.colors, 1):
         rough = out.readings[YarnNeeded.colors.each(Color.share).of(number)].rough
         needed, parts = share_of(case.skeins, spread, color.share / whole, min(rough / whole, 1.0))
@@ -60,7 +65,7 @@ def to_buy(out: Outcome[YarnNeeded]) -> int:
     """How many skeins to buy, so that the wished chance holds; of several, color by color."""
     if out.case.many == "yes":
         return sum(color.count for color in by_color(out))
-    return smallest_enough(out.case.skeins, spread_of(out, YarnNeeded.skeins), wished(out.case))
+    return smallest_enough(out.case.skeins, spread_of(out), wished(out.case))
 
 
 class Color(Row):

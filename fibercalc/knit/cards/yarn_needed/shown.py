@@ -5,11 +5,11 @@ from __future__ import annotations
 from ....core.answer import Picture, Table
 from ....core.outcome import Outcome
 from ....core.units import LENGTH, MASS
-from ...odds import each_count, spread_of
+from ...odds import each_count
 from ...pictures.odds import odds_picture
 from ...pictures.schematic import schematic
 from ...projects.measure import PATTERN
-from .asked import YarnNeeded, by_color, wished
+from .asked import YarnNeeded, by_color, spread_of, wished
 
 
 def odds_table(out: Outcome[YarnNeeded]) -> Table | None:
@@ -50,7 +50,7 @@ def odds_table(out: Outcome[YarnNeeded]) -> Table | None:
 
 
 def _counts(out: Outcome[YarnNeeded]) -> list[tuple[int, float]]:
-    return each_count(out.case.skeins, spread_of(out, YarnNeeded.skeins))
+    return each_count(out.case.skeins, spread_of(out))
 
 
 def odds(out: Outcome[YarnNeeded]) -> Picture | None:
