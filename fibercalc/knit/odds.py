@@ -1,18 +1,9 @@
 """Chances of not running out: from the range of what is needed, never from a padding percentage."""
 
-from typing import Any
-
-from ..core.outcome import Outcome
-from ..core.part import Part
 from ..core.problem import require
 from ..core.spread import Parts
 
 MOST = 1_000_000  # more skeins than this are never asked for: the widest answer of a card is a tenth of it
-
-
-def spread_of(out: Outcome[Any], result: Part[float]) -> Parts:
-    """What lends to the range of a result; nothing where it is exact."""
-    return out.found[result.name].parts or Parts()
 
 
 def smallest_enough(needed: float, parts: Parts, sure: float) -> int:

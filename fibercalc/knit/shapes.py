@@ -41,7 +41,7 @@ def circle_around(around: float) -> float:
     Source: geometry.
     """
     _lengths(around=around)
-    return around**2 / (4 * pi)
+    return around**2 / 4 / pi
 
 
 def segment(chord: float, depth: float) -> float:

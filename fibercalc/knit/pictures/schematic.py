@@ -1,10 +1,20 @@
 """The outline of what is made, labeled with its measures: flat shapes in proportion; a sweater's sleeves only nearly, as they lie."""
 
+from collections.abc import Callable
 from math import cos, pi, sin
+from typing import Any
 
 from ...core.answer import Picture
+from ...core.outcome import Outcome
 from ...core.picture import INDIGO_WASH, INK, SOFT, Drawing
 from ...core.units import LENGTH
+from ..projects.flat import FlatMeasures
+from ..projects.hat import HatMeasures
+from ..projects.measure import Made
+from ..projects.mittens import MittensMeasures
+from ..projects.shawl import ShawlMeasures
+from ..projects.socks import SocksMeasures
+from ..projects.sweater import SweaterMeasures
 
 LEFT, RIGHT, TOP = 70.0, 350.0, 30.0  # room for labels at the left and above
 TALLEST = 230.0
@@ -13,9 +23,9 @@ TALLEST = 230.0
 class _Sheet:
     """A drawing in centimeters of cloth: keeps proportions, writes measures in the user's units."""
 
-    def __init__(self, wide: float, high: float, r):
+    def __init__(self, wide: float, high: float, out: Outcome[Any]) -> None:
         self.scale = min((RIGHT - LEFT) / max(wide, 0.1), TALLEST / max(high, 0.1))
-        self.wide, self.high, self.r = wide, high, r
+        self.wide, self.high, self.out = wide, high, out
         self.drawing = Drawing(TOP + high * self.scale + 34)
         self.left = LEFT + ((RIGHT - LEFT) - wide * self.scale) / 2
         self.said: list[str] = []
@@ -36,8 +46,8 @@ class _Sheet:
         self.drawing.path([self.at(x1, y1), self.at(x2, y2)], stroke=SOFT, dash="4 3")
 
     def length(self, cm: float) -> str:
-        return self.r.amount(
-            round(cm, 1) / 100, LENGTH, "in" if self.r.settings.system == "us" else "cm", 3
+        return self.out.amount(
+            round(cm, 1) / 100, LENGTH, "in" if self.out.settings.system == "us" else "cm", 3
         )
 
     def across(
@@ -70,7 +80,7 @@ class _Sheet:
         self.said.append(words)
         return words
 
-    def _line(self, x1, y1, x2, y2) -> None:
+    def _line(self, x1: float, y1: float, x2: float, y2: float) -> None:
         self.drawing.line(x1, y1, x2, y2, stroke=SOFT)
         across = x1 != x2
         for x, y in ((x1, y1), (x2, y2)):
@@ -86,90 +96,89 @@ class _Sheet:
         return self.drawing.picture(title, f"{title}, with its measures: {'; '.join(self.said)}.")
 
 
-def _sweater(m: dict, r) -> Picture:
-    half, half_neck, high = m["chest"] / 2, m["neck"] / 2 * 0.8, m["body"] + m["yoke"]
-    drop = m["construction"] == "drop"
-    sleeve, top, cuff = m["sleeve"], (m["yoke"] if drop else m["upper_arm"] / 2), m["wrist"] / 2
+def _sweater(case: SweaterMeasures, out: Outcome[Any]) -> Picture:
+    m = case.garment
+    half, half_neck, high = m.chest / 2, m.neck / 2 * 0.8, m.body + m.yoke
+    drop = case.construction == "drop"
+    sleeve, top, cuff = m.sleeve, (m.yoke if drop else m.upper_arm / 2), m.wrist / 2
     # The sleeve hangs at about 60 degrees: its top edge runs on from the shoulder, so that it lies beside the body and not over it.
     lean = pi / 3
     reach, fall = sleeve * cos(lean), sleeve * sin(lean)
-    sheet = _Sheet(half + 2 * reach + 2 * cuff, max(high, m["yoke"] + fall) + 2, r)
+    sheet = _Sheet(half + 2 * reach + 2 * cuff, max(high, m.yoke + fall) + 2, out)
     x0 = reach + cuff
     for side in (-1, 1):
         edge = x0 if side < 0 else x0 + half
-        shoulder = 0.0 if drop else m["yoke"] * 0.35
+        shoulder = 0.0 if drop else m.yoke * 0.35
         sheet.shape(
             (edge, shoulder),
-            (edge, m["yoke"]),
-            (edge + side * reach, m["yoke"] + fall),
+            (edge, m.yoke),
+            (edge + side * reach, m.yoke + fall),
             (
                 edge + side * (reach + cuff * sin(lean)),
-                m["yoke"] + fall - cuff * cos(lean) - (top - cuff) * 0.2,
+                m.yoke + fall - cuff * cos(lean) - (top - cuff) * 0.2,
             ),
         )
     neck_left, neck_right = x0 + (half - half_neck) / 2, x0 + (half + half_neck) / 2
     sheet.shape(
         (neck_left, 0),
-        (x0, 0 if drop else m["yoke"] * 0.35),
+        (x0, 0 if drop else m.yoke * 0.35),
         (x0, high),
         (x0 + half, high),
-        (x0 + half, 0 if drop else m["yoke"] * 0.35),
+        (x0 + half, 0 if drop else m.yoke * 0.35),
         (neck_right, 0),
     )
     if not drop:
-        sheet.fold(neck_left, 0, x0, m["yoke"])
-        sheet.fold(neck_right, 0, x0 + half, m["yoke"])
-    sheet.across(neck_left, neck_right, 0, "neck, around", m["neck"], below=False)
-    sheet.across(x0, x0 + half, high, "chest, around", m["chest"])
+        sheet.fold(neck_left, 0, x0, m.yoke)
+        sheet.fold(neck_right, 0, x0 + half, m.yoke)
+    sheet.across(neck_left, neck_right, 0, "neck, around", m.neck, below=False)
+    sheet.across(x0, x0 + half, high, "chest, around", m.chest)
     labels = (
-        ("body", m["body"], high - m["body"] / 2),
-        ("yoke" if not drop else "armhole", m["yoke"], m["yoke"] * 0.75),
+        ("body", m.body, high - m.body / 2),
+        ("yoke" if not drop else "armhole", m.yoke, m.yoke * 0.75),
     )
     for name, cm, y in labels:
         x, level = sheet.at(x0 + half / 2, y)
         sheet.drawing.text(x, level, sheet._words(name, cm), anchor="middle", halo=True)
-    x, level = sheet.at(0, m["yoke"] + fall)
+    x, level = sheet.at(0, m.yoke + fall)
     sheet.drawing.text(2, TOP + 12, sheet._words("sleeve", sleeve))
     sheet.drawing.text(
-        2,
-        TOP + 30,
-        sheet._words("top" if not drop else "top", m["yoke"] * 2 if drop else m["upper_arm"]),
+        2, TOP + 30, sheet._words("top" if not drop else "top", m.yoke * 2 if drop else m.upper_arm)
     )
-    sheet.drawing.text(2, TOP + 48, sheet._words("cuff", m["wrist"]))
+    sheet.drawing.text(2, TOP + 48, sheet._words("cuff", m.wrist))
     return sheet.picture(
         {
             "raglan": "Raglan sweater",
             "round": "Sweater with a round yoke",
             "drop": "Sweater with dropped shoulders",
-        }[m["construction"]]
+        }[case.construction]
     )
 
 
-def _hat(m: dict, r) -> Picture:
-    half, side = m["hat_around"] / 2, m["hat_height"] - m["crown"]
-    sheet = _Sheet(half, m["hat_height"], r)
+def _hat(case: HatMeasures, out: Outcome[Any]) -> Picture:
+    half, side = case.hat_around / 2, case.hat_height - case.crown
+    sheet = _Sheet(half, case.hat_height, out)
     crown = [
-        (half / 2 - half / 2 * cos(pi * k / 16), m["crown"] - m["crown"] * sin(pi * k / 16))
+        (half / 2 - half / 2 * cos(pi * k / 16), case.crown - case.crown * sin(pi * k / 16))
         for k in range(17)
     ]
-    sheet.shape((0, m["hat_height"]), *crown, (half, m["hat_height"]))
-    sheet.fold(0, m["crown"], half, m["crown"])
-    if m["turn_up"]:
-        sheet.fold(0, m["hat_height"] - m["turn_up"], half, m["hat_height"] - m["turn_up"])
-        x, level = sheet.at(half / 2, m["hat_height"] - m["turn_up"] / 2)
+    sheet.shape((0, case.hat_height), *crown, (half, case.hat_height))
+    sheet.fold(0, case.crown, half, case.crown)
+    if case.turn_up:
+        sheet.fold(0, case.hat_height - case.turn_up, half, case.hat_height - case.turn_up)
+        x, level = sheet.at(half / 2, case.hat_height - case.turn_up / 2)
         sheet.drawing.text(
-            x, level + 5, sheet._words("turned up", m["turn_up"]), anchor="middle", halo=True
+            x, level + 5, sheet._words("turned up", case.turn_up), anchor="middle", halo=True
         )
-    sheet.across(0, half, m["hat_height"], "around", m["hat_around"])
-    sheet.down(0, 0, m["crown"], "crown", m["crown"])
-    sheet.down(0, m["crown"], m["hat_height"], "side", side)
+    sheet.across(0, half, case.hat_height, "around", case.hat_around)
+    sheet.down(0, 0, case.crown, "crown", case.crown)
+    sheet.down(0, case.crown, case.hat_height, "side", side)
     return sheet.picture("Hat")
 
 
-def _mitten(m: dict, r) -> Picture:
-    half, hand = m["hand"] / 2, m["hand_length"]
-    sheet = _Sheet(half * 1.9, m["cuff"] + hand, r)
-    thumb, long = 0.2 * m["hand"], 0.33 * hand
+def _mitten(case: MittensMeasures, out: Outcome[Any]) -> Picture:
+    half, hand = case.hand / 2, case.hand_length
+    sheet = _Sheet(half * 1.9, case.cuff + hand, out)
+    thumb, long = 0.2 * case.hand, 0.33 * hand
     low = hand * 0.72
     sheet.shape(
         (half, low),
@@ -178,24 +187,24 @@ def _mitten(m: dict, r) -> Picture:
         (half, low + thumb * 1.3),
     )
     sheet.shape(
-        (0, hand + m["cuff"]),
-        (0, m["tip"]),
+        (0, hand + case.cuff),
+        (0, case.tip),
         (half * 0.3, 0),
         (half * 0.7, 0),
-        (half, m["tip"]),
-        (half, hand + m["cuff"]),
+        (half, case.tip),
+        (half, hand + case.cuff),
     )
-    sheet.fold(0, m["tip"], half, m["tip"])
+    sheet.fold(0, case.tip, half, case.tip)
     sheet.fold(0, hand, half, hand)
-    sheet.across(0, half, hand + m["cuff"], "around", m["hand"])
+    sheet.across(0, half, hand + case.cuff, "around", case.hand)
     sheet.down(0, 0, hand, "hand", hand)
-    sheet.down(0, hand, hand + m["cuff"], "cuff", m["cuff"])
+    sheet.down(0, hand, hand + case.cuff, "cuff", case.cuff)
     return sheet.picture("Mitten")
 
 
-def _sock(m: dict, r) -> Picture:
-    half, pocket, foot, leg = m["sock_around"] / 2, m["pocket"], m["foot"], m["leg"]
-    sheet = _Sheet(half + foot + pocket, leg + half, r)
+def _sock(case: SocksMeasures, out: Outcome[Any]) -> Picture:
+    half, pocket, foot, leg = case.sock_around / 2, case.pocket, case.foot, case.leg
+    sheet = _Sheet(half + foot + pocket, leg + half, out)
     toe = [
         (half + foot + pocket * sin(pi * k / 12), leg + half / 2 - half / 2 * cos(pi * k / 12))
         for k in range(13)
@@ -211,7 +220,7 @@ def _sock(m: dict, r) -> Picture:
     )
     sheet.fold(0, leg, half, leg + half)
     sheet.fold(half + foot, leg, half + foot, leg + half)
-    sheet.across(0, half, 0, "around", m["sock_around"], below=False)
+    sheet.across(0, half, 0, "around", case.sock_around, below=False)
     sheet.across(half, half + foot, leg + half, "foot", foot)
     sheet.down(0, 0, leg, "leg", leg)
     x, level = sheet.at(half + foot / 2, leg + half / 2)
@@ -220,37 +229,37 @@ def _sock(m: dict, r) -> Picture:
 
 
 def _box(
-    m: dict, r, title: str, across: tuple[str, float, float], down: tuple[str, float]
+    out: Outcome[Any], title: str, across: tuple[str, float, float], down: tuple[str, float]
 ) -> Picture:
     """A rectangle, turned so that its longer side lies across."""
     name, cm, shown = across
-    sheet = _Sheet(shown, down[1], r)
+    sheet = _Sheet(shown, down[1], out)
     sheet.shape((0, 0), (shown, 0), (shown, down[1]), (0, down[1]))
     sheet.across(0, shown, down[1], name, cm)
     sheet.down(0, 0, down[1], *down)
     return sheet.picture(title)
 
 
-def _tube(m: dict, r) -> Picture:
+def _tube(case: FlatMeasures, out: Outcome[Any]) -> Picture:
     return _box(
-        m, r, "Tube, laid flat", ("around", m["around"], m["around"] / 2), ("height", m["height"])
+        out, "Tube, laid flat", ("around", case.around, case.around / 2), ("height", case.height)
     )
 
 
-def _rectangle(m: dict, r) -> Picture:
+def _rectangle(case: FlatMeasures, out: Outcome[Any]) -> Picture:
     longer, other = (
-        (("length", m["length"]), ("width", m["width"]))
-        if m["length"] >= m["width"]
-        else (("width", m["width"]), ("length", m["length"]))
+        (("length", case.length), ("width", case.width))
+        if case.length >= case.width
+        else (("width", case.width), ("length", case.length))
     )
-    return _box(m, r, "Rectangle", (*longer, longer[1]), other)
+    return _box(out, "Rectangle", (*longer, longer[1]), other)
 
 
-def _shawl(m: dict, r) -> Picture:
-    span, shape = m["span"], m["shape"]
+def _shawl(case: ShawlMeasures, out: Outcome[Any]) -> Picture:
+    span, shape = case.span, case.shape
     if shape in ("circle", "half-circle"):
         turn = 2 if shape == "circle" else 1
-        sheet = _Sheet(span, span / 2 * turn, r)
+        sheet = _Sheet(span, span / 2 * turn, out)
         middle = span / 2 if turn == 2 else 0.0
         sheet.shape(
             *(
@@ -260,8 +269,8 @@ def _shawl(m: dict, r) -> Picture:
         )
         sheet.across(0, span, middle, "across", span, below=turn == 2)
         return sheet.picture("Circle" if turn == 2 else "Half circle")
-    depth = m["depth"]
-    sheet = _Sheet(span, depth, r)
+    depth = case.depth
+    sheet = _Sheet(span, depth, out)
     tip = {"top": span / 2, "corner": span / 2, "wing": span * 0.2}.get(shape)
     if tip is None:
         sheet.shape(
@@ -287,7 +296,7 @@ def _shawl(m: dict, r) -> Picture:
     )
 
 
-DRAWN = {
+DRAWN: dict[str, Callable[[Any, Outcome[Any]], Picture]] = {
     "sweater": _sweater,
     "hat": _hat,
     "mittens": _mitten,
@@ -299,6 +308,6 @@ DRAWN = {
 }
 
 
-def schematic(make: str, measures: dict, r) -> Picture:
-    """The outline of what is made, labeled. make is a key of DRAWN; measures are in cm; r writes amounts in the user's units."""
-    return DRAWN[make](measures, r)
+def schematic(make: str, case: Made, out: Outcome[Any]) -> Picture:
+    """The outline of what is made, labeled. make is a key of DRAWN; out writes amounts in the user's units."""
+    return DRAWN[make](case, out)

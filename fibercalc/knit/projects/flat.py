@@ -1,32 +1,32 @@
 """Straight pieces: a tube (cowl), a rectangle (scarf, wrap, blanket)."""
 
+from __future__ import annotations
+
 from ..shapes import rectangle
-from . import Cloth
-from .measure import measure, piece
+from .measure import Made, measure, piece
 
 TUBE, FLAT = {"make": ("cowl",)}, {"make": ("scarf", "blanket")}
-INPUTS = (
-    measure("around", "Around", "60 cm", "400 cm", ("20 cm", "160 cm"), TUBE),
-    measure("height", "Height", "25 cm", "300 cm", ("8 cm", "100 cm"), TUBE),
-    measure("width", "Width", "30 cm", "400 cm", ("10 cm", "200 cm"), FLAT),
-    measure("length", "Length", "180 cm", "1000 cm", ("50 cm", "250 cm"), FLAT),
-)
 
 
-def tube(w, m: dict) -> Cloth:
-    """A tube, from its measures m in cm."""
-    return Cloth(
-        (piece(w, "tube_area", "around * height", rectangle(m["around"], m["height"]), "Tube"),), m
-    )
+class FlatMeasures(Made):
+    """A tube or a rectangle, cm."""
+
+    around = measure("Around", "60 cm", "400 cm", ("20 cm", "160 cm"), TUBE)
+    height = measure("Height", "25 cm", "300 cm", ("8 cm", "100 cm"), TUBE)
+    width = measure("Width", "30 cm", "400 cm", ("10 cm", "200 cm"), FLAT)
+    length = measure("Length", "180 cm", "1000 cm", ("50 cm", "250 cm"), FLAT)
+
+    tube_area = piece("Tube")
+    cloth_area = piece("Rectangle")
 
 
-def flat(w, m: dict) -> Cloth:
-    """A rectangle, from its measures m in cm."""
-    return Cloth(
-        (
-            piece(
-                w, "cloth_area", "width * length", rectangle(m["width"], m["length"]), "Rectangle"
-            ),
-        ),
-        m,
-    )
+def tube(case: FlatMeasures) -> tuple[float, ...]:
+    """The one piece of a tube, cm²."""
+    case.tube_area = rectangle(case.around, case.height)
+    return (case.tube_area,)
+
+
+def flat(case: FlatMeasures) -> tuple[float, ...]:
+    """The one piece of a rectangle, cm²."""
+    case.cloth_area = rectangle(case.width, case.length)
+    return (case.cloth_area,)

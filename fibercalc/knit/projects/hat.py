@@ -1,18 +1,24 @@
 """A hat: a tube around the head, and a crown that narrows to nothing."""
 
+from __future__ import annotations
+
 from math import pi
 
 from ...core.card import CHOICE, Input, Option
 from ...core.problem import Refused
+from ...core.steps import looked_up
 from ...core.table import read_table
-from ...core.units import LENGTH, PERCENT
+from ...core.units import PERCENT
 from ..shapes import rectangle, tapered
-from . import Cloth
-from .measure import OWN, TABLE, measure, piece
+from .measure import OWN, TABLE, Made, found, measure, piece
 
 MAKES = {"make": ("hat",)}
-INPUTS = (
-    Input(
+
+
+class HatMeasures(Made):
+    """A head and a height, cm."""
+
+    head_size = Input[str](
         CHOICE,
         "Head",
         default="woman",
@@ -20,10 +26,8 @@ INPUTS = (
         options=tuple(
             Option(row["key"], row["label"]) for row in read_table("knit", "head-girths").rows
         ),
-        name="head_size",
-    ),
-    measure(
-        "head",
+    )
+    head = measure(
         "Around the head",
         "56 cm",
         "90 cm",
@@ -32,8 +36,8 @@ INPUTS = (
         "Above the ears.",
         least="15 cm",
         rough="0.5 cm",
-    ),
-    Input(
+    )
+    hat_ease = Input[float](
         PERCENT,
         "Smaller than the head by",
         default="8 %",
@@ -42,19 +46,16 @@ INPUTS = (
         rough="2 %",
         when=MAKES,
         measure="A hat stretches to stay on. Negative for a loose one.",
-        name="hat_ease",
-    ),
-    measure(
-        "hat_height",
+    )
+    hat_height = measure(
         "Height, edge to top",
         "22 cm",
         "60 cm",
         ("12 cm", "28 cm"),
         MAKES,
         "Laid flat, an edge that is turned up not counted twice.",
-    ),
-    measure(
-        "turn_up",
+    )
+    turn_up = measure(
         "Turned up at the edge",
         "0 cm",
         "30 cm",
@@ -63,55 +64,29 @@ INPUTS = (
         "How much of it lies double; 0 for none.",
         least="0 cm",
         rough="0.5 cm",
-    ),
-)
+    )
+
+    table_head = found("Around the head")
+    hat_around = found("Around the hat")
+    crown = found("Crown, edge to middle: a flat round")
+    side_area = piece("Side")
+    crown_area = piece("Crown")
+    turn_up_area = piece("Turned up")
 
 
-def cloth(w, m: dict) -> Cloth:
-    """The pieces of a hat, from its measures m in cm (or a head of the table)."""
-    head, ease, height = m["head"], m["hat_ease"], m["hat_height"]
-    if m["size_by"] == TABLE:
-        head = w.looked_up(
-            "head",
-            "knit",
-            "head-girths",
-            "key",
-            m["head_size"],
-            "girth",
-            LENGTH,
-            "cm",
-            "Around the head",
-        )
-    around = w.step(
-        "hat_around",
-        "head * (1 - hat_ease / 100)",
-        head * (1 - ease / 100),
-        LENGTH,
-        "cm",
-        "Around the hat",
-    )
-    crown = w.step(
-        "crown",
-        "hat_around / (2 * pi)",
-        around / (2 * pi),
-        LENGTH,
-        "cm",
-        "Crown, edge to middle: a flat round",
-    )
-    if height < crown:
+def cloth(case: HatMeasures) -> tuple[float, ...]:
+    """The pieces of a hat, cm²."""
+    if case.size_by == TABLE:
+        case.table_head = looked_up("knit", "head-girths", "key", case.head_size, "girth")
+    head = case.table_head if case.size_by == TABLE else case.head
+    case.hat_around = head * (1 - case.hat_ease / 100)
+    case.crown = case.hat_around / 2 / pi
+    if case.hat_height < case.crown:
         raise Refused(
-            f"Height, edge to top: the crown alone reaches {crown:.3g} cm; give a taller hat.",
+            f"Height, edge to top: the crown alone reaches {case.crown:.3g} cm; give a taller hat.",
             "hat_height",
         )
-    side = piece(
-        w,
-        "side_area",
-        "hat_around * (hat_height - crown)",
-        rectangle(around, height - crown),
-        "Side",
-    )
-    top = piece(w, "crown_area", "hat_around * crown / 2", tapered(around, 0.0, crown), "Crown")
-    double = piece(
-        w, "turn_up_area", "hat_around * turn_up", rectangle(around, m["turn_up"]), "Turned up"
-    )
-    return Cloth((side, top, double), m | {"hat_around": around, "crown": crown})
+    case.side_area = rectangle(case.hat_around, case.hat_height - case.crown)
+    case.crown_area = tapered(case.hat_around, 0.0, case.crown)
+    case.turn_up_area = rectangle(case.hat_around, case.turn_up)
+    return case.side_area, case.crown_area, case.turn_up_area

@@ -1,32 +1,67 @@
-"""How a measure of the cloth is asked for, and how a piece of it is worked out."""
+"""What every kind of project is asked along with, how a measure of the cloth is asked for, and what a piece of it is."""
 
-from ...core.card import CHOICE, Input, Option
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from ...core.card import CHOICE, Between, Case, Input, Option
 from ...core.units import AREA, LENGTH
-from . import Piece
 
+YARN, GAUGE, SWATCH, PATTERN = "yarn", "gauge", "swatch", "pattern"
 TABLE, OWN = "table", "own"
-SIZE_BY = Input(
-    CHOICE,
-    "Which size",
-    default=OWN,
-    when={"make": ("sweater", "hat")},
-    options=(Option(OWN, "My own measures"), Option(TABLE, "A size of the table")),
-    name="size_by",
-)
+MADE = {"known": (YARN, GAUGE, SWATCH)}
+
+
+class Made(Case):
+    """What one goes by, what it will be, and whether its size is one's own or a table's."""
+
+    known = Input[str](
+        CHOICE,
+        "What you go by",
+        default=SWATCH,
+        options=(
+            Option(SWATCH, "A weighed, washed swatch"),
+            Option(GAUGE, "A gauge"),
+            Option(YARN, "Only the yarn"),
+            Option(PATTERN, "The pattern’s own figure"),
+        ),
+    )
+    make = Input[str](
+        CHOICE,
+        "What it will be",
+        default="sweater",
+        when=MADE,
+        options=(
+            Option("sweater", "A sweater"),
+            Option("hat", "A hat"),
+            Option("mittens", "A pair of mittens"),
+            Option("socks", "A pair of socks"),
+            Option("cowl", "A cowl or other tube"),
+            Option("scarf", "A scarf or wrap"),
+            Option("blanket", "A blanket"),
+            Option("shawl", "A shawl"),
+        ),
+    )
+    size_by = Input[str](
+        CHOICE,
+        "Which size",
+        default=OWN,
+        when={"make": ("sweater", "hat")},
+        options=(Option(OWN, "My own measures"), Option(TABLE, "A size of the table")),
+    )
 
 
 def measure(
-    name: str,
     label: str,
     default: str,
     most: str,
     usual: tuple[str, str],
-    when: dict,
+    when: Mapping[str, tuple[str, ...]],
     said: str = "",
     least: str = "1 cm",
     rough: str = "1 cm",
-) -> Input:
-    """One measure of the finished cloth, read from a tape. The answer function gets centimeters."""
+) -> Input[float]:
+    """One measure of the finished cloth, read from a tape. The case holds centimeters."""
     return Input(
         LENGTH,
         label,
@@ -36,13 +71,17 @@ def measure(
         rough=rough,
         units=("cm", "in"),
         unit="cm",
-        when=when,
+        when=dict(when),
         instrument="tape",
         measure=said,
-        name=name,
     )
 
 
-def piece(w, step: str, formula: str, area: float, label: str) -> Piece:
-    """A piece of cloth, its area in cm² recorded in the working."""
-    return Piece(step, label, w.step(step, formula, area, AREA, "cm²", label))
+def found(label: str) -> Between[float]:
+    """A measure, cm, that follows from others."""
+    return Between(LENGTH, label, unit="cm")
+
+
+def piece(label: str) -> Between[float]:
+    """The area of a piece of cloth in all (both sleeves, both socks), cm²."""
+    return Between(AREA, label, unit="cm²")

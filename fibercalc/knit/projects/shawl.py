@@ -1,11 +1,12 @@
 """Shawls, by how their rows grow: the finished, blocked outline gives the area."""
 
+from __future__ import annotations
+
 from math import pi
 
 from ...core.card import CHOICE, Input, Option
 from ..shapes import circle_around, segment, tapered
-from . import Cloth
-from .measure import measure, piece
+from .measure import Made, measure, piece
 
 TOP, CORNER, WING, CRESCENT, HALF_CIRCLE, CIRCLE = (
     "top",
@@ -26,42 +27,45 @@ LABELS = {
 ROUND = (HALF_CIRCLE, CIRCLE)
 
 MAKES = {"make": ("shawl",)}
-INPUTS = (
-    Input(
+
+
+class ShawlMeasures(Made):
+    """A shawl, blocked, cm."""
+
+    shape = Input[str](
         CHOICE,
         "Shape",
         default=TOP,
         when=MAKES,
         options=tuple(Option(value, label) for value, label in LABELS.items()),
-        name="shape",
-    ),
-    measure(
-        "span",
+    )
+    span = measure(
         "Wingspan, or across",
         "160 cm",
         "400 cm",
         ("60 cm", "260 cm"),
         MAKES,
         "The longest edge, or straight across a circle, blocked.",
-    ),
-    measure(
-        "depth",
+    )
+    depth = measure(
         "Depth",
         "70 cm",
         "300 cm",
         ("20 cm", "130 cm"),
         MAKES | {"shape": (TOP, CORNER, WING, CRESCENT)},
         "At its deepest, straight from the longest edge.",
-    ),
-)
+    )
+
+    shawl_area = piece("Shawl")
 
 
-def cloth(w, m: dict) -> Cloth:
-    """A shawl's one piece, from its measures m in cm."""
-    shape, span, depth = m["shape"], m["span"], m["depth"]
-    formula, area = {
-        CIRCLE: ("pi * span ** 2 / 4", lambda: circle_around(pi * span)),
-        HALF_CIRCLE: ("pi * span ** 2 / 8", lambda: circle_around(pi * span) / 2),
-        CRESCENT: ("2 / 3 * span * depth", lambda: segment(span, depth)),
-    }.get(shape, ("span * depth / 2", lambda: tapered(span, 0.0, depth)))
-    return Cloth((piece(w, "shawl_area", formula, area(), LABELS[shape].partition(":")[0]),), m)
+def cloth(case: ShawlMeasures) -> tuple[float, ...]:
+    """A shawl's one piece, cm²."""
+    if case.shape in ROUND:
+        circle = circle_around(pi * case.span)
+        case.shawl_area = circle if case.shape == CIRCLE else circle / 2
+    elif case.shape == CRESCENT:
+        case.shawl_area = segment(case.span, case.depth)
+    else:
+        case.shawl_area = tapered(case.span, 0.0, case.depth)
+    return (case.shawl_area,)

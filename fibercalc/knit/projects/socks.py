@@ -1,16 +1,20 @@
 """A pair of socks: leg, foot, and a heel and a toe that reach a quarter of the girth each."""
 
+from __future__ import annotations
+
 from ...core.card import Input
 from ...core.problem import Refused
-from ...core.units import LENGTH, PERCENT
+from ...core.units import PERCENT
 from ..shapes import rectangle, short_row_pocket
-from . import Cloth
-from .measure import measure, piece
+from .measure import Made, found, measure, piece
 
 MAKES = {"make": ("socks",)}
-INPUTS = (
-    measure(
-        "foot_length",
+
+
+class SocksMeasures(Made):
+    """A foot and a leg, cm."""
+
+    foot_length = measure(
         "Foot, heel to toe",
         "25 cm",
         "45 cm",
@@ -19,9 +23,8 @@ INPUTS = (
         "Standing, the longer foot.",
         least="6 cm",
         rough="0.5 cm",
-    ),
-    measure(
-        "foot_girth",
+    )
+    foot_girth = measure(
         "Around the foot",
         "23 cm",
         "45 cm",
@@ -30,9 +33,8 @@ INPUTS = (
         "Around the ball of the foot.",
         least="6 cm",
         rough="0.5 cm",
-    ),
-    measure(
-        "leg",
+    )
+    leg = measure(
         "Leg, top to heel",
         "18 cm",
         "80 cm",
@@ -40,8 +42,8 @@ INPUTS = (
         MAKES,
         "With the ribbing or hem; a folded hem counts twice.",
         least="0 cm",
-    ),
-    Input(
+    )
+    sock_ease = Input[float](
         PERCENT,
         "Smaller than the foot by",
         default="10 %",
@@ -50,52 +52,28 @@ INPUTS = (
         rough="2 %",
         when=MAKES,
         measure="Around; the length is taken off by the same share.",
-        name="sock_ease",
-    ),
-)
+    )
+
+    sock_around = found("Around the sock")
+    pocket = found("Heel, and toe, depth (common practice)")
+    foot = found("Foot between heel and toe")
+    legs_area = piece("Both legs")
+    pockets_area = piece("Both heels, both toes")
+    feet_area = piece("Both feet")
 
 
-def cloth(w, m: dict) -> Cloth:
-    """The pieces of a pair of socks, from the foot's measures m in cm."""
-    smaller = 1 - m["sock_ease"] / 100
-    around = w.step(
-        "sock_around",
-        "foot_girth * (1 - sock_ease / 100)",
-        m["foot_girth"] * smaller,
-        LENGTH,
-        "cm",
-        "Around the sock",
-    )
-    pocket = w.step(
-        "pocket",
-        "sock_around / 4",
-        around / 4,
-        LENGTH,
-        "cm",
-        "Heel, and toe, depth (common practice)",
-    )
-    foot = w.step(
-        "foot",
-        "foot_length * (1 - sock_ease / 100) - 2 * pocket",
-        m["foot_length"] * smaller - 2 * pocket,
-        LENGTH,
-        "cm",
-        "Foot between heel and toe",
-    )
-    if foot < 0:
+def cloth(case: SocksMeasures) -> tuple[float, ...]:
+    """The pieces of a pair of socks, cm²."""
+    smaller = 1 - case.sock_ease / 100
+    case.sock_around = case.foot_girth * smaller
+    case.pocket = case.sock_around / 4
+    case.foot = case.foot_length * smaller - 2 * case.pocket
+    if case.foot < 0:
         raise Refused(
             "Foot, heel to toe: heel and toe alone are longer; give a longer or a slimmer foot.",
             "foot_length",
         )
-    legs = piece(
-        w, "legs_area", "2 * sock_around * leg", 2 * rectangle(around, m["leg"]), "Both legs"
-    )
-    pockets = piece(
-        w,
-        "pockets_area",
-        "4 * (2 / 3) * sock_around * pocket",
-        4 * short_row_pocket(around, pocket),
-        "Both heels, both toes",
-    )
-    feet = piece(w, "feet_area", "2 * sock_around * foot", 2 * rectangle(around, foot), "Both feet")
-    return Cloth((legs, pockets, feet), m | {"sock_around": around, "pocket": pocket, "foot": foot})
+    case.legs_area = 2 * rectangle(case.sock_around, case.leg)
+    case.pockets_area = 4 * short_row_pocket(case.sock_around, case.pocket)
+    case.feet_area = 2 * rectangle(case.sock_around, case.foot)
+    return case.legs_area, case.pockets_area, case.feet_area

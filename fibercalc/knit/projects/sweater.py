@@ -1,12 +1,16 @@
 """A sweater: body, two sleeves, yoke and neckband, from its own measures or from a size table."""
 
-from ...core.card import CHOICE, Input, Option
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ...core.card import CHOICE, Between, Input, Option, Plain
 from ...core.problem import Refused
+from ...core.steps import looked_up
 from ...core.table import read_table
-from ...core.units import LENGTH
+from ...core.units import LENGTH, NUMBER
 from ..shapes import circle_around, rectangle, tapered
-from . import Cloth
-from .measure import OWN, TABLE, measure, piece
+from .measure import OWN, TABLE, Made, found, measure, piece
 
 RAGLAN, ROUND, DROP = "raglan", "round", "drop"
 WOMEN, MEN, CHILDREN, BABIES = (
@@ -42,9 +46,31 @@ MAKES = {"make": ("sweater",)}
 OWN_SIZE = MAKES | {"size_by": (OWN,)}
 BY_TABLE = MAKES | {"size_by": (TABLE,)}
 
-INPUTS = (
-    Input(CHOICE, "Size", default="woman-m", options=SIZE_OPTIONS, when=BY_TABLE, name="size"),
-    Input(
+
+@dataclass(frozen=True)
+class Garment:
+    """The measures of a finished garment, cm."""
+
+    chest: float
+    body: float
+    sleeve: float
+    upper_arm: float
+    wrist: float
+    yoke: float
+    neck: float
+    band: float
+
+
+def _inches(label: str) -> Between[float]:
+    """A measure of the body, as the tables give it."""
+    return Between(LENGTH, label, unit="in")
+
+
+class SweaterMeasures(Made):
+    """A garment, cm, or a size of the tables and its ease."""
+
+    size = Input[str](CHOICE, "Size", default="woman-m", options=SIZE_OPTIONS, when=BY_TABLE)
+    ease = Input[float](
         LENGTH,
         "Ease: wider than the body by",
         default="10 cm",
@@ -55,9 +81,8 @@ INPUTS = (
         unit="cm",
         when=BY_TABLE,
         measure="Around the chest. Negative for cloth that stretches to fit.",
-        name="ease",
-    ),
-    Input(
+    )
+    construction = Input[str](
         CHOICE,
         "How it is made",
         default=RAGLAN,
@@ -67,33 +92,29 @@ INPUTS = (
             Option(ROUND, "Round yoke"),
             Option(DROP, "Drop shoulder"),
         ),
-        name="construction",
-    ),
-    measure(
-        "chest",
+    )
+    chest = measure(
         "Around the chest, finished",
         "104 cm",
         "300 cm",
         ("45 cm", "170 cm"),
         OWN_SIZE,
         "The finished garment, not the body.",
-    ),
-    measure("body", "Body, hem to underarm", "39 cm", "150 cm", ("12 cm", "60 cm"), OWN_SIZE),
-    measure("sleeve", "Sleeve, cuff to underarm", "45 cm", "100 cm", ("12 cm", "55 cm"), OWN_SIZE),
-    measure("upper_arm", "Sleeve, around the top", "34 cm", "120 cm", ("15 cm", "60 cm"), OWN_SIZE),
-    measure("wrist", "Around the cuff", "19 cm", "80 cm", ("10 cm", "30 cm"), OWN_SIZE),
-    measure(
-        "yoke",
+    )
+    body = measure("Body, hem to underarm", "39 cm", "150 cm", ("12 cm", "60 cm"), OWN_SIZE)
+    sleeve = measure("Sleeve, cuff to underarm", "45 cm", "100 cm", ("12 cm", "55 cm"), OWN_SIZE)
+    upper_arm = measure("Sleeve, around the top", "34 cm", "120 cm", ("15 cm", "60 cm"), OWN_SIZE)
+    wrist = measure("Around the cuff", "19 cm", "80 cm", ("10 cm", "30 cm"), OWN_SIZE)
+    yoke = measure(
         "Yoke or armhole, depth",
         "20 cm",
         "60 cm",
         ("8 cm", "30 cm"),
         OWN_SIZE,
         "Straight down from the neckband to the underarm.",
-    ),
-    measure("neck", "Around the neck opening", "44 cm", "150 cm", ("30 cm", "65 cm"), OWN_SIZE),
-    measure(
-        "band",
+    )
+    neck = measure("Around the neck opening", "44 cm", "150 cm", ("30 cm", "65 cm"), OWN_SIZE)
+    band = measure(
         "Neckband, depth",
         "2.5 cm",
         "60 cm",
@@ -101,181 +122,150 @@ INPUTS = (
         OWN_SIZE,
         rough="0.3 cm",
         least="0.5 cm",
-    ),
-)
-
-
-def cloth(w, m: dict) -> Cloth:
-    """The pieces of a sweater, from its measures m in cm (or a size and an ease)."""
-    if m["size_by"] == TABLE:
-        m = m | _from_table(w, m["size"], m["ease"])
-    chest, upper_arm, yoke, neck = m["chest"], m["upper_arm"], m["yoke"], m["neck"]
-    band = piece(w, "band_area", "neck * band", rectangle(neck, m["band"]), "Neckband")
-    if m["construction"] == DROP:
-        area = rectangle(chest, m["body"] + yoke) - circle_around(neck)
-        if area <= 0:
-            raise Refused(
-                "Around the neck opening: it is larger than front and back together; give a smaller"
-                " neck.",
-                "neck",
-            )
-        body = piece(
-            w,
-            "body_area",
-            "chest * (body + yoke) - neck ** 2 / (4 * pi)",
-            area,
-            "Front and back, less the neck opening",
-        )
-        sleeves = piece(
-            w,
-            "sleeves_area",
-            "(2 * yoke + wrist) * sleeve",
-            2 * tapered(2 * yoke, m["wrist"], m["sleeve"]),
-            "Both sleeves, as wide as the armhole",
-        )
-        return Cloth((body, sleeves, band), m)
-    around = w.step(
-        "yoke_around",
-        f"chest + 2 * upper_arm - {HELD} * chest",
-        chest + 2 * upper_arm - HELD * chest,
-        LENGTH,
-        "cm",
-        "Around the yoke where it begins",
     )
-    if neck > around:
+
+    body_chest_low = _inches("Chest of the body, low")
+    body_chest_high = _inches("Chest of the body, high")
+    body_chest = _inches("Chest of the body")
+    child_chest = _inches("Chest of a child of two")
+    scale = Between[float](NUMBER, "In proportion to a child of two")
+    body_armhole_low = _inches("Armhole of the body, low")
+    body_armhole_high = _inches("Armhole of the body, high")
+    body_armhole = _inches("Armhole of the body")
+    body_arm = _inches("Arm to underarm")
+    body_upper_arm = _inches("Upper arm")
+    body_hip_length_low = _inches("Back to the hip, low")
+    body_hip_length_high = _inches("Back to the hip, high")
+    body_hip_length = _inches("Back to the hip")
+    body_back_waist = _inches("Back to the waist")
+
+    table_chest = found("Around the chest, finished")
+    table_yoke = found("Yoke, 2 cm deeper than the armhole")
+    table_body = found("Body, hem to underarm")
+    table_sleeve = found("Sleeve")
+    table_upper_arm = found("Around the sleeve at the top")
+    table_wrist = found("Around the cuff")
+    table_neck = found("Around the neck opening")
+    table_band = found("Neckband, depth")
+    garment = Plain[Garment]()
+
+    yoke_around = found("Around the yoke where it begins")
+    front_and_back_area = piece("Front and back, less the neck opening")
+    body_area = piece("Body")
+    sleeves_area = piece("Both sleeves")
+    yoke_area = piece("Yoke")
+    band_area = piece("Neckband")
+
+
+def cloth(case: SweaterMeasures) -> tuple[float, ...]:
+    """The pieces of a sweater, cm²."""
+    case.garment = made = _by_size(case) if case.size_by == TABLE else _own(case)
+    case.band_area = rectangle(made.neck, made.band)
+    if case.construction == DROP:
+        return _dropped(case, made)
+    case.yoke_around = made.chest + 2 * made.upper_arm - HELD * made.chest
+    if made.neck > case.yoke_around:
         raise Refused(
-            f"Around the neck opening: it is wider than the yoke that leads to it ({around:.4g}"
-            " cm); give a smaller neck or a wider chest.",
+            "Around the neck opening: it is wider than the yoke that leads to it"
+            f" ({case.yoke_around:.4g} cm); give a smaller neck or a wider chest.",
             "neck",
         )
-    body = piece(w, "body_area", "chest * body", rectangle(chest, m["body"]), "Body")
-    sleeves = piece(
-        w,
-        "sleeves_area",
-        "(upper_arm + wrist) * sleeve",
-        2 * tapered(upper_arm, m["wrist"], m["sleeve"]),
-        "Both sleeves",
-    )
-    if (
-        m["construction"] == ROUND
-    ):  # plain for half its depth, then narrowed in rounds (common practice)
-        top = piece(
-            w,
-            "yoke_area",
-            "(3 * yoke_around + neck) / 4 * yoke",
-            rectangle(around, yoke / 2) + tapered(around, neck, yoke / 2),
-            "Round yoke",
-        )
+    case.body_area = rectangle(made.chest, made.body)
+    case.sleeves_area = 2 * tapered(made.upper_arm, made.wrist, made.sleeve)
+    if case.construction == ROUND:
+        # Plain for half its depth, then narrowed in rounds (common practice).
+        plain = rectangle(case.yoke_around, made.yoke / 2)
+        case.yoke_area = plain + tapered(case.yoke_around, made.neck, made.yoke / 2)
     else:
-        top = piece(
-            w,
-            "yoke_area",
-            "(yoke_around + neck) / 2 * yoke",
-            tapered(around, neck, yoke),
-            "Raglan yoke",
+        case.yoke_area = tapered(case.yoke_around, made.neck, made.yoke)
+    return case.body_area, case.sleeves_area, case.yoke_area, case.band_area
+
+
+def _dropped(case: SweaterMeasures, made: Garment) -> tuple[float, ...]:
+    """The pieces of a sweater whose sleeves, as wide as the armhole, are set to a straight edge."""
+    area = rectangle(made.chest, made.body + made.yoke) - circle_around(made.neck)
+    if area <= 0:
+        raise Refused(
+            "Around the neck opening: it is larger than front and back together; give a smaller"
+            " neck.",
+            "neck",
         )
-    return Cloth((body, sleeves, top, band), m | {"yoke_around": around})
+    case.front_and_back_area = area
+    case.sleeves_area = 2 * tapered(2 * made.yoke, made.wrist, made.sleeve)
+    return case.front_and_back_area, case.sleeves_area, case.band_area
 
 
-def _from_table(w, size: str, ease: float) -> dict[str, float]:
-    """The garment's measures, cm, from a row of a size table; what no table gives follows rules of common practice."""
-    table = SIZES[size]
-    row_size, ratio = (size, "1") if table != BABIES else ("child-2", "scale")
-
-    def look(name, column, label, table=table, key=row_size):
-        return w.looked_up(name, "knit", table, "key", key, column, LENGTH, "in", label)
-
-    def middle(name, column, label):
-        return (
-            f"({name}_low + {name}_high) / 2",
-            (
-                look(f"{name}_low", f"{column}_low", f"{label}, low")
-                + look(f"{name}_high", f"{column}_high", f"{label}, high")
-            )
-            / 2,
-        )
-
-    if (
-        table == BABIES
-    ):  # only the chest is known: the rest is that of a child of two, in proportion
-        body_chest = look("body_chest", "chest", "Chest of the body", key=size)
-        child = look("child_chest", "chest", "Chest of a child of two", CHILDREN)
-        scale = w.step(
-            "scale",
-            "body_chest / child_chest",
-            body_chest / child,
-            label="In proportion to a child of two",
-        )
-        table, chest_text = CHILDREN, "body_chest"
-    else:
-        scale = 1.0
-        if table == CHILDREN:
-            chest_text, body_chest = "body_chest", look("body_chest", "chest", "Chest of the body")
-        else:
-            chest_text, body_chest = middle(
-                "body_chest", "bust" if table == WOMEN else "chest", "Chest of the body"
-            )
-    if table == CHILDREN:
-        depth_text, depth = (
-            "body_armhole",
-            look("body_armhole", "armhole", "Armhole of the body", table),
-        )
-    else:
-        depth_text, depth = middle("body_armhole", "armhole", "Armhole of the body")
-    arm, upper = (
-        look("body_arm", "arm", "Arm to underarm", table),
-        look("body_upper_arm", "upper_arm", "Upper arm", table),
+def _own(case: SweaterMeasures) -> Garment:
+    return Garment(
+        case.chest,
+        case.body,
+        case.sleeve,
+        case.upper_arm,
+        case.wrist,
+        case.yoke,
+        case.neck,
+        case.band,
     )
 
-    def cm(name, text, inches, more="", added=0.0, label=""):
-        by_ratio = "" if ratio == "1" else f" * {ratio}"
-        return w.step(
-            name,
-            f"{text}{by_ratio} * 2.54{more}",
-            inches * scale * 2.54 + added,
-            LENGTH,
-            "cm",
-            label,
-        )
 
-    chest = w.step(
-        "chest",
-        f"{chest_text} * 2.54 + ease",
-        body_chest * 2.54 + ease,
-        LENGTH,
-        "cm",
-        "Around the chest, finished",
-    )
-    yoke = cm("yoke", depth_text, depth, " + 2", 2.0, "Yoke, 2 cm deeper than the armhole")
-    if table == MEN:
-        back_text, back = middle("body_hip_length", "hip_length", "Back to the hip")
-    else:
-        back = look("body_back_waist", "back_waist", "Back to the waist", table) * 1.34
-        back_text = "body_back_waist * 1.34"
-    body = cm("body", back_text, back, " - yoke", -yoke, "Body, hem to underarm")
-    sleeve = cm("sleeve", "body_arm", arm, label="Sleeve")
-    upper_arm = cm(
-        "upper_arm",
-        "body_upper_arm",
-        upper,
-        " + ease / 2",
-        ease / 2,
-        "Around the sleeve at the top",
-    )
-    if upper_arm <= 0 or chest <= 0:
+def _by_size(case: SweaterMeasures) -> Garment:
+    """The garment of a size and an ease; what no table gives follows rules of common practice."""
+    back = _look_up_body(case)
+    baby = SIZES[case.size] == BABIES
+
+    def sized(inches: float) -> float:
+        return (inches * case.scale if baby else inches) * 2.54
+
+    case.table_chest = case.body_chest * 2.54 + case.ease
+    case.table_yoke = sized(case.body_armhole) + 2
+    case.table_body = sized(back) - case.table_yoke
+    case.table_sleeve = sized(case.body_arm)
+    case.table_upper_arm = sized(case.body_upper_arm) + case.ease / 2
+    if case.table_upper_arm <= 0 or case.table_chest <= 0:
         raise Refused("Ease: it leaves nothing to wear at that size; give a larger one.", "ease")
-    wrist = w.step("wrist", "0.6 * upper_arm", 0.6 * upper_arm, LENGTH, "cm", "Around the cuff")
-    neck = w.step(
-        "neck", "30 + 0.13 * chest", 30 + 0.13 * chest, LENGTH, "cm", "Around the neck opening"
+    case.table_wrist = 0.6 * case.table_upper_arm
+    case.table_neck = 30 + 0.13 * case.table_chest
+    case.table_band = 2.5
+    return Garment(
+        case.table_chest,
+        case.table_body,
+        case.table_sleeve,
+        case.table_upper_arm,
+        case.table_wrist,
+        case.table_yoke,
+        case.table_neck,
+        case.table_band,
     )
-    band = w.step("band", "2.5", 2.5, LENGTH, "cm", "Neckband, depth")
-    return {
-        "chest": chest,
-        "body": body,
-        "sleeve": sleeve,
-        "upper_arm": upper_arm,
-        "wrist": wrist,
-        "yoke": yoke,
-        "neck": neck,
-        "band": band,
-    }
+
+
+def _look_up_body(case: SweaterMeasures) -> float:
+    """Look the body up, inches; gives its back, as far down as a sweater reaches."""
+    size, table = case.size, SIZES[case.size]
+    if table == BABIES:
+        # Only the chest is known: the rest is that of a child of two, in proportion.
+        case.body_chest = looked_up("knit", table, "key", size, "chest")
+        size, table = "child-2", CHILDREN
+        case.child_chest = looked_up("knit", table, "key", size, "chest")
+        case.scale = case.body_chest / case.child_chest
+    elif table == CHILDREN:
+        case.body_chest = looked_up("knit", table, "key", size, "chest")
+    else:
+        girth = "bust" if table == WOMEN else "chest"
+        case.body_chest_low = looked_up("knit", table, "key", size, f"{girth}_low")
+        case.body_chest_high = looked_up("knit", table, "key", size, f"{girth}_high")
+        case.body_chest = (case.body_chest_low + case.body_chest_high) / 2
+    if table == CHILDREN:
+        case.body_armhole = looked_up("knit", table, "key", size, "armhole")
+    else:
+        case.body_armhole_low = looked_up("knit", table, "key", size, "armhole_low")
+        case.body_armhole_high = looked_up("knit", table, "key", size, "armhole_high")
+        case.body_armhole = (case.body_armhole_low + case.body_armhole_high) / 2
+    case.body_arm = looked_up("knit", table, "key", size, "arm")
+    case.body_upper_arm = looked_up("knit", table, "key", size, "upper_arm")
+    if table != MEN:
+        case.body_back_waist = looked_up("knit", table, "key", size, "back_waist")
+        return case.body_back_waist * 1.34
+    case.body_hip_length_low = looked_up("knit", table, "key", size, "hip_length_low")
+    case.body_hip_length_high = looked_up("knit", table, "key", size, "hip_length_high")
+    case.body_hip_length = (case.body_hip_length_low + case.body_hip_length_high) / 2
+    return case.body_hip_length

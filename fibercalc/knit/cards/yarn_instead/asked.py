@@ -6,16 +6,22 @@ from dataclasses import replace
 
 from ....core.card import CHOICE, Between, Case, Chance, Input, Option, Result
 from ....core.outcome import Outcome
+from ....core.spread import Parts
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
 from ...inputs import PATTERN_ROWS, PATTERN_STITCHES, SKEIN_LENGTH, SKEIN_MASS
-from ...odds import smallest_enough, spread_of
+from ...odds import smallest_enough
 
 SKEINS, LENGTH_GIVEN = "skeins", "length"
 
 
+def spread_of(out: Outcome[YarnInstead]) -> Parts:
+    """What lends to the range of the skeins needed."""
+    return out.found[YarnInstead.skeins.name].parts or Parts()
+
+
 def to_buy(out: Outcome[YarnInstead]) -> int:
     """The fewest skeins of mine that hold the length with the wished chance."""
-    spread = spread_of(out, YarnInstead.skeins)
+    spread = spread_of(out)
     return smallest_enough(out.case.skeins, spread, float(out.case.sure) / 100)
 
 

@@ -67,20 +67,7 @@ def notes(out: Outcome[YarnInstead]) -> list[str]:
             f" {100 * abs(by_mass / case.mass - 1):.0f} %. Never by weight alone."
         )
     if out.has(YarnInstead.mine_tight):
-        words = (
-            "looser than hand knitting usually is: try a smaller needle"
-            if case.mine_tight < LOOSEST
-            else (
-                "firmer than hand knitting usually is: try a larger needle"
-                if case.mine_tight > TIGHTEST
-                else "within what hand knitting usually is"
-            )
-        )
-        said.append(
-            "At the pattern’s gauge my yarn has a tightness of"
-            f" {out.text(YarnInstead.mine_tight)}, theirs {out.text(YarnInstead.theirs_tight)};"
-            f" mine is {words} ({LOOSEST:g} to {TIGHTEST:g})."
-        )
+        said.append(_tightness(out))
     said.append(
         "Fiber decides the rest: superwash wool grows in the wash, alpaca and silk hang longer,"
         " cotton does not spring back. Swatch and wash before you cast on."
@@ -91,3 +78,17 @@ def notes(out: Outcome[YarnInstead]) -> list[str]:
             " spare. If the pattern gives a length, use that."
         )
     return said
+
+
+def _tightness(out: Outcome[YarnInstead]) -> str:
+    tight = out.case.mine_tight
+    words = "within what hand knitting usually is"
+    if tight < LOOSEST:
+        words = "looser than hand knitting usually is: try a smaller needle"
+    elif tight > TIGHTEST:
+        words = "firmer than hand knitting usually is: try a larger needle"
+    return (
+        f"At the pattern’s gauge my yarn has a tightness of {out.text(YarnInstead.mine_tight)},"
+        f" theirs {out.text(YarnInstead.theirs_tight)}; mine is {words} ({LOOSEST:g} to"
+        f" {TIGHTEST:g})."
+    )

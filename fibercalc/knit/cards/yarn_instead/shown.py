@@ -6,12 +6,12 @@ from ....core.answer import Picture, Table
 from ....core.outcome import Outcome
 from ....core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale
 from ....core.units import LENGTH
-from ...odds import each_count, spread_of
-from .asked import YarnInstead
+from ...odds import each_count
+from .asked import YarnInstead, spread_of
 
 
 def odds(out: Outcome[YarnInstead]) -> Table | None:
-    counts = each_count(out.case.skeins, spread_of(out, YarnInstead.skeins))
+    counts = each_count(out.case.skeins, spread_of(out))
     rows = tuple(
         (
             str(count),
