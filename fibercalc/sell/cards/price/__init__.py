@@ -9,7 +9,6 @@ from .said import notes, say
 from .shown import bars, discounts, split_table, tornado
 from .worked import answer
 
-
 CARD = Card(
     id="price",
     chapter="sell",

@@ -42,8 +42,10 @@ def say(out: Outcome[Price]) -> tuple[str, ...]:
 def notes(out: Outcome[Price]) -> list[str]:
     margin, markup, left = (out.text(part) for part in (Price.margin, Price.markup, Price.left))
     said = [
-        f"Margin {margin} and markup {markup} are the same {left}:"
-        " one is of the price, the other of the cost."
+        (
+            f"Margin {margin} and markup {markup} are the same {left}:"
+            " one is of the price, the other of the cost."
+        )
     ]
     if out.has(Price.trade_left):
         left = out.text(Price.trade_left)

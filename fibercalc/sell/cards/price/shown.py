@@ -11,7 +11,6 @@ from .asked import Price
 from .said import called, money_of
 from .worked import left_at
 
-
 DISCOUNTS = (5, 10, 15, 20, 25, 30)
 
 
