@@ -9,6 +9,7 @@ from dataclasses import fields, is_dataclass
 
 import pytest
 
+from fibercalc.core.card import Rows
 from fibercalc.core.entry import read_one
 from fibercalc.core.formula import evaluate
 from fibercalc.core.link import CANONICAL
@@ -112,7 +113,15 @@ def own_numbers(worked):
             typed[reading.input.of].append(reading.amount.value)
     for step in worked.steps:
         typed[step.of].append(step.unit.to_base(step.value))
-    return typed, list(numbers_in(worked.outcome.kept))
+    return typed, list(numbers_in([worked.outcome.kept, *found_in_rows(worked)]))
+
+
+def found_in_rows(worked):
+    """What a card keeps with each row of its lists."""
+    for rows in worked.card.case.inputs if worked.card.case else ():
+        if isinstance(rows, Rows):
+            for row in worked.outcome.case.maybe(rows) or ():
+                yield {name: vars(row).get(name) for name in row.found}
 
 
 def close(one, other):

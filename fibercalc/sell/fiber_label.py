@@ -5,6 +5,7 @@ US: 16 CFR 303 and the Wool Act. EU and UK: Regulation 1007/2011. Both put the l
 
 from collections.abc import Mapping
 
+from ..core.arithmetic import largest, smallest
 from ..core.problem import OutOfRange, require
 from .money import in_whole
 
@@ -27,7 +28,7 @@ def tolerance(percent: float, fibers: int = 2) -> tuple[float, float]:
     require("fibers", fibers, 1)
     if fibers == 1:
         return percent, percent
-    return max(percent - POINTS, 0.0), min(percent + POINTS, 100.0)
+    return largest(percent - POINTS, 0.0), smallest(percent + POINTS, 100.0)
 
 
 def tolerance_low(percent: float) -> float:

@@ -118,7 +118,10 @@ def price_for(
     require("fixed", fixed, 0.0)
     require("tax_in_fee", tax_in_fee, 0.0, MOST_TAX)
     require("kept", kept, 0.0, 95.0)
-    share = 1 - percent / 100 * (1 + tax_in_fee / 100) - kept / 100
+    of_paid = percent / 100
+    share = 1 - (of_paid * (1 + tax_in_fee / 100) if tax_in_fee else of_paid)
+    if kept:
+        share -= kept / 100
     if share <= 0.001:
         raise OutOfRange("kept", kept, None, None, "fee and margin together are all of the price")
     return (wanted + fixed) / share

@@ -9,7 +9,8 @@ from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.units import MONEY
 from fibercalc.core.work import work_card
-from fibercalc.sell.cards.price import MOVED, _left, _parts
+from fibercalc.sell.cards.price.shown import MOVED, parts_in_cents
+from fibercalc.sell.cards.price.worked import left_at
 from fibercalc.sell.money import cents, cents_up, change, in_whole, split
 from fibercalc.sell.price import (
     break_even,
@@ -143,7 +144,7 @@ def test_what_a_buyer_pays_is_split_to_the_cent(texts):
         outcome = work_card(find_card("price"), texts).outcome
     except BadInputs:
         assume(False)
-    parts = _parts(outcome)
+    parts = parts_in_cents(outcome)
     assert sum(amount for _, amount in parts) == cents(outcome.value("paid"))
     assert dict(parts)["Left for you"] == cents(outcome.value("left")) and dict(parts)[
         "Tax"
@@ -156,7 +157,7 @@ def test_the_picture_moves_the_same_sums_as_the_working(texts):
         outcome = work_card(find_card("price"), texts).outcome
     except BadInputs:
         assume(False)
-    assert _left(outcome.given, outcome.value("price")) == pytest.approx(
+    assert left_at(outcome.case, outcome.value("price")) == pytest.approx(
         outcome.value("left"), abs=1e-9
     )
 
@@ -240,7 +241,7 @@ def test_ticket_table_and_buyer_show_one_price(place, texts):
         for name in ("price", "paid")
     )
     assert worked.tables()[0].rows[-1][1] == r.text("paid") and cents(r.value("paid")) == sum(
-        amount for _, amount in _parts(r)
+        amount for _, amount in parts_in_cents(r)
     )
     assert r.text("price") in worked.sentences()[0] and (
         place == "outside" or r.text("price") == r.text("paid")
@@ -265,7 +266,7 @@ def test_a_lower_price_is_a_ticket_too():
     """By hand: a tenth off 27.44 is 24.696, written 24.70, and what is left is that of 24.70."""
     worked = work_card(find_card("price"), {"go_by": "margin"})
     row = next(row for row in worked.tables()[1].rows if row[0] == "10 %")
-    assert row[1] == "€24.70" and row[2] == f"€{_left(worked.outcome.given, 24.70):.2f}"
+    assert row[1] == "€24.70" and row[2] == f"€{left_at(worked.outcome.case, 24.70):.2f}"
 
 
 def test_rounding_up_never_asks_too_little():

@@ -268,23 +268,25 @@ def set_colorway(r) -> list[dict]:
 def kit_recipes(r) -> list[dict]:
     """kit-yarn to pots: each color's skeins in all kits."""
     return [
-        {"name": row.name[:NAME], "skeins": str(min(r.value("packed") * given, 400))}
-        for row, _, _, given, _ in r.kept["colors"]
+        {"name": color.name[:NAME], "skeins": str(min(r.case.packed * color.skeins, 400))}
+        for color in r.case.colors
     ]
 
 
 def kit_colors(r) -> list[dict] | None:
     """kit-yarn to parcels: what one kit holds."""
-    return [
-        {"color": row.name[:NAME], "each": str(given)} for row, _, _, given, _ in r.kept["colors"]
-    ][:8]
+    return [{"color": color.name[:NAME], "each": str(color.skeins)} for color in r.case.colors][:8]
 
 
 def kit_color_lots(r) -> list[dict]:
     """kit-yarn to parcels: one lot a color, until the user lists the real ones."""
     return [
-        {"color": row.name[:NAME], "lot": "all", "good": str(min(r.value("packed") * given, 2000))}
-        for row, _, _, given, _ in r.kept["colors"]
+        {
+            "color": color.name[:NAME],
+            "lot": "all",
+            "good": str(min(r.case.packed * color.skeins, 2000)),
+        }
+        for color in r.case.colors
     ][:8]
 
 
