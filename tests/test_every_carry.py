@@ -155,7 +155,7 @@ def known(worked):
     if worked.card.id == "pots":
         names["fullest"] = max(load.skeins for load in outcome.kept["plan"].placing.loads)
     if worked.card.id == "dye-recipe":
-        names["load"] = max(outcome.kept["loads"])
+        names["load"] = outcome.case.fullest
         names["grams"] = next(
             (outcome.value(name) for name in ("soda_mass", "acid_pure") if outcome.has(name)), None
         )

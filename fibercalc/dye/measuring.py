@@ -4,8 +4,9 @@ Errors are half-widths: what is poured lies this far either way of what was mean
 filling on its own, so the errors add as the root of the sum of their squares.
 """
 
-from math import ceil, hypot, sqrt
+from math import ceil
 
+from ..core.arithmetic import sqrt
 from ..core.problem import require
 
 
@@ -71,4 +72,4 @@ def combined_error(first: float, second: float) -> float:
     """
     require("first", first, 0.0)
     require("second", second, 0.0)
-    return hypot(first, second)
+    return sqrt(first**2 + second**2)

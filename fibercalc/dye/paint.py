@@ -7,6 +7,7 @@ mixes; less leaves undyed cores. Two weighings give either: the change from dry 
 from collections.abc import Sequence
 from math import ceil
 
+from ..core.arithmetic import total
 from ..core.problem import OutOfRange, require
 from .recipe import STRONGEST
 
@@ -23,17 +24,7 @@ def paint_volume(mass: float, full: float, damp: float) -> float:
     Source: definition of pick-up.
     """
     require("mass", mass, 0.0, 1e5, above=0.0)
-    require("damp", damp, 0.0, MOST_PICK_UP)
-    require("full", full, 0.0, MOST_PICK_UP)
-    if full <= damp:
-        raise OutOfRange(
-            "full",
-            full,
-            damp,
-            MOST_PICK_UP,
-            "the yarn is already as wet as it can be: squeeze or spin it before painting",
-        )
-    return mass * (full - damp) / 100
+    return mass * _taken_up(full, damp) / 100
 
 
 def section_masses(mass: float, shares: Sequence[float]) -> list[float]:
@@ -47,7 +38,7 @@ def section_masses(mass: float, shares: Sequence[float]) -> list[float]:
     require("mass", mass, 0.0, 1e5, above=0.0)
     for share in shares:
         require("shares", share, 0.0)
-    whole = sum(shares)
+    whole = total(shares)
     require("shares", whole, above=0.0)
     return [mass * share / whole for share in shares]
 
@@ -62,7 +53,7 @@ def paint_strength(depth: float, full: float, damp: float) -> float:
     Source: arithmetic from the definitions of depth and pick-up.
     """
     require("depth", depth, 0.0, 20.0)
-    strength = 100 * depth / paint_volume(100.0, full, damp)
+    strength = 100 * depth / _taken_up(full, damp)
     if strength > STRONGEST:
         raise OutOfRange(
             "depth",
@@ -99,19 +90,45 @@ def stock_in_paint(volume: float, paint: float, stock: float) -> float:
     return volume * paint / stock
 
 
-def steaming_time(skeins: int, at_once: int, minutes: float, between: float = 0.0) -> float:
-    """Time, min, to steam a lot in as many loads as it takes.
+def steaming_rounds(skeins: int, at_once: int) -> int:
+    """Loads that it takes to steam a lot.
 
     skeins   1 or more
     at_once  skeins that lie in the steamer without touching its water, 1 or more
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    require("skeins", skeins, 1)
+    require("at_once", at_once, 1)
+    return ceil(skeins / at_once)
+
+
+def steaming_time(rounds: int, minutes: float, between: float = 0.0) -> float:
+    """Time, min, to steam a lot in so many loads.
+
+    rounds   1 or more (see steaming_rounds)
     minutes  of steam for each load, as the dye's maker gives it, 0 to 1,440
     between  minutes to change loads and come to steam again, 0 to 240
     Raises OutOfRange outside these.
     Source: arithmetic; the minutes of steam are the caller's.
     """
-    require("skeins", skeins, 1)
-    require("at_once", at_once, 1)
+    require("rounds", rounds, 1)
     require("minutes", minutes, 0.0, 1440.0)
     require("between", between, 0.0, 240.0)
-    loads = ceil(skeins / at_once)
-    return loads * minutes + (loads - 1) * between
+    steamed = rounds * minutes
+    return steamed + (rounds - 1) * between if between else steamed
+
+
+def _taken_up(full: float, damp: float) -> float:
+    """What damp yarn takes up until it is wet through, % of its dry weight."""
+    require("damp", damp, 0.0, MOST_PICK_UP)
+    require("full", full, 0.0, MOST_PICK_UP)
+    if full <= damp:
+        raise OutOfRange(
+            "full",
+            full,
+            damp,
+            MOST_PICK_UP,
+            "the yarn is already as wet as it can be: squeeze or spin it before painting",
+        )
+    return full - damp

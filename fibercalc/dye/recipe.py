@@ -194,6 +194,29 @@ def over_held(total_depth: float, held: float) -> float:
     return max(total_depth - held, 0.0)
 
 
+def by_weight(strength: float) -> float:
+    """Strength by weight, %, of a thin acid that a label gives in grams in 100 mL.
+
+    strength  g in 100 mL, above 0 to 40
+    Raises OutOfRange outside these.
+    Source: definition of strength; that so thin an acid is at most 2 % heavier than water, for
+    which 1 % stands here, is from memory, unverified.
+    """
+    _require_strength(strength)
+    return strength / 1.01
+
+
+def by_weight_error(strength: float) -> float:
+    """How far off that may be, % by weight either way: a hundredth of it.
+
+    strength  g in 100 mL, above 0 to 40
+    Raises OutOfRange outside these.
+    Source: as for by_weight.
+    """
+    _require_strength(strength)
+    return strength * 0.01
+
+
 def shade_error(error: float, strength: float, mass: float, total_depth: float) -> float:
     """Error of one stock's dose as a share of the whole shade, %.
 

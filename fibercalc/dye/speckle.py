@@ -4,8 +4,9 @@ Grains fall where they fall: the number of spots on a skein scatters as Poisson'
 clumping powder or an uneven hand scatters more, never less.
 """
 
-from math import erfc, exp, lgamma, log, sqrt
+from math import erfc, exp, lgamma, log
 
+from ..core.arithmetic import sqrt
 from ..core.problem import require
 from .measuring import combined_error, error_share
 
@@ -86,7 +87,8 @@ def spots_scatter(spots: float, dose_error: float = 0.0) -> float:
     Source: definition (Poisson distribution).
     """
     require("spots", spots, above=0.0)
-    return combined_error(100 / sqrt(spots), dose_error)
+    by_chance = 100 / sqrt(spots)
+    return combined_error(by_chance, dose_error) if dose_error else by_chance
 
 
 def spots_range(spots: float) -> tuple[int, int]:

@@ -197,7 +197,7 @@ def test_a_recipe_of_any_size_holds_true(grams, skeins, depth, strength, acid, l
         "goods"
     )
     volume, powder = grams * skeins * depth / strength, grams * skeins * depth / 100
-    pot = volume * worked.outcome.kept["loads"][0] / skeins
+    pot = volume * worked.outcome.case.fullest / skeins
     for cell, true in zip(table(worked, "What to measure")["navy"], (pot, volume, volume * lots)):
         holds_true(cell, true, share * true)
     for cell, true in zip(table(worked, "Dye in it")["navy"][1:], (powder, powder * lots)):

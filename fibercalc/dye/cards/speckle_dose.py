@@ -1,7 +1,13 @@
-"""Dry dye for speckles, bulked with a carrier so that a dose weighs grams; what to expect from skein to skein."""
+"""Dry dye for speckles, bulked with a carrier, and what to expect from skein to skein."""
 
-from ...core.card import MODEL, Basis, Card, Carry, Caution, Input, Result
+from __future__ import annotations
+
+from ...core.answer import Picture
+from ...core.arithmetic import sqrt
+from ...core.card import MODEL, Basis, Between, Card, Carry, Case, Caution, Input, Result
+from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale
+from ...core.traced import named
 from ...core.units import COUNT, MASS, NUMBER, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..measuring import error_share
@@ -19,102 +25,137 @@ from ..speckle import (
 )
 
 BUSIER = 1.5
+FEWEST = 4.0  # spots; below that the chance of two unlike skeins is not reckoned
+UNLIKE = named("share of pairs so unlike", chance_busier)
 
 
-def answer(w, skein_mass, depth, colors, ground_depth, one_in, skeins, lost, scale_error, spots):
-    each = w.step(
-        "each",
-        "skein_mass * depth / 100",
-        dye_mass(skein_mass, depth),
+class SpeckleDose(Case):
+    """Speckles weighed as a mix with their carrier, and how alike chance leaves the skeins."""
+
+    skein_mass = Input[float](
         MASS,
-        label="Dye of each color on a skein",
+        "A skein weighs",
+        default="100 g",
+        allowed=("5 g", "2 kg"),
+        usual=("20 g", "250 g"),
+        rough="1 g",
+        units=("g", "oz"),
+        bench="bases.mass",
+        record="base.mass",
+        strict=True,
     )
-    mix = w.step(
-        "mix", "each * one_in", mix_mass(each, one_in), MASS, label="Mix of each color for a skein"
+    depth = Input[float](
+        PERCENT,
+        "Each color, percent of the skein",
+        default="0.06 %",
+        allowed=("0.001 %", "2 %"),
+        usual=("0.02 %", "0.2 %"),
+        strict=True,
+        measure="A pinch is 0.03 to 0.15 g on 100 g.",
     )
-    run = w.step(
-        "run",
-        "each * skeins / (1 - lost / 100)",
-        run_dye(each, skeins, lost),
+    colors = Input[int](COUNT, "Colors", default="3", allowed=("1", "12"), usual=("1", "5"))
+    ground_depth = Input[float](
+        PERCENT,
+        "Ground under it, percent",
+        default="0.9 %",
+        allowed=("0 %", "12 %"),
+        usual=("0 %", "2 %"),
+        strict=True,
+    )
+    one_in = Input[float](
+        NUMBER,
+        "One part of dye in how many of mix",
+        default="20",
+        allowed=("2", "200"),
+        usual=("5", "50"),
+        measure="20 is 1 part of dye and 19 of salt or citric acid crystals.",
+    )
+    skeins = Input[int](
+        COUNT, "Skeins in the run", default="4", allowed=("1", "500"), usual=("1", "80")
+    )
+    lost = Input[float](
+        PERCENT,
+        "Lost on the way",
+        default="10 %",
+        allowed=("0 %", "90 %"),
+        usual=("5 %", "30 %"),
+        measure="What stays in the shaker and beside the yarn.",
+    )
+    scale_error = Input[float](
         MASS,
-        label="Dye of each color for the run",
+        "The scale is good to",
+        default="0.02 g",
+        allowed=("0.0005 g", "2 g"),
+        usual=("0.005 g", "0.1 g"),
+        units=("g",),
+        strict=True,
     )
-    carrier = w.step(
-        "carrier",
-        "run * (one_in - 1)",
-        carrier_mass(run, one_in),
-        MASS,
-        label="Carrier for the run",
+    spots = Input[float](
+        NUMBER,
+        "Spots to be seen on a skein",
+        default="120",
+        allowed=("1", "5000"),
+        usual=("20", "1000"),
+        measure="Count a tenth of one and multiply.",
     )
-    before = w.step(
-        "before",
-        "100 * scale_error / each",
-        error_share(scale_error, each),
-        PERCENT,
-        label="Error of the dose weighed as dye",
+
+    dose_scatter = Between[float](PERCENT, "Standard deviation of the dose, even within its error")
+
+    mix = Result[float](MASS, "Mix of each color for a skein", units=("g",), finest=(0.01,))
+    each = Result[float](MASS, "Dye in it", units=("g",), finest=(0.001,))
+    run = Result[float](
+        MASS, "Dye of each color for the run", units=("g",), finest=(0.01,), rounding="up"
     )
-    after = w.step(
-        "after",
-        "100 * sqrt((scale_error / run) ** 2 + (scale_error / mix) ** 2)",
-        dose_error_bulked(run, mix, scale_error),
-        PERCENT,
-        label="Error of the dose weighed as mix",
-    )
-    share = w.step(
-        "share",
-        "100 * colors * depth / (colors * depth + ground_depth)",
-        speckle_share(colors * depth, ground_depth),
-        PERCENT,
-        label="Speckle in the whole shade",
-    )
-    scatter = w.step(
-        "scatter",
-        "100 / sqrt(spots)",
-        spots_scatter(spots),
-        PERCENT,
-        label="Spots vary from skein to skein by, one standard deviation",
-    )
-    busier = chance_busier(spots, BUSIER, after / 3**0.5) if spots >= 4 else None
-    return {
-        "each": each,
-        "mix": mix,
-        "run": run,
-        "carrier": carrier,
-        "before": before,
-        "after": after,
-        "share": share,
-        "scatter": scatter,
-        "busier": busier,
-    }
+    carrier = Result[float](MASS, "Carrier for it", units=("g",), finest=(0.1,))
+    before = Result[float](PERCENT, "Error weighed as dye, either way", finest=(1,))
+    after = Result[float](PERCENT, "Error weighed as mix, either way", finest=(0.1,), at_step=True)
+    share = Result[float](PERCENT, "Speckle in the whole shade", finest=(1,))
+    scatter = Result[float](PERCENT, "Spots vary by (standard deviation)", finest=(1,))
+    busier = Result[float](PERCENT, f"Pairs where one has {BUSIER:g} times the spots", finest=(1,))
 
 
-def say(r):
-    one = r.given["one_in"]
+def answer(case: SpeckleDose) -> None:
+    case.each = dye_mass(case.skein_mass, case.depth)
+    case.mix = mix_mass(case.each, case.one_in)
+    case.run = run_dye(case.each, case.skeins, case.lost)
+    case.carrier = carrier_mass(case.run, case.one_in)
+    case.before = error_share(case.scale_error, case.each)
+    case.after = dose_error_bulked(case.run, case.mix, case.scale_error)
+    case.share = speckle_share(case.colors * case.depth, case.ground_depth)
+    case.scatter = spots_scatter(case.spots)
+    if case.spots >= FEWEST:
+        case.dose_scatter = sqrt(case.after**2 / 3)
+        case.busier = UNLIKE(case.spots, BUSIER, case.dose_scatter)
+
+
+def say(out: Outcome[SpeckleDose]) -> tuple[str, ...]:
+    one = out.case.one_in
     return (
-        f"Weigh {r.text('mix')} of mix for each color and skein.",
+        f"Weigh {out.text(SpeckleDose.mix)} of mix for each color and skein.",
         (
-            f"It holds {r.text('each')} of dye, 1 part in {one:g}. For {r.given['skeins']} skeins"
-            f" mix {r.text('run')} of dye with {r.text('carrier')} of carrier, for each color."
+            f"It holds {out.text(SpeckleDose.each)} of dye, 1 part in {one:g}. For"
+            f" {out.case.skeins} skeins mix {out.text(SpeckleDose.run)} of dye with"
+            f" {out.text(SpeckleDose.carrier)} of carrier, for each color."
         ),
     )
 
 
-def notes(r):
-    low, high = spots_range(r.given["spots"])
+def notes(out: Outcome[SpeckleDose]) -> list[str]:
+    low, high = spots_range(out.case.spots)
     said = [
         (
-            f"Weighed as dye the dose would be good to ± {r.text('before')}; as mix to ±"
-            f" {r.text('after')}."
+            f"Weighed as dye the dose would be good to ± {out.text(SpeckleDose.before)};"
+            f" as mix to ± {out.text(SpeckleDose.after)}."
         ),
         (
-            f"Where {r.number(r.given['spots'])} spots are usual, most skeins show {low} to {high}:"
+            f"Where {out.number(out.case.spots)} spots are usual, most skeins show {low} to {high}:"
             " chance alone, the same hand and the same dose."
         ),
     ]
-    if r.has("busier"):
+    if out.has(SpeckleDose.busier):
         said.append(
             "Of two skeins, one shows half as many again as the other in about"
-            f" {r.number(r.value('busier'))} of 100 pairs."
+            f" {out.number(out.value(SpeckleDose.busier))} of 100 pairs."
         )
     said.append(
         "Sieve dye and carrier together until no streak is left; an uneven mix undoes the weighing."
@@ -122,14 +163,14 @@ def notes(r):
     return said
 
 
-def picture(r):
+def picture(out: Outcome[SpeckleDose]) -> Picture:
     """The error of a dose before and after bulking, on one scale."""
-    before, after = r.value("before"), r.value("after")
+    before, after = out.value(SpeckleDose.before), out.value(SpeckleDose.after)
     scale = Scale(0, max(before, after, 1.0) * 1.05, 16, 330)
     drawing = Drawing(118)
     for y, words, value, fill in (
-        (20, f"Weighed as dye: ± {r.text('before')}", before, INDIGO_WASH),
-        (66, f"Weighed as mix: ± {r.text('after')}", after, INDIGO),
+        (20, f"Weighed as dye: ± {out.text(SpeckleDose.before)}", before, INDIGO_WASH),
+        (66, f"Weighed as mix: ± {out.text(SpeckleDose.after)}", after, INDIGO),
     ):
         drawing.text(16, y, words, bold=fill == INDIGO)
         drawing.rect(16, y + 7, max(scale(value) - 16, 1.5), 16, fill=fill, stroke=INDIGO)
@@ -141,10 +182,10 @@ def picture(r):
     )
 
 
-def scatter(r):
+def scatter(out: Outcome[SpeckleDose]) -> Picture:
     """What chance alone does to the spots."""
-    low, high = spots_range(r.given["spots"])
-    return speckle_picture(low, r.given["spots"], high)
+    low, high = spots_range(out.case.spots)
+    return speckle_picture(low, out.case.spots, high)
 
 
 CARD = Card(
@@ -153,108 +194,7 @@ CARD = Card(
     place=70,
     handles=("powder",),
     question="How do I dose dry speckles evenly?",
-    inputs=(
-        Input(
-            MASS,
-            "A skein weighs",
-            default="100 g",
-            allowed=("5 g", "2 kg"),
-            usual=("20 g", "250 g"),
-            rough="1 g",
-            units=("g", "oz"),
-            bench="bases.mass",
-            record="base.mass",
-            strict=True,
-            name="skein_mass",
-        ),
-        Input(
-            PERCENT,
-            "Each color, percent of the skein",
-            default="0.06 %",
-            allowed=("0.001 %", "2 %"),
-            usual=("0.02 %", "0.2 %"),
-            strict=True,
-            measure="A pinch is 0.03 to 0.15 g on 100 g.",
-            name="depth",
-        ),
-        Input(COUNT, "Colors", default="3", allowed=("1", "12"), usual=("1", "5"), name="colors"),
-        Input(
-            PERCENT,
-            "Ground under it, percent",
-            default="0.9 %",
-            allowed=("0 %", "12 %"),
-            usual=("0 %", "2 %"),
-            strict=True,
-            name="ground_depth",
-        ),
-        Input(
-            NUMBER,
-            "One part of dye in how many of mix",
-            default="20",
-            allowed=("2", "200"),
-            usual=("5", "50"),
-            measure="20 is 1 part of dye and 19 of salt or citric acid crystals.",
-            name="one_in",
-        ),
-        Input(
-            COUNT,
-            "Skeins in the run",
-            default="4",
-            allowed=("1", "500"),
-            usual=("1", "80"),
-            name="skeins",
-        ),
-        Input(
-            PERCENT,
-            "Lost on the way",
-            default="10 %",
-            allowed=("0 %", "90 %"),
-            usual=("5 %", "30 %"),
-            measure="What stays in the shaker and beside the yarn.",
-            name="lost",
-        ),
-        Input(
-            MASS,
-            "The scale is good to",
-            default="0.02 g",
-            allowed=("0.0005 g", "2 g"),
-            usual=("0.005 g", "0.1 g"),
-            units=("g",),
-            strict=True,
-            name="scale_error",
-        ),
-        Input(
-            NUMBER,
-            "Spots to be seen on a skein",
-            default="120",
-            allowed=("1", "5000"),
-            usual=("20", "1000"),
-            measure="Count a tenth of one and multiply.",
-            name="spots",
-        ),
-    ),
-    results=(
-        Result(MASS, "Mix of each color for a skein", units=("g",), finest=(0.01,), name="mix"),
-        Result(MASS, "Dye in it", units=("g",), finest=(0.001,), name="each"),
-        Result(
-            MASS,
-            "Dye of each color for the run",
-            units=("g",),
-            finest=(0.01,),
-            rounding="up",
-            name="run",
-        ),
-        Result(MASS, "Carrier for it", units=("g",), finest=(0.1,), name="carrier"),
-        Result(PERCENT, "Error weighed as dye, either way", finest=(1,), name="before"),
-        Result(
-            PERCENT, "Error weighed as mix, either way", finest=(0.1,), at_step=True, name="after"
-        ),
-        Result(PERCENT, "Speckle in the whole shade", finest=(1,), name="share"),
-        Result(PERCENT, "Spots vary by (standard deviation)", finest=(1,), name="scatter"),
-        Result(
-            PERCENT, f"Pairs where one has {BUSIER:g} times the spots", finest=(1,), name="busier"
-        ),
-    ),
+    case=SpeckleDose,
     answer=answer,
     say=say,
     notes=notes,
@@ -273,9 +213,11 @@ CARD = Card(
         ),
     ),
     carry=(
-        Carry("room-air", "What about the dust in this room?", {"what": lambda r: "powder"}),
+        Carry("room-air", "What about the dust in this room?", {"what": lambda out: "powder"}),
         Carry(
-            "dye-recipe", "The ground under it", {"skeins": "skeins", "skein_mass": "skein_mass"}
+            "dye-recipe",
+            "The ground under it",
+            {"skeins": SpeckleDose.skeins, "skein_mass": SpeckleDose.skein_mass},
         ),
     ),
 )
