@@ -63,7 +63,7 @@ def _axes(drawing: Drawing, out: Outcome[BathAcid], across: Scale, up: Scale) ->
         drawing.text(across(tick), BOTTOM + 18, words, anchor="middle", size=13, fill=SOFT)
     what = LABELS[out.case.chemical].split(" (")[0].lower()
     drawing.text(
-        (LEFT + RIGHT) / 2, 214, f"grams of {what}, pure", anchor="middle", size=13, fill=SOFT
+        (LEFT + RIGHT) // 2, 214, f"grams of {what}, pure", anchor="middle", size=13, fill=SOFT
     )
 
 
