@@ -114,6 +114,10 @@ class Case:
         """Its value, or None where it was not asked or found."""
         return vars(self).get(part.name)
 
+    def settled(self, part: Part[P]) -> P | None:
+        """What an earlier run of it has settled on for a fixed part that takes long to find; None in the first."""
+        return vars(self)["_settled"].get(part.name)
+
     def error(self, result: Part[Any], half_width: float) -> None:
         """The model's own error in one result as a 95 % half-width, in the result's base unit, where it depends on the case."""
         vars(self)["_errors"][result.name] = float(half_width)

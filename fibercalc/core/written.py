@@ -73,7 +73,7 @@ def _from_table(step: Step) -> dict[str, str]:
     return {
         "formula": f"from the table “{found.title}”",
         "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
-        "source": found.source,
+        "source": row.get("source") or found.source,
         "table": table,
         "row": key,
     }

@@ -5,7 +5,7 @@ what is left above the regain that the room's air holds it at. It never gets dri
 One weighing on the way replaces the guessed pace. Wetness from two weighings is yarn.moisture.regain_from_masses.
 """
 
-from math import exp, log
+from ..core.arithmetic import exp, ln
 
 from ..core.problem import OutOfRange, require
 from .water import vapor_pressure
@@ -88,7 +88,7 @@ def drying_work(wet: float, dry: float, rest: float, falls: float = PACE_FALLS[1
     steady = max(wet - max(dry, falls), 0.0)
     if dry >= falls:
         return steady
-    return steady + (falls - rest) * log((min(wet, falls) - rest) / (dry - rest))
+    return steady + (falls - rest) * ln((min(wet, falls) - rest) / (dry - rest))
 
 
 def pace_from_weighing(

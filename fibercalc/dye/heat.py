@@ -4,14 +4,12 @@ A bath is one lump of water, fiber and pot at one temperature. It takes energy i
 proportion to how much hotter than the room it is; so a heated bath nears a highest temperature, and a cooling one the room's.
 """
 
-from math import exp, log
-
+from ..core.arithmetic import exp, ln
 from ..core.problem import OutOfRange, require
 from ..core.table import SourcedTable, read_table
 
 KILOJOULES_PER_KWH = 3600.0
 COLDEST, HOTTEST = -10.0, 105.0  # °C; ends of what a dye room meets
-GRAMS_PER_MILLILITER = 1.0  # of water; 0.96 at the boil, which errs by less than the plate does
 
 
 def specific_heats() -> SourcedTable:
@@ -46,6 +44,7 @@ def heat_capacity(
     pot: float = 0.0,
     fiber_heat: float = 1.36,
     pot_heat: float = 0.50,
+    water_heat: float | None = None,
 ) -> float:
     """Heat that the whole pot takes up for each degree, kJ/K.
 
@@ -54,6 +53,7 @@ def heat_capacity(
     pot         g, empty, 0 to 100,000
     fiber_heat  J/(g K), 0.1 to 5 (see specific_heat)
     pot_heat    J/(g K), 0.1 to 5
+    water_heat  J/(g K), 0.1 to 5; None for what is tabled
     Raises OutOfRange outside these.
     Source: definition of specific heat; values from memory (heat-handbook).
     """
@@ -62,9 +62,11 @@ def heat_capacity(
     require("pot", pot, 0.0, 1e5)
     require("fiber_heat", fiber_heat, 0.1, 5.0)
     require("pot_heat", pot_heat, 0.1, 5.0)
-    return (
-        water * GRAMS_PER_MILLILITER * specific_heat("water") + fiber * fiber_heat + pot * pot_heat
-    ) / 1000
+    if water_heat is None:
+        water_heat = specific_heat("water")
+    require("water_heat", water_heat, 0.1, 5.0)
+    # A milliliter of water counts as a gram: 0.96 at the boil, which errs by less than the plate.
+    return (water * water_heat + fiber * fiber_heat + pot * pot_heat) / 1000
 
 
 def energy_to_heat(capacity: float, start: float, end: float) -> float:
@@ -158,7 +160,7 @@ def heating_time(
             f"the pot loses as much as it gets at {top:.0f} °C and does not get to {end:.0f}: put"
             " the lid on, or use more power",
         )
-    return 1000 * capacity / loss * log((top - start) / (top - end)) / 60 if end > start else 0.0
+    return 1000 * capacity / loss * ln((top - start) / (top - end)) / 60 if end > start else 0.0
 
 
 def holding_energy(loss: float, temperature: float, room: float, minutes: float) -> float:
@@ -192,7 +194,7 @@ def cooling_rate(first: float, second: float, room: float, minutes: float) -> fl
     require("second", second, room, HOTTEST, above=room)
     require("first", first, second, HOTTEST, above=second)
     require("minutes", minutes, 0.0, 1e4, above=0.0)
-    return log((first - room) / (second - room)) / minutes
+    return ln((first - room) / (second - room)) / minutes
 
 
 def cooling_time(rate: float, start: float, end: float, room: float) -> float:
@@ -209,7 +211,7 @@ def cooling_time(rate: float, start: float, end: float, room: float) -> float:
     require("room", room, COLDEST, 50.0)
     require("end", end, room, HOTTEST, above=room)
     require("start", start, end, HOTTEST)
-    return log((start - room) / (end - room)) / rate
+    return ln((start - room) / (end - room)) / rate
 
 
 def cooled_to(rate: float, start: float, room: float, minutes: float) -> float:
@@ -240,6 +242,19 @@ def loss_from_cooling(rate: float, capacity: float) -> float:
     require("rate", rate, 0.0)
     require("capacity", capacity, above=0.0)
     return rate * capacity * 1000 / 60
+
+
+def cooling_rate_by_loss(loss: float, capacity: float) -> float:
+    """How fast a bath nears the room's temperature, as a share a minute, from what its pot loses.
+
+    loss      W for each degree above the room, 0 to 1,000
+    capacity  kJ/K of the bath, above 0
+    Raises OutOfRange outside these.
+    Source: definition (Newton's law of cooling).
+    """
+    require("loss", loss, 0.0, 1000.0)
+    require("capacity", capacity, above=0.0)
+    return 60 * loss / (capacity * 1000)
 
 
 def energy_cost(energy: float, price: float) -> float:

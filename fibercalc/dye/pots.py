@@ -40,8 +40,8 @@ def skeins_that_fit(
     return count
 
 
-def even_loads(skeins: int, largest: int) -> list[int]:
-    """The fewest loads that hold the skeins of one color, as even as whole skeins allow: pots of one color then come out alike.
+def fewest_loads(skeins: int, largest: int) -> int:
+    """The fewest loads that hold the skeins of one color.
 
     skeins   of the color, 1 to 5,000
     largest  that a load may have, 1 and up
@@ -50,7 +50,18 @@ def even_loads(skeins: int, largest: int) -> list[int]:
     """
     require("skeins", skeins, 1, MOST_SKEINS)
     require("largest", largest, 1)
-    count = ceil(skeins / largest)
+    return ceil(skeins / largest)
+
+
+def even_loads(skeins: int, largest: int) -> list[int]:
+    """The fewest loads that hold the skeins of one color, as even as whole skeins allow: pots of one color then come out alike.
+
+    skeins   of the color, 1 to 5,000
+    largest  that a load may have, 1 and up
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    count = fewest_loads(skeins, largest)
     return [skeins // count + (place < skeins % count) for place in range(count)]
 
 
@@ -63,7 +74,7 @@ def loads_needed(skeins: Sequence[int], largest: int) -> int:
     Source: arithmetic.
     """
     require("largest", largest, 1)
-    return sum(len(even_loads(count, largest)) for count in skeins)
+    return sum(fewest_loads(count, largest) for count in skeins)
 
 
 def days_at_rounds(loads: int, pots: int, rounds: float) -> int:

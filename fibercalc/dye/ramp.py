@@ -6,6 +6,7 @@ as the plate needs, whichever is more; going down, its rate is what the person a
 
 from collections.abc import Sequence
 
+from ..core.arithmetic import largest
 from ..core.problem import OutOfRange, require
 from .heat import COLDEST, HOTTEST, KILOJOULES_PER_KWH, heating_time
 
@@ -42,7 +43,24 @@ def ramp_time(
     by_rate = abs(end - start) / rate
     if end <= start or not capacity or not net_power:
         return by_rate
-    return max(by_rate, heating_time(capacity, net_power, start, end, loss, room))
+    return rise_time(start, end, rate, heating_time(capacity, net_power, start, end, loss, room))
+
+
+def rise_time(start: float, end: float, rate: float, full_power: float) -> float:
+    """Time, min, to warm a bath at a wanted rate, and no sooner than at full power.
+
+    start       °C, -10 to 105
+    end         °C, start to 105
+    rate        °C a minute wanted, above 0 to 20
+    full_power  min that it takes at full power, 0 or more
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    require("start", start, COLDEST, HOTTEST)
+    require("end", end, start, HOTTEST)
+    require("rate", rate, 0.0, 20.0, above=0.0)
+    require("full_power", full_power, 0.0)
+    return largest((end - start) / rate, full_power)
 
 
 def lost_on_the_way(
@@ -66,9 +84,29 @@ def lost_on_the_way(
     Raises OutOfRange outside these, and as heating_time does.
     Source: arithmetic. Turned down, the bath warms evenly and loses by its middle; at full power all is lost that is not in the bath.
     """
+    minutes = ramp_time(start, end, rate, capacity, net_power, loss, room)
+    return lost_in(minutes, start, end, rate, capacity, net_power, loss, room)
+
+
+def lost_in(
+    minutes: float,
+    start: float,
+    end: float,
+    rate: float,
+    capacity: float,
+    net_power: float,
+    loss: float,
+    room: float,
+) -> float:
+    """Energy, kWh, that the room gets while a bath warms for minutes that are known already.
+
+    minutes  0 or more (see ramp_time); the rest as lost_on_the_way
+    Raises OutOfRange outside these.
+    Source: as lost_on_the_way.
+    """
+    require("minutes", minutes, 0.0)
     require("capacity", capacity, above=0.0)
     require("net_power", net_power, 0.0, 100.0, above=0.0)
-    minutes = ramp_time(start, end, rate, capacity, net_power, loss, room)
     if minutes > abs(end - start) / rate:
         return net_power * minutes / 60 - capacity * (end - start) / KILOJOULES_PER_KWH
     return loss / 1000 * ((start + end) / 2 - room) * minutes / 60
@@ -93,17 +131,37 @@ def bath_program(
     Raises OutOfRange outside these, and as ramp_time does.
     Source: arithmetic.
     """
+    reached = [start, *(temperature for temperature, _, _ in stages)]
+    return program_points(
+        start,
+        [
+            (temperature, ramp_time(at, temperature, rate, capacity, net_power, loss, room), hold)
+            for at, (temperature, rate, hold) in zip(reached, stages)
+        ],
+    )
+
+
+def program_points(
+    start: float, stages: Sequence[tuple[float, float, float]]
+) -> list[tuple[float, float]]:
+    """The points of a program whose ramps are timed already.
+
+    start   °C, -10 to 105
+    stages  (°C to reach, minutes to get there, minutes to hold) each, one to twelve; a hold of 0
+            adds no point
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
     require("stages", len(stages), 1, MOST_STAGES)
     require("start", start, COLDEST, HOTTEST)
-    minutes, at, points = 0.0, start, [(0.0, start)]
-    for temperature, rate, hold in stages:
+    minutes, points = 0.0, [(0.0, start)]
+    for temperature, ramp, hold in stages:
         require("hold", hold, 0.0, MINUTES_A_DAY)
-        minutes += ramp_time(at, temperature, rate, capacity, net_power, loss, room)
-        at = temperature
-        points.append((minutes, at))
+        minutes += ramp
+        points.append((minutes, temperature))
         if hold:
             minutes += hold
-            points.append((minutes, at))
+            points.append((minutes, temperature))
     return points
 
 
