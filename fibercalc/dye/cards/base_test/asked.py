@@ -39,8 +39,10 @@ class BaseTest(Case):
         "dye",
         least=1,
         most=10,
-        measure="Dye small skeins of both bases; find the depth on the new one that looks like the"
-        " usual one.",
+        measure=(
+            "Dye small skeins of both bases; find the depth on the new one that looks like the"
+            " usual one."
+        ),
         default=(
             {"name": "navy", "usual": "0.62 %", "new": "0.70 %"},
             {"name": "black", "usual": "0.24 %", "new": "0.26 %"},
