@@ -48,8 +48,6 @@ WORKED_OUT = {
     ("shade-steps", "pots", "skeins"): "pieces",
     ("shade-steps", "dye-recipe", "skein_mass"): "fiber / pieces",
     ("shade-steps", "pots", "skein_mass"): "fiber / pieces",
-    ("lot-repeat", "dye-recipe", "skeins"): "pieces",
-    ("lot-repeat", "dye-recipe", "skein_mass"): "fiber / pieces",
     ("set-plan", "label", "copies"): "sets + spare",
     ("set-plan", "release-plan", "price"): "0",
     ("set-plan", "release-plan", "other"): "0",

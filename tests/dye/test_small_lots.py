@@ -330,11 +330,10 @@ def test_a_nudge_of_any_size_holds_true(grams, depth):
             "dyes.1.depth": f"{depth} %",
         },
     )
-    nudge = worked.outcome.kept["nudge"]
-    for true, move, (_, becomes, more) in zip(
-        nudge.recipe, nudge.changes, table(worked, "The nudged recipe").values()
+    for dye, (_, becomes, more) in zip(
+        worked.outcome.case.dyes, table(worked, "The nudged recipe").values(), strict=True
     ):
-        if true > 1e-5:
-            holds_true(becomes, true)
-        if abs(grams * move / 100) > 1e-5:
-            holds_true(more.lstrip("+−"), abs(grams * move / 100))
+        if dye.next_depth > 1e-5:
+            holds_true(becomes, dye.next_depth)
+        if abs(grams * dye.change / 100) > 1e-5:
+            holds_true(more.lstrip("+−"), abs(grams * dye.change / 100))
