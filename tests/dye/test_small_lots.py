@@ -311,7 +311,7 @@ def test_shades_of_any_size_hold_true(grams, first):
     )
     results_hold_true(worked)
     for recipe, (depth, dose, _) in zip(
-        worked.outcome.kept["real"].recipes, table(worked, "Skein by skein").values()
+        worked.outcome.case.real.recipes, table(worked, "Skein by skein").values()
     ):
         holds_true(depth, recipe[0])
         holds_true(dose, grams * recipe[0] / 100)
