@@ -102,6 +102,21 @@ def test_a_value_below_0_is_filled_in_so_that_it_keeps_its_sign(made, text):
     )
 
 
+def test_a_term_that_comes_to_0_is_not_left_out():
+    """Only what is 0 whatever the names stand for is: 0 as sum() begins with it, or 0 × so much."""
+    a, none = Traced(A.value, A), Traced(0.0, Leaf("none", 0.0, NUMBER.base))
+    for made, text in (
+        (a + none, "a + none"),
+        (none + a, "none + a"),
+        (sum([none, a, none]), "none + a + none"),
+        (a * 2 + (a - a), "a × 2 + a − a"),
+        (a + 0 * none, "a"),
+        (a + 0 / a * none, "a"),
+    ):
+        assert write(tree_of(made), lambda leaf: leaf.words) == text
+        assert read_back(tree_of(made)) == made
+
+
 def test_a_count_can_be_counted_with_and_half_of_one_cannot():
     four = Traced(4, Leaf("skeins", 4, NUMBER.base))
     assert list(range(four)) == [0, 1, 2, 3] and "abcdef"[four] == "e"
