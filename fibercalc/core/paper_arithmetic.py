@@ -6,8 +6,11 @@ from math import pi
 from .traced import Leaf, Named, Tree
 
 SIGNS = {"+": (" + ", 1), "-": (" − ", 1), "*": (" × ", 2), "/": (" ÷ ", 2)}
-# How tightly the rest binds: "whole part of a" not at all, since what follows would be read into it; WHOLE needs no brackets anywhere.
-IN_WORDS, NEGATIVE, POWER, WHOLE = 0, 3, 4, 5
+# How tightly the rest binds: "whole part of a" not at all, since what follows would be read into it; a
+# list in its brackets and a number below 0 as a factor does; a value with its unit as a power does, so
+# that "(2 cm)³" is no "2 cm³"; WHOLE needs no brackets anywhere.
+IN_WORDS, LIST, NEGATIVE, POWER, WITH_UNIT, WHOLE = 0, 3, 3, 4, 4, 5
+MINUS, DIGITS = "−-", "0123456789.,"
 RAISED = {2: "²", 3: "³"}
 WORDS = {
     "floor": "whole part of ",
@@ -25,21 +28,21 @@ def write(tree: Tree, leaf: Callable[[Leaf], str]) -> str:
     return _write(tree, leaf)[0]
 
 
-def _write(tree: Tree, leaf: Callable[[Leaf], str]) -> tuple[str, int]:
-    """What is written, and how tightly it holds together."""
+def _write(tree: Tree, leaf: Callable[[Leaf], str], after: bool = False) -> tuple[str, int]:
+    """What is written, and how tightly it holds together; after whether a sign stands before it."""
     if isinstance(tree, Leaf):
-        written = leaf(tree)  # a number below 0, where it is filled in
-        return written, NEGATIVE if written[:1] in "-−" else WHOLE
+        written = leaf(tree)
+        return _signed(written, WHOLE if written == tree.words else _filled(written), after)
     if not isinstance(tree, tuple):
-        return _number(tree), NEGATIVE if tree < 0 else WHOLE
+        return _signed(_number(tree), NEGATIVE if tree < 0 else WHOLE, after)
     operation, *inner = tree
     if operation in SIGNS:
         sign, rank = SIGNS[operation]
         # The right side of − and ÷ keeps its brackets.
-        tight = rank + 1 if operation in "-/" else rank
-        return _within(inner[0], leaf, rank) + sign + _within(inner[1], leaf, tight), rank
+        right = _within(inner[1], leaf, rank + 1 if operation in "-/" else rank, after=True)
+        return _within(inner[0], leaf, rank, after) + sign + right, rank
     if operation == "neg":
-        return "−" + _within(inner[0], leaf, POWER), NEGATIVE
+        return _signed("−" + _within(inner[0], leaf, POWER), NEGATIVE, after)
     if operation == "**":
         base = _within(inner[0], leaf, WHOLE)
         power = inner[1]
@@ -48,9 +51,23 @@ def _write(tree: Tree, leaf: Callable[[Leaf], str]) -> tuple[str, int]:
     return _called(operation, inner, leaf)
 
 
-def _within(tree: Tree, leaf: Callable[[Leaf], str], rank: int) -> str:
+def _signed(written: str, holds: int, after: bool) -> tuple[str, int]:
+    """Two signs do not stand side by side: "2 − (−2)"."""
+    return (f"({written})", WHOLE) if after and written[0] in MINUS else (written, holds)
+
+
+def _filled(number: str) -> int:
+    """How tightly a number that stands in place of a name holds together with its sign and its unit."""
+    if number[0] in MINUS:
+        return NEGATIVE
+    return WITH_UNIT if number.strip(DIGITS) else WHOLE
+
+
+def _within(tree: Tree, leaf: Callable[[Leaf], str], rank: int, after: bool = False) -> str:
     written, holds = _write(tree, leaf)
-    return f"({written})" if holds < rank else written
+    if holds < rank:
+        return f"({written})"
+    return _write(tree, leaf, after)[0] if after and written[0] in MINUS else written
 
 
 def _called(
@@ -63,7 +80,8 @@ def _called(
         ), POWER
     if operation == "round":
         to = f"to {inner[1]} places" if inner[1] else "to a whole number"
-        return f"{_within(inner[0], leaf, WHOLE)} rounded {to}", IN_WORDS
+        tight = POWER if isinstance(inner[0], Leaf) else WHOLE
+        return f"{_within(inner[0], leaf, tight)} rounded {to}", IN_WORDS
     words = operation.words if isinstance(operation, Named) else WORDS.get(operation, operation)
     if not inner:
         return words, WHOLE
@@ -75,7 +93,8 @@ def _called(
             return words + inner[0].column, IN_WORDS
         if len(inner) == 1 and isinstance(inner[0], Leaf):
             return words + written[0], IN_WORDS
-        return f"{words}({', '.join(written)})", IN_WORDS
+        # "whole part of (a ÷ b)" is one thing whose end is not seen; "largest of (a, b)" is closed.
+        return f"{words}({', '.join(written)})", LIST if len(inner) > 1 else IN_WORDS
     return f"{words}({', '.join(written)})", WHOLE
 
 

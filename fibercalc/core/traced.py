@@ -69,10 +69,10 @@ class Traced(float):
         return int(self)
 
     def __add__(self, other: float) -> float:
-        return self if other == 0 else _made("+", float.__add__(self, other), self, other)
+        return self if _nothing(other) else _made("+", float.__add__(self, other), self, other)
 
-    def __radd__(self, other):  # sum() begins with 0
-        return self if other == 0 else _made("+", float.__radd__(self, other), other, self)
+    def __radd__(self, other):
+        return self if _nothing(other) else _made("+", float.__radd__(self, other), other, self)
 
     def __sub__(self, other):
         return _made("-", float.__sub__(self, other), self, other)
@@ -124,6 +124,25 @@ class Traced(float):
 
     def __round__(self, places=None):
         return Traced(round(float(self), places), ("round", self.tree, places or 0))
+
+
+def _nothing(other: float) -> bool:
+    """Whether a term is 0 whatever its names stand for, as the 0 is that sum() begins with.
+
+    One that only comes to 0 in this case is a term like any other.
+    """
+    return other == 0 and _always_0(tree_of(other))
+
+
+def _always_0(tree: Tree) -> bool:
+    if isinstance(tree, Leaf):
+        return False
+    if not isinstance(tree, tuple):
+        return tree == 0
+    operation, *inner = tree
+    if operation == "*":
+        return any(_always_0(each) for each in inner)
+    return operation == "/" and _always_0(inner[0])
 
 
 def _made(operation: str, value, left, right):

@@ -13,6 +13,8 @@ from .table import STATUS_WORDS, read_table, status_of
 from .traced import Leaf
 from .units import MONEY, Unit
 
+MINUS = "−"
+
 
 def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
     """The steps as plain data: label, formula in words, formula with the numbers filled in, value with its unit."""
@@ -28,7 +30,7 @@ def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
             "label": step.label,
             "value": float(step.leaf.value),
             "unit": step.leaf.unit.sign,
-            "text": with_sign(write_plain(step.leaf.value, settings.style, digits), step.leaf.unit),
+            "text": with_sign(_number(step.leaf.value, settings, digits), step.leaf.unit),
         }
         if step.kind == "looked up":
             return shown | _from_table(step)
@@ -59,9 +61,13 @@ def _words(leaf: Leaf) -> str:
     return leaf.words
 
 
+def _number(value: float, settings: Settings, digits: int) -> str:
+    return write_plain(value, settings.style, digits).replace("-", MINUS)
+
+
 def _amount(value: float, unit: Unit, settings: Settings) -> str:
     """A value inside a formula: "3 ÷ 100" reads as a worker writes it, "3 % ÷ 100" would not."""
-    number = write_plain(value, settings.style, 6)
+    number = _number(value, settings, 6)
     return number if unit.sign == "%" else with_sign(number, unit)
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from ..core.arithmetic import largest, smallest
 from ..core.problem import require
 
 # Our own edges, to be moved by experience (common practice, no source): a depth factor within the first of 1 needs no change, within
@@ -61,7 +62,7 @@ def factors_apart(factors: Sequence[float]) -> float:
     require("factors", len(factors), 1)
     for factor in factors:
         require("factors", factor, 0.05, 20.0)
-    return max(factors) / min(factors)
+    return largest(factors) / smallest(factors)
 
 
 def dye_verdict(factors: Sequence[float]) -> str:

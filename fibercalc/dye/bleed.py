@@ -6,8 +6,9 @@ same step. A carry-over well above what the water held by the yarn explains mean
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from math import ceil, exp, log, sqrt
+from math import ceil
 
+from ..core.arithmetic import exp, ln, mean, sqrt, total
 from ..core.problem import OutOfRange, require
 from ..core.table import SourcedTable, read_table
 from ..yarn.student_t import quantile
@@ -95,34 +96,52 @@ def carry_over_of_water(held: float, rinse: float) -> float:
     return 100 * held / (held + rinse)
 
 
-def fit_carry_over(
-    readings: Sequence[tuple[float, float]], reading_error: float = 0.0
-) -> CarryOver:
-    """Carry-over from readings of several rinses: a least-squares line through the logarithms of the color.
+def slope_of_fall(readings: Sequence[tuple[float, float]]) -> float:
+    """What the natural logarithm of the color changes by from rinse to rinse: the slope of a least-squares line.
 
-    readings       (number of the rinse, color in any unit above 0) each, two or more different rinses
-    reading_error  % either way of one reading, 0 to 200: the least spread that is believed
+    readings  (number of the rinse, color in any unit above 0) each, two or more different rinses
     Raises OutOfRange outside these.
-    Source: definition (least squares; the range of the slope by Student's t with two numbers less than readings).
+    Source: definition (least squares).
     """
     if len({rinse for rinse, _ in readings}) < 2:
         raise OutOfRange(
             "readings", len(readings), 2, None, "give the color of at least two rinses"
         )
-    require("reading_error", reading_error, 0.0, 200.0)
     for rinse, color in readings:
         require("rinse", rinse, 0.0, 1000.0)
         require("color", color, above=0.0)
-    count = len(readings)
-    middle = sum(rinse for rinse, _ in readings) / count
-    level = sum(log(color) for _, color in readings) / count
-    spread = sum((rinse - middle) ** 2 for rinse, _ in readings)
-    slope = sum((rinse - middle) * (log(color) - level) for rinse, color in readings) / spread
+    middle = mean(rinse for rinse, _ in readings)
+    # A rinse in the middle weighs nothing.
+    weighed = [(rinse - middle) * ln(color) for rinse, color in readings if rinse != middle]
+    return sum(weighed) / _spread(readings)
+
+
+def _spread(readings: Sequence[tuple[float, float]]) -> float:
+    middle = mean(rinse for rinse, _ in readings)
+    return total((rinse - middle) ** 2 for rinse, _ in readings)
+
+
+def fit_carry_over(
+    readings: Sequence[tuple[float, float]], reading_error: float = 0.0, slope: float | None = None
+) -> CarryOver:
+    """Carry-over from readings of several rinses: a least-squares line through the logarithms of the color.
+
+    readings       (number of the rinse, color in any unit above 0) each, two or more different rinses
+    reading_error  % either way of one reading, 0 to 200: the least spread that is believed
+    slope          of that line, where it is known already (see slope_of_fall)
+    Raises OutOfRange outside these.
+    Source: definition (least squares; the range of the slope by Student's t with two numbers less than readings).
+    """
+    require("reading_error", reading_error, 0.0, 200.0)
+    slope = slope_of_fall(readings) if slope is None else slope
+    count, spread = len(readings), _spread(readings)
+    middle = mean(rinse for rinse, _ in readings)
+    level = mean(ln(color) for _, color in readings)
     # A reading's error is uniform, so its standard deviation is the half-width over root three.
-    half = NORMAL_95 * log(1 + reading_error / 100) / sqrt(3 * spread)
+    half = NORMAL_95 * ln(1 + reading_error / 100) / sqrt(3 * spread)
     if count > 2:
-        rest = sum(
-            (log(color) - level - slope * (rinse - middle)) ** 2 for rinse, color in readings
+        rest = total(
+            (ln(color) - level - slope * (rinse - middle)) ** 2 for rinse, color in readings
         )
         half = max(half, quantile(97.5, count - 2) * sqrt(rest / (count - 2) / spread))
     last = max(rinse for rinse, _ in readings)
@@ -156,7 +175,7 @@ def rinses_needed(now: float, wanted: float, carry_over: float) -> float:
             " end it",
         )
     require("carry_over", carry_over, 0.0, 100.0, above=0.0)
-    return max(log(now / wanted) / log(100 / carry_over), 0.0)
+    return max(ln(now / wanted) / ln(100 / carry_over), 0.0)
 
 
 def whole_rinses(rinses: float) -> int:

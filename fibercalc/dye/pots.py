@@ -4,9 +4,11 @@ from collections.abc import Sequence
 from math import ceil, floor
 
 from ..core.problem import OutOfRange, require
+from ..core.steps import at_least, searched
 
 MOST_SKEINS = 5000
 NOISE = 1e-9
+USUAL_SKEIN = 100.0  # g
 
 
 def skeins_that_fit(
@@ -92,7 +94,7 @@ def days_at_rounds(loads: int, pots: int, rounds: float) -> int:
     return ceil(loads / (pots * rounds) - NOISE)
 
 
-def skeins_for(fiber: float, skein_mass: float = 100.0) -> int:
+def skeins_for(fiber: float, skein_mass: float = USUAL_SKEIN) -> int:
     """Whole skeins that an amount of yarn is wound into, none heavier than a usual one.
 
     fiber       g of dry yarn, above 0 to 100,000
@@ -103,3 +105,17 @@ def skeins_for(fiber: float, skein_mass: float = 100.0) -> int:
     require("fiber", fiber, 0.0, 100_000.0, above=0.0)
     require("skein_mass", skein_mass, 0.0, 10_000.0, above=0.0)
     return ceil(fiber / skein_mass - NOISE)
+
+
+def skeins_found(fiber: float) -> int:
+    """The same as a step of a working: the fewest skeins of which none is heavier than a usual one.
+
+    fiber  g of dry yarn, above 0 to 100,000
+    Raises OutOfRange outside this.
+    Source: arithmetic.
+    """
+    return searched(
+        skeins_for(float(fiber)),
+        lambda skeins: (at_least(skeins * USUAL_SKEIN, fiber),),
+        lambda: fiber / USUAL_SKEIN,
+    )

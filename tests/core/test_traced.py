@@ -77,6 +77,11 @@ def test_what_is_written_on_paper_is_read_back_as_the_value(made):
         (lambda a, b: 1500 * a, "1,500 × a"),
         (lambda a, b: -a, "−a"),
         (lambda a, b: 2 ** (a - 1), "2^(a − 1)"),
+        (lambda a, b: a + -2 * b, "a + (−2) × b"),
+        (lambda a, b: a / arithmetic.largest(a, b), "a ÷ largest of (a, b)"),
+        (lambda a, b: arithmetic.total([a, b]) * 2, "sum of (a, b) × 2"),
+        (lambda a, b: arithmetic.largest(a, b) ** 2, "(largest of (a, b))²"),
+        (lambda a, b: a * math.ceil(a / b), "a × (rounded up (a ÷ b))"),
     ],
 )
 def test_it_is_written_as_a_worker_writes_it(made, text):
@@ -88,23 +93,61 @@ def test_it_is_written_as_a_worker_writes_it(made, text):
 @pytest.mark.parametrize(
     "made, text",
     [
-        (lambda a: a**2 + 1, "(-1.8)² + 1"),
-        (lambda a: 5 - -a, "5 − −(-1.8)"),
-        (lambda a: a * 2, "-1.8 × 2"),
+        (lambda a: a**2 + 1, "(−1.8)² + 1"),
+        (lambda a: 5 - -a, "5 − (−(−1.8))"),
+        (lambda a: a * 2, "−1.8 × 2"),
+        (lambda a: 2 - a, "2 − (−1.8)"),
+        (lambda a: 2 + a * 3, "2 + (−1.8) × 3"),
+        (lambda a: 2 / a, "2 ÷ (−1.8)"),
+        (lambda a: 2 * (a - 1), "2 × (−1.8 − 1)"),
+        (lambda a: round(a, 1), "(−1.8) rounded to 1 places"),
     ],
 )
 def test_a_value_below_0_is_filled_in_so_that_it_keeps_its_sign(made, text):
     leaf = Leaf("change", -1.8, NUMBER.base)
     tree = tree_of(made(Traced(-1.8, leaf)))
-    assert write(tree, lambda each: f"{each.value:g}") == text
-    assert write(tree, lambda each: each.words) == text.replace("(-1.8)", "change").replace(
-        "-1.8", "change"
+    assert write(tree, lambda each: f"{each.value:g}".replace("-", "−")) == text
+    assert read_back(tree) == pytest.approx(value_of(tree))
+
+
+@pytest.mark.parametrize(
+    "made, text",
+    [
+        (lambda a: a**3, "(2 cm)³"),
+        (lambda a: arithmetic.sqrt(a), "√(2 cm)"),
+        (lambda a: a**2 * a, "(2 cm)² × 2 cm"),
+        (lambda a: 2**a, "2^(2 cm)"),
+        (lambda a: round(a), "2 cm rounded to a whole number"),
+        (lambda a: 5 - -a, "5 − (−2 cm)"),
+    ],
+)
+def test_a_value_with_its_unit_is_bracketed_under_a_power_and_a_root(made, text):
+    leaf = Leaf("girth", 2.0, NUMBER.base)
+    tree = tree_of(made(Traced(2.0, leaf)))
+    assert write(tree, lambda each: f"{each.value:g} cm") == text
+    assert write(tree, lambda each: f"{each.value:g}") == text.replace("(2 cm)", "2").replace(
+        "2 cm", "2"
     )
 
 
 def test_a_sum_of_counts_is_a_count():
     """By hand: 60 and 30 ends are 90 ends, not 90.0; a half stays one."""
     assert repr(arithmetic.total([60, 30])) == "90" and arithmetic.total([60, 0.5]) == 60.5
+
+
+def test_a_term_that_comes_to_0_is_not_left_out():
+    """Only what is 0 whatever the names stand for is: 0 as sum() begins with it, or 0 × so much."""
+    a, none = Traced(A.value, A), Traced(0.0, Leaf("none", 0.0, NUMBER.base))
+    for made, text in (
+        (a + none, "a + none"),
+        (none + a, "none + a"),
+        (sum([none, a, none]), "none + a + none"),
+        (a * 2 + (a - a), "a × 2 + a − a"),
+        (a + 0 * none, "a"),
+        (a + 0 / a * none, "a"),
+    ):
+        assert write(tree_of(made), lambda leaf: leaf.words) == text
+        assert read_back(tree_of(made)) == made
 
 
 def test_a_count_can_be_counted_with_and_half_of_one_cannot():

@@ -311,7 +311,7 @@ def test_shades_of_any_size_hold_true(grams, first):
     )
     results_hold_true(worked)
     for recipe, (depth, dose, _) in zip(
-        worked.outcome.kept["real"].recipes, table(worked, "Skein by skein").values()
+        worked.outcome.case.real.recipes, table(worked, "Skein by skein").values()
     ):
         holds_true(depth, recipe[0])
         holds_true(dose, grams * recipe[0] / 100)
@@ -330,11 +330,10 @@ def test_a_nudge_of_any_size_holds_true(grams, depth):
             "dyes.1.depth": f"{depth} %",
         },
     )
-    nudge = worked.outcome.kept["nudge"]
-    for true, move, (_, becomes, more) in zip(
-        nudge.recipe, nudge.changes, table(worked, "The nudged recipe").values()
+    for dye, (_, becomes, more) in zip(
+        worked.outcome.case.dyes, table(worked, "The nudged recipe").values(), strict=True
     ):
-        if true > 1e-5:
-            holds_true(becomes, true)
-        if abs(grams * move / 100) > 1e-5:
-            holds_true(more.lstrip("+−"), abs(grams * move / 100))
+        if dye.next_depth > 1e-5:
+            holds_true(becomes, dye.next_depth)
+        if abs(grams * dye.change / 100) > 1e-5:
+            holds_true(more.lstrip("+−"), abs(grams * dye.change / 100))

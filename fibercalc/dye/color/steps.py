@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import accumulate
 
+from ...core.arithmetic import mean
 from ...core.color import Color, from_lab
 from ...core.problem import OutOfRange, require
 from .difference import ciede2000
@@ -57,10 +58,34 @@ def unevenness(differences: Sequence[float]) -> float:
     Raises OutOfRange without any, or if all are 0.
     Source: arithmetic.
     """
-    mean = sum(differences) / len(differences) if differences else 0.0
-    if not mean > 0:
-        raise OutOfRange("differences", mean, reason="all skeins of the set are the same color")
-    return 100 * max(abs(each / mean - 1) for each in differences)
+    middle = mean(differences) if differences else 0.0
+    if not middle > 0:
+        raise OutOfRange("differences", middle, reason="all skeins of the set are the same color")
+    return off_by(farthest(differences, middle), middle)
+
+
+def farthest(differences: Sequence[float], middle: float) -> float:
+    """The difference that departs most from another one.
+
+    differences  one or more
+    middle       what they are compared with, not 0
+    Raises OutOfRange without any.
+    Source: arithmetic.
+    """
+    require("differences", len(differences), 1)
+    return max(differences, key=lambda each: abs(each / middle - 1))
+
+
+def off_by(difference: float, middle: float) -> float:
+    """Percent by which a difference departs from another one.
+
+    difference  any
+    middle      what it is compared with, above 0
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    require("middle", middle, above=0.0)
+    return 100 * abs(difference / middle - 1)
 
 
 def ladder_of(palette: Palette, recipes: Sequence[Recipe]) -> Ladder:
