@@ -1,10 +1,11 @@
 """A set of numbered small skeins: how many full skeins it takes, by whether they are cut or dyed first."""
 
 from collections.abc import Sequence
+from math import ceil
 
+from ..core.arithmetic import total
 from ..core.problem import require
-from ..dye.pots import even_loads
-from ..dye.recipe import dye_mass
+from ..dye.recipe import DEEPEST, HEAVIEST
 from ..yarn.split import full_skeins_for
 
 MOST_SHADES, MOST_SETS = 60, 2000
@@ -46,18 +47,33 @@ def loads_of_set(shades: int, pieces: int, largest: int) -> int:
     Source: arithmetic.
     """
     _require(shades, pieces)
-    return shades * len(even_loads(pieces, largest))
+    require("largest", largest, 1)
+    return shades * ceil(pieces / largest)
 
 
-def dye_in_set(mass: float, percents: Sequence[float]) -> float:
+def depths_added(percents: Sequence[float]) -> float:
+    """Depths of all shades of a set added, %.
+
+    percents  depth of each shade, % of the yarn, each 0 to 20
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    for percent in percents:
+        require("depth", percent, 0.0, DEEPEST)
+    return total(percents)
+
+
+def dye_in_set(mass: float, depths: float) -> float:
     """Dye, g, in all shades of a set, each dyed on the same weight of yarn.
 
-    mass      g of each shade, above 0
-    percents  depth of each shade, % of the yarn, each 0 to 20
+    mass    g of each shade, above 0 to 100,000
+    depths  % of the yarn, of all shades added (see depths_added), 0 to 1,200
     Raises OutOfRange outside these.
     Source: textile-pages-recipe (dye = weight x depth), added up.
     """
-    return sum(dye_mass(mass, percent) for percent in percents)
+    require("mass", mass, 0.0, HEAVIEST, above=0.0)
+    require("depths", depths, 0.0, MOST_SHADES * DEEPEST)
+    return mass * depths / 100
 
 
 def _require(shades: int, sets: int) -> None:

@@ -1,8 +1,9 @@
 """What must be ordered: needs less what is on hand, in the cheapest whole packs, what they cost landed, and what to keep on the shelf."""
 
 from collections.abc import Sequence
-from math import ceil, sqrt
+from math import ceil
 
+from ..core.arithmetic import largest, sqrt, total
 from ..core.problem import OutOfRange, require
 from ..dye.recipe import dye_in_stock
 from .demand import normal_quantile
@@ -53,7 +54,7 @@ def net_need(needed: float, promised: float, keep: float, on_hand: float) -> flo
         ("on_hand", on_hand),
     ):
         require(name, value, 0.0)
-    return max(needed + promised + keep - on_hand, 0.0)
+    return largest(needed + promised + keep - on_hand, 0.0)
 
 
 def stock_to_keep(
@@ -69,15 +70,44 @@ def stock_to_keep(
     Raises OutOfRange outside these.
     Source: inventory-textbook (from memory).
     """
+    require("sure", sure, 0.5, 0.999)
+    return use_while_waiting(use, lead_low, lead_high) + safety_stock(
+        use, spread, lead_low, lead_high, normal_quantile(sure)
+    )
+
+
+def use_while_waiting(use: float, lead_low: float, lead_high: float) -> float:
+    """What is used over the lead time: d L, in the same as use.
+
+    use       in a usual week, 0 or more
+    lead_low  quickest lead, weeks, 0 or more
+    lead_high  slowest lead, weeks, lead_low or more; L is their middle
+    Raises OutOfRange outside these.
+    Source: inventory-textbook (from memory).
+    """
+    require("use", use, 0.0)
+    require("lead_low", lead_low, 0.0)
+    require("lead_high", lead_high, lead_low)
+    return use * (lead_low + lead_high) / 2
+
+
+def safety_stock(use: float, spread: float, lead_low: float, lead_high: float, z: float) -> float:
+    """What is kept over that, as use and lead vary: z sqrt(L s² + d² t²), with t² the variance of a uniform lead.
+
+    use       in a usual week, d, 0 or more
+    spread    standard deviation of a week's use as a share of it, 0 to 3 (s = spread x d)
+    lead_low  quickest lead, weeks, 0 or more
+    lead_high  slowest lead, weeks, lead_low or more
+    z         standard deviations, for how sure one wants to be
+    Raises OutOfRange outside these.
+    Source: inventory-textbook (from memory).
+    """
     require("use", use, 0.0)
     require("spread", spread, 0.0, 3.0)
     require("lead_low", lead_low, 0.0)
     require("lead_high", lead_high, lead_low)
-    require("sure", sure, 0.5, 0.999)
-    lead, lead_deviation = (lead_low + lead_high) / 2, (lead_high - lead_low) / sqrt(12)
-    return use * lead + normal_quantile(sure) * sqrt(
-        lead * (spread * use) ** 2 + (use * lead_deviation) ** 2
-    )
+    lead = (lead_low + lead_high) / 2
+    return z * sqrt(lead * (spread * use) ** 2 + (use * (lead_high - lead_low)) ** 2 / 12)
 
 
 def cheapest_packs(
@@ -127,7 +157,7 @@ def landed_costs(
     for price, mass in zip(goods, masses):
         require("goods", price, 0.0)
         require("masses", mass, 0.0)
-    whole = sum(masses)
+    whole = total(masses)
     if whole <= 0:
         return [price * (1 + duty / 100) for price in goods]
     return [

@@ -213,58 +213,6 @@ def set_dye_names(r, number: int) -> list[dict] | None:
     return [{"name": name} for name, _ in recipe] if 1 <= len(recipe) <= MOST_SET_DYES else None
 
 
-def set_recipes(r) -> list[dict]:
-    """set-plan to pots: a recipe for each shade, dyed whole."""
-    return [
-        {"name": f"shade {number}", "skeins": str(r.kept["each"])}
-        for number in range(1, r.given["days"] + 1)
-    ][:MOST_RECIPES]
-
-
-def set_dyes(r) -> list[dict]:
-    """set-plan to shade-steps: the same dyes."""
-    return [
-        {
-            field: _text(r, f"dyes.{number}.{field}")
-            for field in ("name", "sample", "percent", "first", "last")
-        }
-        for number in range(1, len(r.given["dyes"]) + 1)
-    ]
-
-
-def set_product(r) -> list[dict]:
-    """set-plan to release-plan: the set as a product without a price yet."""
-    name = (r.given["name"] or "The set")[:NAME]
-    return [
-        {
-            "name": name,
-            "kind": SET_WHOLE,
-            "holds": name,
-            "wanted": _text(r, "sets"),
-            "spare": _text(r, "spare"),
-            "price": "0",
-            "other": "0",
-            "small": str(r.value("per")),
-        }
-    ]
-
-
-def set_colorway(r) -> list[dict]:
-    """set-plan to release-plan: its shades as one colorway with their mean depth."""
-    recipes = r.kept["ladder"].recipes
-    doses = [
-        f"{row.name} {sum(recipe[at] for recipe in recipes) / len(recipes):.3f}"
-        for at, row in enumerate(r.given["dyes"])
-    ]
-    return [
-        {
-            "name": (r.given["name"] or "The set")[:NAME],
-            "recipe": ", ".join(doses),
-            "shades": _text(r, "days"),
-        }
-    ]
-
-
 def kit_recipes(r) -> list[dict]:
     """kit-yarn to pots: each color's skeins in all kits."""
     return [
