@@ -53,7 +53,7 @@ class Parcel(Row):
         units=("g", "oz"),
     )
 
-    mass = Between[float](MASS, "Packed")
+    weight = Between[float](MASS, "Packed")
     band = Plain[int | None]()  # its place from 0; None where it is over the heaviest
 
 

@@ -79,4 +79,4 @@ def band_of_parcel(out: Outcome[Parcels], parcel: Parcel) -> Band | None:
 
 def chance_over(parcel: Parcel, spread: Parts, band: Band) -> float:
     """The chance, 0 to 1, that a parcel is heavier than its band allows."""
-    return 1 - spread.chance_below(band.most - parcel.mass)
+    return 1 - spread.chance_below(band.most - parcel.weight)

@@ -44,7 +44,7 @@ def _parcel_row(out: Outcome[Parcels], parcel: Parcel, spread: Parts) -> tuple[s
     low, high = _ends(parcel, spread)
     weighs = (
         parcel.name,
-        out.amount(parcel.mass, MASS, "g", 4),
+        out.amount(parcel.weight, MASS, "g", 4),
         f"{out.number(low)} to {out.number(high)} g",
     )
     band = band_of_parcel(out, parcel)
@@ -54,14 +54,14 @@ def _parcel_row(out: Outcome[Parcels], parcel: Parcel, spread: Parts) -> tuple[s
         *weighs,
         f"to {out.amount(band.most, MASS, 'g', 4)}",
         out.settings.money + out.number(band.price, 2),
-        out.amount(band.most - parcel.mass, MASS, "g", 3),
+        out.amount(band.most - parcel.weight, MASS, "g", 3),
         out.in_100(chance_over(parcel, spread, band)),
     )
 
 
 def _ends(parcel: Parcel, spread: Parts) -> tuple[float, float]:
     """What a parcel likely weighs, from and to, g."""
-    return parcel.mass - spread.half_width("down"), parcel.mass + spread.half_width("up")
+    return parcel.weight - spread.half_width("down"), parcel.weight + spread.half_width("up")
 
 
 def picking_list(out: Outcome[Parcels]) -> tuple[Table, ...]:
@@ -83,7 +83,7 @@ def picture(out: Outcome[Parcels]) -> Picture:
 
 def scale(out: Outcome[Parcels]) -> Picture:
     parcels = [
-        (parcel.name, parcel.mass, *_ends(parcel, spread)) for parcel, spread in weighed(out)
+        (parcel.name, parcel.weight, *_ends(parcel, spread)) for parcel, spread in weighed(out)
     ]
     return bands_picture(
         parcels,

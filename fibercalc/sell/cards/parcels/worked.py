@@ -97,11 +97,11 @@ def _weigh(case: Parcels) -> None:
                 f"bands.{number}.most",
             )
     for parcel in case.parcels:
-        parcel.mass = parcel.skeins * case.skein_mass + parcel.extras + parcel.wrapping
-        parcel.band = band_of(parcel.mass, [band.most for band in case.bands])
+        parcel.weight = parcel.skeins * case.skein_mass + parcel.extras + parcel.wrapping
+        parcel.band = band_of(parcel.weight, [band.most for band in case.bands])
     first = case.parcels[0]
-    case.mass, case.place = first.mass, first.band
+    case.mass, case.place = first.weight, first.band
     if case.place is not None:
         band = case.bands[case.place]
-        case.slack = band.most - first.mass
+        case.slack = band.most - first.weight
         case.postage = band.price
