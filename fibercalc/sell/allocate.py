@@ -24,7 +24,7 @@ class Share:
         return self.good - self.in_kits - self.club
 
 
-def kits_possible(lots: Sequence[tuple[str, int]], kit: Sequence[tuple[str, int]]) -> int:
+def kits_possible(lots: Sequence[tuple[str, int]], kit: Sequence[tuple[str, int]]) -> float:
     """Kits that can be packed with all skeins of one color from one lot; 0 for an empty kit.
 
     lots  (color, good skeins) of each lot, each 0 or more
@@ -32,13 +32,26 @@ def kits_possible(lots: Sequence[tuple[str, int]], kit: Sequence[tuple[str, int]
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
-    wanted = _wanted(kit)
-    counts = []
-    for color, each in wanted.items():
-        for name, good in lots:
-            require("lots", good, 0, MOST)
-        counts.append(sum(good // each for name, good in lots if name == color))
-    return min(counts, default=0)
+    return min(
+        (
+            sum(kits_from(good, each) for name, good in lots if name == color)
+            for color, each in _wanted(kit).items()
+        ),
+        default=0,
+    )
+
+
+def kits_from(good: float, each: float) -> float:
+    """Kits that one lot serves, with all skeins of its color in a kit from it.
+
+    good  good skeins of the lot, 0 or more
+    each  skeins of its color in one kit, 1 or more
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    require("good", good, 0, MOST)
+    require("each", each, 1, MOST)
+    return good // each
 
 
 def allocate(

@@ -38,7 +38,7 @@ class Times:
 
 
 @dataclass(frozen=True)
-class BackPlan:
+class LastDays:
     """The last days. dye_from to dye_to, label_from to label_to and check are working days in full; the rest are single days."""
 
     order: date
@@ -57,7 +57,7 @@ class BackPlan:
 
 def back_plan(
     start: date, times: Times, pace: Pace, calendar: Calendar, supplier: Calendar | None = None
-) -> BackPlan:
+) -> LastDays:
     """The last day for each step, so that every later step can still be done.
 
     start     the day on which all begins, such as part one
@@ -87,7 +87,7 @@ def back_plan(
     )
     arrive = last_working_day(check - day, calendar)
     order = last_working_day(days_earlier(arrive, pace.supplier, supplier), calendar)
-    return BackPlan(
+    return LastDays(
         order,
         arrive,
         check,
@@ -103,7 +103,7 @@ def back_plan(
     )
 
 
-def late_steps(plan: BackPlan, today: date, names: Sequence[str]) -> tuple[str, ...]:
+def late_steps(plan: LastDays, today: date, names: Sequence[str]) -> tuple[str, ...]:
     """The steps whose last day is over.
 
     plan   as back_plan gives it

@@ -38,7 +38,20 @@ def critical_ratio(price: float, cost: float, left_value: float) -> float:
                 " best"
             ),
         )
-    return (price - cost) / (price - left_value)
+    return best_chance(price - cost, cost - left_value)
+
+
+def best_chance(short: float, over: float) -> float:
+    """The chance of having enough that pays best: short / (short + over).
+
+    short  what one too few costs, above 0
+    over   what one too many costs, above 0
+    Raises OutOfRange outside these.
+    Source: cachon-terwiesch.
+    """
+    require("short", short, above=0.0)
+    require("over", over, above=0.0)
+    return short / (short + over)
 
 
 def normal_share_below(z: float) -> float:

@@ -7,23 +7,17 @@ from ..core.problem import require
 CLOSE = 1e-9
 
 
-def crates_needed(
-    skeins: int, skein_volume: float, skein_mass: float, crate_volume: float, crate_mass: float
-) -> int:
-    """Crates for some skeins, by whichever runs out first in a crate, room or weight.
+def crates_needed(skeins: int, each: int) -> int:
+    """Crates for some skeins.
 
-    skeins        1 or more
-    skein_volume  L that one takes up, packed, above 0
-    skein_mass    kg, above 0
-    crate_volume  L, at least one skein's
-    crate_mass    kg a crate may hold, at least one skein's
+    skeins  1 or more
+    each    skeins that one crate holds, 1 or more
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
     require("skeins", skeins, 1)
-    return ceil(
-        skeins / skeins_in_crate(skein_volume, skein_mass, crate_volume, crate_mass) - CLOSE
-    )
+    require("each", each, 1)
+    return ceil(skeins / each)
 
 
 def skeins_in_crate(
@@ -45,15 +39,29 @@ def skeins_in_crate(
     return int(min(crate_volume / skein_volume, crate_mass / skein_mass) + CLOSE)
 
 
-def change_due(price: int, note: int) -> int:
-    """Change for one sale paid with the largest note that is taken, in cents.
+def notes_handed(price: float, note: float) -> float:
+    """The largest notes that are taken, for one sale: as many as pay it.
 
-    price  cents, 1 or more
-    note   cents, 1 or more
-    A price above the note is paid with several notes.
+    price  whole cents, 1 or more
+    note   whole cents, 1 or more
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
     require("price", price, 1)
     require("note", note, 1)
-    return -(-int(price) // int(note)) * int(note) - int(price)
+    return ceil(price / note)
+
+
+def change_due(price: float, note: float, handed: float) -> float:
+    """Change for one sale paid with the largest notes that are taken, in cents.
+
+    price   whole cents, 1 or more
+    note    whole cents, 1 or more
+    handed  how many of them are handed over, 1 or more
+    Raises OutOfRange outside these.
+    Source: arithmetic.
+    """
+    require("price", price, 1)
+    require("note", note, 1)
+    require("handed", handed, 1)
+    return handed * note - price

@@ -27,7 +27,7 @@ def past(*pairs):
 @given(st.integers(1, 2000), st.floats(0.05, 5.0), st.floats(0.02, 2.0))
 def test_crates_hold_every_skein_and_no_crate_is_too_full(skeins, volume, mass):
     each = skeins_in_crate(volume, mass, 45.0, 12.0)
-    crates = crates_needed(skeins, volume, mass, 45.0, 12.0)
+    crates = crates_needed(skeins, each)
     assert (crates - 1) * each < skeins <= crates * each
     assert each * volume <= 45.0 + 1e-6 and each * mass <= 12.0 + 1e-6
 
