@@ -8,7 +8,7 @@ from .traced import Leaf, Named, Tree
 SIGNS = {"+": (" + ", 1), "-": (" − ", 1), "*": (" × ", 2), "/": (" ÷ ", 2)}
 # How tightly the rest binds: "whole part of a" not at all, since what follows would be read into it; WHOLE needs no brackets anywhere.
 IN_WORDS, NEGATIVE, POWER, WHOLE = 0, 3, 4, 5
-RAISED = {2: "²", 3: "³"}
+RAISED: dict[float, str] = {2: "²", 3: "³"}
 WORDS = {
     "floor": "whole part of ",
     "ceil": "rounded up ",
@@ -67,16 +67,15 @@ def _called(
     words = operation.words if isinstance(operation, Named) else WORDS.get(operation, operation)
     if not inner:
         return words, WHOLE
-    written = [_write(each, leaf)[0] for each in inner]
+    each_written = [_write(each, leaf)[0] for each in inner]
     if words in WORDS.values():
-        if (
-            _one_column(inner) and leaf(inner[0]) == inner[0].words
-        ):  # in words, a whole column is named once
-            return words + inner[0].column, IN_WORDS
-        if len(inner) == 1 and isinstance(inner[0], Leaf):
-            return words + written[0], IN_WORDS
-        return f"{words}({', '.join(written)})", IN_WORDS
-    return f"{words}({', '.join(written)})", WHOLE
+        first = inner[0]
+        if isinstance(first, Leaf) and _one_column(inner) and leaf(first) == first.words:
+            return words + first.column, IN_WORDS  # in words, a whole column is named once
+        if len(inner) == 1 and isinstance(first, Leaf):
+            return words + each_written[0], IN_WORDS
+        return f"{words}({', '.join(each_written)})", IN_WORDS
+    return f"{words}({', '.join(each_written)})", WHOLE
 
 
 def _one_column(inner: list[Tree]) -> bool:

@@ -11,7 +11,7 @@ from .working import Working
 
 
 def whole_shares(
-    w: Working, rows: Sequence, name: str, field: str, one: str, off_by: float
+    w: Working, rows: Sequence[Any], name: str, field: str, one: str, off_by: float
 ) -> list[float]:
     """The share of each row, %, as steps of the working; the one that was left blank is named "rest" there.
 
