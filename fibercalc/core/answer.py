@@ -1,6 +1,7 @@
 """What a card gives back beside its numbers: tables, pictures, cautions, and the whole answer as plain data."""
 
 from dataclasses import dataclass
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -13,7 +14,7 @@ class Table:
     note: str = ""
     sources: tuple[str, ...] = ()
 
-    def as_json(self) -> dict:
+    def as_json(self) -> dict[str, Any]:
         return {
             "title": self.title,
             "columns": list(self.columns),
@@ -31,7 +32,7 @@ class Picture:
     svg: str
     height: float = 0.0  # in drawing units, 360 of which are its width
 
-    def as_json(self) -> dict:
+    def as_json(self) -> dict[str, Any]:
         return {"title": self.title, "alt": self.alt, "svg": self.svg}
 
 
@@ -41,16 +42,16 @@ class Answer:
 
     card: str
     version: str
-    inputs: dict
+    inputs: dict[str, Any]
     answer: str
-    results: dict
-    working: list
-    basis: dict
-    sources: list
-    cautions: list
-    notes: list
-    pictures: list
-    tables: list
+    results: dict[str, Any]
+    working: list[dict[str, Any]]
+    basis: dict[str, Any]
+    sources: list[str]
+    cautions: list[str]
+    notes: list[str]
+    pictures: list[dict[str, Any]]
+    tables: list[dict[str, Any]]
 
-    def as_json(self) -> dict:
+    def as_json(self) -> dict[str, Any]:
         return {name: getattr(self, name) for name in self.__dataclass_fields__}

@@ -5,6 +5,7 @@ Formulas take these where they would take Python's; floor, ceil, abs and round o
 
 import math
 from collections.abc import Callable, Iterable
+from typing import cast
 
 from .traced import OPERATIONS, Traced, tree_of
 
@@ -23,10 +24,10 @@ def _several(name: str, function: Callable[[list[float]], float]) -> Callable[..
     """Of several numbers, or of one list of them."""
 
     def several(*given: float | Iterable[float]) -> float:
-        values = (
+        values: list[float] = (
             list(given[0])
             if len(given) == 1 and not isinstance(given[0], (int, float))
-            else list(given)
+            else cast(list[float], list(given))
         )
         plain = [float(each) if isinstance(each, Traced) else each for each in values]
         value = function(plain)
@@ -51,7 +52,7 @@ def _sum(values: list[float]) -> float:
     return sum(values) if all(isinstance(each, int) for each in values) else math.fsum(values)
 
 
-ONE = {
+ONE: dict[str, Callable[..., float]] = {
     "sqrt": math.sqrt,
     "exp": math.exp,
     "ln": math.log,
@@ -63,7 +64,13 @@ ONE = {
     "hypot": math.hypot,
     "erf": math.erf,
 }
-MANY = {"max": max, "min": min, "sum": _sum, "mean": _mean, "sd": _deviation}
+MANY: dict[str, Callable[[list[float]], float]] = {
+    "max": max,
+    "min": min,
+    "sum": _sum,
+    "mean": _mean,
+    "sd": _deviation,
+}
 
 sqrt, exp, ln, log10 = (_remembering(name, ONE[name]) for name in ("sqrt", "exp", "ln", "log10"))
 sin, cos, tan, atan = (_remembering(name, ONE[name]) for name in ("sin", "cos", "tan", "atan"))

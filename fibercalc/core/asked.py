@@ -9,7 +9,7 @@ from typing import Any, Generic, TypeVar
 
 from .amount import read_amount, width_in_base
 from .declared import declared
-from .part import Part, T, parts_of
+from .part import HasName, Part, T, parts_of
 from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 R = TypeVar("R", bound="Row")
@@ -94,20 +94,34 @@ class Input(Part[T]):
         """Whether the value is a number with a unit."""
         return isinstance(self.of, Quantity)
 
+    @property
+    def quantity(self) -> Quantity:
+        """What is measured. Raises TypeError for words, days and colors, which measure nothing."""
+        if isinstance(self.of, str):
+            raise TypeError(f"input {self.name}: {self.of} is no quantity")
+        return self.of
+
+    @property
+    def range(self) -> tuple[str, str]:
+        """The allowed range as declared. Raises TypeError where there is none, as for words."""
+        if self.allowed is None:
+            raise TypeError(f"input {self.name}: it has no allowed range")
+        return self.allowed
+
     @cached_property
     def choices(self) -> tuple[Unit, ...]:
         """The units offered, default first."""
-        return tuple(self.of.unit(sign) for sign in self.units) or (self.of.base,)
+        return tuple(map(self.quantity.unit, self.units)) or (self.quantity.base,)
 
     @cached_property
     def work_unit(self) -> Unit:
         """The unit in which the answer function gets the value."""
-        return self.of.unit(self.unit) if self.unit else self.of.base
+        return self.quantity.unit(self.unit) if self.unit else self.quantity.base
 
     @cached_property
     def edges(self) -> tuple[float, float]:
         """The allowed range in base units, lower first."""
-        ends = [self.base_value(text) for text in self.allowed]
+        ends = [self.base_value(text) for text in self.range]
         return min(ends), max(ends)
 
     @cached_property
@@ -121,7 +135,7 @@ class Input(Part[T]):
 
     def base_value(self, text: str) -> float:
         """A declared text in base units."""
-        return read_amount(text, self.of, self.choices[0], "canonical").value
+        return read_amount(text, self.quantity, self.choices[0], "canonical").value
 
     def roughness(self, value: float, unit: Unit) -> float:
         """The declared half-width, in base units, around a value given in unit."""
@@ -129,10 +143,10 @@ class Input(Part[T]):
             return 0.0
         if self.rough.endswith("% of it") or (self.rough.endswith("%") and self.of is not PERCENT):
             return abs(value) * float(self.rough.partition("%")[0]) / 100
-        amount = read_amount(self.rough, self.of, self.choices[0], "canonical")
+        amount = read_amount(self.rough, self.quantity, self.choices[0], "canonical")
         return width_in_base(amount.unit, value, amount.unit.from_base(amount.value))
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if self.measured and self.allowed is None:
             raise ValueError(f"input {self.name}: an allowed range is needed")
         if self.kind == CHOICE and not self.options:
@@ -218,8 +232,8 @@ class Rows(Part[list[R]], Generic[R]):
 class RowPart:
     """A value of whichever row of a list is meant: of the row that a link is for."""
 
-    rows: Rows[Any]
-    part: Part[Any]
+    rows: HasName
+    part: HasName
 
     def of(self, number: int) -> str:
         """The full name of that value in one row, counted from 1."""

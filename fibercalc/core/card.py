@@ -121,10 +121,10 @@ class Card:
     upgrades: Mapping[int, Callable[[Any], Any]] = field(default_factory=dict)
     tall_sheet: bool = False
     handles: tuple[str, ...] = ()
-    papers: tuple[Paper, ...] = ()
+    papers: tuple[Paper | Labels, ...] = ()
     saves: tuple[Save, ...] = ()
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if self.case is not None:
             object.__setattr__(self, "inputs", self.case.inputs)
             object.__setattr__(self, "results", self.case.results)
@@ -149,7 +149,7 @@ class Card:
         return f"Card({self.id})"
 
     @cached_property
-    def result_by_name(self) -> dict[str, Result]:
+    def result_by_name(self) -> dict[str, Result[Any]]:
         return {result.name: result for result in self.results}
 
     @cached_property
@@ -157,13 +157,20 @@ class Card:
         """The example's texts by input name, made once."""
         return self.defaults()
 
-    def item(self, name: str) -> Input | Rows:
+    def item(self, name: str) -> Input[Any] | Rows[Any]:
         """The input or rows of that name. Raises KeyError."""
         return {item.name: item for item in self.inputs}[name]
 
+    def rows(self, name: str) -> Rows[Any]:
+        """The list of that name. Raises KeyError."""
+        item = self.item(name)
+        if not isinstance(item, Rows):
+            raise KeyError(name)
+        return item
+
     def defaults(self) -> dict[str, str]:
         """The example's texts by input name, rows as "dyes.1.depth"."""
-        texts = {}
+        texts: dict[str, str] = {}
         for item in self.inputs:
             if isinstance(item, Rows):
                 for number, row in enumerate(item.default, 1):

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from .asked import RowPart, Rows
+from .asked import RowPart
 from .declared import declared
-from .part import Part
+from .part import HasName
 
-Source = Part[Any] | RowPart | Callable[..., Any] | str
+Source = HasName | RowPart | Callable[..., Any] | str
 
 
 @declared
@@ -25,4 +25,4 @@ class Carry:
     card: str
     words: str
     inputs: Mapping[str, Source]
-    each: Rows[Any] | Callable[..., list[str]] | str = ""
+    each: HasName | Callable[..., list[str]] | str = ""

@@ -147,7 +147,8 @@ def model_of(case: Case) -> tuple[dict[str, float], dict[str, tuple[float, float
 
 def steps_of(case: Case) -> list[Step]:
     """The working that a recorded case has written down."""
-    return vars(case)["_steps"]
+    steps: list[Step] = vars(case)["_steps"]
+    return steps
 
 
 def recording(kind: type[Case]) -> type[Case]:

@@ -4,6 +4,7 @@ import tomllib
 from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
+from typing import Any
 
 from .registry import find_card
 from .work import work_card
@@ -16,8 +17,8 @@ class Check:
     """One worked example: of (a function "yarn.count.tex_from_denier" or a card id), given, expect, tolerance, and where it is from."""
 
     of: str
-    given: dict
-    expect: dict
+    given: dict[str, Any]
+    expect: dict[str, Any]
     tolerance: float
     kind: str
     claim: str
@@ -37,7 +38,7 @@ class Outcome:
     """What a check gave: for each expected name the found value, and whether all lie within the tolerance."""
 
     check: Check
-    found: dict
+    found: dict[str, Any]
     passed: bool
 
     def line(self) -> str:
@@ -86,12 +87,12 @@ def run_check(check: Check, shift: float = 0.0) -> Outcome:
     return Outcome(check, {name: found[name] for name in check.expect}, passed)
 
 
-def _call(check: Check):
+def _call(check: Check) -> Any:
     module, _, function = check.of.rpartition(".")
     return getattr(import_module(f"fibercalc.{module}"), function)(**check.given)
 
 
-def _card_results(check: Check) -> dict:
+def _card_results(check: Check) -> dict[str, Any]:
     outcome = work_card(
         find_card(check.of),
         {name: str(text) for name, text in check.given.items()},
@@ -101,5 +102,7 @@ def _card_results(check: Check) -> dict:
     for name in check.expect:
         result, _, sign = name.partition(" ")  # "length yd" asks for the value in yards
         value = outcome.value(result)
-        found[name] = outcome.found[result].result.of.unit(sign).from_base(value) if sign else value
+        found[name] = (
+            outcome.found[result].result.quantity.unit(sign).from_base(value) if sign else value
+        )
     return found

@@ -3,11 +3,11 @@
 from dataclasses import dataclass
 from typing import TypeVar, dataclass_transform
 
-C = TypeVar("C", bound=type)
+C = TypeVar("C")
 
 
 @dataclass_transform(frozen_default=True, eq_default=False)
-def declared(kind: C) -> C:
+def declared(kind: type[C]) -> type[C]:
     """A class of declarations.
 
     What is declared stands once: it is never compared or printed, and the browser's Python would write the functions for that

@@ -1,10 +1,13 @@
 """A card's declaration as plain data, for `fibercalc show` and whoever builds on it."""
 
-from .card import Card, Input, RowPart, Rows
+from typing import Any
+
+from .card import Card, Input, Result, RowPart, Rows
+from .carry import Source
 from .part import name_of
 
 
-def declaration(card: Card) -> dict:
+def declaration(card: Card) -> dict[str, Any]:
     """Everything declared about a card, without its functions."""
     return {
         "id": card.id,
@@ -39,7 +42,7 @@ def declaration(card: Card) -> dict:
     }
 
 
-def _referred(found) -> str:
+def _referred(found: Source) -> str:
     """What goes on, by its name; a row's as "dyes.#.name"."""
     if callable(found):
         return "worked out"
@@ -48,8 +51,8 @@ def _referred(found) -> str:
     )
 
 
-def _input(each: Input) -> dict:
-    data = {
+def _input(each: Input[Any]) -> dict[str, Any]:
+    data: dict[str, Any] = {
         "name": each.name,
         "kind": each.kind,
         "label": each.label,
@@ -59,7 +62,7 @@ def _input(each: Input) -> dict:
     }
     if each.measured:
         data |= {
-            "quantity": each.of.name,
+            "quantity": each.quantity.name,
             "units": [unit.sign for unit in each.choices],
             "strict": each.strict,
         }
@@ -82,7 +85,7 @@ def _input(each: Input) -> dict:
     return data
 
 
-def _rows(item: Rows) -> dict:
+def _rows(item: Rows[Any]) -> dict[str, Any]:
     return {
         "name": item.name,
         "kind": "rows",
@@ -96,8 +99,8 @@ def _rows(item: Rows) -> dict:
     }
 
 
-def _result(result) -> dict:
-    data = {
+def _result(result: Result[Any]) -> dict[str, Any]:
+    data: dict[str, Any] = {
         "name": result.name,
         "label": result.label,
         "rounding": result.rounding,

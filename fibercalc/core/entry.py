@@ -5,6 +5,7 @@ import unicodedata
 from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
+from typing import Any
 
 from .amount import Amount, Unreadable, read_amount, width_in_unit, with_sign, write_typed
 from .card import CHOICE, COLOR, DATE, TEXT, Input
@@ -26,10 +27,10 @@ class Reading:
     whose  HERS, LENT, OPEN or DAY of core.lent; "" for what is nobody's in particular
     """
 
-    input: Input
+    input: Input[Any]
     name: str
     given: str
-    value: object = None
+    value: Any = None
     rough: float = 0.0  # half-width, in the unit the answer function gets
     amount: Amount | None = None
     echo: str = ""
@@ -39,7 +40,7 @@ class Reading:
 
 
 def read_one(
-    each: Input,
+    each: Input[Any],
     name: str,
     text: str,
     settings: Settings,
@@ -55,7 +56,13 @@ def read_one(
 
 @lru_cache(SAME_TEXTS)
 def _read(
-    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str, prefix: str
+    each: Input[Any],
+    name: str,
+    text: str,
+    settings: Settings,
+    style: str,
+    unit_sign: str,
+    prefix: str,
 ) -> Reading | Problem:
     label = prefix + (each.label[0].lower() + each.label[1:] if prefix else each.label)
     if not text.strip():
@@ -80,7 +87,7 @@ def _shown(text: str) -> str:
 
 
 def _problem(
-    each: Input,
+    each: Input[Any],
     name: str,
     label: str,
     given: str,
@@ -95,7 +102,7 @@ def _problem(
     )
 
 
-def allowed_text(each: Input, settings: Settings, unit_sign: str = "") -> str:
+def allowed_text(each: Input[Any], settings: Settings, unit_sign: str = "") -> str:
     """What may be given, in words: "1 g to 2 kg", "one of: by turns, by weighing"."""
     if each.kind == CHOICE:
         labels = [option.label for option in each.options]
@@ -107,20 +114,22 @@ def allowed_text(each: Input, settings: Settings, unit_sign: str = "") -> str:
     if each.kind == TEXT:
         return f"up to {each.longest} characters of text"
     whole = "a whole number from " if each.of is COUNT else ""
-    return whole + range_text(each, each.allowed, settings, unit_sign)
+    return whole + range_text(each, each.range, settings, unit_sign)
 
 
-def range_text(each: Input, ends: tuple[str, str], settings: Settings, unit_sign: str = "") -> str:
+def range_text(
+    each: Input[Any], ends: tuple[str, str], settings: Settings, unit_sign: str = ""
+) -> str:
     """A declared range in words. In the declared unit as it was declared, in another one converted."""
-    if unit_sign and unit_sign != each.choices[0].sign and each.of.has(unit_sign):
-        unit = each.of.unit(unit_sign)
+    if unit_sign and unit_sign != each.choices[0].sign and each.quantity.has(unit_sign):
+        unit = each.quantity.unit(unit_sign)
         numbers = sorted(unit.from_base(each.base_value(text)) for text in ends)
         return " to ".join(
             with_sign(write_plain(number, settings.style, 4), unit) for number in numbers
         )
     parts = []
     for text in ends:
-        amount = read_amount(text, each.of, each.choices[0], "canonical")
+        amount = read_amount(text, each.quantity, each.choices[0], "canonical")
         number = write_plain(amount.unit.from_base(amount.value), settings.style)
         parts.append(
             _money(number, settings) if each.of is MONEY else with_sign(number, amount.unit)
@@ -137,13 +146,14 @@ def _money(number: str, settings: Settings) -> str:
 
 
 def _read_measured(
-    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+    each: Input[Any], name: str, text: str, settings: Settings, style: str, unit_sign: str
 ) -> Reading:
-    default = each.of.unit(unit_sign) if unit_sign and each.of.has(unit_sign) else each.choices[0]
+    of = each.quantity
+    default = of.unit(unit_sign) if unit_sign and of.has(unit_sign) else each.choices[0]
     plain = tidy(text)
     if each.of is MONEY:
         plain = _without_money_sign(plain, settings)
-    amount = read_amount(plain, each.of, default, style, each.strict)
+    amount = read_amount(plain, of, default, style, each.strict)
     low, high = each.edges
     noise = 1e-13 * (high - low)  # of the conversion: 0.1763698 lb and 80 g are the same edge
     if not low - noise - 1e-9 * abs(low) <= amount.value <= high + noise + 1e-9 * abs(high):
@@ -165,7 +175,7 @@ def _read_measured(
     )
 
 
-def _echo(each: Input, amount: Amount, settings: Settings) -> str:
+def _echo(each: Input[Any], amount: Amount, settings: Settings) -> str:
     style = settings.style
     number = write_typed(amount.value, amount.unit, style)
     if amount.typed_rough is not None:
@@ -195,7 +205,7 @@ def _without_money_sign(text: str, settings: Settings) -> str:
 
 
 def _read_choice(
-    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+    each: Input[Any], name: str, text: str, settings: Settings, style: str, unit_sign: str
 ) -> Reading:
     wanted = tidy(text).lower()
     for option in each.options:
@@ -207,7 +217,7 @@ def _read_choice(
 
 
 def _read_text(
-    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+    each: Input[Any], name: str, text: str, settings: Settings, style: str, unit_sign: str
 ) -> Reading:
     clean = unicodedata.normalize("NFC", tidy(text))
     if any(unicodedata.category(c) in ("Cc", "Cf", "Cs", "Co", "Cn") for c in clean):
@@ -218,7 +228,7 @@ def _read_text(
 
 
 def _read_color(
-    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+    each: Input[Any], name: str, text: str, settings: Settings, style: str, unit_sign: str
 ) -> Reading:
     try:
         color = read_color(text)
@@ -233,7 +243,7 @@ def _read_color(
 
 
 def _read_date(
-    each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str
+    each: Input[Any], name: str, text: str, settings: Settings, style: str, unit_sign: str
 ) -> Reading:
     day = read_date(tidy(text))
     if each.allowed and not date.fromisoformat(each.allowed[0]) <= day <= date.fromisoformat(

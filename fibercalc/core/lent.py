@@ -5,10 +5,13 @@ what it only lends (`Input.lends`) is left open where it may be, and is named in
 empty is emptied; "today" is the device's day.
 """
 
+from __future__ import annotations
+
 import re
 from collections.abc import Iterable
 from dataclasses import replace
 from math import isclose
+from typing import TYPE_CHECKING, Any
 
 from . import day
 from .card import ANY, CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
@@ -16,6 +19,9 @@ from .entry import Reading, read_one
 from .problem import Problem
 from .settings import Settings
 from .units import MONEY
+
+if TYPE_CHECKING:
+    from .reading import Given
 
 CANONICAL = Settings()
 HERS, LENT, OPEN, DAY = "hers", "lent", "open", "day"
@@ -26,7 +32,7 @@ SHORTEST = 3  # letters: a shorter word of the example's is looked for as a whol
 WRITTEN_DAY = re.compile(r"\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]{2} \d{4}\b")
 
 
-def canonical_default(each: Input, text: str) -> str:
+def canonical_default(each: Input[Any], text: str) -> str:
     """The canonical text of a declared default."""
     if text not in each.canonical:
         reading = read_one(each, each.name, text, CANONICAL, "canonical")
@@ -34,7 +40,7 @@ def canonical_default(each: Input, text: str) -> str:
     return each.canonical[text]
 
 
-def tell_apart(given, named: Iterable[str] | None) -> None:
+def tell_apart(given: Given, named: Iterable[str] | None) -> None:
     """Mark each reading of inputs as read with whose it is, and take back what the example only lent.
 
     named  the full names of inputs, and names of lists, that a person gave whatever they hold; None where nobody can say
@@ -97,11 +103,11 @@ def _touched(rows: str, own: set[str]) -> bool:
     return any(name.startswith(f"{rows}.") for name in own)
 
 
-def _lists(card: Card) -> list[Rows]:
+def _lists(card: Card) -> list[Rows[Any]]:
     return [item for item in card.inputs if isinstance(item, Rows)]
 
 
-def _is_hers(given, name: str, reading: Reading, said: frozenset, known: bool) -> bool:
+def _is_hers(given: Given, name: str, reading: Reading, said: frozenset[str], known: bool) -> bool:
     each = reading.input
     if name in said:
         return each.kind != CHOICE
@@ -147,12 +153,12 @@ def _is_cleared(card: Card, name: str, reading: Reading) -> bool:
     )
 
 
-def _list_is_hers(given, item: Rows, said: frozenset) -> bool:
+def _list_is_hers(given: Given, item: Rows[Any], said: frozenset[str]) -> bool:
     count = given.counts[item.name]
     return item.name in said or (count != len(item.default) and bool(count or not item.lends))
 
 
-def _example(card: Card, name: str, each: Input) -> str:
+def _example(card: Card, name: str, each: Input[Any]) -> str:
     """What the example holds there; a row beyond its rows is as a new one comes."""
     return canonical_default(each, card.examples.get(name, each.default))
 
@@ -162,16 +168,17 @@ def _is_the_examples(card: Card, name: str, reading: Reading) -> bool:
     head, *place = name.split(".")
     if not place:
         return reading.text == _example(card, name, reading.input)
-    texts = [row.get(place[1], reading.input.default) for row in card.item(head).default]
+    texts = [row.get(place[1], reading.input.default) for row in card.rows(head).default]
     return reading.text in [
         canonical_default(reading.input, text) for text in (*texts, reading.input.default)
     ]
 
 
-def _taken_back(given, name: str, reading: Reading) -> Reading:
+def _taken_back(given: Given, name: str, reading: Reading) -> Reading:
     each = reading.input
-    if each.today:
-        read = read_one(each, name, day.today().isoformat(), CANONICAL, "canonical")
+    if each.today and isinstance(
+        read := read_one(each, name, day.today().isoformat(), CANONICAL, "canonical"), Reading
+    ):
         return replace(
             read, asked=reading.asked, whose=DAY, value=read.value if reading.asked else None
         )
@@ -182,14 +189,14 @@ def _taken_back(given, name: str, reading: Reading) -> Reading:
     return replace(reading, whose=LENT) if reading.text else reading
 
 
-def still_lent(given) -> list[Reading]:
+def still_lent(given: Given) -> list[Reading]:
     """The values that the answer rests on and that are still the example's, though something else is hers."""
     return [
         reading for reading in given.readings.values() if reading.asked and reading.whose == LENT
     ]
 
 
-def still_line(given) -> str:
+def still_line(given: Given) -> str:
     """One line that names them; "" where there are none."""
     said: dict[str, None] = {}
     for reading in still_lent(given):
@@ -197,11 +204,11 @@ def still_line(given) -> str:
     return f"Still the example’s: {'; '.join(said)}." if said else ""
 
 
-def _words(given, reading: Reading) -> str:
+def _words(given: Given, reading: Reading) -> str:
     head, *place = reading.name.split(".")
     if not place:
         return _lower(reading.input.label)
-    item = given.card.item(head)
+    item = given.card.rows(head)
     inside = [
         each
         for name, each in given.readings.items()
@@ -222,7 +229,7 @@ def _lower(label: str) -> str:
     return label[0].lower() + label[1:]
 
 
-def lends_of(given) -> list[Reading]:
+def lends_of(given: Given) -> list[Reading]:
     """What a card cannot hand on as hers: what is still the example's, and while nothing is hers, all that it lends."""
     return (
         still_lent(given)
@@ -256,7 +263,7 @@ def _parts(text: str) -> list[str]:
     return [name for part in text.split(",") if (name := part.strip(" .0123456789"))]
 
 
-def is_lent(text: str, into: Input, lent: list[Reading]) -> bool:
+def is_lent(text: str, into: Input[Any], lent: list[Reading]) -> bool:
     """Whether a text for an input of another card would hand on what the example only lent."""
     if into.kind == TEXT:
         return left_open(text, lent) != text or any(

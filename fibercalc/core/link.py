@@ -6,11 +6,12 @@ values that are hers or differ from the example travel, so a changed example or 
 
 from collections.abc import Collection
 from functools import lru_cache
+from typing import Any
 
 from .card import Card, Input, Rows
-from .problem import Problem
 from .entry import read_one
 from .lent import CANONICAL, DAY, HERS, OPEN, canonical_default
+from .problem import Problem
 from .reading import Given
 
 LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = (
@@ -40,9 +41,9 @@ def input_key(number: int) -> str:
     return f"{key}0" if key in TAKEN else key  # rows count from 1, so q0 is no row's
 
 
-def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input, str]]:
+def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input[Any], str]]:
     """Short key -> (input, full name) for every value the card can have with so many rows."""
-    names = {}
+    names: dict[str, tuple[Input[Any], str]] = {}
     for number, item in enumerate(card.inputs):
         key = input_key(number)
         if isinstance(item, Rows):
@@ -158,8 +159,10 @@ def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], 
     return _texts(card, pairs, notes)
 
 
-def _texts(card: Card, pairs: dict[str, str], notes: list[str]):
-    counts = {}
+def _texts(
+    card: Card, pairs: dict[str, str], notes: list[str]
+) -> tuple[dict[str, str], dict[str, int], list[str]]:
+    counts: dict[str, int] = {}
     if "q" in pairs:  # links made before q was left to the theme
         pairs[input_key(16)] = pairs.pop("q")
     for number, item in enumerate(card.inputs):

@@ -19,7 +19,7 @@ MEANING = {
 }
 
 
-def marked(value, status: str, decimals: int | None = None) -> str:
+def marked(value: str | float | None, status: str, decimals: int | None = None) -> str:
     """A table cell with its mark; an empty cell is a dash."""
     if value == "" or value is None:
         return "–"

@@ -4,8 +4,9 @@ Nothing else in the package writes angle brackets, so whatever a person, a link 
 """
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from functools import cache
+from typing import Literal, TypeAlias
 
 # As html.escape does, without loading its table of all named entities.
 ESCAPES = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#x27;"})
@@ -24,7 +25,10 @@ class Markup(str):
     __slots__ = ()
 
 
-def tag(name: str, /, *children, **attributes) -> Markup:
+Child: TypeAlias = "str | Literal[False] | None | Iterable[Child]"
+
+
+def tag(name: str, /, *children: Child, **attributes: str | float | None) -> Markup:
     """An element. Children: text (escaped), Markup, lists of them, None. Attributes: class_ is class, data_x is data-x, True stands
     alone, None and False are left out."""
     head = f"<{name}"
@@ -34,8 +38,8 @@ def tag(name: str, /, *children, **attributes) -> Markup:
         if value is True:
             head += f" {_attribute(key)}"
         else:
-            value = str(value)
-            head += f' {_attribute(key)}="{value.translate(ESCAPES) if SPECIAL(value) else value}"'
+            words = str(value)
+            head += f' {_attribute(key)}="{words.translate(ESCAPES) if SPECIAL(words) else words}"'
     if name in VOID:
         return Markup(head + ">")
     text = [head, ">"]
@@ -44,14 +48,14 @@ def tag(name: str, /, *children, **attributes) -> Markup:
     return Markup("".join(text))
 
 
-def inner(*children) -> Markup:
+def inner(*children: Child) -> Markup:
     """Children joined, without an element around them."""
     text: list[str] = []
     _add(text, children)
     return Markup("".join(text))
 
 
-def _add(text: list[str], children) -> None:
+def _add(text: list[str], children: Iterable[Child]) -> None:
     for child in children:
         if child is None or child is False:
             continue
@@ -63,7 +67,7 @@ def _add(text: list[str], children) -> None:
             _add(text, child)
 
 
-def document(*children) -> Markup:
+def document(*children: Child) -> Markup:
     """A whole page in English: its head and its body."""
     return Markup("<!doctype html>\n" + tag("html", *children, lang="en") + "\n")
 

@@ -4,19 +4,25 @@ A trail is the way come: (card, link query) of each card before, oldest first. W
 of two that know the same thing the later one is believed. Once anything on the way is hers, nothing that an example only lent goes on.
 """
 
+from __future__ import annotations
+
 from functools import lru_cache
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from .card import TEXT, Card, Carry, Input, RowPart, Rows
 from .case import Between
 from .entry import read_one
-from .lent import DAY, HERS, LENT, OPEN, is_lent, lends_of
-from .link import CANONICAL, read_query
-from .part import Part, name_of
+from .lent import CANONICAL, DAY, HERS, LENT, OPEN, is_lent, lends_of
+from .link import read_query
+from .part import HasName, name_of
 from .problem import BadInputs, Problem
 from .reading import read_inputs
 from .registry import UnknownCard, find_card
 from .units import COUNT
+
+if TYPE_CHECKING:
+    from .carry import Source
+    from .work import Worked
 
 LONGEST_TRAIL = 6
 SAME_TEXTS = (
@@ -28,7 +34,7 @@ SAME_QUERIES = (
 
 
 def ways_on(
-    worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()
+    worked: Worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()
 ) -> list[tuple[str, dict[str, str], dict[str, int]]]:
     """For each link of one way on: its words, the texts by full input name of the next card, and the rows of the lists that travel whole."""
     other = find_card(carry.card)
@@ -43,7 +49,7 @@ def ways_on(
     return ways
 
 
-def is_hers(worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
+def is_hers(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
     """Whether anything on this card, or on one before it on the way, is hers: a link holds nothing else."""
     return worked.given.hers or any(
         _from_before(card_id, query, "", False)[2] for card_id, query in trail[-LONGEST_TRAIL:]
@@ -68,7 +74,7 @@ def spread_text(value: float, low: float, high: float, sign: str = "") -> str:
     return f"{value:.6g}{f'~{half:.3g}' if half else ''}{sign.replace(' ', '')}"
 
 
-def _labels(worked, carry: Carry) -> list[str]:
+def _labels(worked: Worked, carry: Carry) -> list[str]:
     if not carry.each:
         return [""]
     if callable(carry.each):
@@ -80,10 +86,12 @@ def _labels(worked, carry: Carry) -> list[str]:
 
 
 def _carried(
-    worked, carry: Carry, other: Card, number: int, hers: bool
+    worked: Worked, carry: Carry, other: Card, number: int, hers: bool
 ) -> tuple[dict[str, str], dict[str, int]]:
     """Texts and row counts that one link takes from this card; what the next card would not allow, and what was only lent, stays behind."""
-    texts, counts, lent = {}, {}, lends_of(worked.given) if hers else []
+    lent = lends_of(worked.given) if hers else []
+    texts: dict[str, str] = {}
+    counts: dict[str, int] = {}
     for name, source in carry.inputs.items():
         item = other.item(name.split(".")[0])
         found = _found(worked, source, bool(carry.each), number, item, name)
@@ -116,7 +124,7 @@ def _allowed(card_id: str, name: str, text: str) -> bool:
     return not isinstance(read_one(_input(item, name), name, text, CANONICAL, "canonical"), Problem)
 
 
-def _named(source: Part[Any] | RowPart | str, number: int) -> str:
+def _named(source: HasName | RowPart | str, number: int) -> str:
     """The full name of what goes on; of a row's value, in the row that the link is for."""
     return (
         source.of(number)
@@ -125,14 +133,19 @@ def _named(source: Part[Any] | RowPart | str, number: int) -> str:
     )
 
 
-def _whose(worked, source: Part[Any] | RowPart | str, number: int) -> str:
+def _whose(worked: Worked, source: HasName | RowPart | str, number: int) -> str:
     reading = worked.given.readings.get(_named(source, number))
     return reading.whose if reading is not None else ""
 
 
-def _found(worked, source, each: bool, number: int, item, name: str):
+def _found(
+    worked: Worked, source: Source, each: bool, number: int, item: Input[Any] | Rows[Any], name: str
+) -> str | list[dict[str, str]] | None:
     if callable(source):
-        return source(worked.outcome, number) if each else source(worked.outcome)
+        given: str | list[dict[str, str]] | None = (
+            source(worked.outcome, number) if each else source(worked.outcome)
+        )
+        return given
     if _whose(worked, source, number) == DAY:
         return None  # the next card knows what day it is
     return known_as(
@@ -142,7 +155,7 @@ def _found(worked, source, each: bool, number: int, item, name: str):
     )
 
 
-def known_as(worked, name: str, into: Input | None) -> str | None:
+def known_as(worked: Worked, name: str, into: Input[Any] | None) -> str | None:
     """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
     outcome = worked.outcome
     if name in outcome.found and name in worked.borrowed:
@@ -160,13 +173,9 @@ def known_as(worked, name: str, into: Input | None) -> str | None:
         if into.of is COUNT:
             return f"{round(outcome.value(name))}"
         unit = into.choices[0]
-        return spread_text(
-            *(
-                unit.from_base(end)
-                for end in (outcome.value(name), outcome.low(name), outcome.high(name))
-            ),
-            unit.sign,
-        )
+        ends = (outcome.value(name), outcome.low(name), outcome.high(name))
+        value, low, high = (unit.from_base(end) for end in ends)
+        return spread_text(value, low, high, unit.sign)
     if into is not None and name in outcome.found and into.kind == TEXT:
         words = outcome.text(name)
         return (
@@ -180,7 +189,7 @@ def known_as(worked, name: str, into: Input | None) -> str | None:
     )
 
 
-def _input(item: Input | Rows, name: str) -> Input:
+def _input(item: Input[Any] | Rows[Any], name: str) -> Input[Any]:
     return (
         next(each for each in item.fields if each.name == name.split(".")[2])
         if isinstance(item, Rows)
@@ -188,7 +197,9 @@ def _input(item: Input | Rows, name: str) -> Input:
     )
 
 
-def _overlay(texts: dict, counts: dict, more: dict[str, str], more_counts: dict[str, int]) -> None:
+def _overlay(
+    texts: dict[str, str], counts: dict[str, int], more: dict[str, str], more_counts: dict[str, int]
+) -> None:
     for name in more_counts:
         for old in [old for old in texts if old.startswith(f"{name}.")]:
             del texts[old]
@@ -196,8 +207,11 @@ def _overlay(texts: dict, counts: dict, more: dict[str, str], more_counts: dict[
     counts |= more_counts
 
 
-def _from_trail(trail, other: Card, hers: bool) -> tuple[dict[str, str], dict[str, int]]:
-    texts, counts = {}, {}
+def _from_trail(
+    trail: tuple[tuple[str, str], ...], other: Card, hers: bool
+) -> tuple[dict[str, str], dict[str, int]]:
+    texts: dict[str, str] = {}
+    counts: dict[str, int] = {}
     for card_id, query in trail[-LONGEST_TRAIL:]:
         _overlay(texts, counts, *_from_before(card_id, query, other.id, hers)[:2])
     return texts, counts

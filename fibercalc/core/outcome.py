@@ -1,21 +1,21 @@
 """What came out: each result with its range and how it is written; handed to a card's sentence, pictures and tables."""
 
 from dataclasses import dataclass
-from typing import Generic, TypeVar
 from math import ceil, floor, log10
+from typing import Any, Generic, TypeVar, cast
 
 from .amount import NO_BREAK, with_sign, write_typed
 from .card import Card, Result
-from .part import Part, name_of
-from .number import decimals_of_step, write_number
 from .day import write_date
+from .number import decimals_of_step, write_number
+from .part import Part, name_of
 from .reading import Given
 from .settings import Settings
 from .spread import Parts
 from .units import COUNT, MONEY, NUMBER, PERCENT, TEMPERATURE, Quantity, Unit
 
 C = TypeVar("C")
-Ref = Part | str  # a result, or its name
+Ref = Part[Any] | str  # a result, or its name
 
 LOPSIDED = 3.0  # so many times its near side is what the far side of a range counts for, at most, when a step is chosen
 LITTLE = 0.01  # an amount is written at most this share of itself away from what it is,
@@ -30,12 +30,31 @@ TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 class Found:
     """One result: value, low and high in base units (value alone for words and dates); best is the way it was found, where it had several."""
 
-    result: Result
-    value: object
+    result: Result[Any]
+    value: Any  # a number; or words, or a day
     low: float | None = None
     high: float | None = None
     parts: Parts | None = None
     best: str = ""
+
+    @property
+    def ends(self) -> tuple[float, float]:
+        """low and high. Raises TypeError for words and days, which have none."""
+        if self.low is None or self.high is None:
+            raise TypeError(f"result {self.result.name}: it has no range")
+        return self.low, self.high
+
+    @property
+    def spread(self) -> Parts:
+        """What its range is made of. Raises TypeError for words and days, which have none."""
+        if self.parts is None:
+            raise TypeError(f"result {self.result.name}: it has no range")
+        return self.parts
+
+    @property
+    def rough(self) -> bool:
+        """Whether it carries a spread at all."""
+        return self.low is not None and self.high is not None and self.high > self.low
 
 
 class Outcome(Generic[C]):
@@ -49,13 +68,13 @@ class Outcome(Generic[C]):
         self,
         card: Card,
         given: Given,
-        arguments: dict,
+        arguments: dict[str, Any],
         found: dict[str, Found],
-        kept: dict,
+        kept: dict[str, Any],
         settings: Settings,
         case: C | None = None,
-    ):
-        self.case: C = case
+    ) -> None:
+        self.case = cast(C, case)
         self.card, self.readings, self.found, self.kept, self.settings = (
             card,
             given.readings,
@@ -74,14 +93,14 @@ class Outcome(Generic[C]):
     def has(self, name: Ref) -> bool:
         return name_of(name) in self.found
 
-    def value(self, name: Ref):
+    def value(self, name: Ref) -> Any:
         return self.found[name_of(name)].value
 
     def low(self, name: Ref) -> float:
-        return self.found[name_of(name)].low
+        return self.found[name_of(name)].ends[0]
 
     def high(self, name: Ref) -> float:
-        return self.found[name_of(name)].high
+        return self.found[name_of(name)].ends[1]
 
     def label(self, name: Ref) -> str:
         """What a result is called in this answer."""
@@ -94,13 +113,12 @@ class Outcome(Generic[C]):
 
     def rough(self, name: Ref) -> bool:
         """Whether the result carries a spread at all."""
-        found = self.found[name_of(name)]
-        return found.low is not None and found.high > found.low
+        return self.found[name_of(name)].rough
 
     def chance_below(self, name: Ref, edge: float) -> float:
         """The chance, 0 to 1, that the true value of a result lies below an edge in its base unit."""
         found = self.found[name_of(name)]
-        return found.parts.chance_below(edge - found.value)
+        return found.spread.chance_below(edge - found.value)
 
     def units(self, name: Ref) -> tuple[Unit, ...]:
         """The units a result is shown in, main one first, in the user's system."""
@@ -121,9 +139,9 @@ class Outcome(Generic[C]):
     def down(self, name: Ref, unit: str = "", whole: bool = False) -> str:
         """The low end of a result's range in one unit, rounded down; whole keeps its finest step, however short it is."""
         found = self.found[name_of(name)]
-        shown = found.result.of.unit(unit) if unit else self.units(name)[0]
+        shown = found.result.quantity.unit(unit) if unit else self.units(name)[0]
         step = found.result.step(shown) or 1.0
-        ends = sorted((shown.from_base(found.low), shown.from_base(found.high)))
+        ends = sorted(map(shown.from_base, found.ends))
         if not whole:
             step = finer_where_needed(step, ends[0], ends, shown, found.result)
         return with_sign(
@@ -149,7 +167,7 @@ class Outcome(Generic[C]):
         first, *rest = [self.down(name, unit.sign, whole=True) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
-    def _write(self, name: str, sign: str) -> tuple[str, str]:
+    def _write(self, name: Ref, sign: str) -> tuple[str, str]:
         found = self.found[name_of(name)]
         result = found.result
         if isinstance(found.value, str):
@@ -162,15 +180,18 @@ class Outcome(Generic[C]):
     def times(self, name: Ref, factor: float, unit: str = "") -> str:
         """So many times a result, written as the result itself is: a share of a dose, or the dose of several lots."""
         found = self.found[name_of(name)]
-        shown = found.result.of.unit(unit) if unit else self.units(name)[0]
-        grown = Found(found.result, found.value * factor, found.low * factor, found.high * factor)
+        shown = found.result.quantity.unit(unit) if unit else self.units(name)[0]
+        low, high = found.ends
+        grown = Found(found.result, found.value * factor, low * factor, high * factor)
         return write_found(grown, shown, self.settings)[0]
 
     def measured(
         self, value: float, of: Quantity, unit: str, finest: float, rounding: str = "nearest"
     ) -> str:
         """A base value that is no result, written as a result with that finest step is."""
-        result = Result(of, "", units=(unit,), finest=(finest,), rounding=rounding, name="measured")
+        result: Result[float] = Result(
+            of, "", units=(unit,), finest=(finest,), rounding=rounding, name="measured"
+        )
         return write_found(Found(result, value, value, value), of.unit(unit), self.settings)[0]
 
     def amount(self, value: float, of: Quantity, unit: str = "", digits: int = 4) -> str:
@@ -212,12 +233,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     result = found.result
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
     ends = [value]
-    if found.low is not None and found.high > found.low:
-        ends = sorted(
-            unit.from_base(end)
-            for end in (found.low, found.high)
-            if not (unit.inverse and end <= 0)
-        )
+    if found.rough:
+        ends = sorted(unit.from_base(end) for end in found.ends if not (unit.inverse and end <= 0))
         ends = ends if len(ends) == 2 else [value]
     near, far = sorted((abs(value - ends[0]), abs(ends[-1] - value)))
     half = (
@@ -276,7 +293,7 @@ def rounding_step(value: float, half_width: float, finest: float | None) -> floa
 
 
 def finer_where_needed(
-    step: float, value: float, ends: list[float], unit: Unit, result: Result
+    step: float, value: float, ends: list[float], unit: Unit, result: Result[Any]
 ) -> float:
     """The step an amount is written at: the wanted one, or the coarsest finer power of ten that does not falsify it.
 

@@ -1,7 +1,15 @@
 """What a card prints beside its page, in exact sizes: papers to pin up or fill in, and labels."""
 
-from collections.abc import Callable
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from .answer import Table
+    from .label import Sheets
+    from .outcome import Outcome
 
 SIZES = ("A6", "A5", "A4")
 
@@ -17,9 +25,9 @@ class Paper:
 
     title: str
     size: str
-    tables: Callable
+    tables: Callable[[Outcome[Any]], Iterable[Table]]
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if self.size not in SIZES:
             raise ValueError(f"paper {self.title}: {self.size} is not {' or '.join(SIZES)}")
 
@@ -33,4 +41,4 @@ class Labels:
     """
 
     title: str
-    sheets: Callable
+    sheets: Callable[[Outcome[Any]], Sheets]

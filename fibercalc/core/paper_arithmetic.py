@@ -11,7 +11,7 @@ SIGNS = {"+": (" + ", 1), "-": (" − ", 1), "*": (" × ", 2), "/": (" ÷ ", 2)}
 # that "(2 cm)³" is no "2 cm³"; WHOLE needs no brackets anywhere.
 IN_WORDS, LIST, NEGATIVE, POWER, WITH_UNIT, WHOLE = 0, 3, 3, 4, 4, 5
 MINUS, DIGITS = "−-", "0123456789.,"
-RAISED = {2: "²", 3: "³"}
+RAISED: dict[float, str] = {2: "²", 3: "³"}
 WORDS = {
     "floor": "whole part of ",
     "ceil": "rounded up ",
@@ -85,17 +85,16 @@ def _called(
     words = operation.words if isinstance(operation, Named) else WORDS.get(operation, operation)
     if not inner:
         return words, WHOLE
-    written = [_write(each, leaf)[0] for each in inner]
+    each_written = [_write(each, leaf)[0] for each in inner]
     if words in WORDS.values():
-        if (
-            _one_column(inner) and leaf(inner[0]) == inner[0].words
-        ):  # in words, a whole column is named once
-            return words + inner[0].column, IN_WORDS
-        if len(inner) == 1 and isinstance(inner[0], Leaf):
-            return words + written[0], IN_WORDS
+        first = inner[0]
+        if isinstance(first, Leaf) and _one_column(inner) and leaf(first) == first.words:
+            return words + first.column, IN_WORDS  # in words, a whole column is named once
+        if len(inner) == 1 and isinstance(first, Leaf):
+            return words + each_written[0], IN_WORDS
         # "whole part of (a ÷ b)" is one thing whose end is not seen; "largest of (a, b)" is closed.
-        return f"{words}({', '.join(written)})", LIST if len(inner) > 1 else IN_WORDS
-    return f"{words}({', '.join(written)})", WHOLE
+        return f"{words}({', '.join(each_written)})", LIST if len(inner) > 1 else IN_WORDS
+    return f"{words}({', '.join(each_written)})", WHOLE
 
 
 def _one_column(inner: list[Tree]) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any, Generic, Self, TypeVar, overload
+from typing import TYPE_CHECKING, Any, Generic, Protocol, Self, TypeVar, overload
 
 T = TypeVar("T")
 
@@ -46,6 +46,16 @@ def parts_of(owner: type, kinds: type | tuple[type, ...]) -> list[Any]:
     return list(found.values())
 
 
-def name_of(part: Part[Any] | str) -> str:
+class HasName(Protocol):
+    """A part that another declaration refers to.
+
+    It is typed by its name alone: a field typed as a part would pass for what stands on a case.
+    """
+
+    @property
+    def name(self) -> str: ...
+
+
+def name_of(part: HasName | str) -> str:
     """The name of a part that is referred to."""
     return part if isinstance(part, str) else part.name

@@ -3,6 +3,8 @@
 What is of another shape is a Problem with one line, as a bad value is: it never gets as far as reading.
 """
 
+from typing import Any
+
 from .card import Card, Rows
 from .problem import BadInputs, Problem
 
@@ -10,13 +12,15 @@ LONGEST = 40  # of what a line repeats
 VALUE = "a text or a number"
 
 
-def texts_of(card: Card, inputs) -> tuple[dict[str, str], dict[str, int]]:
+def texts_of(card: Card, inputs: Any) -> tuple[dict[str, str], dict[str, int]]:
     """Texts by full input name, and how many rows each list holds that was given as one. Raises BadInputs."""
     if not isinstance(inputs, dict):
         raise BadInputs([_problem("", "Inputs", inputs, "each by its name")])
     lists = {item.name: item for item in card.inputs if isinstance(item, Rows)}
     labels = {item.name: item.label for item in card.inputs}
-    texts, counts, problems = {}, {}, []
+    texts: dict[str, str] = {}
+    counts: dict[str, int] = {}
+    problems: list[Problem] = []
     for name, value in inputs.items():
         if not isinstance(name, str):
             problems.append(
@@ -52,7 +56,9 @@ def texts_of(card: Card, inputs) -> tuple[dict[str, str], dict[str, int]]:
     return texts, counts
 
 
-def _take(name: str, where: str, value, texts: dict[str, str], problems: list[Problem]) -> None:
+def _take(
+    name: str, where: str, value: Any, texts: dict[str, str], problems: list[Problem]
+) -> None:
     if value is None:
         texts[name] = ""
     elif isinstance(value, (list, tuple, dict, set, bool, bytes)):
@@ -61,12 +67,12 @@ def _take(name: str, where: str, value, texts: dict[str, str], problems: list[Pr
         texts[name] = str(value)
 
 
-def _problem(name: str, where: str, value, allowed: str) -> Problem:
+def _problem(name: str, where: str, value: Any, allowed: str) -> Problem:
     given = _told(value)
     return Problem(name[:LONGEST], given, allowed, f"{where}: {given} given; give {allowed}.")
 
 
-def _told(value) -> str:
+def _told(value: Any) -> str:
     """A value in a few letters, as a JSON file would write it."""
     if isinstance(value, bool):
         return "true" if value else "false"

@@ -4,6 +4,7 @@ A formula raises OutOfRange; reading an input makes a Problem; the command line 
 """
 
 from dataclasses import dataclass
+from typing import Any
 
 
 class OutOfRange(ValueError):
@@ -58,7 +59,7 @@ class Problem:
     allowed: str
     text: str
 
-    def as_json(self) -> dict:
+    def as_json(self) -> dict[str, Any]:
         return {
             "input": self.input,
             "given": self.given,

@@ -1,10 +1,12 @@
 """From texts as typed to values as understood: all inputs of a card, its rows, and what is asked only under a condition."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from typing import Any
 
-from .card import Card, Input, Row, Rows
+from .asked import R
+from .card import Card, Input, Rows
 from .entry import Reading, read_one
 from .lent import tell_apart
 from .problem import Problem
@@ -26,9 +28,9 @@ class Given:
     hers: bool = False
     emptied: list[str] = field(default_factory=list)
 
-    def arguments(self) -> dict[str, object]:
+    def arguments(self) -> dict[str, Any]:
         """Keyword arguments for the answer function."""
-        arguments = {}
+        arguments: dict[str, Any] = {}
         for item in self.card.inputs:
             if isinstance(item, Rows):
                 arguments[item.name] = [
@@ -44,9 +46,9 @@ class Given:
                 arguments[item.name] = self.readings[item.name].value
         return arguments
 
-    def values(self) -> dict[str, object]:
+    def values(self) -> dict[str, Any]:
         """Values by input name for a case, without what is not asked."""
-        values: dict[str, object] = {}
+        values: dict[str, Any] = {}
         for item in self.card.inputs:
             if not isinstance(item, Rows):
                 reading = self.readings[item.name]
@@ -59,7 +61,7 @@ class Given:
                 ]
         return values
 
-    def _row(self, item: Rows, number: int) -> Row:
+    def _row(self, item: Rows[R], number: int) -> R:
         found = {
             each.name: self.readings[f"{item.name}.{number}.{each.name}"] for each in item.fields
         }
@@ -77,7 +79,7 @@ class Given:
         ]
 
 
-def with_changed(arguments: dict[str, object], changed: dict[str, object]) -> dict[str, object]:
+def with_changed(arguments: dict[str, Any], changed: dict[str, Any]) -> dict[str, Any]:
     """Arguments with some values replaced by full name; the rows that stay are the same rows."""
     moved = dict(arguments)
     for name, value in changed.items():
@@ -163,7 +165,7 @@ def read_inputs(
     return given
 
 
-def row_count(item: Rows, texts: dict[str, str]) -> int:
+def row_count(item: Rows[Any], texts: dict[str, str]) -> int:
     """How many rows the texts hold: the highest row number, else the example's count. A count beyond reason is cut."""
     pattern = re.compile(re.escape(item.name) + r"\.(\d{1,4})\.")
     numbers = [int(match[1]) for name in texts if (match := pattern.match(name))]
@@ -172,11 +174,11 @@ def row_count(item: Rows, texts: dict[str, str]) -> int:
 
 def _take(
     given: Given,
-    each: Input,
+    each: Input[Any],
     name: str,
-    texts: dict,
-    units: dict,
-    exact: dict,
+    texts: Mapping[str, str],
+    units: Mapping[str, str],
+    exact: Mapping[str, str],
     settings: Settings,
     default: str,
     prefix: str,
@@ -203,8 +205,7 @@ def _apply_conditions(given: Given) -> None:
         if not reading.input.when and not (rows and rows.when):
             continue
         parent = name.rsplit(".", 1)[0] + "." if "." in name else ""
-        item = reading.input
-        conditions = [(item.when, parent)] + ([(rows.when, "")] if rows else [])
+        conditions = [(reading.input.when, parent)] + ([(rows.when, "")] if rows else [])
         if not all(_holds(given, when, prefix) for when, prefix in conditions):
             given.readings[name] = replace(reading, value=None, rough=0.0, asked=False)
             given.problems = [problem for problem in given.problems if problem.input != name]
@@ -213,7 +214,7 @@ def _apply_conditions(given: Given) -> None:
             given.problems = [problem for problem in given.problems if problem.input != item.name]
 
 
-def _holds(given: Given, when: dict, prefix: str) -> bool:
+def _holds(given: Given, when: Mapping[str, tuple[str, ...]], prefix: str) -> bool:
     for other, values in when.items():
         reading = given.readings.get(prefix + other) or given.readings.get(other)
         if reading is None or not reading.asked or reading.value not in values:

@@ -26,7 +26,8 @@ def find_card(card_id: str) -> Card:
         file = card_id.replace("-", "_")
         for chapter in CHAPTERS:
             if _has(chapter) and find_spec(f"fibercalc.{chapter}.cards.{file}"):
-                return import_module(f"fibercalc.{chapter}.cards.{file}").CARD
+                card: Card = import_module(f"fibercalc.{chapter}.cards.{file}").CARD
+                return card
     raise UnknownCard(card_id)
 
 

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import cached_property
+from typing import TYPE_CHECKING, Any
 
 from .declared import declared
 from .part import Part, T
 from .units import COUNT, TIME, Quantity, Unit
+
+if TYPE_CHECKING:
+    from .outcome import Outcome
 
 
 @declared
@@ -18,8 +22,15 @@ class Chance:
     """
 
     of: str
-    below: float | Callable | None = None
-    above: float | Callable | None = None
+    below: float | Callable[[Outcome[Any]], float] | None = None
+    above: float | Callable[[Outcome[Any]], float] | None = None
+
+    def edge(self, outcome: Outcome[Any]) -> float:
+        """The edge in base units. Raises TypeError where none was declared."""
+        edge = self.below if self.below is not None else self.above
+        if edge is None:
+            raise TypeError(f"chance of {self.of}: it has no edge")
+        return edge(outcome) if callable(edge) else edge
 
 
 @declared
@@ -53,9 +64,9 @@ class Result(Part[T]):
     product: bool = False
     chance: Chance | None = None
     best_of: tuple[str, ...] = ()
-    decided: Callable | None = None
+    decided: Callable[[Outcome[Any]], float | None] | None = None
     timer: bool = False
-    named: Callable | None = None
+    named: Callable[[Outcome[Any]], str] | None = None
     unit: str = ""
     fixed: bool = False
     name: str = ""
@@ -64,9 +75,16 @@ class Result(Part[T]):
         return f"Result({self.name})"
 
     @property
+    def quantity(self) -> Quantity:
+        """What it measures. Raises TypeError for words and days, which measure nothing."""
+        if isinstance(self.of, str):
+            raise TypeError(f"result {self.name}: {self.of} is no quantity")
+        return self.of
+
+    @property
     def work_unit(self) -> Unit:
         """The unit in which the answer function gives the value."""
-        return self.of.unit(self.unit) if self.unit else self.of.base
+        return self.quantity.unit(self.unit) if self.unit else self.quantity.base
 
     def names_others(self) -> set[str]:
         """The results that it speaks of."""
@@ -75,7 +93,7 @@ class Result(Part[T]):
     @cached_property
     def shown(self) -> tuple[Unit, ...]:
         """The units shown, main one first."""
-        return tuple(self.of.unit(sign) for sign in self.units) or (self.of.base,)
+        return tuple(map(self.quantity.unit, self.units)) or (self.quantity.base,)
 
     def step(self, unit: Unit) -> float | None:
         """The finest honest step in one of the shown units."""
@@ -84,7 +102,7 @@ class Result(Part[T]):
         signs = [shown.sign for shown in self.shown]
         return self.finest[signs.index(unit.sign)] if self.finest else None
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if self.rounding not in ("nearest", "down", "up"):
             raise ValueError(f"result {self.name}: rounding is nearest, down or up")
         if self.finest and len(self.finest) != max(len(self.units), 1):

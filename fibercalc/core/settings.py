@@ -1,6 +1,7 @@
 """How a person likes numbers written: number style, unit system and money sign. Kept in My bench, stated on every page."""
 
 from dataclasses import dataclass
+from typing import Any
 
 SYSTEMS = ("both", "metric", "us")
 
@@ -14,7 +15,7 @@ class Settings:
     money: str = "€"
 
     @classmethod
-    def from_texts(cls, given: dict | None) -> "Settings":
+    def from_texts(cls, given: Any) -> "Settings":
         """Settings from untrusted texts; what is not understood keeps its default."""
         given = given if isinstance(given, dict) else {}
         style, system, money = given.get("style"), given.get("system"), given.get("money")

@@ -6,6 +6,7 @@ three widest uniform parts are combined exactly with a normal for all the rest, 
 small ones become the usual bell curve.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from itertools import product
 from math import erf, exp, log, pi, sqrt
@@ -70,7 +71,7 @@ class Parts:
         return exact, sqrt(variance)
 
 
-def _root(function, low: float, high: float) -> float:
+def _root(function: Callable[[float], float], low: float, high: float) -> float:
     """Where a rising function crosses zero between low and high, by false position with the Illinois step."""
     at_low, at_high = function(low), function(high)
     kept = 0  # the end that the last step left in place: its value is halved only when it stays a second time

@@ -13,12 +13,13 @@ from .traced import Leaf, Tree, tree_of
 from .units import Quantity, Unit
 
 N = TypeVar("N", int, float)
+Look = tuple[str, str, str, str | float, str]  # chapter, table, key column, key, column
 
 
 class LookedUp(float):
-    """A published value; look is (chapter, table, key column, key, column)."""
+    """A published value; look is where it stands."""
 
-    look: tuple[str, str, str, str | float, str]
+    look: Look
 
 
 def looked_up(chapter: str, table: str, key_column: str, key: str | float, column: str) -> float:
@@ -99,7 +100,7 @@ class Step:
         label: str,
         leaf: Leaf,
         tree: Tree = 0.0,
-        look: tuple[str | float, ...] = (),
+        look: Look | None = None,
         kept: tuple[Comparison, ...] = (),
     ) -> None:
         self.kind, self.part, self.label, self.leaf = kind, part, label, leaf

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from functools import cache
 from importlib import import_module
 from os.path import dirname, join
+from types import ModuleType
+from typing import Any, Protocol, cast
 
 STATUS_WORDS = {
     "read": "read in the source",
@@ -32,9 +34,9 @@ class SourcedTable:
     units: str
     note: str
     columns: tuple[str, ...]
-    rows: tuple[dict, ...]
+    rows: tuple[dict[str, Any], ...]
 
-    def row(self, column: str, value: str | float) -> dict:
+    def row(self, column: str, value: str | float) -> dict[str, Any]:
         """The one row whose column holds value. Raises KeyError naming the table when there is none."""
         for row in self.rows:
             if row[column] == value:
@@ -42,9 +44,24 @@ class SourcedTable:
         raise KeyError(f"{self.title}: no row with {column} = {value}")
 
 
-def status_of(row: dict, column: str) -> str:
+def status_of(row: dict[str, Any], column: str) -> str:
     """How one cell is known: by its column's own status where it has one, else by its row's; "" where neither says."""
-    return row.get(f"{column}_status") or row.get("status", "")
+    status: str = row.get(f"{column}_status") or row.get("status", "")
+    return status
+
+
+class _Reads(Protocol):
+    """A loader, of a folder or of a zip."""
+
+    def get_data(self, path: str) -> bytes: ...
+
+
+def data_in(package: ModuleType, *place: str) -> bytes:
+    """A file of a package, read by its loader: from a folder and from a zip alike. Raises OSError.
+
+    importlib.resources would cost a third of a cold start.
+    """
+    return cast(_Reads, package.__loader__).get_data(join(dirname(package.__file__ or ""), *place))
 
 
 @cache
@@ -53,9 +70,7 @@ def read_table(chapter: str, name: str) -> SourcedTable:
     import csv  # only where a card looks something up
 
     package = import_module(f"fibercalc.{chapter}")
-    # The loader reads from a folder and from a zip alike; importlib.resources would cost a third of a cold start.
-    data = package.__loader__.get_data(join(dirname(package.__file__), "tables", f"{name}.csv"))
-    lines = data.decode("utf-8").splitlines()
+    lines = data_in(package, "tables", f"{name}.csv").decode("utf-8").splitlines()
     header = {}
     while lines and lines[0].startswith("#"):
         key, _, value = lines.pop(0)[1:].partition(":")
@@ -65,10 +80,10 @@ def read_table(chapter: str, name: str) -> SourcedTable:
         raise ValueError(f"table {name}: header line missing: {', '.join(sorted(missing))}")
     rows = tuple({key: _cell(value) for key, value in row.items()} for row in csv.DictReader(lines))
     for row in rows:
-        for key, value in row.items():
-            if key == "status" or key.endswith("_status"):
-                if value not in STATUS_WORDS and value != "":
-                    raise ValueError(f"table {name}: unknown status {value}")
+        for column, cell in row.items():
+            if column == "status" or column.endswith("_status"):
+                if cell not in STATUS_WORDS and cell != "":
+                    raise ValueError(f"table {name}: unknown status {cell}")
     columns = tuple(rows[0]) if rows else ()
     return SourcedTable(
         name,
@@ -82,7 +97,7 @@ def read_table(chapter: str, name: str) -> SourcedTable:
     )
 
 
-def _cell(text: str | None):
+def _cell(text: str | None) -> str | float:
     text = (text or "").strip()
     try:
         return float(text)

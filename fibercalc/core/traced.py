@@ -11,6 +11,7 @@ from __future__ import annotations
 import operator
 from collections.abc import Callable
 from math import ceil, floor
+from typing import Any, SupportsIndex, TypeAlias, overload
 
 from .units import Unit
 
@@ -27,7 +28,8 @@ class Leaf:
         self.words, self.value, self.unit, self.column = words, value, unit, column
 
 
-Tree = float | Leaf | tuple  # a tuple is ("+", left, right), ("sqrt", inner) or (Named, *inner)
+# A tuple is ("+", left, right), ("sqrt", inner) or (Named, *inner).
+Tree: TypeAlias = "float | Leaf | tuple[str | Named, *tuple[Tree, ...]]"
 
 
 # What the operation of a tree does with plain numbers; arithmetic.py adds its functions.
@@ -64,66 +66,72 @@ class Traced(float):
         return made
 
     def __index__(self) -> int:
-        if self != int(self):
+        if float(self) != int(self):
             raise TypeError(f"{float(self)} is not a whole number")
         return int(self)
 
     def __add__(self, other: float) -> float:
         return self if _nothing(other) else _made("+", float.__add__(self, other), self, other)
 
-    def __radd__(self, other):
+    def __radd__(self, other: float) -> float:
         return self if _nothing(other) else _made("+", float.__radd__(self, other), other, self)
 
-    def __sub__(self, other):
+    def __sub__(self, other: float) -> float:
         return _made("-", float.__sub__(self, other), self, other)
 
-    def __rsub__(self, other):
+    def __rsub__(self, other: float) -> float:
         return _made("-", float.__rsub__(self, other), other, self)
 
-    def __mul__(self, other):
+    def __mul__(self, other: float) -> float:
         return _made("*", float.__mul__(self, other), self, other)
 
-    def __rmul__(self, other):
+    def __rmul__(self, other: float) -> float:
         return _made("*", float.__rmul__(self, other), other, self)
 
-    def __truediv__(self, other):
+    def __truediv__(self, other: float) -> float:
         return _made("/", float.__truediv__(self, other), self, other)
 
-    def __rtruediv__(self, other):
+    def __rtruediv__(self, other: float) -> float:
         return _made("/", float.__rtruediv__(self, other), other, self)
 
-    def __pow__(self, other, modulo=None):
+    def __pow__(self, other: float, modulo: None = None) -> Any:
         return _made("**", float.__pow__(self, other), self, other)
 
-    def __rpow__(self, other, modulo=None):
+    def __rpow__(self, other: float, modulo: None = None) -> Any:
         return _made("**", float.__rpow__(self, other), other, self)
 
-    def __floordiv__(self, other):
+    def __floordiv__(self, other: float) -> float:
         return floor(self / other)
 
-    def __rfloordiv__(self, other):
+    def __rfloordiv__(self, other: float) -> float:
         return floor(other / self)
 
-    def __mod__(self, other):
+    def __mod__(self, other: float) -> float:
         return self - other * floor(self / other)
 
-    def __neg__(self):
+    def __neg__(self) -> Traced:
         return Traced(-float(self), ("neg", self.tree))
 
-    def __pos__(self):
+    def __pos__(self) -> Traced:
         return self
 
-    def __abs__(self):
+    def __abs__(self) -> Traced:
         return Traced(abs(float(self)), ("abs", self.tree))
 
-    def __floor__(self):
+    # A whole number that remembers is no int, though Python's own float gives one here.
+    def __floor__(self) -> Any:
         return Traced(floor(float(self)), ("floor", self.tree))
 
-    def __ceil__(self):
+    def __ceil__(self) -> Any:
         return Traced(ceil(float(self)), ("ceil", self.tree))
 
-    def __round__(self, places=None):
-        return Traced(round(float(self), places), ("round", self.tree, places or 0))
+    @overload
+    def __round__(self, places: None = None, /) -> int: ...
+    @overload
+    def __round__(self, places: SupportsIndex, /) -> float: ...
+    def __round__(self, places: SupportsIndex | None = None, /) -> Any:
+        to = 0 if places is None else operator.index(places)
+        return Traced(round(float(self), places), ("round", self.tree, to))
 
 
 def _nothing(other: float) -> bool:
@@ -145,7 +153,7 @@ def _always_0(tree: Tree) -> bool:
     return operation == "/" and _always_0(inner[0])
 
 
-def _made(operation: str, value, left, right):
+def _made(operation: str, value: float, left: float, right: float) -> float:
     return (
         value
         if value is NotImplemented

@@ -55,7 +55,7 @@ class Quantity:
     example: str
     article: str = "a"
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         KNOWN.setdefault(self.name, self)
 
     @property
@@ -104,7 +104,9 @@ def quantity_of_unit(sign: str) -> Quantity | None:
     return next((quantity for quantity in KNOWN.values() if quantity.has(sign)), None)
 
 
-def _grist(sign, words, yards_per_pound, also=(), system="") -> Unit:
+def _grist(
+    sign: str, words: str, yards_per_pound: float, also: tuple[str, ...] = (), system: str = ""
+) -> Unit:
     """An indirect count: so many hanks of yards_per_pound to the pound."""
     return Unit(
         sign,

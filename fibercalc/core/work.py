@@ -5,14 +5,16 @@ from dataclasses import replace
 from datetime import date, timedelta
 from functools import cached_property
 from math import ceil, exp, floor, isfinite
+from typing import Any
 
-from .answer import Answer
-from .card import DATE, Card
+from .answer import Answer, Picture, Table
+from .card import DATE, Card, Case, Caution, Chance, Result
 from .case import found_in, model_of, recording, steps_of
 from .color import Color
+from .entry import Reading
+from .lent import still_lent, still_line
 from .outcome import Found, Outcome
 from .problem import BadInputs, OutOfRange, Problem, Refused
-from .lent import still_lent, still_line
 from .reading import Given, read_inputs, with_changed
 from .settings import Settings
 from .spread import NORMAL_95, Parts
@@ -27,7 +29,12 @@ class Worked:
     """One card worked once: its outcome, steps and everything that is shown. Made by work_card."""
 
     def __init__(
-        self, card: Card, given: Given, outcome: Outcome, settings: Settings, old_steps: list = ()
+        self,
+        card: Card,
+        given: Given,
+        outcome: Outcome[Any],
+        settings: Settings,
+        old_steps: list[Any] | None = None,
     ):
         self.card, self.given, self.outcome, self.settings, self._old_steps = (
             card,
@@ -38,10 +45,10 @@ class Worked:
         )
 
     @cached_property
-    def steps(self) -> list:
+    def steps(self) -> list[Any]:
         """The steps of the working: the case is worked once more with numbers that remember."""
         if self.card.case is None:
-            return self._old_steps
+            return self._old_steps or []
         case = recording(self.card.case)(self.given.values())
         self.card.answer(case)
         return steps_of(case)
@@ -51,15 +58,15 @@ class Worked:
         said = self.card.say(self.outcome)
         return (said,) if isinstance(said, str) else tuple(text for text in said if text)
 
-    def pictures(self) -> list:
+    def pictures(self) -> list[Picture]:
         return [
             picture for draw in self.card.pictures if (picture := draw(self.outcome)) is not None
         ]
 
-    def tables(self) -> list:
+    def tables(self) -> list[Table]:
         return [table for make in self.card.tables if (table := make(self.outcome)) is not None]
 
-    def cautions(self) -> list:
+    def cautions(self) -> list[Caution]:
         return [
             caution
             for caution in self.card.cautions
@@ -105,7 +112,7 @@ class Worked:
             name for name in results if name not in other or other[name] != self.outcome.value(name)
         }
 
-    def working(self) -> list[dict]:
+    def working(self) -> list[dict[str, Any]]:
         if self.card.case is not None:
             return written(self.steps, self.settings)
         return written_steps(self.steps, self.card, self.outcome.given, self.settings)
@@ -115,8 +122,8 @@ def work_card(
     card: Card,
     texts: dict[str, str],
     settings: Settings | None = None,
-    units: dict | None = None,
-    exact: dict | None = None,
+    units: dict[str, str] | None = None,
+    exact: dict[str, str] | None = None,
     named: Iterable[str] | None = None,
 ) -> Worked:
     """Work a card from texts as typed; named are those that are hers whatever they hold. Raises BadInputs with one line for each bad input."""
@@ -138,7 +145,8 @@ def work_given(given: Given, settings: Settings) -> Worked:
         ) from None
     except OutOfRange as error:
         raise BadInputs([_out_of_range(given, error)]) from None
-    found, kept = {}, {}
+    found: dict[str, Found] = {}
+    kept: dict[str, Any] = {}
     values = run.values
     parts = _parts(given, arguments, run)
     for name, value in values.items():
@@ -156,7 +164,7 @@ def work_given(given: Given, settings: Settings) -> Worked:
             found[result.name] = Found(result, value, value, value, Parts())
     for result in card.results:
         if result.chance is not None and result.chance.of in found:
-            found[result.name] = _chance(result, outcome)
+            found[result.name] = _chance(result, result.chance, outcome)
     outcome.found = {
         result.name: found[result.name] for result in card.results if result.name in found
     }
@@ -167,19 +175,30 @@ class _Run:
     """What answering once gave: values by name in base units, the model's own errors and bands, and what is settled."""
 
     def __init__(
-        self, values: dict, errors: dict, bands: dict, settled: dict, case=None, steps: list = ()
-    ):
+        self,
+        values: dict[str, Any],
+        errors: dict[str, float],
+        bands: dict[str, tuple[float, float]],
+        settled: dict[str, Any],
+        case: Case | None = None,
+        steps: list[Any] | None = None,
+    ) -> None:
         self.values, self.errors, self.bands, self.settled, self.case, self.steps = (
             values,
             errors,
             bands,
             settled,
             case,
-            steps,
+            steps or [],
         )
 
 
-def _run(card: Card, arguments: dict, values: dict, settled: dict | None = None) -> _Run:
+def _run(
+    card: Card,
+    arguments: dict[str, Any],
+    values: dict[str, Any],
+    settled: dict[str, Any] | None = None,
+) -> _Run:
     if card.case is None:
         working = Working(settled)
         found = card.answer(working, **arguments)
@@ -189,7 +208,9 @@ def _run(card: Card, arguments: dict, values: dict, settled: dict | None = None)
     return _Run(found_in(case), *model_of(case), case)
 
 
-def _run_changed(given: Given, changed: dict, settled: dict | None = None) -> _Run:
+def _run_changed(
+    given: Given, changed: dict[str, Any], settled: dict[str, Any] | None = None
+) -> _Run:
     """The card answered once more with some values replaced, by full name."""
     card = given.card
     if card.case is None:
@@ -225,7 +246,7 @@ def _out_of_range(given: Given, error: OutOfRange) -> Problem:
     )
 
 
-def _found(result, value, parts: Parts | None) -> Found:
+def _found(result: Result[Any], value: Any, parts: Parts | None) -> Found:
     if isinstance(value, (str, date)):
         return Found(result, value)
     if not isfinite(value):
@@ -243,20 +264,18 @@ def _found(result, value, parts: Parts | None) -> Found:
     return Found(result, value, low, high, parts)
 
 
-def _narrowest(result, found: dict[str, Found]) -> Found | None:
+def _narrowest(result: Result[Any], found: dict[str, Found]) -> Found | None:
     ways = [found[name] for name in result.best_of if name in found]
-    return min(ways, key=lambda way: way.high - way.low) if ways else None
+    return min(ways, key=lambda way: way.ends[1] - way.ends[0]) if ways else None
 
 
-def _chance(result, outcome: Outcome) -> Found:
-    chance = result.chance
-    edge = chance.below if chance.below is not None else chance.above
-    below = outcome.chance_below(chance.of, edge(outcome) if callable(edge) else edge)
+def _chance(result: Result[Any], chance: Chance, outcome: Outcome[Any]) -> Found:
+    below = outcome.chance_below(chance.of, chance.edge(outcome))
     percent = 100 * (below if chance.below is not None else 1 - below)
     return Found(result, percent, percent, percent, Parts())
 
 
-def _parts(given: Given, arguments: dict, run: _Run) -> dict[str, Parts]:
+def _parts(given: Given, arguments: dict[str, Any], run: _Run) -> dict[str, Parts]:
     """For each numeric result, what every rough input and the model itself lend to its range."""
     card, values = given.card, run.values
     numeric = {
@@ -286,7 +305,7 @@ def _parts(given: Given, arguments: dict, run: _Run) -> dict[str, Parts]:
     return parts
 
 
-def _model_error(result, value: float, run: _Run) -> float:
+def _model_error(result: Result[Any], value: float, run: _Run) -> float:
     if result.name in run.errors:
         return run.errors[result.name]
     if not result.error:
@@ -299,9 +318,9 @@ def _model_error(result, value: float, run: _Run) -> float:
     )
 
 
-def _instruments(given: Given) -> dict[str, list]:
+def _instruments(given: Given) -> dict[str, list[tuple[str, str]]]:
     """Rough inputs in groups that move together; each member is (name, what moves)."""
-    groups: dict[str, list] = {}
+    groups: dict[str, list[tuple[str, str]]] = {}
     for name, reading in given.readings.items():
         if not reading.asked or reading.value is None or not reading.rough:
             continue
@@ -316,8 +335,13 @@ def _instruments(given: Given) -> dict[str, list]:
 
 
 def _nudged(
-    given: Given, arguments: dict, members: list, direction: int, numeric: dict, decided: dict
-) -> dict:
+    given: Given,
+    arguments: dict[str, Any],
+    members: list[tuple[str, str]],
+    direction: int,
+    numeric: dict[str, Any],
+    decided: dict[str, Any],
+) -> dict[str, Any]:
     """The results with one group of inputs at an edge of its roughness; nothing for results that cannot be found there."""
     changed = {}
     for name, axis in members:
@@ -370,8 +394,8 @@ def answer_of(worked: Worked, version: str) -> Answer:
     )
 
 
-def _input_json(reading) -> dict:
-    data = {
+def _input_json(reading: Reading) -> dict[str, Any]:
+    data: dict[str, Any] = {
         "given": reading.given,
         "understood": reading.echo.removeprefix("read as ") or reading.text,
     }
@@ -383,7 +407,7 @@ def _input_json(reading) -> dict:
     return data
 
 
-def _result_json(outcome: Outcome, name: str, found: Found) -> dict:
+def _result_json(outcome: Outcome[Any], name: str, found: Found) -> dict[str, Any]:
     if not isinstance(found.value, (int, float)):
         return {
             "label": outcome.label(name),
@@ -396,7 +420,7 @@ def _result_json(outcome: Outcome, name: str, found: Found) -> dict:
     unit = outcome.units(name)[0]
     ends = sorted(
         unit.from_base(end) if not (unit.inverse and end == 0) else 0.0
-        for end in (found.low, found.value, found.high)
+        for end in (found.ends[0], found.value, found.ends[1])
     )
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
     span = outcome.span(name)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from .amount import with_sign
 from .number import write_plain
 from .paper_arithmetic import write
 from .settings import Settings
-from .steps import Step
+from .steps import Look, Step
 from .table import STATUS_WORDS, read_table, status_of
 from .traced import Leaf
 from .units import MONEY, Unit
@@ -16,7 +17,7 @@ from .units import MONEY, Unit
 MINUS = "−"
 
 
-def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
+def written(steps: Sequence[Step], settings: Settings) -> list[dict[str, Any]]:
     """The steps as plain data: label, formula in words, formula with the numbers filled in, value with its unit."""
 
     def filled(leaf: Leaf) -> str:
@@ -32,8 +33,8 @@ def written(steps: list[Step], settings: Settings) -> list[dict[str, Any]]:
             "unit": step.leaf.unit.sign,
             "text": with_sign(_number(step.leaf.value, settings, digits), step.leaf.unit),
         }
-        if step.kind == "looked up":
-            return shown | _from_table(step)
+        if step.look is not None:
+            return shown | _from_table(step.look)
         if step.kind == "searched":
             sides = [
                 [
@@ -71,8 +72,8 @@ def _amount(value: float, unit: Unit, settings: Settings) -> str:
     return number if unit.sign == "%" else with_sign(number, unit)
 
 
-def _from_table(step: Step) -> dict[str, str]:
-    chapter, table, key_column, key, column = step.look
+def _from_table(look: Look) -> dict[str, str | float]:
+    chapter, table, key_column, key, column = look
     found = read_table(chapter, table)
     row = found.row(key_column, key)
     status = STATUS_WORDS.get(status_of(row, column), "")

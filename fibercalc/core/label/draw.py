@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from ..markup import Markup, inner, tag
+from ..markup import Child, Markup, inner, tag
 from .face import MM_PER_POINT, is_known
 from .label import Code, Laid, Line
 
@@ -19,7 +19,7 @@ def mm(value: float) -> str:
 def drawn(laid: Laid, code: Callable[[Code], Markup] | None = None, outline: bool = True) -> Markup:
     """The label at the origin. code draws what stands in a code's box; without it a likeness that no reader takes for one stands there."""
     label = laid.label
-    parts: list = []
+    parts: list[Markup] = []
     if outline:
         parts.append(_edge(laid))
     if label.hole:
@@ -38,7 +38,7 @@ def drawn(laid: Laid, code: Callable[[Code], Markup] | None = None, outline: boo
     return inner(*parts)
 
 
-def _stroke() -> dict:
+def _stroke() -> dict[str, str]:
     return {"fill": "none", "stroke": BLACK, "stroke_width": mm(HAIR)}
 
 
@@ -127,7 +127,7 @@ def likeness(code: Code) -> Markup:
     return inner(*marks, tag("path", d=cross, **_stroke()))
 
 
-def svg(width: float, height: float, *children, **attributes) -> Markup:
+def svg(width: float, height: float, *children: Child, **attributes: str | float | None) -> Markup:
     """A drawing of so many mm, at its true size."""
     return tag(
         "svg",

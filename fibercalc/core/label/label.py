@@ -173,7 +173,7 @@ def wrapped(words: str, width: float, size: float, bold: bool = False) -> list[s
     return [*lines, line] if line else lines
 
 
-def _placed(area: Area, made: list, height: float) -> list[Line]:
+def _placed(area: Area, made: list[tuple[Block, float, list[str]]], height: float) -> list[Line]:
     y = area.y + (max(area.height - height, 0.0) / 2 if area.centered else 0.0)
     x = area.x + (area.width / 2 if area.anchor == "middle" else 0.0)
     placed = []

@@ -1,7 +1,12 @@
 """A drawing board: shapes and labels on a sheet 360 units wide. Labels are kept inside the sheet, never clipped."""
 
+from collections.abc import Iterable
+from typing import TypeAlias
+
 from ..answer import Picture
 from ..markup import Markup, tag
+
+Points: TypeAlias = Iterable[tuple[float, float]]
 
 WIDTH = 360
 TEXT = 14  # the size labels are read at on a phone
@@ -43,7 +48,16 @@ class Drawing:
         """A finished element: what a part of the board of its own has made."""
         self._parts.append(part)
 
-    def line(self, x1, y1, x2, y2, stroke=INK, width=1.0, dash="") -> None:
+    def line(
+        self,
+        x1: float,
+        y1: float,
+        x2: float,
+        y2: float,
+        stroke: str = INK,
+        width: float = 1.0,
+        dash: str = "",
+    ) -> None:
         self._parts.append(
             tag(
                 "line",
@@ -57,7 +71,16 @@ class Drawing:
             )
         )
 
-    def rect(self, x, y, width, height, fill="none", stroke=INK, stroke_width=1.0) -> None:
+    def rect(
+        self,
+        x: float,
+        y: float,
+        width: float,
+        height: float,
+        fill: str = "none",
+        stroke: str = INK,
+        stroke_width: float = 1.0,
+    ) -> None:
         self._parts.append(
             tag(
                 "rect",
@@ -71,7 +94,15 @@ class Drawing:
             )
         )
 
-    def circle(self, x, y, radius, fill="none", stroke=INK, width=1.0) -> None:
+    def circle(
+        self,
+        x: float,
+        y: float,
+        radius: float,
+        fill: str = "none",
+        stroke: str = INK,
+        width: float = 1.0,
+    ) -> None:
         self._parts.append(
             tag(
                 "circle",
@@ -84,7 +115,16 @@ class Drawing:
             )
         )
 
-    def ellipse(self, x, y, rx, ry, fill="none", stroke=INK, width=1.0) -> None:
+    def ellipse(
+        self,
+        x: float,
+        y: float,
+        rx: float,
+        ry: float,
+        fill: str = "none",
+        stroke: str = INK,
+        width: float = 1.0,
+    ) -> None:
         self._parts.append(
             tag(
                 "ellipse",
@@ -98,7 +138,15 @@ class Drawing:
             )
         )
 
-    def path(self, points, fill="none", stroke=INK, width=1.0, closed=False, dash="") -> None:
+    def path(
+        self,
+        points: Points,
+        fill: str = "none",
+        stroke: str = INK,
+        width: float = 1.0,
+        closed: bool = False,
+        dash: str = "",
+    ) -> None:
         """A line through points."""
         data = "M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) + ("Z" if closed else "")
         self._parts.append(
@@ -112,7 +160,13 @@ class Drawing:
             )
         )
 
-    def boxes(self, boxes, fill, stroke="none", width=1.0) -> None:
+    def boxes(
+        self,
+        boxes: Iterable[tuple[float, float, float, float]],
+        fill: str,
+        stroke: str = "none",
+        width: float = 1.0,
+    ) -> None:
         """Many boxes (x, y, width, height) as one path: a fabric of thousands of stitches stays a few elements."""
         data = "".join(
             f"M{n(x)} {n(y)}h{n(wide)}v{n(high)}h{n(-wide)}z" for x, y, wide, high in boxes
@@ -120,7 +174,9 @@ class Drawing:
         if data:
             self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width)))
 
-    def strokes(self, lines, stroke=INK, width=1.0, dash="") -> None:
+    def strokes(
+        self, lines: Iterable[Points], stroke: str = INK, width: float = 1.0, dash: str = ""
+    ) -> None:
         """Many separate lines, each through its own points, as one path."""
         data = "".join("M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) for points in lines)
         if data:
@@ -135,7 +191,9 @@ class Drawing:
                 )
             )
 
-    def hatch(self, x, y, width, height, gap=6.0, stroke=INK) -> None:
+    def hatch(
+        self, x: float, y: float, width: float, height: float, gap: float = 6.0, stroke: str = INK
+    ) -> None:
         """Slanting lines across a box, as one path: a filling that needs no color."""
         at, data = -height, ""
         while at < width:
@@ -150,7 +208,15 @@ class Drawing:
             self._parts.append(tag("path", d=data, fill="none", stroke=stroke, stroke_width="0.8"))
 
     def text(
-        self, x, y, words: str, anchor="start", size=TEXT, bold=False, fill=INK, halo=False
+        self,
+        x: float,
+        y: float,
+        words: str,
+        anchor: str = "start",
+        size: float = TEXT,
+        bold: bool = False,
+        fill: str = INK,
+        halo: bool = False,
     ) -> None:
         """A label; moved sideways where it would leave the sheet. A halo keeps it readable across lines."""
         wide = len(words) * size * CHARACTER * (1.06 if bold else 1.0)
