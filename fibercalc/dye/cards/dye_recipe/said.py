@@ -154,13 +154,17 @@ def _of_metal(row: dict[str, Any]) -> list[str]:
         return []
     if row["key"] == "acid-unknown":
         return [
-            "The class is not told: until the maker says, its bath counts as one that may hold a"
-            " metal."
+            (
+                "The class is not told: until the maker says, its bath counts as one that may hold"
+                " a metal."
+            )
         ]
     return [
-        f"{row['label']}: the dye holds a metal, often chromium or cobalt"
-        f" ({STATUS_WORDS[row['status']]}); its bath goes down no drain before the data"
-        " sheet and the sewer authority have been asked."
+        (
+            f"{row['label']}: the dye holds a metal, often chromium or cobalt"
+            f" ({STATUS_WORDS[row['status']]}); its bath goes down no drain before the data"
+            " sheet and the sewer authority have been asked."
+        )
     ]
 
 
@@ -176,8 +180,11 @@ def _published(out: Outcome[DyeRecipe], row: dict[str, Any]) -> list[str]:
         f"at {shade} {salt:g} of salt and {soda:g} of soda ash" for shade, (salt, soda) in pairs
     )
     return [
-        f"Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: {listed}."
-        " Salt first, soda last, when the dye is on the fiber; the maker’s sheet comes first."
+        (
+            "Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter:"
+            f" {listed}. Salt first, soda last, when the dye is on the fiber; the maker’s sheet"
+            " comes first."
+        )
     ]
 
 

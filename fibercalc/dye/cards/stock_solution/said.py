@@ -13,8 +13,10 @@ def say(out: Outcome[StockSolution]) -> tuple[str, ...]:
     if do == DILUTE:
         water = out.text(StockSolution.water, "mL")
         return (
-            f"Take {out.text(StockSolution.stock, 'mL')} of the strong stock and fill up to"
-            f" {final}.",
+            (
+                f"Take {out.text(StockSolution.stock, 'mL')} of the strong stock and fill up to"
+                f" {final}."
+            ),
             f"That is {strength}: water to the mark, about {water}.",
         )
     works = out.has(StockSolution.holds)
