@@ -155,8 +155,8 @@ def _of_metal(row: dict[str, Any]) -> list[str]:
     if row["key"] == "acid-unknown":
         return [
             (
-                "The class is not told: until the maker says, its bath counts as one that may hold a"
-                " metal."
+                "The class is not told: until the maker says, its bath counts as one that may hold"
+                " a metal."
             )
         ]
     return [
@@ -181,8 +181,9 @@ def _published(out: Outcome[DyeRecipe], row: dict[str, Any]) -> list[str]:
     )
     return [
         (
-            f"Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter: {listed}."
-            " Salt first, soda last, when the dye is on the fiber; the maker’s sheet comes first."
+            "Published for reactive dye on cotton at 10 to 1 and 70 °C, grams in a liter:"
+            f" {listed}. Salt first, soda last, when the dye is on the fiber; the maker’s sheet"
+            " comes first."
         )
     ]
 
