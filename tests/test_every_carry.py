@@ -36,9 +36,6 @@ WORKED_OUT = {
     ("wet-finish", "make-size", "length_percent"): "0 - height",
     ("wet-finish", "make-size", "width_percent"): "0 - width",
     ("stock-solution", "hazard-label", "strength"): "holds",
-    ("pots", "bath-heat", "fiber_mass"): "fullest * skein_mass",
-    ("pots", "bath-heat", "bath"): "fullest * skein_mass * liquor_ratio",
-    ("pots", "drain-check", "volume"): "fullest * skein_mass * liquor_ratio",
     ("dye-recipe", "bath-heat", "fiber_mass"): "goods * load / skeins",
     ("dye-recipe", "bath-heat", "bath"): "bath * load / skeins",
     ("dye-recipe", "bath-acid", "liters"): "bath * load / skeins",
@@ -147,8 +144,6 @@ def known(worked):
     names = dict(outcome.given) | {name: found.value for name, found in outcome.found.items()}
     for way in ("height", "width") if worked.card.id == "wet-finish" else ():
         names[way] = outcome.value(f"{way}_own" if outcome.has(f"{way}_own") else f"{way}_likely")
-    if worked.card.id == "pots":
-        names["fullest"] = max(load.skeins for load in outcome.kept["plan"].placing.loads)
     if worked.card.id == "dye-recipe":
         names["load"] = outcome.case.fullest
         names["grams"] = next(

@@ -100,14 +100,26 @@ def lost_in(
 ) -> float:
     """Energy, kWh, that the room gets while a bath warms for minutes that are known already.
 
-    minutes  0 or more (see ramp_time); the rest as lost_on_the_way
+    minutes    0 or more (see ramp_time)
+    start      °C, -10 to 105
+    end        °C, start to 105
+    rate       °C a minute wanted, above 0 to 20
+    capacity   kJ/K of the bath, above 0
+    net_power  kW into the bath, above 0 to 100
+    loss       W for each degree above the room, 0 to 1,000
+    room       °C, -10 to 50
     Raises OutOfRange outside these.
     Source: as lost_on_the_way.
     """
     require("minutes", minutes, 0.0)
+    require("start", start, COLDEST, HOTTEST)
+    require("end", end, start, HOTTEST)
+    require("rate", rate, 0.0, 20.0, above=0.0)
     require("capacity", capacity, above=0.0)
     require("net_power", net_power, 0.0, 100.0, above=0.0)
-    if minutes > abs(end - start) / rate:
+    require("loss", loss, 0.0, 1000.0)
+    require("room", room, COLDEST, 50.0)
+    if minutes > (end - start) / rate:
         return net_power * minutes / 60 - capacity * (end - start) / KILOJOULES_PER_KWH
     return loss / 1000 * ((start + end) / 2 - room) * minutes / 60
 

@@ -157,3 +157,20 @@ def test_nylon_takes_up_what_the_book_prints():
         next(step["source"] for step in worked.working() if step["name"] == "c_fiber")
         == "morton-hearle-heat"
     )
+
+
+@given(loss=some.floats(0.1, 100.0), capacity=some.floats(1.0, 500.0))
+def test_a_loss_and_how_fast_a_pot_cools_turn_around(loss, capacity):
+    rate = heat.cooling_rate_by_loss(loss, capacity)
+    assert heat.loss_from_cooling(rate, capacity) == pytest.approx(loss)
+
+
+def test_a_program_can_be_made_of_ramps_timed_before():
+    """Whichever takes longer stands: the plate's 20 minutes, or 40 °C at a degree a minute."""
+    assert ramp.rise_time(20, 60, 4, 20) == 20 and ramp.rise_time(20, 60, 1, 20) == 40
+    assert ramp.program_points(20, [(60, 40, 10), (90, 30, 0)]) == [
+        (0, 20),
+        (40, 60),
+        (50, 60),
+        (80, 90),
+    ]

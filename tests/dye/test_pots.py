@@ -10,7 +10,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.dye import pots
+from fibercalc.dye.cards.pots import worked as planned
 from fibercalc.dye.schedule.plan import day_of, make_plan, retimed, worked
 from fibercalc.dye.schedule.room import DAY, Recipe, Room, Step
 
@@ -352,3 +355,11 @@ def test_thirty_loads_are_planned_while_a_person_types():
             )
         spent.append(process_time() - began)
     assert min(spent) < 0.015
+
+
+def test_the_card_makes_its_plan_once(monkeypatch):
+    """Where minutes are nudged, that plan is timed anew."""
+    made = []
+    monkeypatch.setattr(planned, "make_plan", lambda *given: made.append(1) or make_plan(*given))
+    assert work_card(find_card("pots"), {}).outcome.rough("work")
+    assert len(made) == 1

@@ -25,8 +25,10 @@ def say(out: Outcome[Drying]) -> tuple[str, ...]:
 
 def notes(out: Outcome[Drying]) -> list[str]:
     said = [
-        f"At rest when it changes by no more than {AT_REST:g} % in two hours (the trade’s rule,"
-        " from memory, unverified)."
+        (
+            f"At rest when it changes by no more than {AT_REST:g} % in two hours (the trade’s rule,"
+            " from memory, unverified)."
+        )
     ]
     if out.case.weighed == "no":
         said.append(
