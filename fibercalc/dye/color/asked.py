@@ -40,7 +40,13 @@ GRAY: Input[Color | None] = Input(
 
 
 def corrected(colors: Sequence[Color], gray: Color | None) -> list[Color]:
-    """Colors by the gray card in their photo; as they are where there is none."""
+    """Colors by the gray card in their photo; as they are where there is none.
+
+    colors  as they were seen
+    gray    the card's color, or None
+    Raises Refused for a card that the camera has cut off.
+    Source: common practice (see seeing.corrected_by_card).
+    """
     if gray is None:
         return list(colors)
     try:
@@ -50,7 +56,13 @@ def corrected(colors: Sequence[Color], gray: Color | None) -> list[Color]:
 
 
 def mixer(undyed: Color, samples: Sequence[tuple[Color, float]]) -> Palette:
-    """What is known of the fiber and the dyes, each by its sample and the depth on it."""
+    """What is known of the fiber and the dyes.
+
+    undyed   color of the fiber
+    samples  for each dye the color of a sample and the percent of dye on it
+    Raises Refused for samples that tell nothing (see kubelka_munk.palette).
+    Source: km-application-note: K/S is linear in dye and adds to that of the fiber.
+    """
     try:
         return palette(undyed, samples)
     except OutOfRange as error:

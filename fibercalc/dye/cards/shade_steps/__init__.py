@@ -1,4 +1,4 @@
-"""Skeins from light to dark, or from color to color, in even steps; the dye as it can be weighed."""
+"""Skeins from light to dark, or from color to color, in even steps, as dye can be weighed."""
 
 from __future__ import annotations
 
