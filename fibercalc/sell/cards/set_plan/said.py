@@ -25,10 +25,14 @@ def say(out: Outcome[SetPlan]) -> tuple[str, ...]:
     )
     dye = f"{out.text(SetPlan.dye_cut, 'g')} of dye or {out.text(SetPlan.dye_whole, 'g')}"
     return (
-        f"Cut first: order {case.cut_first} skeins. Dyed whole and then cut: order"
-        f" {case.dyed_whole}.",
-        f"A skein gives {case.per} of {case.turns} turns, {length}, label"
-        f" {out.number(printed_grams(case.small_mass))} g; {dye}; {when}.",
+        (
+            f"Cut first: order {case.cut_first} skeins. Dyed whole and then cut: order"
+            f" {case.dyed_whole}."
+        ),
+        (
+            f"A skein gives {case.per} of {case.turns} turns, {length}, label"
+            f" {out.number(printed_grams(case.small_mass))} g; {dye}; {when}."
+        ),
     )
 
 
@@ -39,8 +43,10 @@ def _days(count: int) -> str:
 def notes(out: Outcome[SetPlan]) -> list[str]:
     case = out.case
     said = [
-        f"Dyed whole, {case.over_whole} small skeins are over, {case.over_each} of each shade:"
-        " sell them by the piece, or make so many more sets."
+        (
+            f"Dyed whole, {case.over_whole} small skeins are over, {case.over_each} of each shade:"
+            " sell them by the piece, or make so many more sets."
+        )
     ]
     if out.value(SetPlan.last_short) > SURE_ENOUGH:
         said.append(
