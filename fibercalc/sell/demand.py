@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import erf, erfc, exp, pi, sqrt
 
+from ..core import arithmetic
 from ..core.problem import OutOfRange, require
 from ..yarn import student_t
 
@@ -104,20 +105,27 @@ def expected_short(count: float, mean: float, deviation: float) -> float:
     return deviation * normal_loss((count - mean) / deviation)
 
 
-def expected_left(count: float, mean: float, deviation: float) -> float:
+def expected_left(count: float, mean: float, deviation: float, short: float | None = None) -> float:
     """How many are left on average: count - mean + expected_short.
 
     count      0 or more
     mean       of demand, 0 or more
     deviation  its standard deviation, above 0
+    short      expected_short of these, where it is known already
     Raises OutOfRange outside these.
     Source: cachon-terwiesch.
     """
-    return count - mean + expected_short(count, mean, deviation)
+    return count - mean + (expected_short(count, mean, deviation) if short is None else short)
 
 
 def expected_profit(
-    count: float, mean: float, deviation: float, price: float, cost: float, left_value: float
+    count: float,
+    mean: float,
+    deviation: float,
+    price: float,
+    cost: float,
+    left_value: float,
+    short: float | None = None,
 ) -> float:
     """What count bring on average over what they cost: (price - cost) mean - (price - cost) short - (cost - left_value) left.
 
@@ -127,14 +135,15 @@ def expected_profit(
     price       of one sold, above cost
     cost        of one, 0 or more
     left_value  of one left, under cost
+    short       expected_short of these, where it is known already
     Raises OutOfRange outside these.
     Source: cachon-terwiesch.
     """
     critical_ratio(price, cost, left_value)
-    short = expected_short(count, mean, deviation)
-    return (price - cost) * (mean - short) - (cost - left_value) * expected_left(
-        count, mean, deviation
-    )
+    if short is None:
+        short = expected_short(count, mean, deviation)
+    left = expected_left(count, mean, deviation, short)
+    return (price - cost) * (mean - short) - (cost - left_value) * left
 
 
 def mean_above(edge: float, mean: float, deviation: float) -> float:
@@ -185,6 +194,78 @@ def square_above(edge: float, mean: float, deviation: float) -> float:
     return deviation**2 * (1 + z * _hazard(z))
 
 
+def factor_for_few(known: float) -> float:
+    """What the likeliest deviation is multiplied with to be the sample's, with n - 1: sqrt(n / (n - 1)).
+
+    known  how many values are known, 2 or more
+    Raises OutOfRange outside this.
+    Source: definition of a sample's standard deviation.
+    """
+    require("known", known, 2)
+    return arithmetic.sqrt(known / (known - 1))
+
+
+def error_of_mean(deviation: float, known: float, told: Sequence[float]) -> float:
+    """Standard error of the mean by what each value tells: a cut one tells less, the farther below the mean it was cut.
+
+    deviation  of demand, above 0
+    known      how many values are known, 0 or more
+    told       told_by_cut of each other one
+    Raises OutOfRange outside these, and where there is no value.
+    Source: cohen-1991 (second derivative of the likelihood of the censored normal).
+    """
+    require("deviation", deviation, above=0.0)
+    require("known", known, 0)
+    tells = known + arithmetic.total(told)
+    require("told", tells, above=0.0)
+    return deviation / arithmetic.sqrt(tells)
+
+
+def spread_of_next(deviation: float, mean_error: float) -> float:
+    """The standard deviation of the next demand about the mean, with that of the mean itself.
+
+    deviation   of demand, 0 or more
+    mean_error  standard error of its mean, 0 or more
+    Raises OutOfRange outside these.
+    Source: definition of the variance of a sum of independent parts.
+    """
+    require("deviation", deviation, 0.0)
+    require("mean_error", mean_error, 0.0)
+    return arithmetic.sqrt(deviation**2 + mean_error**2)
+
+
+def demand_at(place: float, mean: float, spread: float) -> float:
+    """The demand at a place of its distribution, in spreads from the mean; never under 0.
+
+    place   any number
+    mean    of demand
+    spread  of the next demand about it, 0 or more
+    Raises OutOfRange outside these.
+    Source: definition of the quantile.
+    """
+    require("place", place)
+    require("mean", mean)
+    require("spread", spread, 0.0)
+    return arithmetic.largest(mean + place * spread, 0.0)
+
+
+def chance_all_cut(edges: Sequence[float], mean: float, deviation: float) -> float:
+    """The chance, 0 to 1, that every one of several normal demands is at least so much: that all sold out.
+
+    edges      what was offered each time
+    mean       of all demand
+    deviation  its standard deviation, above 0
+    Raises OutOfRange outside these.
+    Source: definition of the normal distribution.
+    """
+    require("mean", mean)
+    require("deviation", deviation, above=0.0)
+    chance = 1.0
+    for edge in edges:
+        chance *= 0.5 * (1 - erf((edge - mean) / deviation / sqrt(2)))
+    return chance
+
+
 @dataclass(frozen=True)
 class Demand:
     """What is known of demand: its mean and standard deviation, how well the mean is known, and from what.
@@ -208,17 +289,17 @@ class Demand:
 
     @property
     def whole(self) -> float:
-        """The standard deviation of the next demand about the mean, with that of the mean itself."""
-        return sqrt(self.deviation**2 + self.mean_error**2)
+        return spread_of_next(self.deviation, self.mean_error)
 
     def count_for(self, share: float) -> float:
         """The number that is enough with a chance, 0.001 to 0.999; never under 0."""
-        z = (
-            student_t.quantile(100 * share, self.degrees)
-            if self.degrees
-            else normal_quantile(share)
-        )
-        return max(self.mean + z * self.whole, 0.0)
+        return demand_at(self.place_of(share), self.mean, self.whole)
+
+    def place_of(self, share: float) -> float:
+        """The place in the distribution, in spreads from the mean, below which a share of it lies, 0.001 to 0.999."""
+        if self.degrees:
+            return student_t.quantile(100 * share, self.degrees)
+        return normal_quantile(share)
 
     def chance_enough(self, count: float) -> float:
         """The chance, 0 to 1, that count are enough."""
@@ -258,7 +339,7 @@ def demand_from_sales(
     if own:
         mean, deviation = censored_normal(seen, cut)
         # Without cut values this is Student's prediction: the sample's deviation with n - 1, and t instead of z.
-        deviation *= sqrt(len(seen) / (len(seen) - 1))
+        deviation *= factor_for_few(len(seen))
     elif seen:
         mean = _root(
             lambda m: (
@@ -270,12 +351,12 @@ def demand_from_sales(
         )
         deviation = usual_spread * mean
     else:
-        mean = _root(lambda m: _chance_all_cut(cut, m, usual_spread * m) < 0.5, max(sold))
+        mean = _root(lambda m: chance_all_cut(cut, m, usual_spread * m) < 0.5, max(sold))
         deviation = usual_spread * mean
     return Demand(
         mean,
         deviation,
-        _mean_error(len(seen), cut, mean, deviation),
+        error_of_mean(deviation, len(seen), [told_by_cut(edge, mean, deviation) for edge in cut]),
         len(seen) - 1 if own else 0,
         len(seen),
         len(cut),
@@ -319,13 +400,6 @@ def _hazard(z: float) -> float:
     return z + 1 / z if z > 25 else exp(-z * z / 2) / sqrt(2 * pi) / (0.5 * erfc(z / sqrt(2)))
 
 
-def _chance_all_cut(edges: Sequence[float], mean: float, deviation: float) -> float:
-    chance = 1.0
-    for edge in edges:
-        chance *= 0.5 * (1 - erf((edge - mean) / deviation / sqrt(2)))
-    return chance
-
-
 def _root(above, start: float) -> float:
     """Where a mean, from 0 up, stops being too low: above(mean) is true or positive while it is."""
     low, high = 1e-9 * start, start
@@ -335,11 +409,6 @@ def _root(above, start: float) -> float:
         middle = (low + high) / 2
         low, high = (middle, high) if above(middle) > 0 else (low, middle)
     return (low + high) / 2
-
-
-def _mean_error(seen: int, cut: Sequence[float], mean: float, deviation: float) -> float:
-    """Standard error of the mean by what each value tells: a cut one tells less, the farther below the mean it was cut."""
-    return deviation / sqrt(seen + sum(told_by_cut(edge, mean, deviation) for edge in cut))
 
 
 def _require_normal(count: float, mean: float, deviation: float) -> None:
