@@ -11,7 +11,6 @@ from hypothesis import strategies as st
 
 from fibercalc.core.card import CHOICE, COLOR, DATE, TEXT, Between, Input, Many, Plain, Result, Rows
 from fibercalc.core.describe import declaration
-from fibercalc.core.formula import evaluate, names_in
 from fibercalc.core.link import query_of, read_query
 from fibercalc.core.problem import BadInputs
 from fibercalc.core.entry import Reading, read_one
@@ -57,12 +56,8 @@ def test_the_example_is_complete_and_usual(card):
 
 
 @every_card
-def test_the_answer_function_takes_exactly_the_inputs(card):
-    if card.case is not None:
-        assert len(inspect.signature(card.answer).parameters) == 1
-        return
-    names = list(inspect.signature(card.answer).parameters)[1:]
-    assert names == [item.name for item in card.inputs]
+def test_the_answer_function_takes_one_case(card):
+    assert len(inspect.signature(card.answer).parameters) == 1
 
 
 @every_card
@@ -89,56 +84,13 @@ def test_every_state_answers_with_results_in_their_ranges(card):
 
 @every_card
 def test_every_working_step_evaluates_to_its_value(card):
-    """Formulas are evaluated again, equations leave no residual, table values are read again, searches keep their constraints."""
+    """What is written is read back by Python's own parser as the value; equations leave no residual, table values are read again,
+    searches keep their constraints."""
     for state in states_of(card):
-        worked = work_card(card, state)
-        if card.case is not None:
-            _every_traced_step_gives_its_value(worked)
-            continue
-        values = dict(worked.outcome.given)
-        assert worked.steps, "a card shows its working"
-        for step in worked.steps:
-            known = {**values, step.name: step.value, **dict(step.using)}
-            if step.kind == "formula":
-                found = evaluate(step.text, values)
-                assert found == pytest.approx(step.value, rel=1e-9, abs=1e-9), (
-                    f"{step.name}: {step.text}"
-                )
-            elif step.kind == "solved":
-                assert step.name in names_in(step.text)
-                scale = max(
-                    abs(evaluate(step.text, {**known, step.name: step.value * 1.01 + 1e-6})), 1e-12
-                )
-                assert abs(evaluate(step.text, known)) <= 1e-3 * scale, f"{step.name}: residual"
-            elif step.kind == "looked up":
-                chapter, table, key_column, key, column = step.look
-                assert read_table(chapter, table).row(key_column, key)[column] == step.value
-            else:
-                for kept in step.kept:
-                    left, right = (
-                        evaluate(side.strip(), known) for side in re.split("<=|>=", kept)
-                    )
-                    slack = 1e-9 * max(abs(left), abs(right))
-                    assert (left <= right + slack) if "<=" in kept else (left >= right - slack), (
-                        kept
-                    )
-                evaluate(step.text, known)
-            values[step.name] = step.value
-        for name, found in worked.outcome.found.items():
-            if (
-                name in values
-                and name not in worked.outcome.given
-                and isinstance(found.value, (int, float))
-            ):
-                step = next(step for step in worked.steps if step.name == name)
-                assert step.unit.to_base(values[name]) == pytest.approx(
-                    found.value, rel=1e-9, abs=1e-9
-                ), f"{name}: the working and the result differ"
-        assert len(worked.working()) == len(worked.steps)
+        _every_step_gives_its_value(work_card(card, state))
 
 
-def _every_traced_step_gives_its_value(worked):
-    """What is written is read back by Python's own parser as the value; searches keep their word."""
+def _every_step_gives_its_value(worked):
     assert worked.steps, "a card shows its working"
     for step in worked.steps:
         leaf, found = step.leaf, step.leaf.value

@@ -11,7 +11,6 @@ import pytest
 
 from fibercalc.core.card import Rows
 from fibercalc.core.entry import read_one
-from fibercalc.core.formula import evaluate
 from fibercalc.core.link import CANONICAL
 from fibercalc.core.onward import ways_on
 from fibercalc.core.problem import BadInputs
@@ -94,6 +93,15 @@ def numbers_in(value):
             yield from numbers_in(getattr(value, each.name))
 
 
+def found_by(case):
+    """What a case has found, beside what it was given."""
+    return {
+        name: value
+        for name, value in vars(case).items()
+        if name[0] != "_" and name not in {item.name for item in case.inputs}
+    }
+
+
 def own_numbers(worked):
     """The numbers a card has, by what they measure, and those it keeps for its words and pictures."""
     typed = defaultdict(list)
@@ -105,7 +113,7 @@ def own_numbers(worked):
             typed[reading.input.of].append(reading.amount.value)
     for step in worked.steps:
         typed[step.of].append(step.unit.to_base(step.value))
-    return typed, list(numbers_in([worked.outcome.kept, *found_in_rows(worked)]))
+    return typed, list(numbers_in([found_by(worked.outcome.case), *found_in_rows(worked)]))
 
 
 def found_in_rows(worked):
@@ -141,7 +149,7 @@ def handed_on(worked):
 def known(worked):
     """What WORKED_OUT speaks of: inputs and results, and a few words for what a card keeps."""
     outcome = worked.outcome
-    names = dict(outcome.given) | {name: found.value for name, found in outcome.found.items()}
+    names = worked.given.values() | {name: found.value for name, found in outcome.found.items()}
     for way in ("height", "width") if worked.card.id == "wet-finish" else ():
         names[way] = outcome.value(f"{way}_own" if outcome.has(f"{way}_own") else f"{way}_likely")
     if worked.card.id == "dye-recipe":
@@ -153,8 +161,8 @@ def known(worked):
         names.setdefault(
             "holds", names["wanted"]
         )  # but for a jar of another strength a bottle holds what it works as
-    if "fiber" in outcome.given and isinstance(outcome.given["fiber"], float):
-        names["pieces"] = -int(-outcome.given["fiber"] // 100)
+    if isinstance(names.get("fiber"), float):
+        names["pieces"] = -int(-names["fiber"] // 100)
     return names
 
 
@@ -169,7 +177,7 @@ def test_a_number_handed_on_is_the_card_s_own(card):
         for other, name, reading in handed_on(worked):
             value, where = reading.amount.value, (card.id, other, name)
             if where in WORKED_OUT:
-                wanted = [evaluate(WORKED_OUT[where], known(worked))]
+                wanted = [eval(WORKED_OUT[where], {}, known(worked))]
             elif where in COUNTED:
                 continue
             else:

@@ -81,7 +81,7 @@ def _labels(worked: Worked, carry: Carry) -> list[str]:
         return carry.each(worked.outcome)
     return [
         str(getattr(row, "name", "")) or str(number)
-        for number, row in enumerate(worked.outcome.given[name_of(carry.each)] or (), 1)
+        for number, row in enumerate(getattr(worked.outcome.case, name_of(carry.each)), 1)
     ]
 
 
@@ -163,7 +163,6 @@ def known_as(worked: Worked, name: str, into: Input[Any] | None) -> str | None:
     if (
         into is not None
         and name not in outcome.found
-        and worked.card.case
         and isinstance(part := worked.card.case.parts_by_name.get(name), Between)
     ):
         # a number on the way is carried as it was worked; only an answer has a spread of its own

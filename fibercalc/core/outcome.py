@@ -60,35 +60,20 @@ class Found:
 class Outcome(Generic[C]):
     """A card's results with their ranges, what was given, and the means to write them.
 
-    value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as written;  kept  extra values of the answer
-    given  the values the answer function got;  settings  number style, unit system and money sign
+    value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as written;  case  what was given and
+    what followed;  settings  number style, unit system and money sign
     """
 
     def __init__(
-        self,
-        card: Card,
-        given: Given,
-        arguments: dict[str, Any],
-        found: dict[str, Found],
-        kept: dict[str, Any],
-        settings: Settings,
-        case: C | None = None,
+        self, card: Card, given: Given, found: dict[str, Found], settings: Settings, case: C
     ) -> None:
-        self.case = cast(C, case)
-        self.card, self.readings, self.found, self.kept, self.settings = (
+        self.card, self.readings, self.found, self.settings = (
             card,
             given.readings,
             found,
-            kept,
             settings,
         )
-        self.given = arguments
-        if case is not None:
-            self.kept = {
-                name: value
-                for name, value in vars(case).items()
-                if name not in arguments and name[0] != "_"
-            }
+        self.case = case
 
     def has(self, name: Ref) -> bool:
         return name_of(name) in self.found

@@ -28,24 +28,6 @@ class Given:
     hers: bool = False
     emptied: list[str] = field(default_factory=list)
 
-    def arguments(self) -> dict[str, Any]:
-        """Keyword arguments for the answer function."""
-        arguments: dict[str, Any] = {}
-        for item in self.card.inputs:
-            if isinstance(item, Rows):
-                arguments[item.name] = [
-                    item.row(
-                        {
-                            each.name: self.readings[f"{item.name}.{number}.{each.name}"].value
-                            for each in item.fields
-                        }
-                    )
-                    for number in range(1, self.counts.get(item.name, 0) + 1)
-                ]
-            else:
-                arguments[item.name] = self.readings[item.name].value
-        return arguments
-
     def values(self) -> dict[str, Any]:
         """Values by input name for a case, without what is not asked."""
         values: dict[str, Any] = {}

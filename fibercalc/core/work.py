@@ -18,8 +18,8 @@ from .problem import BadInputs, OutOfRange, Problem, Refused
 from .reading import Given, read_inputs, with_changed
 from .settings import Settings
 from .spread import NORMAL_95, Parts
+from .steps import Step
 from .units import COUNT, MONEY, PERCENT, Quantity
-from .working import Working, written_steps
 from .written import written
 
 COLOR_AXES = ("lightness", "a", "b")
@@ -28,27 +28,12 @@ COLOR_AXES = ("lightness", "a", "b")
 class Worked:
     """One card worked once: its outcome, steps and everything that is shown. Made by work_card."""
 
-    def __init__(
-        self,
-        card: Card,
-        given: Given,
-        outcome: Outcome[Any],
-        settings: Settings,
-        old_steps: list[Any] | None = None,
-    ):
-        self.card, self.given, self.outcome, self.settings, self._old_steps = (
-            card,
-            given,
-            outcome,
-            settings,
-            old_steps,
-        )
+    def __init__(self, card: Card, given: Given, outcome: Outcome[Any], settings: Settings) -> None:
+        self.card, self.given, self.outcome, self.settings = card, given, outcome, settings
 
     @cached_property
-    def steps(self) -> list[Any]:
+    def steps(self) -> list[Step]:
         """The steps of the working: the case is worked once more with numbers that remember."""
-        if self.card.case is None:
-            return self._old_steps or []
         case = recording(self.card.case)(self.given.values())
         self.card.answer(case)
         return steps_of(case)
@@ -105,7 +90,7 @@ class Worked:
             for each in lent
         }
         try:
-            other = _run_changed(self.given, moved).values
+            other = _run(self.card, with_changed(self.given.values(), moved)).values
         except (OutOfRange, Refused, ZeroDivisionError):
             return results
         return {
@@ -113,9 +98,7 @@ class Worked:
         }
 
     def working(self) -> list[dict[str, Any]]:
-        if self.card.case is not None:
-            return written(self.steps, self.settings)
-        return written_steps(self.steps, self.card, self.outcome.given, self.settings)
+        return written(self.steps, self.settings)
 
 
 def work_card(
@@ -136,29 +119,24 @@ def work_given(given: Given, settings: Settings) -> Worked:
     card = given.card
     if given.problems:
         raise BadInputs(given.problems)
-    arguments = given.arguments()
     try:
-        run = _run(card, arguments, given.values() if card.case else {})
+        values = given.values()
+        run = _run(card, values)
     except Refused as refusal:
         raise BadInputs(
             [Problem(refusal.input, _given_text(given, refusal.input), "", refusal.text)]
         ) from None
     except OutOfRange as error:
         raise BadInputs([_out_of_range(given, error)]) from None
-    found: dict[str, Found] = {}
-    kept: dict[str, Any] = {}
-    values = run.values
-    parts = _parts(given, arguments, run)
-    for name, value in values.items():
-        result = card.result_by_name.get(name)
-        if result is None:
-            kept[name] = value
-        elif value is not None:
-            found[name] = _found(result, value, parts.get(name))
+    parts = _parts(given, values, run)
+    found = {
+        name: _found(card.result_by_name[name], value, parts.get(name))
+        for name, value in run.values.items()
+    }
     for result in card.results:
         if best := _narrowest(result, found):
             found[result.name] = replace(best, result=result, best=best.result.name)
-    outcome = Outcome(card, given, arguments, found, kept, settings, run.case)
+    outcome: Outcome[Any] = Outcome(card, given, found, settings, run.case)
     for result in card.results:
         if result.decided is not None and (value := result.decided(outcome)) is not None:
             found[result.name] = Found(result, value, value, value, Parts())
@@ -168,54 +146,21 @@ def work_given(given: Given, settings: Settings) -> Worked:
     outcome.found = {
         result.name: found[result.name] for result in card.results if result.name in found
     }
-    return Worked(card, given, outcome, settings, run.steps)
+    return Worked(card, given, outcome, settings)
 
 
 class _Run:
-    """What answering once gave: values by name in base units, the model's own errors and bands, and what is settled."""
+    """What answering once gave: the case, its results by name in base units, the model's own errors and bands, and what is settled."""
 
-    def __init__(
-        self,
-        values: dict[str, Any],
-        errors: dict[str, float],
-        bands: dict[str, tuple[float, float]],
-        settled: dict[str, Any],
-        case: Case | None = None,
-        steps: list[Any] | None = None,
-    ) -> None:
-        self.values, self.errors, self.bands, self.settled, self.case, self.steps = (
-            values,
-            errors,
-            bands,
-            settled,
-            case,
-            steps or [],
-        )
+    def __init__(self, case: Case) -> None:
+        self.case, self.values = case, found_in(case)
+        self.errors, self.bands, self.settled = model_of(case)
 
 
-def _run(
-    card: Card,
-    arguments: dict[str, Any],
-    values: dict[str, Any],
-    settled: dict[str, Any] | None = None,
-) -> _Run:
-    if card.case is None:
-        working = Working(settled)
-        found = card.answer(working, **arguments)
-        return _Run(found, working.errors, working.bands, working.decisions, None, working.steps)
+def _run(card: Card, values: dict[str, Any], settled: dict[str, Any] | None = None) -> _Run:
     case = card.case(values, settled)
     card.answer(case)
-    return _Run(found_in(case), *model_of(case), case)
-
-
-def _run_changed(
-    given: Given, changed: dict[str, Any], settled: dict[str, Any] | None = None
-) -> _Run:
-    """The card answered once more with some values replaced, by full name."""
-    card = given.card
-    if card.case is None:
-        return _run(card, with_changed(given.arguments(), changed), {}, settled)
-    return _run(card, {}, with_changed(given.values(), changed), settled)
+    return _Run(case)
 
 
 def _given_text(given: Given, name: str) -> str:
@@ -275,7 +220,7 @@ def _chance(result: Result[Any], chance: Chance, outcome: Outcome[Any]) -> Found
     return Found(result, percent, percent, percent, Parts())
 
 
-def _parts(given: Given, arguments: dict[str, Any], run: _Run) -> dict[str, Parts]:
+def _parts(given: Given, given_values: dict[str, Any], run: _Run) -> dict[str, Parts]:
     """For each numeric result, what every rough input and the model itself lend to its range."""
     card, values = given.card, run.values
     numeric = {
@@ -286,7 +231,7 @@ def _parts(given: Given, arguments: dict[str, Any], run: _Run) -> dict[str, Part
     parts = {name: Parts() for name in numeric}
     for members in _instruments(given).values():
         ends = [
-            _nudged(given, arguments, members, direction, numeric, run.settled)
+            _nudged(given, given_values, members, direction, numeric, run.settled)
             for direction in (-1, 1)
         ]
         for name, value in numeric.items():
@@ -336,7 +281,7 @@ def _instruments(given: Given) -> dict[str, list[tuple[str, str]]]:
 
 def _nudged(
     given: Given,
-    arguments: dict[str, Any],
+    given_values: dict[str, Any],
     members: list[tuple[str, str]],
     direction: int,
     numeric: dict[str, Any],
@@ -357,7 +302,7 @@ def _nudged(
         )
         changed[name] = min(max(reading.value + direction * reading.rough, low), high)
     try:
-        moved = _run_changed(given, changed, decided).values
+        moved = _run(given.card, with_changed(given_values, changed), decided).values
     except (OutOfRange, Refused, ZeroDivisionError):
         return {}
     return {

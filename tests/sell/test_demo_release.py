@@ -19,7 +19,7 @@ STUDIO = tomllib.loads((DEMO / "studio.toml").read_text("utf-8"))
 
 
 def given(card_id):
-    return work_card(find_card(card_id), {}).outcome.given
+    return vars(work_card(find_card(card_id), {}).outcome.case)
 
 
 def test_the_release_is_the_demo_kit_set_and_colorway():

@@ -494,7 +494,7 @@ def test_money_of_a_release_adds_up():
     value = worked.outcome.value
     assert value("left") == pytest.approx(value("takings") - value("cost")) and value(
         "cost"
-    ) == pytest.approx(sum(worked.outcome.kept["costs"].values()))
+    ) == pytest.approx(sum(worked.outcome.case.costs.values()))
 
 
 def test_what_if_is_the_same_as_changing_the_number():

@@ -196,7 +196,7 @@ def test_a_loss_is_said_as_a_loss():
 def test_no_tax_rate_is_known_to_the_card():
     """Without tax the rate is not asked and not used."""
     outcome = work_card(find_card("price"), {"tax_place": "none"}).outcome
-    assert outcome.given["tax"] is None and outcome.value("net") == outcome.value("paid") == 27
+    assert not outcome.case.has(Price.tax) and outcome.value("net") == outcome.value("paid") == 27
 
 
 def test_the_price_moves_most_in_the_example():
