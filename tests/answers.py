@@ -105,7 +105,7 @@ def _table(table) -> list[str]:
         row("-" for _ in table.columns),
         *(row(cells) for cells in table.rows),
     ]
-    return lines + ([f"", table.note] if table.note else [])
+    return lines + (["", table.note] if table.note else [])
 
 
 def _paper(worked: Worked, paper) -> list[str]:

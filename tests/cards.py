@@ -1,7 +1,6 @@
 """The cards that tests walk over: every card of the book, and the fixture card with every kind of input."""
 
 from fibercalc.core.registry import ADDED, all_cards
-
 from tests.fixture_card import CARD as EVERY_KIND
 
 ADDED[EVERY_KIND.id] = EVERY_KIND

@@ -2,7 +2,6 @@
 
 import inspect
 import json
-import re
 from html.parser import HTMLParser
 
 import pytest
@@ -11,20 +10,20 @@ from hypothesis import strategies as st
 
 from fibercalc.core.card import CHOICE, COLOR, DATE, TEXT, Between, Input, Many, Plain, Result, Rows
 from fibercalc.core.describe import declaration
-from fibercalc.core.link import query_of, read_query
-from fibercalc.core.problem import BadInputs
 from fibercalc.core.entry import Reading, read_one
+from fibercalc.core.link import query_of, read_query
+from fibercalc.core.markup import inner
+from fibercalc.core.problem import BadInputs
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.settings import Settings
 from fibercalc.core.table import read_table
+from fibercalc.core.traced import leaves_of, value_of
 from fibercalc.core.work import answer_of, work_card
 from fibercalc.site.fence import card as card_fence
-from fibercalc.core.markup import inner
 from fibercalc.site.form import values_of
 from fibercalc.site.parts import cited
 from fibercalc.site.sheet import sheet
 from fibercalc.workbook import bench
-from fibercalc.core.traced import leaves_of, value_of
 from tests.cards import CARDS, card_id
 from tests.read_back import read_back
 from tests.states import changed, fields_of, states_of

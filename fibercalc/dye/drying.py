@@ -6,7 +6,6 @@ One weighing on the way replaces the guessed pace. Wetness from two weighings is
 """
 
 from ..core.arithmetic import exp, ln
-
 from ..core.problem import OutOfRange, require
 from .water import vapor_pressure
 

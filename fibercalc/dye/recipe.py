@@ -5,6 +5,7 @@ Strength of a stock is grams of dye in 100 mL of it. A liquor ratio of 20 means 
 """
 
 from collections.abc import Sequence
+
 from ..core.problem import OutOfRange, require
 from ..yarn.moisture import mass_at_other_regain
 

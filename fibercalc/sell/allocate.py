@@ -96,10 +96,11 @@ def allocate(
         order = sorted(whole, key=lambda place: rest[place])[:1] or sorted(
             own, key=lambda place: -rest[place]
         )
+        left = count
         for place in order:
-            taken = min(count, rest[place] - clubbed[place])
+            taken = min(left, rest[place] - clubbed[place])
             clubbed[place] += taken
-            count -= taken
+            left -= taken
     return [
         Share(color, lot, good, served[place], served[place] * wanted.get(color, 0), clubbed[place])
         for place, (color, lot, good) in enumerate(lots)

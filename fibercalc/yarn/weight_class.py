@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from ..core.problem import require
 from ..core.table import read_table
-from .count import FINEST_TEX, COARSEST_TEX, count_from_tex
+from .count import COARSEST_TEX, FINEST_TEX, count_from_tex
 
 COUNCIL, PLY_TERMS = "craft-yarn-council-weights", "trade-page-ply-terms"
 LISTS = (COUNCIL, PLY_TERMS)

@@ -358,7 +358,7 @@ def test_the_stand_is_one_sheet_with_its_code_and_every_project(browser, server,
     assert abs(leaf.width / MM - 210) < CLOSE and abs(leaf.height / MM - 297) < CLOSE
     assert min(char["size"] for char in leaf.chars) >= 8
     assert all(
-        11 * MM <= char["x0"]
+        char["x0"] >= 11 * MM
         and char["x1"] <= leaf.width - 11 * MM
         and char["bottom"] <= leaf.height - 11 * MM
         for char in leaf.chars

@@ -11,8 +11,8 @@ from fibercalc.core.registry import find_card
 from fibercalc.site.page import checks_of
 
 from .addresses import all_pages, by_turns, card_pages, page_id
-from .test_card_live import natively, text_of
 from .looking import MEASURE, barriers, compressed, looked_at
+from .test_card_live import natively, text_of
 from .waiting import until_live
 
 DESK = {"viewport": {"width": 1280, "height": 800}, "color_scheme": "light"}

@@ -64,10 +64,10 @@ def holds_on_every_sheet(paper_name: str, paper: Printed) -> None:
             f"{smallest['size']:.2f} pt at {words_near(leaf, smallest)}"
         )
         for char in leaf.chars:
-            assert 11.5 * MM <= char["x0"] and char["x1"] <= leaf.width - 11.5 * MM, (
+            assert char["x0"] >= 11.5 * MM and char["x1"] <= leaf.width - 11.5 * MM, (
                 f"over the edge: {words_near(leaf, char)}"
             )
-            assert 0 <= char["top"] and char["bottom"] <= leaf.height
+            assert char["top"] >= 0 and char["bottom"] <= leaf.height
     assert paper.darkest_background() == 255, "the paper is not white"
 
 
@@ -296,7 +296,7 @@ def test_a_card_s_own_paper_is_one_exact_sheet_with_its_cautions(desk, server, c
     assert min(char["size"] for char in leaf.chars) >= SMALLEST
     for char in leaf.chars:
         assert (
-            3 * MM <= char["x0"]
+            char["x0"] >= 3 * MM
             and char["x1"] <= leaf.width - 3 * MM
             and char["bottom"] <= leaf.height - 3 * MM
         ), words_near(leaf, char)

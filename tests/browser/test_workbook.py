@@ -1,6 +1,7 @@
 """The workbook in the browser: written, changed, taken back, carried as a file; nothing of it is lost, and nothing in it runs."""
 
 import json
+from pathlib import Path
 
 import pytest
 from playwright.sync_api import expect
@@ -360,7 +361,7 @@ def test_a_table_for_a_spreadsheet_holds_no_formula(workbook):
     add_base(workbook, "=1+1")
     with workbook.expect_download() as waiting:
         workbook.get_by_role("button", name="Bases as a table (CSV)").click()
-    lines = open(waiting.value.path(), encoding="utf-8", newline="").read().split("\r\n")
+    lines = Path(waiting.value.path()).read_bytes().decode("utf-8").split("\r\n")
     assert (
         lines[0].startswith("id,changed,Name")
         and "'=1+1" in lines[1]

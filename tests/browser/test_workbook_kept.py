@@ -6,6 +6,7 @@ import shutil
 import signal
 import subprocess
 import time
+from contextlib import suppress
 
 import pytest
 from playwright.sync_api import Error, expect
@@ -346,10 +347,8 @@ class OwnBrowser:
         """Every process of it at once, without a word before."""
         os.killpg(self.process.pid, signal.SIGKILL)
         self.process.wait(30)
-        try:
+        with suppress(Error):  # it is gone already
             self.connection.close()
-        except Error:
-            pass  # it is gone already
 
 
 def killed_while_saving(browser, server, profile, rounds: int) -> None:

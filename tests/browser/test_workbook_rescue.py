@@ -300,9 +300,8 @@ def test_nesting_in_a_file_of_the_workbook_is_refused_and_the_calculator_lives(p
     add_base(page, "Still here")
 
 
-NESTED = (
-    """([store, key, depth]) => { let value = 1; for (let at = 0; at < depth; at += 1) value = [value]; return (%s)([store, key, { id: key, more: value }]); }"""
-    % PUT
+NESTED = """([store, key, depth]) => { let value = 1; for (let at = 0; at < depth; at += 1) value = [value]; return (PUT)([store, key, { id: key, more: value }]); }""".replace(
+    "PUT", PUT
 )
 
 

@@ -82,7 +82,7 @@ def test_each_cause_has_signs_that_put_it_first(signs, first):
 def test_what_is_not_known_says_nothing():
     """No signs, no causes; an unknown sign or word is an error."""
     symptoms = [row["symptom"] for row in bleed.bleed_symptoms().rows]
-    assert bleed.likely_causes({symptom: "not known" for symptom in symptoms}) == []
+    assert bleed.likely_causes(dict.fromkeys(symptoms, "not known")) == []
     assert set(symptoms) <= set(bleed.bleed_causes().columns)
     with pytest.raises(KeyError):
         bleed.likely_causes({"moon": "yes"})

@@ -180,7 +180,7 @@ def test_absurd_texts_give_one_clear_line_or_an_answer(card, word):
     from fibercalc.core.problem import BadInputs
     from tests.test_every_card import changed, fields_of
 
-    for name, each in fields_of(card):
+    for name, _ in fields_of(card):
         try:
             work_card(card, changed(card, name, word))
         except BadInputs as error:

@@ -109,7 +109,7 @@ def test_adding_acid_never_raises_ph_and_adding_alkali_never_lowers_it(
     """Exactly so without activities; with them more salt shifts the scale itself, by far less than a strip shows."""
     for activities, slack in ((False, 1e-7), (True, 0.05)):
 
-        def ph(acid_grams, base_grams):
+        def ph(acid_grams, base_grams, activities=activities):
             return bath_ph(
                 10, {acid: acid_grams, base: base_grams}, alkalinity, off, activities=activities
             )

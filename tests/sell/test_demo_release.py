@@ -26,9 +26,7 @@ def test_the_release_is_the_demo_kit_set_and_colorway():
     release = given("release-plan")
     kit, whole, single = release["products"]
     assert (kit.wanted, kit.spare) == (RELEASE["kit"]["kits"], RELEASE["kit"]["kits_spare"])
-    assert dict(read_held(kit.holds)) == {
-        name: count for name, count in RELEASE["kit"]["colorways"].values()
-    }
+    assert dict(read_held(kit.holds)) == dict(RELEASE["kit"]["colorways"].values())
     assert (whole.wanted, whole.spare) == (
         RELEASE["set"]["sets_sold"],
         RELEASE["set"]["sets_spare"],

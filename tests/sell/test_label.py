@@ -168,9 +168,9 @@ def inside(laid) -> None:
                     assert (x - middle) ** 2 + (y - middle) ** 2 <= middle**2, line
         else:
             assert (
-                1.4 <= left
+                left >= 1.4
                 and left + line.wide <= label.width - 1.4
-                and 1 <= top
+                and top >= 1
                 and bottom <= label.height - 0.6
             ), line
         assert line.size >= 6.0, line
@@ -371,9 +371,9 @@ def test_every_place_lies_within_the_edges_and_over_the_foot(page, kind):
     _, width, height = SIZES[kind]
     for x, y in grid(page, width, height):
         assert (
-            EDGE - 1e-9 <= x
+            x >= EDGE - 1e-9
             and x + width <= PAGES[page][0] - EDGE + 1e-9
-            and EDGE <= y
+            and y >= EDGE
             and y + height <= PAGES[page][1] - EDGE - FOOT + 1e-9
         )
 

@@ -193,7 +193,7 @@ def test_packs_cover_and_nothing_is_cheaper(needed, pack, price, large, large_pr
     cost = small * price + many * large_price
     if small:
         assert (small - 1) * pack + many * large < needed
-    for other in range(0, (needed // large + 2) if large else 1):
+    for other in range((needed // large + 2) if large else 1):
         assert packs_for(needed, other * large, pack) * price + other * large_price >= cost - 1e-9
 
 
@@ -397,7 +397,7 @@ def test_skeins_are_shared_out_whole_kits_from_one_lot(rows, kit, share, club):
     kits = int(share * most)
     shares = allocate(named, kit, kits, club)
     each = {color: sum(count for name, count in kit if name == color) for color, _ in kit}
-    for color, count in each.items():
+    for color in each:
         assert sum(one.kits for one in shares if one.color == color) == kits
     for one in shares:
         assert one.in_kits == one.kits * each.get(one.color, 0) and one.shop >= 0

@@ -9,6 +9,7 @@ from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.units import MONEY
 from fibercalc.core.work import work_card
+from fibercalc.sell.cards.price.asked import Price
 from fibercalc.sell.cards.price.shown import MOVED, parts_in_cents
 from fibercalc.sell.cards.price.worked import left_at
 from fibercalc.sell.money import cents, cents_up, change, in_whole, split

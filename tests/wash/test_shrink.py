@@ -5,8 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fibercalc.core.problem import BadInputs, OutOfRange
-from fibercalc.core.work import work_card
 from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.wash.several import next_piece_half_width
 from fibercalc.wash.shrink import area_change, change_percent, compounded, size_after, size_before
 

@@ -4,11 +4,11 @@ import json
 
 import pytest
 
+from fibercalc.core.card import CHOICE, TEXT, Rows
+from fibercalc.core.onward import known_as
 from fibercalc.core.part import name_of
-from fibercalc.core.card import CHOICE, TEXT, Input, Rows
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
-from fibercalc.core.onward import known_as
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import work_card, work_given
 from fibercalc.workbook.base_link import LINK
@@ -81,8 +81,8 @@ def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(car
 def test_every_record_that_a_card_keeps_is_there_and_of_the_same_quantity(card):
     for save in card.saves:
         names, items = KINDS[save.kind].names, {item.name: item for item in card.inputs}
-        for field, source in save.fields.items():
-            held, source = names[field], name_of(source)
+        for field, referred in save.fields.items():
+            held, source = names[field], name_of(referred)
             if source.startswith("'"):
                 assert source.strip("'") in [option.value for option in held.options]
             elif isinstance(held, Rows):

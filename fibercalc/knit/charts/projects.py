@@ -4,8 +4,8 @@ from collections.abc import Callable
 from functools import cache
 
 from ...core.answer import Table
-from ...core.units import METERS_PER_INCH, METERS_PER_YARD
 from ...core.table import read_table
+from ...core.units import METERS_PER_INCH, METERS_PER_YARD
 from ...core.work import work_card
 from ...yarn.count import tex_from_count
 from ...yarn.weight_class import COUNCIL, classes_by_grist

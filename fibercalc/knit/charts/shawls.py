@@ -222,7 +222,7 @@ def _panels() -> Picture:
         left, top = 90 + 180 * (place % 2), TALL * (place // 2)
         half = _row(one, 0.5)
 
-        def on_sheet(points):
+        def on_sheet(points, left=left, top=top):
             return [(left + x, top + 30 + y) for x, y in points]
 
         drawing.text(left, top + 18, one.name, anchor="middle", bold=True)

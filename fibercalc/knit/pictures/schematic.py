@@ -264,7 +264,7 @@ def _shawl(case: ShawlMeasures, out: Outcome[Any]) -> Picture:
         sheet.shape(
             *(
                 (span / 2 + span / 2 * cos(pi * k / 24), middle + span / 2 * sin(pi * k / 24))
-                for k in range(0, 24 * turn + 1)
+                for k in range(24 * turn + 1)
             )
         )
         sheet.across(0, span, middle, "across", span, below=turn == 2)

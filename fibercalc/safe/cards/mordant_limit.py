@@ -51,16 +51,10 @@ class MordantLimit(Case):
         CHOICE,
         "Mordant",
         default="alum",
-        refused={
-            word: CHROME
-            for word in (
-                "chrome",
-                "chromium",
-                "dichromate",
-                "potassium dichromate",
-                "sodium dichromate",
-            )
-        },
+        refused=dict.fromkeys(
+            ("chrome", "chromium", "dichromate", "potassium dichromate", "sodium dichromate"),
+            CHROME,
+        ),
         options=tuple(Option(row["key"], row["label"]) for row in ROWS),
         measure="Chrome is not offered.",
     )

@@ -33,19 +33,11 @@ from ...sources import (
 from ...yarn.blend import blend_regain
 from ...yarn.moisture import mass_at_other_regain
 from ...yarn.regain import CURVE_ERROR, regain_at_humidity, regain_curves
-from ...yarn.sample import mean as mean_of, standard_deviation
+from ...yarn.sample import mean as mean_of
+from ...yarn.sample import standard_deviation
 from ...yarn.student_t import quantile, share_below
-from ..lot_test import (
-    EU,
-    INSPECTOR,
-    LENGTH as BY_LENGTH,
-    SMALL_BATCH,
-    THREAD,
-    US,
-    WEIGHT,
-    judge,
-    least_sample,
-)
+from ..lot_test import EU, INSPECTOR, SMALL_BATCH, THREAD, US, WEIGHT, judge, least_sample
+from ..lot_test import LENGTH as BY_LENGTH
 from ..pictures.lot import sample_dots
 from ..tolerance import (
     CHANCE_EU,

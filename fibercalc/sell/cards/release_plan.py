@@ -18,9 +18,8 @@ from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MASS, MONEY, PERCENT, TIME
 from ...sources import ARITHMETIC, COMMON_PRACTICE, TEXTILE_PAGES_RECIPE
-from ..pictures.flow import flow_picture
-from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
 from ..notation import read_held, read_recipe
+from ..pictures.flow import flow_picture
 from ..plans import ways
 from ..plans.release import (
     colors_table,
@@ -31,6 +30,7 @@ from ..plans.release import (
     plan_sheet,
     what_if_table,
 )
+from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, Base, Colorway, Product, Room, bill_of
 
 MOST_SAID = 4  # shortages in the answer's sentence
 

@@ -63,7 +63,7 @@ def bands_picture(
 
     Raises nothing.
     """
-    shown = [band for band in bands]
+    shown = list(bands)
     top = 1.05 * max([high for *_, high in parcels] + shown[:1])
     top = max(
         top, 1.05 * next((band for band in shown if band >= max(high for *_, high in parcels)), 0)

@@ -6,7 +6,8 @@ from ...core.number import write_number
 from ...core.picture import INDIGO_WASH, INK, LINE, SOFT, Drawing, Scale
 from ...core.table import read_table
 from ..count import count_from_count
-from ..weight_class import COUNCIL, PLY_TERMS, weight_classes as published_classes
+from ..weight_class import COUNCIL, PLY_TERMS
+from ..weight_class import weight_classes as published_classes
 from ..wraps import wrap_conventions, wraps_from_yards_per_pound, yards_per_pound_from_wraps
 
 MOST_DRAWN = 42.0  # wraps per inch at the right edge; lace is open above

@@ -27,9 +27,8 @@ class AcidDilution(Case):
         CHOICE,
         "Acid",
         default="acetic",
-        refused={
-            word: MINERAL
-            for word in (
+        refused=dict.fromkeys(
+            (
                 "sulfuric",
                 "sulphuric",
                 "hydrochloric",
@@ -38,8 +37,9 @@ class AcidDilution(Case):
                 "phosphoric",
                 "hydrofluoric",
                 "mineral",
-            )
-        },
+            ),
+            MINERAL,
+        ),
         options=(
             Option("acetic", "Acetic (vinegar)"),
             Option("citric", "Citric, in solution"),

@@ -47,9 +47,8 @@ class Sett(Case):
             Option(PEIRCE, "Length and weight, cotton (Peirce)"),
             Option(PACKED, "A close-packed wrap"),
         ),
-        refused={
-            word: RELAXED
-            for word in (
+        refused=dict.fromkeys(
+            (
                 "relaxed",
                 "hand",
                 "hand wrap",
@@ -59,8 +58,9 @@ class Sett(Case):
                 "wraps",
                 "wpi",
                 "wraps per inch",
-            )
-        },
+            ),
+            RELAXED,
+        ),
     )
     count = Input[float](
         LINEAR_DENSITY,

@@ -242,7 +242,7 @@ def _shares(case: WarpPlan) -> list[Share]:
         return [Share(color, "warp", part, 0.0) for color, part in warp.items()] + [
             Share(color, "weft", 0.0, part) for color, part in weft.items()
         ]
-    uses = {color: "warp" for color in warp} | {
+    uses = dict.fromkeys(warp, "warp") | {
         color: "warp and weft" if color in warp else "weft" for color in weft
     }
     return [Share(color, uses[color], warp.get(color, 0.0), weft.get(color, 0.0)) for color in uses]

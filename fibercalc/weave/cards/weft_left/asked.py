@@ -28,8 +28,8 @@ def _range_of(out: Outcome[WeftLeft], number: int) -> tuple[float, float]:
     for name, half_width in rough.items():
         if half_width:
             shifts = [_moved(out.case, number, name, sign * half_width) - picks for sign in (-1, 1)]
-            parts.down.append(max(0.0, -min(shifts)))
-            parts.up.append(max(0.0, max(shifts)))
+            parts.down.append(max(0.0, *(-shift for shift in shifts)))
+            parts.up.append(max(0.0, *shifts))
     return max(picks - parts.half_width("down"), 0.0), picks + parts.half_width("up")
 
 
