@@ -3,12 +3,14 @@
 The public surface is three functions; a chapter is loaded when a card of it is asked for.
 """
 
+from typing import Any
+
 __version__ = "0.1.0"
 
 __all__ = ["cards", "show", "work"]
 
 
-def cards() -> list[dict]:
+def cards() -> list[dict[str, Any]]:
     """Every card: its id, chapter and question."""
     from .core.registry import all_cards
 
@@ -17,7 +19,7 @@ def cards() -> list[dict]:
     ]
 
 
-def show(card_id: str) -> dict:
+def show(card_id: str) -> dict[str, Any]:
     """The declaration of a card as plain data. Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card."""
     from .core.describe import declaration
     from .core.registry import find_card
@@ -27,12 +29,12 @@ def show(card_id: str) -> dict:
 
 def work(
     card_id: str,
-    inputs: dict | None = None,
+    inputs: dict[str, Any] | None = None,
     *,
     style: str = "point",
     system: str = "both",
     money: str = "€",
-) -> dict:
+) -> dict[str, Any]:
     """The answer of a card, as `fibercalc work CARD --json` prints it.
 
     inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as "dyes.1.depth", or as a list of

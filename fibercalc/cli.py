@@ -3,7 +3,9 @@
 import argparse
 import json
 import sys
+from contextlib import suppress
 from pathlib import Path
+from typing import Any
 
 from . import __version__, cards, show, work
 from .core.nesting import deeper_than
@@ -17,7 +19,8 @@ def main(arguments: list[str] | None = None) -> int:
     """Run one command and return its exit code."""
     options = _options(arguments)
     try:
-        return options.run(options)
+        code: int = options.run(options)
+        return code
     except BadInputs as error:
         _complain(*(problem.text for problem in error.problems))
     except UnknownCard as error:
@@ -82,12 +85,12 @@ def _put(text: str) -> None:
     sys.stdout.write(text + "\n")
 
 
-def _json(data) -> int:
+def _json(data: Any) -> int:
     _put(json.dumps(data, ensure_ascii=False, indent=1))
     return 0
 
 
-def _cards(options) -> int:
+def _cards(options: argparse.Namespace) -> int:
     found = cards()
     if options.json:
         return _json(found)
@@ -96,7 +99,7 @@ def _cards(options) -> int:
     return 0
 
 
-def _show(options) -> int:
+def _show(options: argparse.Namespace) -> int:
     data = show(options.card)
     if options.json:
         return _json(data)
@@ -118,7 +121,7 @@ def _show(options) -> int:
     return 0
 
 
-def _about(item: dict) -> str:
+def _about(item: dict[str, Any]) -> str:
     parts = [item["label"]]
     if "options" in item:
         parts.append("one of " + ", ".join(option["value"] for option in item["options"]))
@@ -129,18 +132,18 @@ def _about(item: dict) -> str:
     return "  " + "; ".join(parts)
 
 
-def _inputs(options) -> dict:
-    inputs = {}
+def _inputs(options: argparse.Namespace) -> dict[str, Any]:
+    inputs: dict[str, Any] = {}
     if options.file:
-        try:
+        held: Any = None
+        with suppress(OSError, ValueError):
             text = Path(options.file).read_text("utf-8")
-            inputs = None if deeper_than(text, DEEPEST) else json.loads(text)
-        except (OSError, ValueError):
-            inputs = None
-        if not isinstance(inputs, dict):
+            held = None if deeper_than(text, DEEPEST) else json.loads(text)
+        if not isinstance(held, dict):
             raise _Unusable(
                 f"--file: {options.file} given; give a JSON file that holds inputs by name."
             )
+        inputs = held
     for pair in options.values:
         name, sign, value = pair.partition("=")
         if not sign:
@@ -153,7 +156,7 @@ class _Unusable(ValueError):
     """The command's own words cannot be used."""
 
 
-def _work(options) -> int:
+def _work(options: argparse.Namespace) -> int:
     try:
         inputs = _inputs(options)
     except _Unusable as error:
@@ -185,7 +188,7 @@ def _work(options) -> int:
     return 0
 
 
-def _table(table: dict) -> None:
+def _table(table: dict[str, Any]) -> None:
     rows = [table["columns"], *table["rows"]]
     widths = [max(len(str(row[at])) for row in rows) for at in range(len(table["columns"]))]
     _put(f"\n{table['title']}")

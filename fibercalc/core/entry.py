@@ -38,6 +38,13 @@ class Reading:
     asked: bool = True
     whose: str = ""
 
+    @property
+    def measured(self) -> Amount:
+        """The amount as understood. Raises TypeError where there is none: blank, or no amount."""
+        if self.amount is None:
+            raise TypeError(f"{self.name}: {self.given or 'nothing'} is no amount")
+        return self.amount
+
 
 def read_one(
     each: Input[Any],

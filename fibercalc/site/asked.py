@@ -1,5 +1,7 @@
 """What a request from the page asks: its card, its settings, its inputs as read, and how the form then stands."""
 
+from typing import Any
+
 from ..core.card import Card
 from ..core.lent import DAY, HERS, OPEN
 from ..core.link import query_of
@@ -34,12 +36,12 @@ def card_of(card_id: str) -> Card:
     return find_card(card_id)
 
 
-def settings_of(request: dict) -> Settings:
+def settings_of(request: dict[str, Any]) -> Settings:
     """The settings that go with a request."""
     return Settings.from_texts(request.get("settings"))
 
 
-def given_of(request: dict, card: Card, settings: Settings) -> Given:
+def given_of(request: dict[str, Any], card: Card, settings: Settings) -> Given:
     """Inputs from a request's controls: units are the names that end in .unit; own names those that a person gave, of which a number
     typed as the example has it is the example's again."""
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
@@ -63,7 +65,7 @@ def given_of(request: dict, card: Card, settings: Settings) -> Given:
     return read_inputs(card, texts, settings, units, exact, counts, named)
 
 
-def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
+def trail_of(request: dict[str, Any]) -> tuple[tuple[str, str], ...]:
     """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
     trail = request.get("trail")
     steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
@@ -74,7 +76,9 @@ def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
     )
 
 
-def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()) -> dict:
+def state_of(
+    given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()
+) -> dict[str, Any]:
     """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
     problems = list(given.problems)
     made, query, say = {}, None, ""
@@ -103,7 +107,7 @@ def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...
     } | _whose(given, settings)
 
 
-def _whose(given: Given, settings: Settings) -> dict:
+def _whose(given: Given, settings: Settings) -> dict[str, Any]:
     """Which values are hers, and what the controls show in place of what the example had only lent."""
     back = {
         name: shown_text(reading.input, reading, settings)[0]

@@ -2,9 +2,13 @@
 
 import re
 from pathlib import Path
+from typing import TypeAlias
 
-from ..core.card import CHAPTERS
+from ..core.card import CHAPTERS, Card
 from ..core.registry import chapter_cards
+
+# A page, or a title with its page or with the entries below it.
+Entry: TypeAlias = "str | dict[str, str] | dict[str, list[Entry]]"
 
 FRONT_MATTER = re.compile(r"\A---\n(.*?)\n---\n", re.DOTALL)
 
@@ -23,12 +27,12 @@ def front_matter(path: Path) -> dict[str, str]:
     }
 
 
-def navigation(pages: Path) -> list:
+def navigation(pages: Path) -> list[Entry]:
     """MkDocs' nav: the front page, each chapter that has cards (overview, cards, reference pages), then the general pages.
 
     Raises Unplaced when a card has no page or a page in a chapter's folder is neither a card's nor a reference page.
     """
-    nav: list = [{"Contents": "index.md"}]
+    nav: list[Entry] = [{"Contents": "index.md"}]
     for chapter in CHAPTERS:
         cards = chapter_cards(chapter)
         if cards:
@@ -38,9 +42,9 @@ def navigation(pages: Path) -> list:
     return nav
 
 
-def _chapter(pages: Path, chapter: str, cards: list) -> list:
+def _chapter(pages: Path, chapter: str, cards: list[Card]) -> list[Entry]:
     folder = pages / chapter
-    entries: list = [f"{chapter}/index.md"]
+    entries: list[Entry] = [f"{chapter}/index.md"]
     for card in cards:
         if not (folder / f"{card.id}.md").is_file():
             raise Unplaced(f"card {card.id} has no page; write docs/pages/{chapter}/{card.id}.md")
@@ -62,5 +66,5 @@ def _chapter(pages: Path, chapter: str, cards: list) -> list:
     return entries
 
 
-def _place(path: Path) -> tuple:
+def _place(path: Path) -> tuple[int, str]:
     return int(front_matter(path).get("place", 999)), path.name

@@ -1,16 +1,18 @@
 """The one function the browser calls: JSON text in, JSON text out. Errors are values with a kind and are always shown."""
 
 import json
+from typing import Any
 
 from .. import __version__
 from ..core.card import Card, Input, Rows
-from ..core.entry import read_one
+from ..core.entry import Reading, read_one
 from ..core.link import read_query
 from ..core.nesting import deeper_than
 from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.reading import read_inputs
 from ..core.registry import UnknownCard
+from ..core.units import Unit
 from ..core.work import work_given
 from .asked import card_of, given_of, settings_of, state_of, trail_of
 from .form import shown_text, values_of
@@ -49,26 +51,26 @@ def handle(text: str) -> str:
     return _reply(number, reply)
 
 
-def _reply(number, reply: dict) -> str:
+def _reply(number: Any, reply: dict[str, Any]) -> str:
     return json.dumps({"id": number} | reply, ensure_ascii=False)
 
 
-def _fault(error: Exception) -> dict:
+def _fault(error: Exception) -> dict[str, Any]:
     return _problem(f"{type(error).__name__}: {error}"[:300])
 
 
-def _problem(text: str) -> dict:
+def _problem(text: str) -> dict[str, Any]:
     return {"problem": {"kind": "fault", "text": text}}
 
 
-def _work(request: dict) -> dict:
+def _work(request: dict[str, Any]) -> dict[str, Any]:
     settings = settings_of(request)
     return state_of(
         given_of(request, card_of(request["card"]), settings), settings, trail_of(request)
     )
 
 
-def _open(request: dict) -> dict:
+def _open(request: dict[str, Any]) -> dict[str, Any]:
     card, settings = card_of(request["card"]), settings_of(request)
     texts, counts, notes = read_query(card, str(request.get("query", "")))
     given = read_inputs(card, texts, settings, exact=texts, counts=counts, named=texts)
@@ -85,7 +87,7 @@ def _open(request: dict) -> dict:
     }
 
 
-def _convert(request: dict) -> dict:
+def _convert(request: dict[str, Any]) -> dict[str, Any]:
     """A field's number in another unit; the exact text keeps the full value, so that going back gives the same digits."""
     each, settings = _input(card_of(request["card"]), request["name"]), settings_of(request)
     exact = request.get("exact") or ""
@@ -99,22 +101,22 @@ def _convert(request: dict) -> dict:
     )
     if isinstance(reading, Problem) or reading.amount is None:
         return {"text": request["text"], "exact": ""}
-    unit = each.of.unit(request["to"])
+    unit = each.quantity.unit(request["to"])
     in_unit = read_one(each, each.name, _in_unit(reading, unit), settings, "canonical", unit.sign)
     if isinstance(in_unit, Problem):
         return {"text": request["text"], "exact": ""}
     return {"text": shown_text(each, in_unit, settings)[0], "exact": exact or reading.text}
 
 
-def _in_unit(reading, unit) -> str:
+def _in_unit(reading: Reading, unit: Unit) -> str:
     from ..core.amount import Amount, width_in_unit
 
-    amount = reading.amount
+    amount = reading.measured
     typed = width_in_unit(unit, amount.value, amount.rough) if amount.rough else None
     return Amount(amount.value, unit, amount.rough, typed).canonical()
 
 
-def _input(card: Card, name: str) -> Input:
+def _input(card: Card, name: str) -> Input[Any]:
     parts_of_name = str(name).split(".")
     item = card.item(parts_of_name[0])
     return (
@@ -124,7 +126,7 @@ def _input(card: Card, name: str) -> Input:
     )
 
 
-def _sheet(request: dict) -> dict:
+def _sheet(request: dict[str, Any]) -> dict[str, Any]:
     from .sheet import paper, sheet  # only when something is printed
 
     settings = settings_of(request)
@@ -143,7 +145,7 @@ def _sheet(request: dict) -> dict:
         return {"html": "", "refused": " ".join(problem.text for problem in error.problems)}
 
 
-def _check(request: dict) -> dict:
+def _check(request: dict[str, Any]) -> dict[str, Any]:
     """Run the worked examples in these files' texts with this very copy of the program."""
     from ..core.checks import (
         parse_checks,
@@ -161,13 +163,13 @@ def _check(request: dict) -> dict:
     return {"passed": passed, "failed": failed}
 
 
-def _hello(request: dict) -> dict:
+def _hello(request: dict[str, Any]) -> dict[str, Any]:
     import sys
 
     return {"version": __version__, "python": sys.version.split()[0]}
 
 
-def _bench_check(request: dict) -> dict:
+def _bench_check(request: dict[str, Any]) -> dict[str, Any]:
     from ..workbook import bench
 
     settings = settings_of(request)
@@ -182,7 +184,7 @@ def _bench_check(request: dict) -> dict:
     }
 
 
-def _bench_read(request: dict) -> dict:
+def _bench_read(request: dict[str, Any]) -> dict[str, Any]:
     from ..workbook import bench
 
     record, notes = bench.read_record(request.get("record"))
@@ -202,7 +204,7 @@ def _bench_read(request: dict) -> dict:
     }
 
 
-def _bench_offers(request: dict) -> dict:
+def _bench_offers(request: dict[str, Any]) -> dict[str, Any]:
     card, found = card_of(request["card"]), []
     if request.get("records"):
         from ..workbook import flow, records  # only where there are records
@@ -227,13 +229,13 @@ def _bench_offers(request: dict) -> dict:
     return {"offers": found}
 
 
-def _yardage(request: dict) -> dict:
+def _yardage(request: dict[str, Any]) -> dict[str, Any]:
     from . import helper  # only where a customer asks
 
     return helper.reply(request)
 
 
-def _base_link(request: dict) -> dict:
+def _base_link(request: dict[str, Any]) -> dict[str, Any]:
     from . import link_maker
 
     settings = settings_of(request)
@@ -247,7 +249,7 @@ def _base_link(request: dict) -> dict:
     return {"fields": state["fields"], "shown": state["shown"], "answered": "link" in made} | made
 
 
-def _stand(request: dict) -> dict:
+def _stand(request: dict[str, Any]) -> dict[str, Any]:
     from . import stand
 
     settings = settings_of(request)
@@ -260,7 +262,7 @@ def _stand(request: dict) -> dict:
     )
 
 
-def _counter(request: dict) -> dict:
+def _counter(request: dict[str, Any]) -> dict[str, Any]:
     from . import link_maker
 
     return link_maker.counter_bases(
@@ -268,7 +270,7 @@ def _counter(request: dict) -> dict:
     )
 
 
-def _counter_code(request: dict) -> dict:
+def _counter_code(request: dict[str, Any]) -> dict[str, Any]:
     from . import link_maker
 
     return link_maker.counter_code(
@@ -280,7 +282,7 @@ def _counter_code(request: dict) -> dict:
     )
 
 
-def _workbook(request: dict) -> dict:
+def _workbook(request: dict[str, Any]) -> dict[str, Any]:
     from . import records  # only where records are
 
     return records.ACTIONS[request["do"]](request)

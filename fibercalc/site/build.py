@@ -5,6 +5,8 @@ fonts and check rows; each page's head; the policy; and last the service worker,
 Never in the browser's package. docs/hooks.py calls prepare() and finish().
 """
 
+from __future__ import annotations
+
 import argparse
 import base64
 import hashlib
@@ -16,14 +18,19 @@ import subprocess
 import sys
 import sysconfig
 import tomllib
+from collections.abc import Iterable
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 from urllib.parse import urlsplit
 
 from .. import __version__
 from ..workbook.schema import file_schema
 from . import book, helper_page
 from .serve import KEPT, VERSIONED
+
+if TYPE_CHECKING:
+    from mkdocs.config.defaults import MkDocsConfig
 
 ROOT = Path(__file__).resolve().parents[2]
 WORK = ROOT / ".build"
@@ -47,7 +54,7 @@ class BuildStopped(RuntimeError):
     """The site cannot be built as it stands; nothing half-made is published."""
 
 
-def prepare(config):
+def prepare(config: MkDocsConfig) -> MkDocsConfig:
     """Before the pages: everything whose name or content they need."""
     config.nav = book.navigation(Path(config.docs_dir))
     config.extra["version"] = __version__
@@ -56,10 +63,10 @@ def prepare(config):
     return config
 
 
-def finish(config) -> None:
+def finish(config: MkDocsConfig) -> None:
     """After the pages: the rest of the site, in the order in which one part needs another."""
     site = Path(config.site_dir)
-    home = urlsplit(config.site_url).path or "/"
+    home = urlsplit(config.site_url or "").path or "/"
     runtime = _browser_python(site)
     app = _scripts(site)
     _join_sheets(site, config.extra["sheets"])
@@ -84,7 +91,7 @@ def finish(config) -> None:
     _node("offline.mjs", str(site), __version__, _built_on())
 
 
-def content_policy(pages) -> str:
+def content_policy(pages: Iterable[str]) -> str:
     """The Content-Security-Policy for every page: our own files, and the theme's inline scripts by their hashes.
 
     One policy for all pages: instant navigation exchanges head elements, and a policy that changed would be added to the old one.
@@ -153,7 +160,7 @@ def _copy_checks(site: Path) -> None:
         shutil.copy(path, target / path.name)
 
 
-def _write_record_schema(site: Path, config) -> None:
+def _write_record_schema(site: Path, config: MkDocsConfig) -> None:
     """What a workbook's file holds, for other programs; the address stays, the schema number stands inside."""
     schema = file_schema(f"{(config.site_url or '/').rstrip('/')}/workbook-schema.json")
     (site / "workbook-schema.json").write_text(
@@ -161,7 +168,7 @@ def _write_record_schema(site: Path, config) -> None:
     )
 
 
-def _write_web_app_manifest(site: Path, config, home: str) -> None:
+def _write_web_app_manifest(site: Path, config: MkDocsConfig, home: str) -> None:
     """Addresses in it are relative to the manifest itself, so that the book may stand below a path."""
     icons = [
         ("icon-192.png", "192x192", "any"),

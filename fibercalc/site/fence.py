@@ -4,6 +4,7 @@ An unknown name stops the build; nothing half-made is published.
 """
 
 from importlib import import_module
+from typing import Any
 
 from ..core.answer import Picture, Table
 from ..core.card import CHAPTERS
@@ -11,6 +12,7 @@ from ..core.markup import Markup, inner, tag
 from ..core.reading import read_inputs
 from ..core.registry import chapter_cards, find_card
 from ..core.settings import Settings
+from ..sources import all_sources
 from ..workbook.base_link import LINK
 from ..workbook.bench import BENCH
 from ..workbook.exchange import FORMAT, KEPT_REMOVED, LARGEST
@@ -18,7 +20,6 @@ from ..workbook.records import SCHEMA
 from .form import form
 from .page import card_element
 from .parts import figure, listing, sources
-from ..sources import all_sources
 
 # What stands beside the chapters: title, then address and question of each.
 BESIDE = (
@@ -42,7 +43,9 @@ BESIDE = (
 )
 
 
-def formatter(source: str, language: str, css_class: str, options: dict, md, **kwargs) -> str:
+def formatter(
+    source: str, language: str, css_class: str, options: dict[str, Any], md: Any, **kwargs: Any
+) -> str:
     """A custom fence for pymdownx.superfences."""
     return FENCES[language](source.strip())
 
@@ -56,7 +59,7 @@ def chart(name: str) -> Markup:
     """```chart: chapter.name, a function of the chapter's charts module that returns tables and pictures."""
     chapter, _, function = name.partition(".")
     parts = getattr(import_module(f"fibercalc.{chapter}.charts"), function)()
-    made = []
+    made: list[Markup | None] = []
     for part in parts:
         if isinstance(part, Picture):
             made.append(figure(part))

@@ -1,9 +1,13 @@
 """The form of a card, from its declaration. Labels, hints, units and error slots are all there before any script runs."""
 
+from collections.abc import Iterable
+from typing import Any
+
 from ..core.card import CHOICE, COLOR, TEXT, Card, Input, Rows
+from ..core.color import Color
+from ..core.entry import Reading, range_text
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
-from ..core.entry import range_text
 from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.units import MONEY
@@ -45,25 +49,25 @@ def form(card: Card, given: Given, settings: Settings, heading: str = "What you 
     )
 
 
-def _is_beside(item: Input | Rows) -> bool:
+def _is_beside(item: Input[Any] | Rows[Any]) -> bool:
     return isinstance(item, Input) and bool(item.beside)
 
 
-def _beside(items) -> dict[str, Input]:
+def _beside(items: Iterable[Input[Any] | Rows[Any]]) -> dict[str, Input[Any]]:
     """Name of an input -> the choice that stands beside it."""
-    return {item.beside: item for item in items if _is_beside(item)}
+    return {item.beside: item for item in items if isinstance(item, Input) and item.beside}
 
 
 def field(
     card_id: str,
-    each: Input,
+    each: Input[Any],
     name: str,
     given: Given,
     settings: Settings,
     shown: bool = True,
     label: str = "",
     hints: str = "",
-    beside: Input | None = None,
+    beside: Input[Any] | None = None,
 ) -> Markup:
     """One input: label, hint, control with its unit, the reading echoed, and room for an error line. hints is the id of a hint
     that stands elsewhere: rows share theirs. beside is a choice that says something of the value.
@@ -87,7 +91,7 @@ def field(
     )
 
 
-def _said_of(each: Input, name: str, given: Given, label: str) -> Markup:
+def _said_of(each: Input[Any], name: str, given: Given, label: str) -> Markup:
     """The choice beside a value; it has no line of its own."""
     own = f"{name.rpartition('.')[0]}.{each.name}".lstrip(".")
     reading = given.readings.get(own)
@@ -101,12 +105,12 @@ def _said_of(each: Input, name: str, given: Given, label: str) -> Markup:
     )
 
 
-def optional(each: Input) -> Markup | None:
+def optional(each: Input[Any]) -> Markup | None:
     """The word that says a field may stay blank."""
     return tag("span", " (may be left blank)", class_="optional") if each.optional else None
 
 
-def hint(each: Input, settings: Settings) -> str:
+def hint(each: Input[Any], settings: Settings) -> str:
     """How to measure it, what is usual, and how rough it usually is."""
     parts = [each.measure]
     if each.usual:
@@ -117,8 +121,14 @@ def hint(each: Input, settings: Settings) -> str:
 
 
 def _entry(
-    each: Input, name: str, control: str, about: str, label: str, reading, settings: Settings
-) -> list:
+    each: Input[Any],
+    name: str,
+    control: str,
+    about: str,
+    label: str,
+    reading: Reading | None,
+    settings: Settings,
+) -> list[Markup]:
     if each.kind == CHOICE:
         chosen = reading.text if reading else each.default
         options = [
@@ -196,11 +206,12 @@ def _stepper(label: str, by: int) -> Markup:
     )
 
 
-def _swatch(reading) -> str:
-    return reading.value.hex if reading is not None and reading.value is not None else "#808080"
+def _swatch(reading: Reading | None) -> str:
+    color: Color | None = reading.value if reading is not None else None
+    return color.hex if color is not None else "#808080"
 
 
-def shown_text(each: Input, reading, settings: Settings) -> tuple[str, str]:
+def shown_text(each: Input[Any], reading: Reading | None, settings: Settings) -> tuple[str, str]:
     """What stands in a field and the unit chosen beside it, for an input as read."""
     if reading is None:
         return each.default, each.choices[0].sign if each.measured else ""
@@ -214,7 +225,7 @@ def shown_text(each: Input, reading, settings: Settings) -> tuple[str, str]:
     return text, offered.sign
 
 
-def _rows(card_id: str, item: Rows, given: Given, settings: Settings) -> Markup:
+def _rows(card_id: str, item: Rows[Any], given: Given, settings: Settings) -> Markup:
     count = given.counts.get(item.name, len(item.default))
     shown = set(given.asked())
     any_shown = not item.when or any(name.startswith(f"{item.name}.") for name in shown)
@@ -237,7 +248,7 @@ def _rows(card_id: str, item: Rows, given: Given, settings: Settings) -> Markup:
     )
 
 
-def _row_hints(card_id: str, item: Rows, settings: Settings) -> Markup:
+def _row_hints(card_id: str, item: Rows[Any], settings: Settings) -> Markup:
     """What is said once for all rows: how to measure, and each field's own hint."""
     lines = [item.measure] + [
         f"{each.label}: {said[0].lower()}{said[1:]}"
@@ -252,7 +263,12 @@ def _row_hints(card_id: str, item: Rows, settings: Settings) -> Markup:
 
 
 def _row(
-    card_id: str, item: Rows, number: str, given: Given, settings: Settings, shown: set | None
+    card_id: str,
+    item: Rows[Any],
+    number: str,
+    given: Given,
+    settings: Settings,
+    shown: set[str] | None,
 ) -> Markup:
     fields, beside = [], _beside(item.fields)
     for each in item.fields:

@@ -8,6 +8,7 @@ written into the table together with the sentences, so that the page's small rea
 from collections.abc import Callable
 from importlib import import_module
 from math import exp, log, sqrt
+from typing import Any
 
 from ..core.number import write_number
 from ..core.registry import find_card
@@ -142,7 +143,7 @@ def work(grams: float, meters: float, project: str, size: str) -> Answer:
     )
 
 
-def reply(request: dict) -> dict:
+def reply(request: dict[str, Any]) -> dict[str, Any]:
     """The full calculation for the page's questions: say() of one. Raises ValueError for numbers out of range, KeyError for unknown words."""
     grams, meters = float(request["grams"]), float(request["meters"])
     within = all(
@@ -158,19 +159,21 @@ def reply(request: dict) -> dict:
     return say(work(grams, meters, request["project"], request["size"]), request["sure"], phrases())
 
 
-def projects() -> tuple:
+def projects() -> tuple[Any, ...]:
     """What a customer may ask for. The site knows no chapter by name in its code's imports; this is data of the card's own chapter."""
-    return import_module(f"fibercalc.{find_card(CARD).chapter}.asked").PROJECTS
+    asked = import_module(f"fibercalc.{find_card(CARD).chapter}.asked")
+    offered: tuple[Any, ...] = asked.PROJECTS
+    return offered
 
 
-def _found(key: str, among: tuple):
+def _found(key: str, among: tuple[Any, ...]) -> Any:
     found = next((each for each in among if each.key == key), None)
     if found is None:
         raise KeyError(key)
     return found
 
 
-def say(answer: Answer, sure: str, table: dict) -> dict:
+def say(answer: Answer, sure: str, table: dict[str, Any]) -> dict[str, Any]:
     """The sentences of an answer, from the table's own lists: the page's reader does the same with the same lists."""
     words, wanted = table["words"], int(sure) / 100
     buy = next((count for count in range(1, MOST + 1) if answer.chance(count) >= wanted), None)
@@ -203,21 +206,24 @@ def say(answer: Answer, sure: str, table: dict) -> dict:
     return {"say": line, "fewer": fewer, "need": need, "count": buy}
 
 
-def _odds(table: dict, chance: float) -> str:
-    return next((words for floor, words in table["odds"] if chance >= floor), table["odds"][-1][1])
+def _odds(table: dict[str, Any], chance: float) -> str:
+    odds: list[tuple[float, str]] = table["odds"]
+    return next((words for floor, words in odds if chance >= floor), odds[-1][1])
 
 
-def _length(table: dict, meters: float) -> list:
-    return next((row for row in table["lengths"] if meters < row[0]), table["lengths"][-1])
+def _length(table: dict[str, Any], meters: float) -> list[Any]:
+    """A row of _lengths()."""
+    lengths: list[list[Any]] = table["lengths"]
+    return next((row for row in lengths if meters < row[0]), lengths[-1])
 
 
-def written_need(table: dict, meters: float) -> str:
+def written_need(table: dict[str, Any], meters: float) -> str:
     """A length as every answer writes it: "880 m (960 yd)"."""
     _, in_meters, in_yards = _length(table, meters)
     return f"{in_meters} m ({in_yards} yd)"
 
 
-def phrases() -> dict:
+def phrases() -> dict[str, Any]:
     """The lists of words and written numbers that every answer is joined from."""
     odds = [
         [round(sqrt(chance * after), 6), words]
@@ -246,7 +252,7 @@ def phrases() -> dict:
     }
 
 
-def _lengths() -> list[list]:
+def _lengths() -> list[list[Any]]:
     """[upper edge in meters, meters, yards] as written: no finer than the spread supports, 2 to 5 % apart, without groups below 10,000."""
     rows, value = [], 10.0
     while value < 40_000:
@@ -279,7 +285,7 @@ def _plain(value: float) -> str:
     return text.replace("\u202f", "") if value < 9999.5 else text
 
 
-def table() -> dict:
+def table() -> dict[str, Any]:
     """Everything that a page needs to answer by itself: rules for links, words, and for each project and size the need and the odds."""
     low, high = RULES["grist"]
     grists = [

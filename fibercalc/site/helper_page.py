@@ -2,6 +2,7 @@
 
 import json
 from pathlib import Path
+from typing import Any
 
 from ..core.markup import Markup, document, tag
 from . import helper
@@ -62,7 +63,7 @@ def _head(title: str, name: str, app: str) -> Markup:
     )
 
 
-def helper_body(table: dict) -> Markup:
+def helper_body(table: dict[str, Any]) -> Markup:
     """The customers' page: whole before any script, which fills in the base of the link and the answer."""
     return tag(
         "body",
@@ -134,7 +135,7 @@ def helper_body(table: dict) -> Markup:
     )
 
 
-def _worked_out(table: dict) -> Markup:
+def _worked_out(table: dict[str, Any]) -> Markup:
     """Where the answer comes from, folded away: a customer asks for skeins, and whoever asks for more finds it here."""
     return tag(
         "details",
@@ -153,7 +154,7 @@ def _worked_out(table: dict) -> Markup:
     )
 
 
-def _questions(table: dict) -> Markup:
+def _questions(table: dict[str, Any]) -> Markup:
     project = table["projects"][0]
     return tag(
         "form",
@@ -214,7 +215,7 @@ def _questions(table: dict) -> Markup:
     )
 
 
-def _measure(name: str, label: str, value: str, units: tuple) -> Markup:
+def _measure(name: str, label: str, value: str, units: tuple[tuple[str, str], ...]) -> Markup:
     box = tag(
         "input",
         id=name,
@@ -243,7 +244,7 @@ def _measure(name: str, label: str, value: str, units: tuple) -> Markup:
     )
 
 
-def _choice(name: str, label: str, options: list, chosen: str) -> Markup:
+def _choice(name: str, label: str, options: list[tuple[str, str]], chosen: str) -> Markup:
     return tag(
         "div",
         tag("label", label, for_=name),
@@ -264,7 +265,7 @@ def _choice(name: str, label: str, options: list, chosen: str) -> Markup:
     )
 
 
-def _no_script(table: dict) -> Markup:
+def _no_script(table: dict[str, Any]) -> Markup:
     """What can be said to a browser without scripts: the usual need of each project in its first size."""
     head = tag(
         "tr",

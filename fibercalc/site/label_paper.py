@@ -1,34 +1,47 @@
 """Labels on paper: each page one drawing at its true size, with cut marks and a bar that shows whether the printer kept it."""
 
+from __future__ import annotations
+
 from dataclasses import replace
 from datetime import date
+from typing import TYPE_CHECKING, Any
 
 from .. import __version__
-from ..core.day import today as this_day, write_date
+from ..core.day import today as this_day
+from ..core.day import write_date
 from ..core.label import PAGES, Area, Block, Code, TooLong, gap_of, has_foot
 from ..core.label.draw import BLACK, HAIR, drawn, mm, svg, text
-from ..core.label.label import Line, fitted
+from ..core.label.label import Laid, Line, fitted
 from ..core.label.sheet import EDGE, FOOT, Sheets, leaves
 from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
+from ..core.paper import Labels
 from ..core.work import Worked
-from ..workbook.base_link import BaseLink, RULES, clean, write_link
+from ..workbook.base_link import RULES, BaseLink, clean, write_link
 from .link_maker import LOCAL, home_of, host_of, out_of_range
 from .qr import LEAST_MODULE, code_of, code_shapes, module_in
+
+if TYPE_CHECKING:
+    from segno import QRCode
 
 BAR = 100.0  # mm
 TICK, AWAY = 3.0, 1.0  # mm: a cut mark, and how far it stays from the labels
 SIZE = 8.2  # pt of what stands beside the labels
 
 
-def labels_paper(worked: Worked, number: int, here: str, today: date | None = None) -> dict:
+def labels_paper(
+    worked: Worked, number: int, here: str, today: date | None = None
+) -> dict[str, Any]:
     """A card's labels as pages: {"html", "kind", "said"}, or {"html": "", "refused"} in one line. Raises ModuleNotFoundError until the library
     that makes codes is there, and IndexError for a paper the card does not have.
 
     here  the address of the book that the page is in: what a code leads to
     """
-    sheets = worked.card.papers[number].sheets(worked.outcome)
-    codes = {}
+    wanted = worked.card.papers[number]
+    if not isinstance(wanted, Labels):
+        raise TypeError(f"{wanted.title}: these are no labels")
+    sheets = wanted.sheets(worked.outcome)
+    codes: dict[Code, Linked] = {}
     for laid, _ in sheets.labels:
         for code in laid.label.codes:
             codes[code] = _link(code, here)
@@ -46,8 +59,16 @@ def labels_paper(worked: Worked, number: int, here: str, today: date | None = No
 class Linked:
     """Where a code leads: its drawing's code, the address to type, what to tell the maker, or what is wrong."""
 
-    def __init__(self, code=None, short: str = "", said: str = "", wrong: str = ""):
+    def __init__(
+        self, code: QRCode | None = None, short: str = "", said: str = "", wrong: str = ""
+    ) -> None:
         self.code, self.short, self.said, self.wrong = code, short, said, wrong
+
+    def shapes(self, x: float, y: float, side: float) -> Markup:
+        """The code in a square of a drawing. Raises ValueError where it could not be made."""
+        if self.code is None:
+            raise ValueError(self.wrong)
+        return code_shapes(self.code, x, y, side)
 
 
 def _link(code: Code, here: str) -> Linked:
@@ -66,7 +87,8 @@ def _link(code: Code, here: str) -> Linked:
         about["grams"],
         about["meters"],
         about["weight_class"],
-        *(clean(about[name], RULES["texts"][key]) for name, key in (("name", "n"), ("lot", "l"))),
+        clean(about["name"], RULES["texts"]["n"]),
+        clean(about["lot"], RULES["texts"]["l"]),
     )
     if wrong := out_of_range(base):
         return Linked(wrong=f"The code cannot be made. {wrong}")
@@ -97,14 +119,16 @@ def _link(code: Code, here: str) -> Linked:
     )
 
 
-def _page(sheets: Sheets, leaf: list, codes: dict, foot: str) -> Markup:
+def _page(
+    sheets: Sheets, leaf: list[tuple[Laid, float, float]], codes: dict[Code, Linked], foot: str
+) -> Markup:
     first = leaf[0][0]
     alone = sheets.page == "alone"
     width, height = (first.label.width, first.label.height) if alone else PAGES[sheets.page]
 
     def code(each: Code) -> Markup:
         return inner(
-            code_shapes(codes[each].code, each.x, each.y, each.side),
+            codes[each].shapes(each.x, each.y, each.side),
             *(text(line) for line in _address(each, codes[each].short)),
         )
 
@@ -148,7 +172,7 @@ def _address(code: Code, short: str) -> list[Line]:
         return []
 
 
-def _cut_marks(leaf: list) -> Markup:
+def _cut_marks(leaf: list[tuple[Laid, float, float]]) -> Markup:
     """Short lines outside the block of labels, in line with every straight cut."""
     if gap_of(leaf[0][0]):
         return inner()

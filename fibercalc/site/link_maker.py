@@ -1,5 +1,10 @@
 """The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page, the booth card, the counter's bases."""
 
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any, NamedTuple
 from urllib.parse import urlsplit
 
 from ..core.entry import Reading
@@ -13,6 +18,9 @@ from ..workbook import bench
 from ..workbook.base_link import LOT, RULES, BaseLink, clean, price_text, write_link
 from .helper import MOST
 from .qr import QUIET, code_of, code_png, code_svg
+
+if TYPE_CHECKING:
+    from segno import QRCode
 
 OF_A_BASE = ("name", "mass", "length", "weight_class", "lot", "price")
 SHORT = 80  # characters that still make a code for a small label
@@ -32,7 +40,7 @@ LISTENER = """addEventListener("message", (event) => {
 });"""
 
 
-def made(given: Given, here: str, settings: Settings) -> dict:
+def made(given: Given, here: str, settings: Settings) -> dict[str, Any]:
     """Everything for a base as typed: the link, the code as SVG and PNG, the lines for a shop's page, the booth card; or what is wrong.
 
     here  the address of the book that the page is in. Raises ModuleNotFoundError until the code's library is there.
@@ -94,19 +102,17 @@ def host_of(home: str) -> str:
     return urlsplit(home).hostname or ""
 
 
-def base_of(readings: dict, settings: Settings) -> BaseLink:
+def base_of(readings: dict[str, Reading], settings: Settings) -> BaseLink:
     """The base that these readings describe."""
     price = readings["price"].value
     chosen = readings["weight_class"].value or "none"
     return BaseLink(
         "base",
-        round(readings["mass"].amount.value, 1),
-        round(readings["length"].amount.value, 1),
+        round(readings["mass"].measured.value, 1),
+        round(readings["length"].measured.value, 1),
         "" if chosen == "none" else chosen,
-        *(
-            clean(readings[name].text, RULES["texts"][key])
-            for name, key in (("name", "n"), ("lot", "l"))
-        ),
+        clean(readings["name"].text, RULES["texts"]["n"]),
+        clean(readings["lot"].text, RULES["texts"]["l"]),
         "" if not price else clean(price_text(price, settings), RULES["texts"]["p"]),
     )
 
@@ -128,7 +134,7 @@ def out_of_range(base: BaseLink) -> str:
     return ""
 
 
-def _about(link: str, home: str, code) -> str:
+def _about(link: str, home: str, code: QRCode) -> str:
     width = code.symbol_size(border=QUIET)[0] * MODULE_MM
     lines = [
         f"{len(link)} characters; the code is {write_plain(width)} mm wide at {MODULE_MM} mm a"
@@ -161,7 +167,7 @@ def snippet(link: str, base: BaseLink) -> Markup:
     )
 
 
-def booth_card(code, base: BaseLink, short: str) -> Markup:
+def booth_card(code: QRCode, base: BaseLink, short: str) -> Markup:
     """A card to stand on the table: the question, the base, the code in exact millimeters, the address to type."""
     what = [
         (
@@ -200,18 +206,21 @@ def yards_of(base: BaseLink) -> str:
     return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
 
-def counter_bases(record, records=(), settings: Settings | None = None) -> dict:
+def counter_bases(
+    record: object, records: Iterable[object] = (), settings: Settings | None = None
+) -> dict[str, Any]:
     """The bases of My bench and of the workbook that the helper can answer for, with the price of every count as written; notes name the
     others, each with its reason.
 
     record    My bench's, or what was kept as such;  records  the workbook's
     settings  how numbers are written where My bench was never saved
     """
-    bases, notes = [], []
+    bases = []
+    notes: list[str] = []
     for number, (name, base, price, wrong, settings) in enumerate(
         _sold(record, records, settings or Settings(), notes), 1
     ):
-        if wrong:
+        if wrong or base is None:
             notes.append(f"{name}: {wrong}")
             continue
         if base.name != name:
@@ -241,21 +250,42 @@ def counter_bases(record, records=(), settings: Settings | None = None) -> dict:
 
 
 def counter_code(
-    record, number: int, here: str, records=(), settings: Settings | None = None
-) -> dict:
+    record: object,
+    number: int,
+    here: str,
+    records: Iterable[object] = (),
+    settings: Settings | None = None,
+) -> dict[str, Any]:
     """The code that a customer scans at the counter: base and lot, no price, since that is for the maker to give away."""
     home, wrong = home_of(here)
     sold = _sold(record, records, settings or Settings(), [])
-    if wrong or not 1 <= number <= len(sold) or sold[number - 1][1] is None:
+    base = sold[number - 1].base if 1 <= number <= len(sold) else None
+    if wrong or base is None:
         return {"svg": "", "link": ""}
-    link = write_link(home, BaseLink(**vars(sold[number - 1][1]) | {"price": ""}))
+    link = write_link(home, replace(base, price=""))
     return {"svg": code_svg(code_of(link), MODULE_MM), "link": link}
 
 
-def _sold(record, records, settings: Settings, notes: list[str]) -> list[tuple]:
-    """Every base that she has written down: its name, the base for a link, the price of one, what is wrong with it, and the settings that
-    it is written in. Where My bench and the workbook have one of the same name, My bench's own words count, since the lot stands there,
-    and the workbook's fill what it leaves blank.
+class Sold(NamedTuple):
+    """A base that she has written down: the base for a link, where there is enough for one.
+
+    price  of a skein;  wrong  why no link can be made;  settings  how its numbers are written
+    """
+
+    name: str
+    base: BaseLink | None
+    price: float | None
+    wrong: str
+    settings: Settings
+
+
+def _sold(
+    record: object, records: Iterable[object], settings: Settings, notes: list[str]
+) -> list[Sold]:
+    """Every base that she has written down.
+
+    Where My bench and the workbook have one of the same name, My bench's own words count, since the
+    lot stands there, and the workbook's fill what it leaves blank.
     """
     from ..workbook.records import readable, reading_of, title_of  # only where a counter is
 
@@ -266,7 +296,7 @@ def _sold(record, records, settings: Settings, notes: list[str]) -> list[tuple]:
         if isinstance(record, dict)
         else (settings, {})
     )
-    named: dict[str, dict] = {}
+    named: dict[str, dict[str, Reading]] = {}
     for number in range(1, kept["rows"].get("bases", 0) + 1):
         readings = {name: on_bench[f"bases.{number}.{name}"] for name in OF_A_BASE}
         named.setdefault(_same(readings["name"].text), readings)
@@ -298,14 +328,14 @@ def _sold(record, records, settings: Settings, notes: list[str]) -> list[tuple]:
     return [_offered(readings, settings) for readings in named.values()]
 
 
-def _offered(readings: dict, settings: Settings) -> tuple:
+def _offered(readings: dict[str, Reading], settings: Settings) -> Sold:
     blank = [
         what
         for name, what in (("mass", "what a skein weighs"), ("length", "what a skein holds"))
         if readings[name].amount is None
     ]
     if blank:
-        return (
+        return Sold(
             readings["name"].text,
             None,
             None,
@@ -313,7 +343,8 @@ def _offered(readings: dict, settings: Settings) -> tuple:
             settings,
         )
     base = base_of(readings, settings)
-    return readings["name"].text, base, readings["price"].value, out_of_range(base), settings
+    name, price = readings["name"].text, readings["price"].value
+    return Sold(name, base, price, out_of_range(base), settings)
 
 
 def _same(name: str) -> str:

@@ -4,6 +4,7 @@ import re
 from functools import lru_cache
 
 from ..core.answer import Picture, Table
+from ..core.card import Card
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
 from ..core.onward import is_hers, said_in_link, ways_on
@@ -197,7 +198,7 @@ def basis(worked: Worked) -> Markup:
 
 
 @lru_cache(16)
-def _basis(card) -> Markup:
+def _basis(card: Card) -> Markup:
     return tag(
         "div",
         tag("b", card.basis.kind),
@@ -248,7 +249,7 @@ def carry(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> Markup:
     return tag("div", *links, class_="carry") if links else inner()
 
 
-def _address(other, texts: dict[str, str], counts: dict[str, int], hers: bool) -> str:
+def _address(other: Card, texts: dict[str, str], counts: dict[str, int], hers: bool) -> str:
     query = query_of_texts(other, texts, counts, said_in_link(other, texts, hers))
     return f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}"
 

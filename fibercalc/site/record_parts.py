@@ -1,10 +1,12 @@
 """Records as HTML: the list of all of them, the form of one, and a lot traced both ways."""
 
 from datetime import date
+from typing import Any
 
 from .. import __version__
 from ..core.card import CHOICE, DATE, Option, Rows
 from ..core.day import write_date
+from ..core.entry import Reading
 from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
 from ..core.outcome import with_money
@@ -26,9 +28,9 @@ MOST_OPEN = 12  # with more records than this, the list begins with its kinds al
 EMPTY = "(not in this workbook)"
 
 
-def listing(records: list[dict], unread: int, settings: Settings) -> Markup:
+def listing(records: list[dict[str, Any]], unread: int, settings: Settings) -> Markup:
     """Every record by kind, each with what tells it apart; below them, a way to begin each other kind."""
-    by_kind: dict[str, list[dict]] = {}
+    by_kind: dict[str, list[dict[str, Any]]] = {}
     for each in records:
         by_kind.setdefault(each["kind"], []).append(each)
     titles = {each["id"]: title_of(each) for each in records}
@@ -93,7 +95,7 @@ def listing(records: list[dict], unread: int, settings: Settings) -> Markup:
     return inner(*parts)
 
 
-def removed_listing(removed) -> Markup:
+def removed_listing(removed: object) -> Markup:
     """What was removed lately, a line for each press that removed something, with the way back. removed: [{"batch", "removed", "count", "records"}], the records being the first few."""
     lines, whole = [], 0
     for each in removed if isinstance(removed, list) else []:
@@ -141,7 +143,9 @@ def removed_listing(removed) -> Markup:
     )
 
 
-def _line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings) -> Markup:
+def _line(
+    document: dict[str, Any], kind: Kind, titles: dict[str, str], settings: Settings
+) -> Markup:
     return tag(
         "li",
         tag("button", title_of(document), type="button", data_open=document["id"]),
@@ -149,7 +153,7 @@ def _line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings
     )
 
 
-def line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings) -> str:
+def line(document: dict[str, Any], kind: Kind, titles: dict[str, str], settings: Settings) -> str:
     """What a record's line in the list says beside its name: amounts with how they are known."""
     parts = []
     for name in kind.shown:
@@ -171,9 +175,9 @@ def line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings)
     return text if len(text) <= LONGEST_SHOWN else text[: LONGEST_SHOWN - 1] + "…"
 
 
-def shown(reading, titles: dict[str, str], settings: Settings) -> str:
+def shown(reading: Reading | None, titles: dict[str, str], settings: Settings) -> str:
     """One value of a record as people write it; "" when it is blank."""
-    if not reading.text:
+    if reading is None or not reading.text:
         return ""
     if reading.amount is not None:
         spread = (
@@ -195,7 +199,7 @@ def shown(reading, titles: dict[str, str], settings: Settings) -> str:
     return titles.get(reading.text, EMPTY) if titles else reading.text
 
 
-def _again(document: dict) -> Markup | None:
+def _again(document: dict[str, Any]) -> Markup | None:
     """For a kept answer, the way back to its card with its values."""
     if document["kind"] != "kept":
         return None
@@ -212,7 +216,7 @@ def _again(document: dict) -> Markup | None:
 
 
 def record_form(
-    kind: Kind, contents: dict, records: list[dict], settings: Settings
+    kind: Kind, contents: dict[str, Any], records: list[dict[str, Any]], settings: Settings
 ) -> tuple[Markup, Given]:
     """The form of one record; a field that names another offers those there are."""
     choices: dict[str, tuple[Option, ...]] = {}
@@ -238,7 +242,9 @@ def record_form(
     return form(card, given, settings, kind.one.capitalize()), given
 
 
-def traced(found: list[Traced], asked: str, records: list[dict], settings: Settings) -> Markup:
+def traced(
+    found: list[Traced], asked: str, records: list[dict[str, Any]], settings: Settings
+) -> Markup:
     """Lots with what they came of and where they went, for the screen and for paper."""
     if not found:
         return tag(
@@ -251,7 +257,7 @@ def traced(found: list[Traced], asked: str, records: list[dict], settings: Setti
 
 
 def trace_sheet(
-    found: list[Traced], asked: str, records: list[dict], settings: Settings, today: str
+    found: list[Traced], asked: str, records: list[dict[str, Any]], settings: Settings, today: str
 ) -> Markup:
     """The same alone on paper."""
     return inner(
@@ -301,7 +307,7 @@ def _one_traced(found: Traced, titles: dict[str, str], settings: Settings) -> Ma
     )
 
 
-def _bottle(bottle: dict | None, jar: dict | None) -> str:
+def _bottle(bottle: dict[str, Any] | None, jar: dict[str, Any] | None) -> str:
     lot = (
         f"jar lot {jar['values']['lot']}"
         if jar and jar["values"].get("lot")
@@ -310,7 +316,7 @@ def _bottle(bottle: dict | None, jar: dict | None) -> str:
     return f"{_name(bottle) or _name(jar) or 'A dye'} ({lot})"
 
 
-def _sent(order: dict, count: str) -> str:
+def _sent(order: dict[str, Any], count: str) -> str:
     day = order["values"].get("sent")
     return ", ".join(
         part
@@ -322,7 +328,7 @@ def _sent(order: dict, count: str) -> str:
     )
 
 
-def _mill(document: dict | None, titles: dict[str, str], settings: Settings) -> str:
+def _mill(document: dict[str, Any] | None, titles: dict[str, str], settings: Settings) -> str:
     return (
         f"{title_of(document)} ({line(document, KINDS['mill-lot'], titles, settings)})"
         if document
@@ -330,7 +336,7 @@ def _mill(document: dict | None, titles: dict[str, str], settings: Settings) -> 
     )
 
 
-def _name(document: dict | None) -> str:
+def _name(document: dict[str, Any] | None) -> str:
     return title_of(document) if document else ""
 
 

@@ -1,5 +1,7 @@
 """What the workbook's page and the cards' save buttons ask: records in, records and finished HTML out. The browser only keeps them."""
 
+from typing import Any
+
 from ..core.problem import BadInputs
 from ..core.work import work_given
 from ..workbook import exchange, flow
@@ -25,11 +27,11 @@ from .record_parts import listing, record_form, removed_listing, trace_sheet, tr
 DEMO = "-demo-"
 
 
-def _records(request: dict) -> tuple[list[dict], list]:
+def _records(request: dict[str, Any]) -> tuple[list[dict[str, Any]], list[Any]]:
     return readable(request.get("records"))
 
 
-def _view(request: dict) -> dict:
+def _view(request: dict[str, Any]) -> dict[str, Any]:
     """The list, and what the page says around it."""
     records, unread = _records(request)
     missing = [
@@ -46,11 +48,11 @@ def _view(request: dict) -> dict:
     }
 
 
-def _of_bench(request: dict) -> list[dict]:
+def _of_bench(request: dict[str, Any]) -> list[dict[str, Any]]:
     return bench_and_records(request["bench"])[1] if isinstance(request.get("bench"), dict) else []
 
 
-def _form(request: dict) -> dict:
+def _form(request: dict[str, Any]) -> dict[str, Any]:
     """The form of a record, new, or as it stands."""
     records, _ = _records(request)
     settings = settings_of(request)
@@ -65,7 +67,7 @@ def _form(request: dict) -> dict:
         contents = contents | {
             "values": (
                 contents["values"]
-                | {kind.title: f"{title_of(document)} (copy)"[: kind.names[kind.title].longest]}
+                | {kind.title: f"{title_of(document)} (copy)"[: kind.title_field.longest]}
             )
         }
     html, given = record_form(kind, contents, records, settings)
@@ -95,7 +97,7 @@ def _form(request: dict) -> dict:
     }
 
 
-def _check(request: dict) -> dict:
+def _check(request: dict[str, Any]) -> dict[str, Any]:
     """A form as typed: each field's echo or error line, and the record to keep when all is well."""
     kind, settings = KINDS[request["kind"]], settings_of(request)
     given = with_own_rules(kind, given_of(request, kind.card, settings))
@@ -116,7 +118,7 @@ def _check(request: dict) -> dict:
     }
 
 
-def _compared(file: exchange.File, request: dict) -> dict:
+def _compared(file: exchange.File, request: dict[str, Any]) -> dict[str, Any]:
     """What a file would change, told before anything does."""
     records, unread = _records(request)
     own = records + [
@@ -142,25 +144,25 @@ def _compared(file: exchange.File, request: dict) -> dict:
     }
 
 
-def _file(request: dict) -> dict:
+def _file(request: dict[str, Any]) -> dict[str, Any]:
     try:
         return _compared(exchange.read_file(str(request.get("text", ""))), request)
     except Unusable as line:
         return {"refused": f"This file was not read: {line}. Nothing was changed."}
 
 
-def _demo(request: dict) -> dict:
+def _demo(request: dict[str, Any]) -> dict[str, Any]:
     return _file(request | {"text": demo_text()})
 
 
-def _bench(request: dict) -> dict:
+def _bench(request: dict[str, Any]) -> dict[str, Any]:
     """My bench's bases as records."""
     return _compared(
         exchange.File([checked(each) for each in _of_bench(request)], [], None), request
     )
 
 
-def _own_bench(request: dict) -> dict | None:
+def _own_bench(request: dict[str, Any]) -> dict[str, Any] | None:
     return (
         exchange.bench_as_kept(request["bench"])[0]
         if isinstance(request.get("bench"), dict)
@@ -168,7 +170,7 @@ def _own_bench(request: dict) -> dict | None:
     )
 
 
-def _export(request: dict) -> dict:
+def _export(request: dict[str, Any]) -> dict[str, Any]:
     """The file, and why it is no whole copy, if reading it back says so."""
     records, unread = _records(request)
     today, bench_record = str(request["today"]), _own_bench(request)
@@ -180,7 +182,7 @@ def _export(request: dict) -> dict:
     }
 
 
-def _table(request: dict) -> dict:
+def _table(request: dict[str, Any]) -> dict[str, Any]:
     records, _ = _records(request)
     kind = KINDS[request["kind"]]
     titles = {each["id"]: title_of(each) for each in records}
@@ -190,7 +192,7 @@ def _table(request: dict) -> dict:
     }
 
 
-def _trace(request: dict) -> dict:
+def _trace(request: dict[str, Any]) -> dict[str, Any]:
     records, _ = _records(request)
     asked, settings = str(request.get("asked", "")), settings_of(request)
     found = trace(records, asked)
@@ -201,13 +203,13 @@ def _trace(request: dict) -> dict:
     }
 
 
-def _places(request: dict) -> dict:
+def _places(request: dict[str, Any]) -> dict[str, Any]:
     records, _ = _records(request)
     card = card_of(request["card"])
     return {"places": flow.places(card, given_of(request, card, settings_of(request)), records)}
 
 
-def _keep(request: dict) -> dict:
+def _keep(request: dict[str, Any]) -> dict[str, Any]:
     """A card's values, or its answer, as a record."""
     records, _ = _records(request)
     settings = settings_of(request)

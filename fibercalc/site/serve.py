@@ -15,6 +15,7 @@ from functools import lru_cache
 from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import Any
 from urllib.parse import urlsplit
 
 TYPES = {
@@ -153,7 +154,7 @@ class SiteHandler(SimpleHTTPRequestHandler):
         if with_body:
             self.wfile.write(body)
 
-    def log_message(self, *_) -> None:
+    def log_message(self, format: str, *args: Any) -> None:
         """Quiet: the browser's own tools show requests better."""
 
 
@@ -198,15 +199,15 @@ class SiteServer(ThreadingHTTPServer):
         """Where the site's front page is, with a "/" at the end."""
         return f"http://127.0.0.1:{self.port}{self.sub_path}"
 
-    def process_request(self, request, client_address) -> None:
+    def process_request(self, request: Any, client_address: Any) -> None:
         self._open.add(request)
         super().process_request(request, client_address)
 
-    def shutdown_request(self, request) -> None:
+    def shutdown_request(self, request: Any) -> None:
         self._open.discard(request)
         super().shutdown_request(request)
 
-    def handle_error(self, request, client_address) -> None:
+    def handle_error(self, request: Any, client_address: Any) -> None:
         """A browser that hangs up in the middle of an answer is not an error of ours."""
 
     def start(self) -> "SiteServer":

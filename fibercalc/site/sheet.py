@@ -1,15 +1,18 @@
 """One card as half a printed page, or as a whole one where it stands beside the work: question, what was given, the answer, its picture, cautions and sources."""
 
+from collections.abc import Callable
 from datetime import date
 
 from .. import __version__
 from ..core.amount import NO_BREAK
 from ..core.card import CHOICE
-from ..core.day import today as this_day, write_date
+from ..core.day import today as this_day
+from ..core.day import write_date
 from ..core.lent import LENT, left_open, still_lent
 from ..core.markup import Markup, in_texts, inner, tag
-from ..core.outcome import with_money
 from ..core.number import write_number
+from ..core.outcome import with_money
+from ..core.paper import Labels
 from ..core.units import MONEY
 from ..core.work import Worked
 from . import parts
@@ -55,7 +58,7 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     )
 
 
-def _opener(worked: Worked):
+def _opener(worked: Worked) -> Callable[[Markup], Markup]:
     """What leaves a line to write on wherever finished HTML holds a value that is still the example's."""
     lent = still_lent(worked.given)
     if not lent:
@@ -74,7 +77,9 @@ def _opener(worked: Worked):
 
 def paper(worked: Worked, number: int, address: str, today: date | None = None) -> Markup:
     """One of a card's exact papers: what it answers, its tables, its cautions. Raises IndexError for a number it does not have."""
-    card, wanted = worked.card, worked.card.papers[number]
+    wanted = worked.card.papers[number]
+    if isinstance(wanted, Labels):
+        raise TypeError(f"{wanted.title}: labels are drawn, not listed")
     address = address if len(address) <= READABLE else address.partition("?")[0]
     return tag(
         "div",
@@ -110,7 +115,7 @@ def _given(worked: Worked) -> Markup:
             said += ", " + f"± {reading.input.rough}".replace(" ", NO_BREAK)
         where = name.split(".")
         label = (
-            f"{worked.card.item(where[0]).one.capitalize()} {where[1]}"
+            f"{worked.card.rows(where[0]).one.capitalize()} {where[1]}"
             if len(where) == 3
             else reading.input.label
         )

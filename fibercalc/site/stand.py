@@ -1,9 +1,11 @@
 """The stand for a stall: one sheet of A4 with a base's code, large, and a chart of how many skeins each project takes."""
 
 from datetime import date
+from typing import Any
 
 from .. import __version__
-from ..core.day import today as this_day, write_date
+from ..core.day import today as this_day
+from ..core.day import write_date
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
 from ..core.reading import Given
@@ -18,7 +20,7 @@ SURE = "90"
 BODIES = "Sweaters: long sleeves, 10 cm wider around than the body; children 8 cm, babies 5 cm."
 
 
-def stand(given: Given, here: str, settings: Settings, today: date | None = None) -> dict:
+def stand(given: Given, here: str, settings: Settings, today: date | None = None) -> dict[str, Any]:
     """The stand of a base as typed: {"html", "refused"}. Raises ModuleNotFoundError until the library that makes codes is there.
 
     here  the address of the book that the page is in

@@ -7,11 +7,12 @@ into the page's table: both readers follow the same data, and a test gives both 
 
 import re
 from dataclasses import dataclass, replace
+from typing import TypedDict
 from urllib.parse import parse_qsl, quote_plus
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option
-from ..core.outcome import with_money
 from ..core.number import write_number
+from ..core.outcome import with_money
 from ..core.settings import Settings
 from ..core.units import LENGTH, MASS, MONEY
 from ..sources import COMMON_PRACTICE
@@ -21,8 +22,24 @@ CLASSES = tuple(
 )  # the council's numbers; their names are looked up only where they are shown
 LONGEST_HOME = 120
 
+
+class Rules(TypedDict):
+    """What RULES holds; ends are the lowest and the highest."""
+
+    version: str
+    longest: int
+    number: str
+    grams: list[int]
+    meters: list[int]
+    grist: list[int]
+    classes: tuple[str, ...]
+    texts: dict[str, int]
+    hidden: str
+    space: str
+
+
 # Everything that a reader of a link must know, as data. The patterns hold plain characters, so that both languages read them alike.
-RULES = {
+RULES: Rules = {
     "version": "1",
     "longest": 400,  # characters of the query, and of the fragment
     "number": r"[0-9]{1,5}(\.[0-9]{1,2})?",
@@ -68,7 +85,10 @@ def read_link(search: str, fragment: str) -> BaseLink:
     if not pairs:
         return BaseLink("none")
     given = dict(pairs)
-    grams, meters = _number(given.get("g"), "grams"), _number(given.get("m"), "meters")
+    grams, meters = (
+        _number(given.get("g"), RULES["grams"]),
+        _number(given.get("m"), RULES["meters"]),
+    )
     weight_class = given.get("c", "")
     if (
         len(given) < len(pairs)
@@ -83,10 +103,10 @@ def read_link(search: str, fragment: str) -> BaseLink:
     return BaseLink("base", grams, meters, weight_class, texts["n"], texts["l"], texts["p"])
 
 
-def _number(text: str | None, which: str) -> float | None:
+def _number(text: str | None, ends: list[int]) -> float | None:
     if text is None or not re.fullmatch(RULES["number"], text):
         return None
-    low, high = RULES[which]
+    low, high = ends
     return float(text) if low <= float(text) <= high else None
 
 
@@ -139,7 +159,7 @@ def class_name(number: str) -> str:
     return f"{number} {weight_classes(COUNCIL)[int(number)].name}"
 
 
-WEIGHT_CLASS = Input(
+WEIGHT_CLASS: Input[str] = Input(
     CHOICE,
     "Weight class",
     default="none",
@@ -147,8 +167,10 @@ WEIGHT_CLASS = Input(
     options=(Option("none", "Not said"), *(Option(number, number) for number in CLASSES)),
     name="weight_class",
 )
-LOT = Input(TEXT, "Lot", optional=True, longest=RULES["texts"]["l"], name="lot")
-PRICE = Input(MONEY, "Price of a skein", optional=True, allowed=("0.01", "9999"), name="price")
+LOT: Input[str] = Input(TEXT, "Lot", optional=True, longest=RULES["texts"]["l"], name="lot")
+PRICE: Input[float] = Input(
+    MONEY, "Price of a skein", optional=True, allowed=("0.01", "9999"), name="price"
+)
 
 LINK = Card(
     id="helper-link",

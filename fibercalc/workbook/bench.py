@@ -5,10 +5,15 @@ guessed. It starts empty: an example saved by one press would be taken for hers.
 filled in silently.
 """
 
+from collections.abc import Callable
+from typing import Any
+
+from ..core.amount import Amount
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, row_of
-from ..core.offered import texts_for
-from ..core.link import canonical_default
+from ..core.lent import canonical_default
 from ..core.number import write_plain
+from ..core.offered import texts_for
+from ..core.outcome import Outcome
 from ..core.reading import Given, read_inputs
 from ..core.settings import Settings
 from ..core.units import CONCENTRATION, COUNT, LENGTH, MASS, PERCENT, TEMPERATURE, VOLUME
@@ -27,7 +32,7 @@ OFFERED = {
 }
 
 
-def _say(r) -> tuple[str, str]:
+def _say(r: Outcome[Any]) -> tuple[str, str]:
     reels, bases = len(r.given["reels"]), len(r.given["bases"])
     return (
         "Your bench is complete.",
@@ -238,7 +243,7 @@ BENCH = Card(
 )
 
 
-def record_of(given: Given) -> dict:
+def record_of(given: Given) -> dict[str, Any]:
     """The record to keep, for inputs as read without a problem."""
     return {
         "format": FORMAT,
@@ -248,12 +253,12 @@ def record_of(given: Given) -> dict:
     }
 
 
-def empty_record() -> dict:
+def empty_record() -> dict[str, Any]:
     """The record of someone who has saved nothing: the usual settings and nothing of her own."""
     return record_of(given_of({"values": {}, "rows": {}}))
 
 
-def read_record(data) -> tuple[dict, list[str]]:
+def read_record(data: Any) -> tuple[dict[str, Any], list[str]]:
     """A validated record in the newest schema from untrusted data, and notes on what was dropped. Never raises."""
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         return empty_record(), (
@@ -269,15 +274,16 @@ def read_record(data) -> tuple[dict, list[str]]:
     return _valid(data)
 
 
-def _with_what_a_link_names(data: dict) -> dict:
+def _with_what_a_link_names(data: dict[str, Any]) -> dict[str, Any]:
     """1 to 2: a base may have a weight class, a lot and a price. An old record says nothing of them, and what is missing is read as not said."""
     return data | {"schema": 2}
 
 
-MIGRATIONS: dict = {1: _with_what_a_link_names}  # schema n -> the function that makes n + 1 of it
+# Schema n -> the function that makes n + 1 of it.
+MIGRATIONS: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {1: _with_what_a_link_names}
 
 
-def _valid(data: dict) -> tuple[dict, list[str]]:
+def _valid(data: dict[str, Any]) -> tuple[dict[str, Any], list[str]]:
     values, rows = data.get("values"), data.get("rows")
     values = values if isinstance(values, dict) else {}
     rows = rows if isinstance(rows, dict) else {}
@@ -303,7 +309,7 @@ def _valid(data: dict) -> tuple[dict, list[str]]:
     return {"format": FORMAT, "schema": SCHEMA} | _whole(kept, counts), notes
 
 
-def _whole(values: dict, counts: dict) -> dict:
+def _whole(values: dict[str, Any], counts: dict[str, Any]) -> dict[str, Any]:
     """Values and rows without the rows that lack a name or an amount: nothing stands in for those."""
     found, rows = (
         {item.name: values[item.name] for item in BENCH.inputs if isinstance(item, Input)},
@@ -328,7 +334,7 @@ def _whole(values: dict, counts: dict) -> dict:
     return {"values": found, "rows": rows}
 
 
-def _count(number, item: Rows) -> int:
+def _count(number: Any, item: Rows[Any]) -> int:
     usable = (
         isinstance(number, int)
         and not isinstance(number, bool)
@@ -337,9 +343,10 @@ def _count(number, item: Rows) -> int:
     return number if usable else 0
 
 
-def given_of(record: dict) -> Given:
+def given_of(record: dict[str, Any]) -> Given:
     """The inputs of a record as read; rows beyond its counts are left out."""
-    counts, texts = record["rows"], {}
+    counts = record["rows"]
+    texts: dict[str, str] = {}
     for item in BENCH.inputs:
         if isinstance(item, Rows):
             for number in range(1, counts.get(item.name, 0) + 1):
@@ -353,15 +360,15 @@ def given_of(record: dict) -> Given:
     return read_inputs(BENCH, texts, Settings(), exact=texts, counts=counts)
 
 
-def settings_of(record: dict) -> Settings:
+def settings_of(record: dict[str, Any]) -> Settings:
     """The settings a record holds."""
     return Settings.from_texts(record["values"])
 
 
-def offers(card: Card, record: dict) -> list[dict]:
+def offers(card: Card, record: dict[str, Any]) -> list[dict[str, Any]]:
     """What this bench can offer to a card: a label, and the values it would set. Rows of a card are not offered to."""
-    wanted: dict[str, list[tuple[Input, str]]] = {}
-    single: list[Input] = []
+    wanted: dict[str, list[tuple[Input[Any], str]]] = {}
+    single: list[Input[Any]] = []
     for item in card.inputs:
         if isinstance(item, Input) and "." in item.bench:
             place, column = item.bench.split(".")
@@ -372,18 +379,25 @@ def offers(card: Card, record: dict) -> list[dict]:
     for place, inputs in wanted.items():
         for number in range(1, record["rows"].get(place, 0) + 1):
             found.append(_offer(given, settings, place, number, inputs))
-    known = [each for each in single if given.readings[each.bench].amount is not None]
+    known = [
+        (each, amount)
+        for each in single
+        if (amount := given.readings[each.bench].amount) is not None
+    ]
     if known and record["values"]:
-        values, words = {}, []
-        for each in known:
+        values: dict[str, str] = {}
+        words = []
+        for each, amount in known:
             values |= texts_for(each, each.name, given.readings[each.bench], settings)
-            words.append(written(given.readings[each.bench].amount, settings))
+            words.append(written(amount, settings))
         found.append({"label": f"Use my bench ({', '.join(words)})", "values": values})
     return found
 
 
-def _offer(given: Given, settings: Settings, place: str, number: int, inputs: list) -> dict:
-    values = {}
+def _offer(
+    given: Given, settings: Settings, place: str, number: int, inputs: list[tuple[Input[Any], str]]
+) -> dict[str, Any]:
+    values: dict[str, str] = {}
     for each, column in inputs:
         values |= texts_for(each, each.name, given.readings[f"{place}.{number}.{column}"], settings)
     name_column, shown_column = OFFERED[place]
@@ -391,9 +405,9 @@ def _offer(given: Given, settings: Settings, place: str, number: int, inputs: li
         given.readings[f"{place}.{number}.{name_column}"],
         given.readings[f"{place}.{number}.{shown_column}"],
     )
-    return {"label": f"Use {name.text} ({written(shown.amount, settings)})", "values": values}
+    return {"label": f"Use {name.text} ({written(shown.measured, settings)})", "values": values}
 
 
-def written(amount, settings: Settings) -> str:
+def written(amount: Amount, settings: Settings) -> str:
     """An amount as it was given, with its unit."""
     return f"{write_plain(amount.unit.from_base(amount.value), settings.style)} {amount.unit.sign}"

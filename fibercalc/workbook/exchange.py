@@ -6,7 +6,7 @@ it was found, and is taken from there unchanged.
 
 import json
 from datetime import datetime
-from typing import NamedTuple
+from typing import Any, NamedTuple, NoReturn
 
 from ..core.nesting import deeper_than
 from . import bench
@@ -29,17 +29,19 @@ FORBIDDEN = ("__proto__", "constructor", "prototype")
 class File(NamedTuple):
     """What a file holds: records as they are kept, what cannot be read here as it is, and My bench if it is there."""
 
-    records: list[dict]
-    unread: list[dict]
-    bench: dict | None
+    records: list[dict[str, Any]]
+    unread: list[dict[str, Any]]
+    bench: dict[str, Any] | None
 
 
-def file_text(records: list[dict], unread: list, bench_record, made: str) -> str:
+def file_text(
+    records: list[dict[str, Any]], unread: list[Any], bench_record: object, made: str
+) -> str:
     """The file: every record, what could not be read as it is, and My bench. The same content always gives the same bytes.
 
     made  the day of the export, 2027-01-11
     """
-    content = {
+    content: dict[str, Any] = {
         "format": FORMAT,
         "schema": SCHEMA,
         "made": made,
@@ -52,7 +54,9 @@ def file_text(records: list[dict], unread: list, bench_record, made: str) -> str
     return json.dumps(content, ensure_ascii=False, indent=1, sort_keys=True) + "\n"
 
 
-def not_a_copy(text: str, records: list[dict], unread: list, bench_record: dict | None) -> str:
+def not_a_copy(
+    text: str, records: list[dict[str, Any]], unread: list[Any], bench_record: dict[str, Any] | None
+) -> str:
     """Why a file's text is no copy of these, read back as any file is; "" when every one of them is in it, unchanged."""
     try:
         read = read_file(text)
@@ -108,22 +112,26 @@ def read_file(text: str) -> File:
     )
 
 
-def _as_it_is(document) -> dict:
+def _as_it_is(document: object) -> dict[str, Any]:
     """A record that this version cannot read, unchanged; only that it can be kept under its id is asked. Raises Unusable."""
     record_id = document.get("id") if isinstance(document, dict) else None
-    if not isinstance(record_id, str) or not 0 < len(record_id) <= LONGEST_ID:
+    if (
+        not isinstance(document, dict)
+        or not isinstance(record_id, str)
+        or not 0 < len(record_id) <= LONGEST_ID
+    ):
         raise Unusable("it holds something that is no record")
     return document
 
 
-def _bench_of(data) -> dict:
+def _bench_of(data: Any) -> dict[str, Any]:
     record, notes = bench_as_kept(data)
     if notes:
         raise Unusable(f"My bench in it: {notes[0]}")
     return record
 
 
-def bench_as_kept(data) -> tuple[dict, list[str]]:
+def bench_as_kept(data: Any) -> tuple[dict[str, Any], list[str]]:
     """My bench as a file holds it: in its newest schema, but as it is where a newer version made it; and notes on what was dropped."""
     if (
         isinstance(data, dict)
@@ -136,7 +144,7 @@ def bench_as_kept(data) -> tuple[dict, list[str]]:
     return bench.read_record(data)
 
 
-def _parsed(text: str):
+def _parsed(text: str) -> Any:
     if len(text.encode("utf-8", "surrogatepass")) > LARGEST:
         raise Unusable(f"it is larger than {LARGEST // 1_000_000} MB")
     if deeper_than(text, DEEPEST):
@@ -149,7 +157,7 @@ def _parsed(text: str):
         raise Unusable("it is damaged: it cannot be read to its end as JSON") from None
 
 
-def _pairs(pairs: list) -> dict:
+def _pairs(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     found = dict(pairs)
     if len(found) < len(pairs):
         raise Unusable("it is damaged: it names something twice")
@@ -158,17 +166,25 @@ def _pairs(pairs: list) -> dict:
     return found
 
 
-def _no_number(text: str):
+def _no_number(text: str) -> NoReturn:
     raise Unusable("it is damaged: it holds a number that is none")
 
 
-def compare(theirs: list[dict], own: list[dict]) -> dict[str, list[dict]]:
+def compare(
+    theirs: list[dict[str, Any]], own: list[dict[str, Any]]
+) -> dict[str, list[dict[str, Any]]]:
     """The records of a file as new, newer, clash, same or older, against what is here.
 
     One is newer when it came of ours: our revision is in its past. Changed on both sides since, they clash.
     """
     here = {each["id"]: each for each in own}
-    found: dict[str, list[dict]] = {"new": [], "newer": [], "clash": [], "same": [], "older": []}
+    found: dict[str, list[dict[str, Any]]] = {
+        "new": [],
+        "newer": [],
+        "clash": [],
+        "same": [],
+        "older": [],
+    }
     for each in theirs:
         ours = here.get(each["id"])
         if ours is None:
@@ -184,7 +200,7 @@ def compare(theirs: list[dict], own: list[dict]) -> dict[str, list[dict]]:
     return found
 
 
-def same(one: dict, other: dict) -> bool:
+def same(one: dict[str, Any], other: dict[str, Any]) -> bool:
     """Whether two records say the same, however often each was saved."""
     said = [
         {part: held for part, held in each.items() if part not in SAVED} for each in (one, other)
@@ -192,17 +208,17 @@ def same(one: dict, other: dict) -> bool:
     return said[0] == said[1]
 
 
-def _came_of(later: dict, earlier: dict) -> bool:
+def _came_of(later: dict[str, Any], earlier: dict[str, Any]) -> bool:
     """Whether one copy of a record was made from the other. Either may be one that cannot be read here."""
     rev = earlier.get("rev")
     return rev is not None and rev != later.get("rev") and rev in _past(later)
 
 
-def _past(document: dict) -> list:
+def _past(document: dict[str, Any]) -> list[Any]:
     return document["past"] if isinstance(document.get("past"), list) else []
 
 
-def settled(theirs: dict, ours: dict) -> dict:
+def settled(theirs: dict[str, Any], ours: dict[str, Any]) -> dict[str, Any]:
     """The file's record taken over ours: it now comes of both, so that neither copy is ever taken for news again."""
     came_of = [
         each for each in (ours.get("rev"), *_past(theirs), *_past(ours)) if isinstance(each, str)
@@ -212,7 +228,7 @@ def settled(theirs: dict, ours: dict) -> dict:
     }
 
 
-def words(found: dict[str, list[dict]], unread: int = 0) -> str:
+def words(found: dict[str, list[dict[str, Any]]], unread: int = 0) -> str:
     """ "12 new, 3 newer, 2 clash; 5 are here already". unread: how many of the file's records cannot be read here."""
     parts = [f"{len(found[which])} {which}" for which in ("new", "newer", "clash")]
     known = len(found["same"]) + len(found["older"])
@@ -229,7 +245,7 @@ def words(found: dict[str, list[dict]], unread: int = 0) -> str:
     )
 
 
-def clash_line(theirs: dict, own: list[dict]) -> str:
+def clash_line(theirs: dict[str, Any], own: list[dict[str, Any]]) -> str:
     """One record that was changed on both sides, in words."""
     ours = next(each for each in own if each["id"] == theirs["id"])
     name, other = _name(ours), _name(theirs)
@@ -241,15 +257,16 @@ def clash_line(theirs: dict, own: list[dict]) -> str:
     )
 
 
-def _name(document: dict) -> str:
+def _name(document: dict[str, Any]) -> str:
     """What a record is called; its id, where it cannot be read here."""
     try:
         return title_of(checked_once(document))
     except Unusable:
-        return document["id"][:60]
+        record_id: str = document["id"]
+        return record_id[:60]
 
 
-def reminder(about, now: str) -> str:
+def reminder(about: Any, now: str) -> str:
     """Why it is time for an export: after MOST_SAVES saves, or MOST_DAYS days with any; "" when it is not.
 
     about  {"saves": since the last export, "exported": its moment or None, "first": moment of the first of these saves};  now  a moment
@@ -273,7 +290,7 @@ def reminder(about, now: str) -> str:
     )
 
 
-def _days(moment, now: str) -> int | None:
+def _days(moment: Any, now: str) -> int | None:
     try:
         return (datetime.strptime(now, CLOCK) - datetime.strptime(moment, CLOCK)).days
     except (TypeError, ValueError):

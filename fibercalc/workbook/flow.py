@@ -1,5 +1,7 @@
 """Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
 
+from typing import Any
+
 from ..core.card import CHOICE, TEXT, Card, Input, Option, Rows, Save
 from ..core.entry import Reading, read_one
 from ..core.link import query_of
@@ -27,7 +29,7 @@ def kinds_for(card: Card) -> set[str]:
     return found
 
 
-def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
+def offers(card: Card, records: list[dict[str, Any]], settings: Settings) -> list[dict[str, Any]]:
     """What the records can fill in on a card: {"label", "kind", "values", "rows", "own", "why"}; own names what the records said,
     the rest stands as the example has it.
 
@@ -35,7 +37,7 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
     row for each record of a kind takes those that it leads to, or all of them. What does not fit is no reason to say nothing: "why" is
     the line that says what stays out, and values are empty where that is all of it.
     """
-    wanted: dict[str, list[Input | Rows]] = {}
+    wanted: dict[str, list[Input[Any] | Rows[Any]]] = {}
     for item in card.inputs:
         if item.record:
             wanted.setdefault(item.record.split(".")[0], []).append(item)
@@ -58,7 +60,11 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
                 found.append(own.offer(title_of(document), shown, kind.many))
         for item in items:
             every = _Filling(by_id, settings)
-            if "." not in item.record and (every.take_all(item, by_kind[kind_id]) or every.missed):
+            if (
+                isinstance(item, Rows)
+                and "." not in item.record
+                and (every.take_all(item, by_kind[kind_id]) or every.missed)
+            ):
                 count = every.rows.get(item.name, len(by_kind[kind_id]))
                 found.append(
                     every.offer(f"all {kind.many.lower()}", f" ({count})", "All of a kind")
@@ -68,9 +74,9 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
 
 def _bring_along(
     own: "_Filling",
-    document: dict,
-    wanted: dict[str, list[Input | Rows]],
-    by_kind: dict[str, list[dict]],
+    document: dict[str, Any],
+    wanted: dict[str, list[Input[Any] | Rows[Any]]],
+    by_kind: dict[str, list[dict[str, Any]]],
 ) -> None:
     """What the records that one leads to can fill in besides; where two could fill the same, the nearer one does."""
     reached, near = {document["id"]: document}, [document]
@@ -93,7 +99,7 @@ def _bring_along(
             )
     for kind_id, items in wanted.items():
         for item in items:
-            if "." not in item.record:
+            if isinstance(item, Rows) and "." not in item.record:
                 own.take_all(
                     item,
                     [each for each in reached.values() if each["kind"] == kind_id]
@@ -104,7 +110,7 @@ def _bring_along(
 class _Filling:
     """Texts, row counts and, written out, the amounts that records give to inputs of a card."""
 
-    def __init__(self, by_id: dict[str, dict], settings: Settings):
+    def __init__(self, by_id: dict[str, dict[str, Any]], settings: Settings):
         self.by_id, self.settings = by_id, settings
         self.values: dict[str, str] = {}
         self.rows: dict[str, int] = {}
@@ -114,7 +120,7 @@ class _Filling:
             str
         ] = []  # what a record says and this card cannot take, each in a few words
 
-    def offer(self, title: str, shown: str, kind: str) -> dict:
+    def offer(self, title: str, shown: str, kind: str) -> dict[str, Any]:
         """The offer as the page gets it."""
         missed = "; ".join(dict.fromkeys(self.missed))
         why = (
@@ -131,7 +137,9 @@ class _Filling:
             "why": why,
         }
 
-    def take(self, items: list[Input | Rows], document: dict, only_new: bool = False) -> None:
+    def take(
+        self, items: list[Input[Any] | Rows[Any]], document: dict[str, Any], only_new: bool = False
+    ) -> None:
         """What one record gives to these inputs."""
         for item in items:
             field = item.record.split(".")[1]
@@ -155,7 +163,7 @@ class _Filling:
                 if reading.amount is not None:
                     self.amounts.append(written(reading.amount, self.settings))
 
-    def take_all(self, item: Rows, documents: list[dict]) -> bool:
+    def take_all(self, item: Rows[Any], documents: list[dict[str, Any]]) -> bool:
         """A row for each of these records; in the order of their days where their kind has one, and then of too many the newest."""
         day = KINDS[documents[0]["kind"]].newest if documents else ""
         if day:
@@ -167,7 +175,7 @@ class _Filling:
                 documents = documents[-item.most :]
         return self._take_rows(item, [(each, "") for each in documents])
 
-    def _take_rows(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
+    def _take_rows(self, item: Rows[Any], rows: list[tuple[dict[str, Any], str]]) -> bool:
         """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
         if not rows or self._another_list(item, rows):
             return False
@@ -176,7 +184,8 @@ class _Filling:
                 f"{item.label} ({len(rows)} of them, this card takes {item.least} to {item.most})"
             )
             return False
-        values, said = {}, []
+        values: dict[str, str] = {}
+        said = []
         for number, (document, start) in enumerate(rows, 1):
             for each in item.fields:
                 name, reading = (
@@ -200,7 +209,7 @@ class _Filling:
         self.rows |= {item.name: len(rows)}
         return True
 
-    def _another_list(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
+    def _another_list(self, item: Rows[Any], rows: list[tuple[dict[str, Any], str]]) -> bool:
         """Whether no row of a record's list says the first amount that the card asks for: the parts of a set are no colors of a kit."""
         for each in item.fields:
             readings = (
@@ -213,28 +222,24 @@ class _Filling:
                 else []
             )
             if readings and readings[0] is not None:
-                return not any(reading.text for reading in readings)
+                return not any(reading.text for reading in readings if reading is not None)
         return False
 
-    def _reading(self, document: dict, field: str) -> Reading | None:
+    def _reading(self, document: dict[str, Any], field: str) -> Reading | None:
         """A field as read, through "product>name" one of the record that it names; None where there is no such field."""
         field, _, further = field.partition(">")
         kind = KINDS[document["kind"]]
         if further:
             other = self.by_id.get(document["values"].get(field, ""))
-            return (
-                self._reading(other, further)
-                if other
-                else Reading(kind.names[kind.title], field, "")
-            )
+            return self._reading(other, further) if other else Reading(kind.title_field, field, "")
         if field in kind.derived:
             return Reading(
-                kind.names[kind.title], field, "", text=kind.derived[field](document, self.by_id)
+                kind.title_field, field, "", text=kind.derived[field](document, self.by_id)
             )
         return reading_of(document, field)
 
 
-def _misfit(each: Input, reading: Reading) -> str:
+def _misfit(each: Input[Any], reading: Reading) -> str:
     """Why a text cannot stand in an input, in a few words; "" when it can. Half a hazard phrase is none, so nothing is cut."""
     if each.kind == CHOICE and _word(reading.text, each.options) is None:
         return f"no word here for “{reading.text}”"
@@ -243,10 +248,10 @@ def _misfit(each: Input, reading: Reading) -> str:
     return "" if _amount_read(each, reading) else f"{reading.text} is beyond what it takes"
 
 
-def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict[str, str]:
+def _texts(each: Input[Any], name: str, reading: Reading, settings: Settings) -> dict[str, str]:
     """The texts that set one input from what fits it."""
     if each.kind == CHOICE:
-        return {name: _word(reading.text, each.options)}
+        return {name: _word(reading.text, each.options) or ""}
     return (
         {name: reading.text}
         if each.kind == TEXT
@@ -254,7 +259,7 @@ def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict
     )
 
 
-def _amount_read(each: Input, reading: Reading) -> Reading | None:
+def _amount_read(each: Input[Any], reading: Reading) -> Reading | None:
     """The reading itself, or, where a kind derives an amount as a text, that text as this input reads it; None where it cannot."""
     if not each.measured or reading.amount is not None:
         return reading
@@ -277,7 +282,7 @@ def _word(text: str, options: tuple[Option, ...]) -> str | None:
     return found[0] if len(found) == 1 else None
 
 
-def places(card: Card, given: Given, records: list[dict]) -> list[dict]:
+def places(card: Card, given: Given, records: list[dict[str, Any]]) -> list[dict[str, Any]]:
     """Where this card's values can go, for the page to offer: {"place", "words", "name"}; name is what such a record is called already."""
     found = []
     for number, save in enumerate(card.saves):
@@ -302,8 +307,8 @@ def _applies(save: Save, given: Given) -> bool:
 
 
 def saved(
-    worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict]
-) -> dict:
+    worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict[str, Any]]
+) -> dict[str, Any]:
     """The record to keep for a card's values at one of its places; fresh is what a new one's id ends in. Raises Unusable with one plain line."""
     card, name = worked.card, name.strip()
     if place == KEPT:
@@ -348,18 +353,18 @@ def saved(
     )
 
 
-def _source(worked: Worked, source: str, item: Input) -> str:
+def _source(worked: Worked, source: str, item: Input[Any]) -> str:
     """An input's or a result's text; what stands between quotes is itself."""
     return source.strip("'") if source.startswith("'") else (known_as(worked, source, item) or "")
 
 
 def _taken_rows(
-    values: dict, rows: dict, item: Rows, worked: Worked, source: str
-) -> tuple[dict, dict]:
+    values: dict[str, Any], rows: dict[str, Any], item: Rows[Any], worked: Worked, source: str
+) -> tuple[dict[str, Any], dict[str, Any]]:
     """The record's list exchanged for the card's."""
     values = {key: text for key, text in values.items() if not key.startswith(f"{item.name}.")}
-    theirs = worked.card.item(source)
-    by_field = {each.record or each.name: each.name for each in theirs.fields}
+    theirs = worked.card.rows(source).fields
+    by_field = {each.record or each.name: each.name for each in theirs}
     count = min(worked.given.counts.get(source, 0), item.most)
     for row in range(1, count + 1):
         for each in item.fields:
@@ -369,7 +374,7 @@ def _taken_rows(
     return values, rows | {item.name: count}
 
 
-def _kept(kind: Kind, document: dict) -> dict:
+def _kept(kind: Kind, document: dict[str, Any]) -> dict[str, Any]:
     if not document["values"].get(kind.title):
         raise Unusable("Give it a name first.")
     given = given_of(kind, document)

@@ -3,6 +3,7 @@
 
 import re
 import unicodedata
+from typing import Any
 
 from . import bench
 from .records import SCHEMA
@@ -11,9 +12,10 @@ REV, BEFORE_ALL = "1-mybench", "2000-01-01T00:00:00Z"
 BLEND = re.compile(r"(\d{1,3}(?:/\d{1,3})*) (.+)")
 
 
-def records_of_bench(record: dict) -> list[dict]:
+def records_of_bench(record: dict[str, Any]) -> list[dict[str, Any]]:
     """Base and mill lot records for a bench record as read. The same bench gives the same records, so bringing it in twice adds none."""
-    found, taken = [], set()
+    found = []
+    taken: set[str] = set()
     for number in range(1, record["rows"].get("bases", 0) + 1):
         held = {
             field: record["values"].get(f"bases.{number}.{field}", "")
@@ -45,13 +47,15 @@ def records_of_bench(record: dict) -> list[dict]:
     return found
 
 
-def bench_and_records(data) -> tuple[dict, list[dict], list[str]]:
+def bench_and_records(data: Any) -> tuple[dict[str, Any], list[dict[str, Any]], list[str]]:
     """A bench file of any schema: the bench record in its newest, the records that come of it, and notes on what could not be read."""
     record, notes = bench.read_record(data)
     return record, records_of_bench(record), notes
 
 
-def _document(kind: str, record_id: str, values: dict, rows: dict) -> dict:
+def _document(
+    kind: str, record_id: str, values: dict[str, Any], rows: dict[str, Any]
+) -> dict[str, Any]:
     return {
         "id": record_id,
         "kind": kind,

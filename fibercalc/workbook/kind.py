@@ -3,9 +3,10 @@
 Every number in a record says how it is known. A field that names another record holds that record's id.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import field, replace
 from functools import cached_property
+from typing import Any
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, row_of
 from ..core.declared import declared
@@ -40,12 +41,14 @@ class Kind:
     one: str
     many: str
     about: str
-    fields: tuple[Input | Rows, ...]
+    fields: tuple[Input[Any] | Rows[Any], ...]
     title: str = "name"
     shown: tuple[str, ...] = ()
     newest: str = ""
     refers: dict[str, str] = field(default_factory=dict)
-    derived: dict[str, Callable[[dict, dict], str]] = field(default_factory=dict)
+    derived: dict[str, Callable[[dict[str, Any], dict[str, dict[str, Any]]], str]] = field(
+        default_factory=dict
+    )
 
     @cached_property
     def card(self) -> Card:
@@ -53,19 +56,27 @@ class Kind:
         return form_card(self, self.fields)
 
     @cached_property
-    def names(self) -> dict[str, Input | Rows]:
+    def names(self) -> dict[str, Input[Any] | Rows[Any]]:
         """Every field by its name, those of a list as "list.field"."""
-        found: dict[str, Input | Rows] = {}
+        found: dict[str, Input[Any] | Rows[Any]] = {}
         for item in self.fields:
             found[item.name] = item
             if isinstance(item, Rows):
                 found |= {f"{item.name}.{each.name}": each for each in item.fields}
         return found
 
+    @cached_property
+    def title_field(self) -> Input[Any]:
+        """The field that names a record. Raises TypeError where a list is declared so."""
+        item = self.names[self.title]
+        if isinstance(item, Rows):
+            raise TypeError(f"kind {self.id}: a list names no record")
+        return item
+
     def card_with(self, choices: dict[str, tuple[Option, ...]]) -> Card:
         """The form's declaration with the records there are to choose from, by kind."""
 
-        def chosen(each: Input, name: str) -> Input:
+        def chosen(each: Input[Any], name: str) -> Input[Any]:
             kind = self.refers.get(name)
             return (
                 replace(each, of=CHOICE, options=(Option("", "–"), *choices.get(kind, ())))
@@ -91,7 +102,7 @@ class Kind:
         )
 
 
-def form_card(kind: Kind, fields: tuple[Input | Rows, ...]) -> Card:
+def form_card(kind: Kind, fields: tuple[Input[Any] | Rows[Any], ...]) -> Card:
     """A form that is no card of a chapter."""
     return Card(
         id=f"record-{kind.id}",
@@ -109,35 +120,43 @@ def form_card(kind: Kind, fields: tuple[Input | Rows, ...]) -> Card:
 
 def name(
     label: str = "Name", measure: str = "", what: str = "name", longest: int = LONGEST_NAME
-) -> Input:
+) -> Input[Any]:
     """The field that names a record: the only one that must be filled in."""
     return Input(TEXT, label, measure=measure, longest=longest, name=what)
 
 
 def words(
-    what: str, label: str, measure: str = "", longest: int = LONGEST_NAME, when: dict | None = None
-) -> Input:
+    what: str,
+    label: str,
+    measure: str = "",
+    longest: int = LONGEST_NAME,
+    when: Mapping[str, tuple[str, ...]] | None = None,
+) -> Input[Any]:
     """A text that may be left blank."""
     return Input(
         TEXT, label, measure=measure, optional=True, longest=longest, when=when or {}, name=what
     )
 
 
-def note() -> Input:
+def note() -> Input[Any]:
     """Anything else worth remembering."""
     return words(
         "note", "Note", "No customer’s name or address: this book keeps none.", LONGEST_NOTE
     )
 
 
-def names(what: str, label: str, measure: str = "") -> Input:
+def names(what: str, label: str, measure: str = "") -> Input[Any]:
     """A field that names another record by its id; Kind.refers says of which kind."""
     return Input(TEXT, label, measure=measure, optional=True, longest=60, name=what)
 
 
 def choice(
-    what: str, label: str, *options: tuple[str, str], measure: str = "", when: dict | None = None
-) -> Input:
+    what: str,
+    label: str,
+    *options: tuple[str, str],
+    measure: str = "",
+    when: Mapping[str, tuple[str, ...]] | None = None,
+) -> Input[Any]:
     """One of a few words, the first unless another is chosen; a first one that is blank may stay so."""
     return Input(
         CHOICE,
@@ -160,9 +179,9 @@ def number(
     known: str = MEASURED,
     measure: str = "",
     strict: bool = False,
-    when: dict | None = None,
+    when: Mapping[str, tuple[str, ...]] | None = None,
     default: str = "",
-) -> tuple[Input, Input]:
+) -> tuple[Input[Any], Input[Any]]:
     """A number that may be left blank, unless it has a default; and beside it how it is known."""
     return (
         Input(
@@ -189,7 +208,9 @@ def number(
     )
 
 
-def rows(what: str, label: str, one: str, *fields: Input, most: int, measure: str = "") -> Rows:
+def rows(
+    what: str, label: str, one: str, *fields: Input[Any], most: int, measure: str = ""
+) -> Rows[Any]:
     """A list that may be empty."""
     return Rows(
         row_of(fields), label, one, default=(), least=0, most=most, measure=measure, name=what

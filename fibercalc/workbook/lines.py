@@ -1,5 +1,7 @@
 """What can be said of a record as cards ask for it: a fiber content, a recipe, what a product holds, how many skeins open plans need."""
 
+from typing import Any
+
 from ..core.amount import read_amount
 from ..core.units import TIME
 from ..yarn.split import full_skeins_for
@@ -7,7 +9,7 @@ from ..yarn.split import full_skeins_for
 SETS = ("set-whole", "set-cut")
 
 
-def rows_of(document: dict, rows: str) -> list[dict[str, str]]:
+def rows_of(document: dict[str, Any], rows: str) -> list[dict[str, str]]:
     """A record's list, each row as field -> canonical text."""
     found: list[dict[str, str]] = [{} for _ in range(document["rows"].get(rows, 0))]
     for name, text in document["values"].items():
@@ -18,7 +20,7 @@ def rows_of(document: dict, rows: str) -> list[dict[str, str]]:
     return found
 
 
-def fiber_line(document: dict, by_id: dict[str, dict]) -> str:
+def fiber_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """75 % superwash wool, 25 % nylon; "" while a share is not known."""
     rows = rows_of(document, "fibers")
     if not rows or any("share" not in row or "fiber" not in row for row in rows):
@@ -28,7 +30,7 @@ def fiber_line(document: dict, by_id: dict[str, dict]) -> str:
     )
 
 
-def recipe_line(document: dict, by_id: dict[str, dict]) -> str:
+def recipe_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """navy 0.62, black 0.24, brown 0.04."""
     return ", ".join(
         f"{row['name']} {row['depth'].split('~')[0].replace('%', '').strip()}"
@@ -37,7 +39,7 @@ def recipe_line(document: dict, by_id: dict[str, dict]) -> str:
     )
 
 
-def holds_line(document: dict, by_id: dict[str, dict]) -> str:
+def holds_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """2 Wet Slate, Peat Gold, Sheepfold: what one of a product holds, by colorway."""
     parts = []
     for row in rows_of(document, "parts"):
@@ -52,20 +54,20 @@ def holds_line(document: dict, by_id: dict[str, dict]) -> str:
     return ", ".join(parts)
 
 
-def shades_line(document: dict, by_id: dict[str, dict]) -> str:
+def shades_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """How many shades a numbered set has; "" for a colorway of one."""
     shades = _count(document["values"], "shades", 1)
     return str(shades) if shades > 1 else ""
 
 
-def skeins_line(document: dict, by_id: dict[str, dict]) -> str:
+def skeins_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """How many full skeins go into one of a product, of a set the share of them that its small ones are; "" where no part is written down."""
     parts = _parts(document, by_id)
     per = _count(document["values"], "small", 1) if document["values"].get("sort") in SETS else 1
     return f"{sum(each * shades for _, each, shades in parts) / per:g}" if parts else ""
 
 
-def work_line(document: dict, by_id: dict[str, dict]) -> str:
+def work_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """The work in one product, for each skein in it."""
     text = document["values"].get("work", "")
     if not text:
@@ -73,7 +75,7 @@ def work_line(document: dict, by_id: dict[str, dict]) -> str:
     return f"{read_amount(text, TIME, TIME.base, 'canonical').value / float(skeins_line(document, by_id) or 1):.6g}min"
 
 
-def planned_line(document: dict, by_id: dict[str, dict]) -> str:
+def planned_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
     """How many skeins of a base all open plans need, spares and all, counted as a release counts them."""
     needed = 0
     for plan in by_id.values():
@@ -82,7 +84,7 @@ def planned_line(document: dict, by_id: dict[str, dict]) -> str:
     return str(needed)
 
 
-def _needed(base: str, row: dict[str, str], by_id: dict[str, dict]) -> int:
+def _needed(base: str, row: dict[str, str], by_id: dict[str, dict[str, Any]]) -> int:
     """Skeins of one base for one line of a plan."""
     product = by_id.get(row.get("product", ""))
     if product is None:
@@ -105,7 +107,7 @@ def _needed(base: str, row: dict[str, str], by_id: dict[str, dict]) -> int:
     return skeins
 
 
-def _parts(product: dict, by_id: dict[str, dict]) -> list[tuple[str, int, int]]:
+def _parts(product: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> list[tuple[str, int, int]]:
     """For each part of a product: its base, its own or its colorway's; how many of it; how many shades that colorway has."""
     found = []
     for row in rows_of(product, "parts"):

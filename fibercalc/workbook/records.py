@@ -9,6 +9,8 @@ ones before it, so that two copies of a record can be told apart: newer, older, 
 
 import json
 import re
+from collections.abc import Callable
+from typing import Any
 
 from ..core.card import TEXT, Input, Rows
 from ..core.entry import Reading, read_one
@@ -27,7 +29,7 @@ MOMENT = re.compile(r"[0-9]{4}-[01][0-9]-[0-3][0-9]T[0-2][0-9]:[0-5][0-9]:[0-5][
 PARTS = {"id", "kind", "schema", "rev", "past", "changed", "values", "rows"}
 
 # Schema n -> the function that makes n + 1 of a record. A kind or a field more needs none: what is missing is read as blank.
-MIGRATIONS: dict = {}
+MIGRATIONS: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {}
 
 MAIL = re.compile(r"[^\s@]+@[^\s@]+\.[^\s@]+")
 ROW = re.compile(r"\.\d+\.")
@@ -45,7 +47,7 @@ class Newer(Unusable):
     """A record that a newer version of the book may read: it is kept as it is and travels on."""
 
 
-def kind_of(document: dict) -> Kind:
+def kind_of(document: dict[str, Any]) -> Kind:
     """The kind of a record. Raises Unusable; Newer where a newer version may know the kind."""
     name = document.get("kind")
     kind = KINDS.get(name) if isinstance(name, str) else None
@@ -56,7 +58,7 @@ def kind_of(document: dict) -> Kind:
     return kind
 
 
-def migrated(document: dict) -> dict:
+def migrated(document: dict[str, Any]) -> dict[str, Any]:
     """The record in the newest schema. Raises Unusable for a newer or unreadable schema."""
     schema = document.get("schema")
     if not isinstance(schema, int) or isinstance(schema, bool) or schema < 1:
@@ -68,7 +70,7 @@ def migrated(document: dict) -> dict:
     return document
 
 
-def checked(document) -> dict:
+def checked(document: object) -> dict[str, Any]:
     """The record as it is kept: newest schema, canonical texts. Raises Unusable with the first thing that is wrong."""
     if not isinstance(document, dict):
         raise Unusable("it holds something that is no record")
@@ -88,10 +90,10 @@ def checked(document) -> dict:
     return document | contents_of(given)
 
 
-def _check_frame(document: dict, kind: Kind) -> None:
+def _check_frame(document: dict[str, Any], kind: Kind) -> None:
     """Everything of a record but what its fields say. Raises Unusable."""
     values, counts, past = document.get("values"), document.get("rows"), document.get("past")
-    usable = (
+    framed = (
         set(document) == PARTS
         and _matches(ID, document["id"])
         and _matches(REV, document["rev"])
@@ -99,10 +101,8 @@ def _check_frame(document: dict, kind: Kind) -> None:
         and isinstance(past, list)
         and len(past) <= MOST_PAST
         and all(_matches(REV, each) for each in past)
-        and isinstance(values, dict)
-        and isinstance(counts, dict)
     )
-    if not usable:
+    if not framed or not isinstance(values, dict) or not isinstance(counts, dict):
         raise Unusable(f"a {kind.one} in it is not put together as the book does it")
     lists = {item.name: item for item in kind.fields if isinstance(item, Rows)}
     for name, text in values.items():
@@ -121,11 +121,11 @@ def _check_frame(document: dict, kind: Kind) -> None:
             raise Unusable(f"a {kind.one} in it has a list that cannot be read")
 
 
-def _matches(pattern: re.Pattern, text) -> bool:
+def _matches(pattern: re.Pattern[str], text: object) -> bool:
     return isinstance(text, str) and pattern.fullmatch(text) is not None
 
 
-def given_of(kind: Kind, contents: dict) -> Given:
+def given_of(kind: Kind, contents: dict[str, Any]) -> Given:
     """The fields of a record's contents as read, with every problem there is."""
     values = contents["values"]
     counts = {
@@ -180,7 +180,7 @@ def looks_like_a_customer(text: str, numbers: bool = True) -> bool:
     )
 
 
-def contents_of(given: Given) -> dict:
+def contents_of(given: Given) -> dict[str, Any]:
     """Values and rows as a record keeps them, for fields read without a problem."""
     texts = {
         name: reading.text
@@ -195,7 +195,7 @@ def contents_of(given: Given) -> dict:
     return {"values": kept, "rows": {name: count for name, count in given.counts.items() if count}}
 
 
-def new_record(kind: Kind, record_id: str, contents: dict) -> dict:
+def new_record(kind: Kind, record_id: str, contents: dict[str, Any]) -> dict[str, Any]:
     """A record that was never saved: the browser gives it its revision when it writes."""
     return {
         "id": record_id,
@@ -208,11 +208,11 @@ def new_record(kind: Kind, record_id: str, contents: dict) -> dict:
 
 
 SEEN: dict[
-    str, tuple[str, dict]
+    str, tuple[str, dict[str, Any]]
 ] = {}  # id -> a document's text and what came of checking it: a store is read again with every page
 
 
-def checked_once(document) -> dict:
+def checked_once(document: object) -> dict[str, Any]:
     """checked(), which is not done again for a record that it was done for last. Raises Unusable."""
     key = str(document.get("id")) if isinstance(document, dict) else ""
     text = json.dumps(document)  # as text, since True and 1 are equal
@@ -223,7 +223,7 @@ def checked_once(document) -> dict:
     return after
 
 
-def readable(documents) -> tuple[list[dict], list]:
+def readable(documents: object) -> tuple[list[dict[str, Any]], list[Any]]:
     """The records of a store that this version can read, and the rest as they are."""
     found, rest = [], []
     for document in documents if isinstance(documents, list) else []:
@@ -234,19 +234,28 @@ def readable(documents) -> tuple[list[dict], list]:
     return found, rest
 
 
-def title_of(document: dict) -> str:
+def title_of(document: dict[str, Any]) -> str:
     """What a record is called."""
     kind = KINDS[document["kind"]]
-    return document["values"].get(kind.title, "")
+    title: str = document["values"].get(kind.title, "")
+    return title
 
 
-def reading_of(document: dict, name: str) -> Reading | None:
-    """One field of a checked record as read, without reading the others; None where its kind has no such field."""
+def reading_of(document: dict[str, Any], name: str) -> Reading | None:
+    """One field of a checked record as read, without reading the others.
+
+    None where its kind has no such field. Raises Unusable for a record that was not checked.
+    """
     item = KINDS[document["kind"]].names.get(without_row(name))
     if not isinstance(item, Input):
         return None
     text = document["values"].get(name, "")
-    return read_one(item, name, text, Settings(), "canonical") if text else Reading(item, name, "")
+    if not text:
+        return Reading(item, name, "")
+    read = read_one(item, name, text, Settings(), "canonical")
+    if isinstance(read, Problem):
+        raise Unusable(read.text)
+    return read
 
 
 def without_row(name: str) -> str:
@@ -254,7 +263,7 @@ def without_row(name: str) -> str:
     return ROW.sub(".", name)
 
 
-def references(document: dict) -> list[tuple[str, str]]:
+def references(document: dict[str, Any]) -> list[tuple[str, str]]:
     """Every (field, id) by which a record names another."""
     refers = KINDS[document["kind"]].refers
     return [

@@ -1,5 +1,7 @@
 """The published JSON Schema of the workbook's file, made from the kinds' declarations."""
 
+from typing import Any
+
 from ..core.card import CHOICE, DATE, Input, Rows
 from .exchange import FORMAT
 from .kind import Kind
@@ -10,7 +12,7 @@ NUMBER = r"-?[0-9]+(\.[0-9]+)?(e[+-]?[0-9]+)?"
 ANY_TEXT = {"type": "string", "maxLength": LONGEST_TEXT}
 
 
-def file_schema(address: str = "") -> dict:
+def file_schema(address: str = "") -> dict[str, Any]:
     """The schema of a whole file. address: where it is published."""
     return ({"$id": address} if address else {}) | {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
@@ -47,8 +49,10 @@ def file_schema(address: str = "") -> dict:
     }
 
 
-def _record(kind: Kind) -> dict:
-    values, patterns, counts = {}, {}, {}
+def _record(kind: Kind) -> dict[str, Any]:
+    values: dict[str, Any] = {}
+    patterns: dict[str, Any] = {}
+    counts: dict[str, Any] = {}
     for item in kind.fields:
         if isinstance(item, Rows):
             counts[item.name] = {
@@ -105,7 +109,7 @@ def _record(kind: Kind) -> dict:
     }
 
 
-def _value(each: Input, refers: bool) -> dict:
+def _value(each: Input[Any], refers: bool) -> dict[str, Any]:
     about = {"type": "string", "description": each.label}
     if refers:
         return about | {"pattern": f"^{ID.pattern}$"}
@@ -114,7 +118,7 @@ def _value(each: Input, refers: bool) -> dict:
     if each.kind == DATE:
         return about | {"pattern": r"^[0-9]{4}-[0-9]{2}-[0-9]{2}$"}
     if each.measured:
-        signs = "|".join(_escaped(unit.sign.replace(" ", "")) for unit in each.of.units)
+        signs = "|".join(_escaped(unit.sign.replace(" ", "")) for unit in each.quantity.units)
         return about | {"pattern": f"^{NUMBER}(~{NUMBER})?({signs})$"}
     return about | ({"maxLength": each.longest} if each.kind == "text" else ANY_TEXT)
 

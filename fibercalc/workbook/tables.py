@@ -2,6 +2,7 @@
 
 import csv
 import io
+from typing import Any
 
 from ..core.card import Rows
 from .kind import Kind
@@ -10,7 +11,7 @@ from .records import title_of, without_row
 RISKY = ("=", "+", "-", "@", "\t", "\r")  # a spreadsheet would read such a cell as a formula
 
 
-def csv_text(kind: Kind, records: list[dict], titles: dict[str, str]) -> str:
+def csv_text(kind: Kind, records: list[dict[str, Any]], titles: dict[str, str]) -> str:
     """One line for each record, one column for each field; a list takes as many columns as its longest needs.
 
     titles  id -> name of every record, so that a reference can be read
@@ -47,8 +48,8 @@ def csv_text(kind: Kind, records: list[dict], titles: dict[str, str]) -> str:
     return made.getvalue()
 
 
-def _cell(kind: Kind, record: dict, name: str, titles: dict[str, str]) -> str:
-    text = record["values"].get(name, "")
+def _cell(kind: Kind, record: dict[str, Any], name: str, titles: dict[str, str]) -> str:
+    text: str = record["values"].get(name, "")
     return titles.get(text, text) if without_row(name) in kind.refers else text
 
 

@@ -1,6 +1,7 @@
 """From a label's lot back to mill lot, jars and day, and forward to the orders that took it."""
 
 from dataclasses import dataclass, field
+from typing import Any
 
 from .lines import rows_of
 from .records import references, title_of
@@ -10,19 +11,19 @@ from .records import references, title_of
 class Traced:
     """One dye lot: what it came of and where it went. Records are documents; orders are (order, how many: a canonical text or "")."""
 
-    lot: dict
-    base: dict | None = None
-    colorway: dict | None = None
-    mill_lot: dict | None = None
-    doses: list[tuple[dict | None, dict | None, str]] = field(
+    lot: dict[str, Any]
+    base: dict[str, Any] | None = None
+    colorway: dict[str, Any] | None = None
+    mill_lot: dict[str, Any] | None = None
+    doses: list[tuple[dict[str, Any] | None, dict[str, Any] | None, str]] = field(
         default_factory=list
     )  # bottle, jar, how much
-    skeins: list[dict] = field(default_factory=list)
-    products: list[dict] = field(default_factory=list)
-    orders: list[tuple[dict, str]] = field(default_factory=list)
+    skeins: list[dict[str, Any]] = field(default_factory=list)
+    products: list[dict[str, Any]] = field(default_factory=list)
+    orders: list[tuple[dict[str, Any], str]] = field(default_factory=list)
 
 
-def trace(records: list[dict], asked: str) -> list[Traced]:
+def trace(records: list[dict[str, Any]], asked: str) -> list[Traced]:
     """The dye lots that a text names: their own number, else an order, a mill lot, a jar or a bottle by its number or lot. Case does not matter."""
     wanted = asked.strip().casefold()
     by_id = {each["id"]: each for each in records}
@@ -56,8 +57,10 @@ def trace(records: list[dict], asked: str) -> list[Traced]:
     return [_traced(lot, records, by_id) for lot in sorted(found, key=title_of)]
 
 
-def _traced(lot: dict, records: list[dict], by_id: dict[str, dict]) -> Traced:
-    def named(document: dict | None, name: str) -> dict | None:
+def _traced(
+    lot: dict[str, Any], records: list[dict[str, Any]], by_id: dict[str, dict[str, Any]]
+) -> Traced:
+    def named(document: dict[str, Any] | None, name: str) -> dict[str, Any] | None:
         return by_id.get(document["values"].get(name, "")) if document else None
 
     made = Traced(lot, colorway=named(lot, "colorway"), mill_lot=named(lot, "mill_lot"))

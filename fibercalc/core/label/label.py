@@ -1,6 +1,7 @@
 """One label as data, and its layout: every line's place and size. Words that are too long get smaller letters, and are refused at the least size."""
 
 from dataclasses import dataclass, field
+from typing import Any
 
 from .face import MM_PER_POINT, text_width
 
@@ -56,7 +57,7 @@ class Code:
     x: float
     y: float
     side: float
-    about: tuple[tuple[str, object], ...]
+    about: tuple[tuple[str, Any], ...]
     address: tuple[float, float, float, float]
 
 
