@@ -169,9 +169,7 @@ def test_a_file_of_another_shape_exits_2_with_one_line(capsys, tmp_path, content
 
 def test_a_fault_inside_a_card_is_not_called_an_unknown_card(monkeypatch, capsys):
     """A misspelt name raises KeyError, and so does a card that is not there: only the second is the reader's mistake."""
-    broken = replace(
-        find_card("skein-length"), id="broken", answer=lambda w, **given: given["circumfrence"]
-    )
+    broken = replace(find_card("skein-length"), id="broken", answer=lambda case: {}["circumfrence"])
     monkeypatch.setitem(registry.ADDED, "broken", broken)
     with pytest.raises(KeyError, match="circumfrence"):
         main(["work", "broken"])

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 from ..sources import Source
 from .asked import ANY, CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, row_of
 from .carry import Carry
-from .case import Between, Case, Many, Plain
+from .case import Between, Case, Many, Plain, case_of
 from .declared import declared
 from .paper import Labels, Paper
 from .part import Part
@@ -48,6 +48,7 @@ __all__ = [
     "RowPart",
     "Rows",
     "Save",
+    "case_of",
     "row_of",
 ]
 
@@ -105,13 +106,11 @@ class Card:
     chapter: str
     place: int
     question: str
-    answer: Callable[..., Any]
+    case: type[Case]
+    answer: Callable[[Any], None]
     say: Callable[[Outcome[Any]], str | tuple[str, ...]]
     basis: Basis
     sources: tuple[Source, ...]
-    case: type[Case] | None = None
-    inputs: tuple[Input[Any] | Rows[Any], ...] = ()
-    results: tuple[Result[Any], ...] = ()
     pictures: tuple[Callable[[Outcome[Any]], Picture | None], ...] = ()
     tables: tuple[Callable[[Outcome[Any]], Table | None], ...] = ()
     cautions: tuple[Caution, ...] = ()
@@ -125,16 +124,10 @@ class Card:
     saves: tuple[Save, ...] = ()
 
     def __post_init__(self) -> None:
-        if self.case is not None:
-            object.__setattr__(self, "inputs", self.case.inputs)
-            object.__setattr__(self, "results", self.case.results)
         if self.chapter not in CHAPTERS:
             raise ValueError(f"card {self.id}: {self.chapter} is not a chapter")
         if not self.question.endswith("?"):
             raise ValueError(f"card {self.id}: its question ends with a question mark")
-        names = [item.name for item in self.inputs]
-        if len(set(names)) != len(names):
-            raise ValueError(f"card {self.id}: an input is declared twice")
         if set(self.upgrades) != set(range(1, self.link_version)):
             raise ValueError(f"card {self.id}: every older link version needs its upgrade")
         if not set(self.handles) <= set(HANDLED):
@@ -147,6 +140,16 @@ class Card:
 
     def __repr__(self) -> str:
         return f"Card({self.id})"
+
+    @property
+    def inputs(self) -> tuple[Input[Any] | Rows[Any], ...]:
+        """What it asks, in the order of its links."""
+        return self.case.inputs
+
+    @property
+    def results(self) -> tuple[Result[Any], ...]:
+        """What it answers, in the order of its page."""
+        return self.case.results
 
     @cached_property
     def result_by_name(self) -> dict[str, Result[Any]]:

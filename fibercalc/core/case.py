@@ -7,6 +7,7 @@ the numbers are traced: a value that is assigned becomes a step, its formula is 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any, TypeVar
 
 from .asked import Input, Rows
@@ -112,7 +113,8 @@ class Case:
 
     def maybe(self, part: Part[P]) -> P | None:
         """Its value, or None where it was not asked or found."""
-        return vars(self).get(part.name)
+        value: P | None = vars(self).get(part.name)
+        return value
 
     def settled(self, part: Part[P]) -> P | None:
         """What an earlier run of it has settled on for a fixed part that takes long to find; None in the first."""
@@ -125,6 +127,11 @@ class Case:
     def band(self, result: Part[Any], *ends: float) -> None:
         """The model's own band around one result, in its base unit: its ends lie at unequal distances, like a uniform's."""
         vars(self)["_bands"][result.name] = (float(min(ends)), float(max(ends)))
+
+
+def case_of(parts: Iterable[Part[Any]]) -> type[Case]:
+    """The class of a case with these parts, for a form that is put together and not written down."""
+    return type("Form", (Case,), {part.name: part for part in parts})
 
 
 def found_in(case: Case) -> dict[str, Any]:

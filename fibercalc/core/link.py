@@ -188,12 +188,12 @@ def _texts(
             notes.append(f"The link's “{_printable(key)}” is not known here and was not used.")
             continue
         each, name = names[key]
-        value = "" if value == "-" and each.optional else value
-        reading = read_one(each, name, value, CANONICAL, "canonical")
-        if len(value) > LONGEST_VALUE or isinstance(reading, Problem):
+        text = "" if value == "-" and each.optional else value
+        reading = read_one(each, name, text, CANONICAL, "canonical")
+        if len(text) > LONGEST_VALUE or isinstance(reading, Problem):
             notes.append(f"{each.label}: the link's value could not be used; the example's stands.")
         else:
-            texts[name] = value
+            texts[name] = text
     return texts, counts, notes
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from math import ceil, floor, log10
-from typing import Any, Generic, TypeVar, cast
+from typing import Any, Generic, TypeVar
 
 from .amount import NO_BREAK, with_sign, write_typed
 from .card import Card, Result

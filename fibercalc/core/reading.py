@@ -70,8 +70,9 @@ def with_changed(arguments: dict[str, Any], changed: dict[str, Any]) -> dict[str
             rows = moved[head] if moved[head] is not arguments[head] else list(arguments[head])
             at = int(place[0]) - 1
             rows[at] = type(rows[at])({**vars(rows[at]), place[1]: value})
-            value = rows
-        moved[head] = value
+            moved[head] = rows
+        else:
+            moved[head] = value
     return moved
 
 

@@ -81,9 +81,9 @@ def read_table(chapter: str, name: str) -> SourcedTable:
     rows = tuple({key: _cell(value) for key, value in row.items()} for row in csv.DictReader(lines))
     for row in rows:
         for column, cell in row.items():
-            if column == "status" or column.endswith("_status"):
-                if cell not in STATUS_WORDS and cell != "":
-                    raise ValueError(f"table {name}: unknown status {cell}")
+            known = cell == "" or cell in STATUS_WORDS
+            if (column == "status" or column.endswith("_status")) and not known:
+                raise ValueError(f"table {name}: unknown status {cell}")
     columns = tuple(rows[0]) if rows else ()
     return SourcedTable(
         name,

@@ -237,8 +237,8 @@ def _parts(given: Given, given_values: dict[str, Any], run: _Run) -> dict[str, P
         for name, value in numeric.items():
             shifts = [end[name] - value for end in ends if end.get(name) is not None]
             if shifts:
-                parts[name].down.append(max(0.0, -min(shifts)))
-                parts[name].up.append(max(0.0, max(shifts)))
+                parts[name].down.append(max(0.0, *(-shift for shift in shifts)))
+                parts[name].up.append(max(0.0, *shifts))
     for name, (low, high) in run.bands.items():
         if name in numeric:
             parts[name].down.append(max(0.0, numeric[name] - low))

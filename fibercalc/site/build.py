@@ -266,6 +266,7 @@ def _node(script: str, *arguments: str) -> str:
         capture_output=True,
         text=True,
         cwd=ROOT,
+        check=False,
     )
     if done.returncode:
         raise BuildStopped(f"{script}: {done.stderr.strip() or done.stdout.strip()}")
@@ -281,7 +282,9 @@ def main() -> None:
     folder = options.parse_args().folder.resolve()
     made = folder.with_name(folder.name + ".part")
     command = [sys.executable, "-m", "mkdocs", "build", "--quiet", "--site-dir", str(made)]
-    done = subprocess.run(command, cwd=ROOT, env=os.environ | {"NO_MKDOCS_2_WARNING": "1"})
+    done = subprocess.run(
+        command, check=False, cwd=ROOT, env=os.environ | {"NO_MKDOCS_2_WARNING": "1"}
+    )
     if done.returncode:
         raise SystemExit(done.returncode)
     old = folder.with_name(folder.name + ".old")

@@ -217,7 +217,7 @@ def counter_bases(
     """
     bases = []
     notes: list[str] = []
-    for number, (name, base, price, wrong, settings) in enumerate(
+    for number, (name, base, price, wrong, style) in enumerate(
         _sold(record, records, settings or Settings(), notes), 1
     ):
         if wrong or base is None:
@@ -228,12 +228,10 @@ def counter_bases(
                 f"{name}: the code to take home says “{base.name}”, as many letters as a link"
                 " takes."
             )
-        costs = [
-            "" if not price else price_text(price * count, settings) for count in range(MOST + 1)
-        ]
+        costs = ["" if not price else price_text(price * count, style) for count in range(MOST + 1)]
         put_up = (
-            f"{write_plain(base.grams, settings.style)} g,"
-            f" {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)"
+            f"{write_plain(base.grams, style.style)} g,"
+            f" {write_plain(base.meters, style.style)} m ({yards_of(base)} yd)"
         )
         bases.append(
             {

@@ -28,8 +28,10 @@ KINDS = {
     "by hand": "Worked by hand",
 }
 
+USUAL = Settings()
 
-def card_element(card: Card, settings: Settings = Settings()) -> Markup:
+
+def card_element(card: Card, settings: Settings = USUAL) -> Markup:
     """The whole card, complete and printable before any script has run."""
     given = read_inputs(card, {}, settings)
     made = slots(work_given(given, settings))

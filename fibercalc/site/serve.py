@@ -82,7 +82,8 @@ class SiteHandler(SimpleHTTPRequestHandler):
         asked = urlsplit(self.path)
         below = self.server.sub_path
         if not asked.path.startswith(below):
-            return self._send(HTTPStatus.NOT_FOUND, ".txt", b"Not here.", with_body)
+            self._send(HTTPStatus.NOT_FOUND, ".txt", b"Not here.", with_body)
+            return
         self.directory = str(self.server.folder)
         path = Path(self.translate_path(asked.path[len(below) - 1 :]))
         if path.is_dir():
@@ -92,16 +93,14 @@ class SiteHandler(SimpleHTTPRequestHandler):
                     "Location", asked.path + "/" + (f"?{asked.query}" if asked.query else "")
                 )
                 self.send_header("Content-Length", "0")
-                return self.end_headers()
+                self.end_headers()
+                return
             path /= "index.html"
         if not path.is_file():
             lost = self.server.folder / "404.html"
-            return self._send(
-                HTTPStatus.NOT_FOUND,
-                ".html",
-                lost.read_bytes() if lost.is_file() else b"Not found.",
-                with_body,
-            )
+            found = lost.read_bytes() if lost.is_file() else b"Not found."
+            self._send(HTTPStatus.NOT_FOUND, ".html", found, with_body)
+            return
         self._send_file(path, with_body)
 
     def _send_file(self, path: Path, with_body: bool) -> None:
@@ -111,7 +110,8 @@ class SiteHandler(SimpleHTTPRequestHandler):
         if stored and self.headers.get("If-None-Match") == tag:
             self.send_response(HTTPStatus.NOT_MODIFIED)
             self.send_header("ETag", tag)
-            return self.end_headers()
+            self.end_headers()
+            return
         packed = (
             self.server.compress
             and path.suffix in COMPRESSIBLE

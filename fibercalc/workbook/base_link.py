@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from typing import TypedDict
 from urllib.parse import parse_qsl, quote_plus
 
-from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option
+from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, case_of
 from ..core.number import write_number
 from ..core.outcome import with_money
 from ..core.settings import Settings
@@ -177,58 +177,59 @@ LINK = Card(
     chapter="yarn",
     place=0,
     question="Which base is the link for?",
-    inputs=(
-        Input(
-            TEXT,
-            "Name of the base",
-            default="Dunmel DK",
-            longest=RULES["texts"]["n"],
-            bench="bases.name",
-            record="base.name",
-            name="name",
-        ),
-        Input(
-            MASS,
-            "Weight of a skein",
-            default="100 g",
-            allowed=("5 g", "2000 g"),
-            units=("g", "oz"),
-            bench="bases.mass",
-            record="base.mass",
-            name="mass",
-        ),
-        Input(
-            LENGTH,
-            "Length of a skein",
-            default="230 m",
-            allowed=("5 m", "10000 m"),
-            units=("m", "yd"),
-            bench="bases.length",
-            record="base.length",
-            name="length",
-        ),
-        replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
-        replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
-        replace(
-            PRICE,
-            bench="bases.price",
-            record="base.price",
-            measure=(
-                "Left blank, it is not in the link. A printed code keeps its price when yours"
-                " changes."
+    case=case_of(
+        (
+            Input(
+                TEXT,
+                "Name of the base",
+                default="Dunmel DK",
+                longest=RULES["texts"]["n"],
+                bench="bases.name",
+                record="base.name",
+                name="name",
             ),
-        ),
-        Input(
-            TEXT,
-            "Where your book stands on the web",
-            optional=True,
-            longest=LONGEST_HOME,
-            measure="Left blank, the link leads to where this page is now.",
-            name="home",
-        ),
+            Input(
+                MASS,
+                "Weight of a skein",
+                default="100 g",
+                allowed=("5 g", "2000 g"),
+                units=("g", "oz"),
+                bench="bases.mass",
+                record="base.mass",
+                name="mass",
+            ),
+            Input(
+                LENGTH,
+                "Length of a skein",
+                default="230 m",
+                allowed=("5 m", "10000 m"),
+                units=("m", "yd"),
+                bench="bases.length",
+                record="base.length",
+                name="length",
+            ),
+            replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
+            replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
+            replace(
+                PRICE,
+                bench="bases.price",
+                record="base.price",
+                measure=(
+                    "Left blank, it is not in the link. A printed code keeps its price when yours"
+                    " changes."
+                ),
+            ),
+            Input(
+                TEXT,
+                "Where your book stands on the web",
+                optional=True,
+                longest=LONGEST_HOME,
+                measure="Left blank, the link leads to where this page is now.",
+                name="home",
+            ),
+        )
     ),
-    results=(),
-    answer=lambda w, **given: {},
+    answer=lambda case: None,
     say=lambda r: "The link is ready.",
     basis=Basis(BENCH_RULE, "What stands on the skein’s label."),
     sources=(COMMON_PRACTICE,),

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from typing import Any
 
 from ..core.amount import Amount
-from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, row_of
+from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, case_of, row_of
 from ..core.lent import canonical_default
 from ..core.number import write_plain
 from ..core.offered import texts_for
@@ -32,13 +32,13 @@ OFFERED = {
 }
 
 
-def _say(r: Outcome[Any]) -> tuple[str, str]:
-    reels, bases = len(r.given["reels"]), len(r.given["bases"])
+def _say(out: Outcome[Any]) -> tuple[str, str]:
+    reels, bases = len(out.case.reels), len(out.case.bases)
     return (
         "Your bench is complete.",
         (
             f"{reels} reel{'s' * (reels != 1)}, {bases} base{'s' * (bases != 1)}; numbers are"
-            f" written like {r.number(1234.5, 1)}."
+            f" written like {out.number(1234.5, 1)}."
         ),
     )
 
@@ -48,195 +48,196 @@ BENCH = Card(
     chapter="yarn",
     place=0,
     question="What is on my bench?",
-    inputs=(
-        Input(
-            CHOICE,
-            "How you write numbers",
-            default="point",
-            options=(Option("point", "1,234.5"), Option("comma", "1 234,5")),
-            name="style",
-        ),
-        Input(
-            CHOICE,
-            "Units you want to see",
-            default="both",
-            options=(
-                Option("both", "Both, side by side"),
-                Option("metric", "Metric"),
-                Option("us", "US"),
+    case=case_of(
+        (
+            Input(
+                CHOICE,
+                "How you write numbers",
+                default="point",
+                options=(Option("point", "1,234.5"), Option("comma", "1 234,5")),
+                name="style",
             ),
-            name="system",
-        ),
-        Input(
-            TEXT,
-            "Your money sign",
-            default="€",
-            longest=4,
-            measure="A sign or three letters.",
-            name="money",
-        ),
-        Input(
-            MASS,
-            "Kitchen scale reads to",
-            allowed=("0.01 g", "50 g"),
-            units=("g", "oz"),
-            optional=True,
-            measure="Such as 1 g.",
-            name="scale_step",
-        ),
-        Input(
-            MASS,
-            "Fine scale reads to",
-            allowed=("0.001 g", "1 g"),
-            units=("g",),
-            optional=True,
-            measure="Such as 0.01 g.",
-            name="fine_scale_step",
-        ),
-        Input(
-            VOLUME,
-            "Syringe or measuring cylinder reads to",
-            allowed=("0.01 mL", "50 mL"),
-            units=("mL",),
-            optional=True,
-            strict=True,
-            measure="Such as 1 mL.",
-            name="syringe",
-        ),
-        Rows(
-            row_of(
-                (
-                    Input(TEXT, "Name", longest=40, measure="Such as “Oak reel”.", name="name"),
-                    Input(
-                        LENGTH,
-                        "Once around",
-                        allowed=("0.05 m", "10 m"),
-                        units=("m", "cm", "in", "yd"),
-                        measure="Such as 1.50 m.",
-                        name="circumference",
-                    ),
-                    Input(
-                        PERCENT,
-                        "Stretch on the reel",
-                        default="0 %",
-                        allowed=("0 %", "20 %"),
-                        name="stretch",
-                    ),
-                )
+            Input(
+                CHOICE,
+                "Units you want to see",
+                default="both",
+                options=(
+                    Option("both", "Both, side by side"),
+                    Option("metric", "Metric"),
+                    Option("us", "US"),
+                ),
+                name="system",
             ),
-            "Reels",
-            "reel",
-            least=0,
-            most=8,
-            default=(),
-            measure="The circumference is measured on the yarn as it lies on the reel.",
-            name="reels",
-        ),
-        Input(
-            CONCENTRATION,
-            "Water alkalinity, as calcium carbonate",
-            allowed=("0 mg/L", "1000 mg/L"),
-            units=("mg/L",),
-            optional=True,
-            measure="From the water supplier's report; leave blank if you do not know it.",
-            name="alkalinity",
-        ),
-        Input(
-            TEMPERATURE,
-            "Tap water",
-            allowed=("0 °C", "40 °C"),
-            units=("°C", "°F"),
-            optional=True,
-            measure="Such as 9 °C in winter.",
-            name="tap",
-        ),
-        Input(
-            LENGTH,
-            "Height above the sea",
-            allowed=("-400 m", "5000 m"),
-            units=("m", "ft"),
-            optional=True,
-            name="altitude",
-        ),
-        Rows(
-            row_of(
-                (
-                    Input(TEXT, "Name", longest=40, measure="Such as “Pan”.", name="name"),
-                    Input(
-                        VOLUME,
-                        "Filled to at most",
-                        allowed=("0.2 L", "200 L"),
-                        units=("L", "qt", "gal"),
-                        measure="Such as 9 L.",
-                        name="fill",
-                    ),
-                    Input(
-                        COUNT,
-                        "Skeins in a load",
-                        allowed=("1", "200"),
-                        optional=True,
-                        name="skeins",
-                    ),
-                )
+            Input(
+                TEXT,
+                "Your money sign",
+                default="€",
+                longest=4,
+                measure="A sign or three letters.",
+                name="money",
             ),
-            "Pots",
-            "pot",
-            least=0,
-            most=12,
-            default=(),
-            measure="The fill line is as high as you will fill it with yarn in.",
-            name="pots",
-        ),
-        Rows(
-            row_of(
-                (
-                    Input(
-                        TEXT,
-                        "Name",
-                        longest=40,
-                        measure="As you call it on your labels.",
-                        name="name",
-                    ),
-                    Input(
-                        TEXT,
-                        "Fiber",
-                        longest=60,
-                        optional=True,
-                        measure="Such as “75/25 superwash wool/nylon”.",
-                        name="fiber",
-                    ),
-                    Input(
-                        MASS,
-                        "Weight of a skein",
-                        allowed=("1 g", "5 kg"),
-                        units=("g", "oz"),
-                        measure="Such as 100 g.",
-                        name="mass",
-                    ),
-                    Input(
-                        LENGTH,
-                        "Length of a skein",
-                        allowed=("1 m", "20000 m"),
-                        units=("m", "yd"),
-                        measure="Such as 420 m.",
-                        name="length",
-                    ),
-                    WEIGHT_CLASS,
-                    LOT,
-                    PRICE,
-                )
+            Input(
+                MASS,
+                "Kitchen scale reads to",
+                allowed=("0.01 g", "50 g"),
+                units=("g", "oz"),
+                optional=True,
+                measure="Such as 1 g.",
+                name="scale_step",
             ),
-            "Bases",
-            "base",
-            least=0,
-            most=100,
-            default=(),
-            measure="As printed on the mill's label, or better as you measured it.",
-            name="bases",
-        ),
+            Input(
+                MASS,
+                "Fine scale reads to",
+                allowed=("0.001 g", "1 g"),
+                units=("g",),
+                optional=True,
+                measure="Such as 0.01 g.",
+                name="fine_scale_step",
+            ),
+            Input(
+                VOLUME,
+                "Syringe or measuring cylinder reads to",
+                allowed=("0.01 mL", "50 mL"),
+                units=("mL",),
+                optional=True,
+                strict=True,
+                measure="Such as 1 mL.",
+                name="syringe",
+            ),
+            Rows(
+                row_of(
+                    (
+                        Input(TEXT, "Name", longest=40, measure="Such as “Oak reel”.", name="name"),
+                        Input(
+                            LENGTH,
+                            "Once around",
+                            allowed=("0.05 m", "10 m"),
+                            units=("m", "cm", "in", "yd"),
+                            measure="Such as 1.50 m.",
+                            name="circumference",
+                        ),
+                        Input(
+                            PERCENT,
+                            "Stretch on the reel",
+                            default="0 %",
+                            allowed=("0 %", "20 %"),
+                            name="stretch",
+                        ),
+                    )
+                ),
+                "Reels",
+                "reel",
+                least=0,
+                most=8,
+                default=(),
+                measure="The circumference is measured on the yarn as it lies on the reel.",
+                name="reels",
+            ),
+            Input(
+                CONCENTRATION,
+                "Water alkalinity, as calcium carbonate",
+                allowed=("0 mg/L", "1000 mg/L"),
+                units=("mg/L",),
+                optional=True,
+                measure="From the water supplier's report; leave blank if you do not know it.",
+                name="alkalinity",
+            ),
+            Input(
+                TEMPERATURE,
+                "Tap water",
+                allowed=("0 °C", "40 °C"),
+                units=("°C", "°F"),
+                optional=True,
+                measure="Such as 9 °C in winter.",
+                name="tap",
+            ),
+            Input(
+                LENGTH,
+                "Height above the sea",
+                allowed=("-400 m", "5000 m"),
+                units=("m", "ft"),
+                optional=True,
+                name="altitude",
+            ),
+            Rows(
+                row_of(
+                    (
+                        Input(TEXT, "Name", longest=40, measure="Such as “Pan”.", name="name"),
+                        Input(
+                            VOLUME,
+                            "Filled to at most",
+                            allowed=("0.2 L", "200 L"),
+                            units=("L", "qt", "gal"),
+                            measure="Such as 9 L.",
+                            name="fill",
+                        ),
+                        Input(
+                            COUNT,
+                            "Skeins in a load",
+                            allowed=("1", "200"),
+                            optional=True,
+                            name="skeins",
+                        ),
+                    )
+                ),
+                "Pots",
+                "pot",
+                least=0,
+                most=12,
+                default=(),
+                measure="The fill line is as high as you will fill it with yarn in.",
+                name="pots",
+            ),
+            Rows(
+                row_of(
+                    (
+                        Input(
+                            TEXT,
+                            "Name",
+                            longest=40,
+                            measure="As you call it on your labels.",
+                            name="name",
+                        ),
+                        Input(
+                            TEXT,
+                            "Fiber",
+                            longest=60,
+                            optional=True,
+                            measure="Such as “75/25 superwash wool/nylon”.",
+                            name="fiber",
+                        ),
+                        Input(
+                            MASS,
+                            "Weight of a skein",
+                            allowed=("1 g", "5 kg"),
+                            units=("g", "oz"),
+                            measure="Such as 100 g.",
+                            name="mass",
+                        ),
+                        Input(
+                            LENGTH,
+                            "Length of a skein",
+                            allowed=("1 m", "20000 m"),
+                            units=("m", "yd"),
+                            measure="Such as 420 m.",
+                            name="length",
+                        ),
+                        WEIGHT_CLASS,
+                        LOT,
+                        PRICE,
+                    )
+                ),
+                "Bases",
+                "base",
+                least=0,
+                most=100,
+                default=(),
+                measure="As printed on the mill's label, or better as you measured it.",
+                name="bases",
+            ),
+        )
     ),
-    results=(),
-    answer=lambda w, **given: {},
+    answer=lambda case: None,
     say=_say,
     basis=Basis(BENCH_RULE, "What you measured or read yourself."),
     sources=(COMMON_PRACTICE,),

@@ -8,7 +8,7 @@ from dataclasses import field, replace
 from functools import cached_property
 from typing import Any
 
-from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, row_of
+from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, case_of, row_of
 from ..core.declared import declared
 from ..core.units import Quantity
 from ..sources import COMMON_PRACTICE
@@ -109,9 +109,8 @@ def form_card(kind: Kind, fields: tuple[Input[Any] | Rows[Any], ...]) -> Card:
         chapter="yarn",
         place=0,
         question=f"What is this {kind.one}?",
-        inputs=fields,
-        results=(),
-        answer=lambda w, **given: {},
+        case=case_of(fields),
+        answer=lambda case: None,
         say=lambda r: "",
         basis=Basis(BENCH_RULE, "What you wrote down yourself."),
         sources=(COMMON_PRACTICE,),

@@ -105,7 +105,7 @@ def _check_frame(document: dict[str, Any], kind: Kind) -> None:
     if not framed or not isinstance(values, dict) or not isinstance(counts, dict):
         raise Unusable(f"a {kind.one} in it is not put together as the book does it")
     lists = {item.name: item for item in kind.fields if isinstance(item, Rows)}
-    for name, text in values.items():
+    for text in values.values():
         if not isinstance(text, str) or len(text) > LONGEST_TEXT:
             raise Unusable(
                 f"a {kind.one} in it holds a text of more than {LONGEST_TEXT} characters, or"

@@ -4,21 +4,26 @@ import dataclasses
 
 import pytest
 
-from fibercalc.core.card import MODEL, Basis, Card, Chance, Input, Result
+from fibercalc.core.card import MODEL, Basis, Card, Chance, Input, Result, case_of
 from fibercalc.core.units import COUNT, LENGTH, MASS, PERCENT
 from fibercalc.core.work import work_card
 from fibercalc.sources import COMMON_PRACTICE
 
 
 def card(answer, inputs, results):
+    """A card whose answer gives, from a case and the values of its inputs, its results by name."""
+
+    def assign(case):
+        for name, value in answer(case, *(vars(case)[each.name] for each in inputs)).items():
+            setattr(case, name, value)
+
     return Card(
         id="test",
         chapter="yarn",
         place=1,
         question="Does it?",
-        inputs=inputs,
-        results=results,
-        answer=answer,
+        case=case_of((*inputs, *results)),
+        answer=assign,
         say=lambda r: "Yes.",
         basis=Basis(MODEL, "x"),
         sources=(COMMON_PRACTICE,),
@@ -39,7 +44,7 @@ def length(name, default="100 m", **more):
 def test_a_uniform_input_gives_95_of_100_parts_of_its_half_width():
     outcome = work_card(
         card(
-            lambda w, a: {"x": 2 * a},
+            lambda case, a: {"x": 2 * a},
             (length("a", rough="10 m"),),
             (Result(LENGTH, "x", name="x"),),
         ),
@@ -52,7 +57,9 @@ def test_a_uniform_input_gives_95_of_100_parts_of_its_half_width():
 
 def test_a_typed_spread_replaces_the_declared_one():
     outcome = work_card(
-        card(lambda w, a: {"x": a}, (length("a", rough="10 m"),), (Result(LENGTH, "x", name="x"),)),
+        card(
+            lambda case, a: {"x": a}, (length("a", rough="10 m"),), (Result(LENGTH, "x", name="x"),)
+        ),
         {"a": "100 m ± 2"},
     ).outcome
     assert outcome.high("x") == pytest.approx(101.9)
@@ -61,7 +68,7 @@ def test_a_typed_spread_replaces_the_declared_one():
 def test_nudges_are_clipped_at_the_allowed_edge():
     outcome = work_card(
         card(
-            lambda w, a: {"x": a},
+            lambda case, a: {"x": a},
             (length("a", rough="10 m", allowed=("95 m", "200 m")),),
             (Result(LENGTH, "x", name="x"),),
         ),
@@ -79,7 +86,7 @@ def test_inputs_of_one_instrument_move_together_and_cancel():
         length("b", rough="5 %", instrument="tape"),
     )
     apart = (length("a", rough="5 %"), length("b", rough="5 %"))
-    ratio = lambda w, a, b: {"x": 100 * a / b}  # noqa: E731
+    ratio = lambda case, a, b: {"x": 100 * a / b}  # noqa: E731
     results = (Result(PERCENT, "x", name="x"),)
     assert work_card(card(ratio, together, results), {}).outcome.high("x") == pytest.approx(100)
     assert work_card(card(ratio, apart, results), {}).outcome.high("x") > 107
@@ -87,7 +94,9 @@ def test_inputs_of_one_instrument_move_together_and_cancel():
 
 def test_the_model_s_own_error_is_a_normal_part():
     outcome = work_card(
-        card(lambda w, a: {"x": a}, (length("a"),), (Result(LENGTH, "x", error="9 %", name="x"),)),
+        card(
+            lambda case, a: {"x": a}, (length("a"),), (Result(LENGTH, "x", error="9 %", name="x"),)
+        ),
         {},
     ).outcome
     assert outcome.high("x") == pytest.approx(109) and outcome.low("x") == pytest.approx(91)
@@ -96,12 +105,12 @@ def test_the_model_s_own_error_is_a_normal_part():
 def test_a_decision_stays_while_roughness_is_carried():
     """Three pieces of 33 m from 100 m ± 10 m: the plan stays at three, and the chance that the last one is short is a chance."""
 
-    def answer(w, a):
-        pieces = w.decide("pieces", int(a // 33))
-        return {"pieces": pieces, "margin": a - pieces * 33}
+    def answer(case, a):
+        case.pieces = int(a // 33)
+        return {"margin": a - case.pieces * 33}
 
     results = (
-        Result(COUNT, "p", name="pieces"),
+        Result(COUNT, "p", fixed=True, name="pieces"),
         Result(LENGTH, "m", name="margin"),
         Result(PERCENT, "s", chance=Chance("margin", below=0.0), name="short"),
     )
@@ -119,7 +128,7 @@ def test_the_narrower_of_two_ways_is_the_answer():
         Result(LENGTH, "y", name="y"),
     )
     inputs = (length("a", rough="5 m"), length("b", default="101 m", rough="2 m"))
-    outcome = work_card(card(lambda w, a, b: {"x": a, "y": b}, inputs, results), {}).outcome
+    outcome = work_card(card(lambda case, a, b: {"x": a, "y": b}, inputs, results), {}).outcome
     assert outcome.best("best") == "y" and outcome.value("best") == 101
 
 
@@ -127,7 +136,7 @@ def test_an_inverse_result_keeps_low_below_high():
     results = (Result(MASS, "x", name="x"),)
     outcome = work_card(
         card(
-            lambda w, a: {"x": 1000 / a},
+            lambda case, a: {"x": 1000 / a},
             (length("a", rough="20 m", allowed=("1 m", "1000 m")),),
             results,
         ),
@@ -139,9 +148,11 @@ def test_an_inverse_result_keeps_low_below_high():
 
 def test_a_range_is_not_carried_past_its_floor():
     results = (Result(LENGTH, "x", error="300 %", floor=0.0, name="x"),)
-    assert work_card(card(lambda w, a: {"x": a}, (length("a"),), results), {}).outcome.low("x") == 0
+    assert (
+        work_card(card(lambda case, a: {"x": a}, (length("a"),), results), {}).outcome.low("x") == 0
+    )
 
 
 def test_a_card_cannot_lack_an_upgrade_for_an_older_link():
     with pytest.raises(ValueError, match="upgrade"):
-        dataclasses.replace(card(lambda w, a: {}, (length("a"),), ()), link_version=2)
+        dataclasses.replace(card(lambda case, a: {}, (length("a"),), ()), link_version=2)

@@ -227,9 +227,7 @@ def test_faults_are_values():
 def test_an_unknown_card_is_told_from_a_fault_inside_one(monkeypatch):
     assert ask("work", card="none")["problem"]["text"] == "none: no card has this id."
     assert ask("work", card="record-none")["problem"]["text"] == "record-none: no card has this id."
-    broken = replace(
-        find_card("skein-length"), id="broken", answer=lambda w, **given: given["circumfrence"]
-    )
+    broken = replace(find_card("skein-length"), id="broken", answer=lambda case: {}["circumfrence"])
     monkeypatch.setitem(registry.ADDED, "broken", broken)
     assert ask("work", card="broken")["problem"]["text"] == "KeyError: 'circumfrence'"
 
