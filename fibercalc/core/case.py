@@ -118,7 +118,8 @@ class Case:
 
     def settled(self, part: Part[P]) -> P | None:
         """What an earlier run of it has settled on for a fixed part that takes long to find; None in the first."""
-        return vars(self)["_settled"].get(part.name)
+        value: P | None = vars(self)["_settled"].get(part.name)
+        return value
 
     def error(self, result: Part[Any], half_width: float) -> None:
         """The model's own error in one result as a 95 % half-width, in the result's base unit, where it depends on the case."""

@@ -18,6 +18,7 @@ from .tolerance import (
     allowed_short_weight,
     correction_factor,
     inspector_factor,
+    lowest_mean,
     mean_short,
     sample_size,
     tolerable_negative_error,
@@ -84,7 +85,7 @@ def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judg
         raise KeyError(by)
     require("label", label, above=0.0)
     middle, spread, count = mean(values), standard_deviation(values), len(values)
-    low = label - correction_factor(count) * spread
+    low = lowest_mean(label, correction_factor(count), spread)
     made = [Judged(US, "mean", low, middle, middle >= low)]
     _, may = sample_size(lot)
     try:
@@ -96,9 +97,8 @@ def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judg
         pass  # a heavier label than the recalled rows: the rule is left out, and the page says so
     if by == WEIGHT and LIGHTEST <= label <= HEAVIEST:
         error = tolerable_negative_error(label)
-        low = label - (
-            inspector_factor(count) * spread if lot >= SMALL_BATCH else 0.0
-        )  # where all are weighed chance has no part
+        # Where all are weighed chance has no part.
+        low = lowest_mean(label, inspector_factor(count) if lot >= SMALL_BATCH else 0.0, spread)
         made += [
             Judged(EU, "mean", label, middle, middle >= label),
             _each(EU, "each", label - error, values, count / ONE_IN),

@@ -7,11 +7,13 @@ mean. And *one package* may be short, but not by much.
 from math import ceil, sqrt
 
 from ..core.problem import OutOfRange, require
+from ..core.steps import looked_up
 from ..core.table import read_table
+from ..core.traced import named
 from ..yarn import student_t
 
 LIGHTEST, HEAVIEST = 5.0, 10_000.0  # g: the average rule's own ends
-STEP = 10  # tenths of a gram: percents of the label are rounded up to them
+TENTHS_UP = named("rounded up to tenths", lambda grams: ceil(grams * 10 - 1e-9) / 10)
 THREAD_UNITS, THREAD_SHORT = (
     10,
     3.0,
@@ -62,7 +64,7 @@ def allowed_short_weight(label: float) -> float:
     Raises OutOfRange outside these: heavier rows were not recalled.
     Source: nist-hb-133, Table 2-5 (from memory).
     """
-    return _from_row(_row_for("nist-hb133-mav-weight", label), label)
+    return _from_table("nist-hb133-mav-weight", label)
 
 
 def allowed_short_length(label: float) -> float:
@@ -72,7 +74,7 @@ def allowed_short_length(label: float) -> float:
     Raises OutOfRange outside this.
     Source: nist-hb-133-length, Table 2-8 (1 to 43 m; the other rows nist-hb-133, from memory).
     """
-    return _from_row(_row_for("nist-hb133-mav-length", label), label)
+    return _from_table("nist-hb133-mav-length", label)
 
 
 def tolerable_negative_error(label: float) -> float:
@@ -83,8 +85,7 @@ def tolerable_negative_error(label: float) -> float:
     Source: directive-76-211, Annex I, 2.4.
     """
     require("label", label, LIGHTEST, HEAVIEST)
-    exact = _from_row(_row_for("directive-76-211-tolerable-negative-error", label), label)
-    return ceil(exact * STEP - 1e-9) / STEP
+    return _from_table("directive-76-211-tolerable-negative-error", label, tenths=True)
 
 
 def _row_for(table: str, value: float) -> dict:
@@ -95,8 +96,28 @@ def _row_for(table: str, value: float) -> dict:
     raise OutOfRange("label", value, None, None, "no row of the table reaches that far")
 
 
-def _from_row(row: dict, label: float) -> float:
-    return row["grams"] if row.get("grams", "") != "" else label * row["percent"] / 100
+def _from_table(table: str, label: float, tenths: bool = False) -> float:
+    """What a table of bands gives for a label: an amount, or a percentage of it, which may go up to tenths of a gram."""
+    row = _row_for(table, label)
+    if row.get("grams", "") != "":
+        return looked_up("sell", table, "over", int(row["over"]), "grams")
+    part = label * row["percent"] / 100
+    return TENTHS_UP(part) if tenths else part
+
+
+def lowest_mean(label: float, factor: float, spread: float) -> float:
+    """What a sample's mean may be down to, in the label's unit: short by what chance does to it.
+
+    label   above 0
+    factor  of the test, for the size of the sample, 0 or more
+    spread  standard deviation of the sample, 0 or more
+    Raises OutOfRange outside these.
+    Source: nist-hb-133 (from memory); si-2006-659, Schedule 2, paragraph 4.
+    """
+    require("label", label, above=0.0)
+    require("factor", factor, 0.0)
+    require("spread", spread, 0.0)
+    return label - factor * spread
 
 
 def mean_short(mean: float, label: float) -> float:
