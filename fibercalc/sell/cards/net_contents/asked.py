@@ -9,8 +9,34 @@ from ...lot_test import EU, THREAD, US, WEIGHT, Judged
 from ...lot_test import LENGTH as BY_LENGTH
 
 WEIGHED, REELED, AIRED = {"by": (WEIGHT,)}, {"by": (BY_LENGTH,)}, {"by": (WEIGHT,), "air": ("yes",)}
-MASSES = "100.4 99.1 101.2 98.8 100.9 99.7 100.2 98.6 100.6 101.0 99.4 100.5".split()
-METERS = "421 418 424 419.5 423 420.5 417 422 421.5 425 419 422.5".split()
+MASSES = [
+    "100.4",
+    "99.1",
+    "101.2",
+    "98.8",
+    "100.9",
+    "99.7",
+    "100.2",
+    "98.6",
+    "100.6",
+    "101.0",
+    "99.4",
+    "100.5",
+]
+METERS = [
+    "421",
+    "418",
+    "424",
+    "419.5",
+    "423",
+    "420.5",
+    "417",
+    "422",
+    "421.5",
+    "425",
+    "419",
+    "422.5",
+]
 
 
 class WeighedSkein(Row):
