@@ -9,6 +9,7 @@ from dataclasses import fields, is_dataclass
 
 import pytest
 
+from fibercalc.core.asked import Row
 from fibercalc.core.entry import read_one
 from fibercalc.core.formula import evaluate
 from fibercalc.core.link import CANONICAL
@@ -53,6 +54,8 @@ WORKED_OUT = {
     ("set-plan", "label", "copies"): "sets + spare",
     ("set-plan", "release-plan", "price"): "0",
     ("set-plan", "release-plan", "other"): "0",
+    ("release-plan", "base-order", "strength"): "1",
+    ("release-plan", "dye-recipe", "strength"): "1",
 }
 # An own number times an own count: of one lot for the whole run, of one skein for all of them.
 TIMES = {
@@ -96,6 +99,8 @@ def numbers_in(value):
     elif isinstance(value, (list, tuple)):
         for each in value:
             yield from numbers_in(each)
+    elif isinstance(value, Row):
+        yield from numbers_in([each for name, each in vars(value).items() if name in value.found])
     elif is_dataclass(value):
         for each in fields(value):
             yield from numbers_in(getattr(value, each.name))
@@ -112,7 +117,9 @@ def own_numbers(worked):
             typed[reading.input.of].append(reading.amount.value)
     for step in worked.steps:
         typed[step.of].append(step.unit.to_base(step.value))
-    return typed, list(numbers_in(worked.outcome.kept))
+    case = worked.outcome.case
+    lists = [each for each in vars(case).values() if isinstance(each, list)] if case else []
+    return typed, list(numbers_in([worked.outcome.kept, lists]))
 
 
 def close(one, other):
