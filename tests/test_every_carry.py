@@ -9,7 +9,7 @@ from dataclasses import fields, is_dataclass
 
 import pytest
 
-from fibercalc.core.card import Rows
+from fibercalc.core.asked import Row
 from fibercalc.core.entry import read_one
 from fibercalc.core.link import CANONICAL
 from fibercalc.core.onward import ways_on
@@ -45,6 +45,8 @@ WORKED_OUT = {
     ("set-plan", "label", "copies"): "sets + spare",
     ("set-plan", "release-plan", "price"): "0",
     ("set-plan", "release-plan", "other"): "0",
+    ("release-plan", "base-order", "strength"): "1",
+    ("release-plan", "dye-recipe", "strength"): "1",
 }
 # An own number times an own count: of one lot for the whole run, of one skein for all of them.
 TIMES = {
@@ -88,6 +90,8 @@ def numbers_in(value):
     elif isinstance(value, (list, tuple)):
         for each in value:
             yield from numbers_in(each)
+    elif isinstance(value, Row):
+        yield from numbers_in([each for name, each in vars(value).items() if name in value.found])
     elif is_dataclass(value):
         for each in fields(value):
             yield from numbers_in(getattr(value, each.name))
@@ -113,15 +117,9 @@ def own_numbers(worked):
             typed[reading.input.of].append(reading.amount.value)
     for step in worked.steps:
         typed[step.of].append(step.unit.to_base(step.value))
-    return typed, list(numbers_in([found_by(worked.outcome.case), *found_in_rows(worked)]))
-
-
-def found_in_rows(worked):
-    """What a card keeps with each row of its lists."""
-    for rows in worked.card.case.inputs if worked.card.case else ():
-        if isinstance(rows, Rows):
-            for row in worked.outcome.case.maybe(rows) or ():
-                yield {name: vars(row).get(name) for name in row.found}
+    case = worked.outcome.case
+    lists = [each for each in vars(case).values() if isinstance(each, list)]
+    return typed, list(numbers_in([found_by(case), lists]))
 
 
 def close(one, other):

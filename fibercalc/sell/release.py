@@ -1,189 +1,81 @@
-"""A release from products to what it takes: skeins by colorway and base, loads with nothing parted, dye, packs, labels, boxes, money.
+"""A release from products to what it takes: skeins and yarn of a colorway, its loads, packs of base.
 
-A bill of materials: every skein in a product is dyed, and every skein dyed is of a base that is ordered or on hand.
+A bill of materials: every skein in a product is dyed, and every skein dyed is of a base.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from math import ceil
 
 from ..core.problem import require
-from ..dye.pots import days_at_rounds, even_loads
-from ..dye.recipe import dye_mass
+from ..dye.pots import even_loads
 from ..yarn.putup import whole_above
-from ..yarn.split import full_skeins_for
 from .lots import loads_kept_whole, too_large
 
 SKEIN, KIT, SET_WHOLE, SET_CUT = "skein", "kit", "set-whole", "set-cut"
-DAY = 1440.0  # min
-NOISE = 1e-9
+Held = tuple[
+    str, int, int, int
+]  # kind of product, how many are made, skeins in one, small ones from a full one
 
 
-@dataclass(frozen=True)
-class Product:
-    """What is sold: its kind, how many to sell and to spare, and the skeins of each colorway in one (small ones for a set: of each shade).
+def skeins_taken(kind: str, made: int, each: int, shades: int, small: int = 1) -> int:
+    """Full skeins of a colorway that a product takes.
 
-    small  small skeins out of one full one, for a set
-    price  without tax;  other  what one costs besides yarn, dye and energy: labels, box, pattern
+    For a set dyed whole each shade rounds up by itself, for one cut first all at once.
+
+    kind    one of SKEIN, KIT, SET_WHOLE, SET_CUT
+    made    products, spares and all, 0 or more
+    each    skeins of the colorway in one product; for a set small ones, of each shade; 1 or more
+    shades  of the colorway, 1 or more
+    small   small skeins out of one full one, for a set, 1 or more
+    Raises OutOfRange outside these.
+    Source: arithmetic.
     """
-
-    name: str
-    kind: str
-    wanted: int
-    spare: int
-    parts: tuple[tuple[str, int], ...]
-    small: int = 1
-    price: float = 0.0
-    other: float = 0.0
-
-    @property
-    def made(self) -> int:
-        return self.wanted + self.spare
+    _require(made, each, shades, small)
+    if kind == SET_WHOLE:
+        return shades * ceil(made * each / small)
+    if kind == SET_CUT:
+        return ceil(made * each * shades / small)
+    return made * (each * shades)
 
 
-@dataclass(frozen=True)
-class Base:
-    """Undyed yarn: what a skein weighs, skeins in a pack, what a pack costs, skeins on hand."""
+def skeins_dyed(kind: str, made: int, each: int, shades: int, small: int = 1) -> float:
+    """Yarn of a colorway that is dyed for a product, in full skeins.
 
-    name: str
-    mass: float
-    pack: int
-    pack_price: float
-    on_hand: int
+    Of a set cut first it is no more than its small skeins hold.
 
-
-@dataclass(frozen=True)
-class Colorway:
-    """A recipe on a base: (dye, depth %) each; shades above one for a numbered set, whose depths are the mean of its shades."""
-
-    name: str
-    base: str
-    recipe: tuple[tuple[str, float], ...]
-    shades: int = 1
-
-
-@dataclass(frozen=True)
-class Room:
-    """Skeins in a load, loads in a day, skeins that hang at once, minutes that they hang."""
-
-    load: int
-    a_day: int
-    rail: int
-    drying: float
-
-
-@dataclass(frozen=True)
-class ColorNeed:
-    """One colorway in a release: full skeins that it takes, g of yarn dyed, its loads in skeins (small ones where cut first), by product, and what had to be parted."""
-
-    colorway: Colorway
-    skeins: int
-    mass: float
-    loads: tuple[int, ...]
-    by_product: dict[str, int]
-    parted: int
-
-
-@dataclass(frozen=True)
-class Bill:
-    """All that a release takes."""
-
-    products: tuple[Product, ...]
-    colors: tuple[ColorNeed, ...]
-    bases: dict[str, int]  # skeins needed
-    packs: dict[str, int]  # to order
-    dyes: dict[str, float]  # g
-    loads: int
-    dye_days: int
-    drying_days: int
-
-    @property
-    def skeins(self) -> int:
-        return sum(need.skeins for need in self.colors)
-
-    @property
-    def mass(self) -> float:
-        return sum(need.mass for need in self.colors)
-
-    @property
-    def bands(self) -> int:
-        """Labels for full skeins: one on each that is sold as it is or packed in a kit."""
-        return sum(
-            product.made * sum(each for _, each in product.parts)
-            for product in self.products
-            if product.kind in (SKEIN, KIT)
-        )
-
-    def small_labels(self, shades: dict[str, int]) -> int:
-        """Labels, and day stickers, for small skeins: one on each in a set."""
-        return sum(
-            product.made * sum(each * shades[color] for color, each in product.parts)
-            for product in self.products
-            if product.kind in (SET_WHOLE, SET_CUT)
-        )
-
-    @property
-    def boxes(self) -> int:
-        return sum(product.made for product in self.products if product.kind != SKEIN)
-
-    @property
-    def takings(self) -> float:
-        return sum(product.wanted * product.price for product in self.products)
-
-    @property
-    def other(self) -> float:
-        return sum(product.made * product.other for product in self.products)
-
-
-def bill_of(
-    products: Sequence[Product], colorways: Sequence[Colorway], bases: Sequence[Base], room: Room
-) -> Bill:
-    """What a release takes.
-
-    products   each part names a colorway
-    colorways  each names a base
-    bases      each once
-    room       pots, rounds and rail
-    Raises OutOfRange for counts no room can hold, KeyError for a name that is not there.
-    Source: arithmetic (a bill of materials).
+    Takes what skeins_taken takes.
+    Raises OutOfRange outside that.
+    Source: arithmetic (a small skein is its share of a full one).
     """
-    known = {base.name: base for base in bases}
-    colors = tuple(
-        need
-        for colorway in colorways
-        if (need := _color_need(colorway, products, known[colorway.base], room)).skeins
+    _require(made, each, shades, small)
+    if kind == SET_CUT:
+        return made * each * shades / small
+    return skeins_taken(kind, made, each, shades, small)
+
+
+def loads_of_color(held: Sequence[Held], shades: int, largest: int) -> tuple[tuple[int, ...], int]:
+    """The loads of a colorway, and how much that belongs together is parted all the same.
+
+    A load is its skeins, small ones where they are cut first.
+
+    held     what each product that has it holds of it
+    shades   of the colorway, 1 or more: no two in a pot
+    largest  full skeins that a load takes, 1 to 500
+    Raises OutOfRange for counts no room can hold.
+    Source: common practice (what goes into one kit in one color comes out of one pot).
+    """
+    blocks = [(each, made) for kind, made, each, _ in held if kind in (SKEIN, KIT)]
+    singles = sum(
+        ceil(made * each / small) for kind, made, each, small in held if kind == SET_WHOLE
     )
-    unknown = {name for product in products for name, _ in product.parts} - {
-        colorway.name for colorway in colorways
-    }
-    if unknown:
-        raise KeyError(min(unknown))
-    skeins = {
-        base.name: sum(need.skeins for need in colors if need.colorway.base == base.name)
-        for base in bases
-    }
-    packs = {base.name: packs_for(skeins[base.name], base.on_hand, base.pack) for base in bases}
-    dyes: dict[str, float] = {}
-    for need in colors:
-        for dye, depth in need.colorway.recipe:
-            dyes[dye] = dyes.get(dye, 0.0) + dye_mass(need.mass, depth)
-    loads = sum(len(need.loads) for need in colors)
-    by_rail = (
-        ceil(sum(need.skeins for need in colors) * room.drying / DAY / room.rail - NOISE)
-        if room.rail
-        else 0
-    )
-    return Bill(
-        tuple(products),
-        colors,
-        skeins,
-        packs,
-        dyes,
-        loads,
-        max(days_at_rounds(loads, 1, room.a_day), by_rail),
-        ceil(room.drying / DAY - NOISE),
-    )
+    if singles:
+        blocks.append((1, singles))
+    loads = _loads(tuple(blocks), largest) * shades
+    for kind, made, each, small in held:
+        if kind == SET_CUT:
+            loads += tuple(even_loads(made * each, largest * small)) * shades
+    return loads, too_large(blocks, largest) * shades
 
 
 def packs_for(needed: float, on_hand: float, pack: float) -> int:
@@ -201,41 +93,11 @@ def packs_for(needed: float, on_hand: float, pack: float) -> int:
     return whole_above(max(needed - on_hand, 0.0) / pack)
 
 
-def _color_need(
-    colorway: Colorway, products: Sequence[Product], base: Base, room: Room
-) -> ColorNeed:
-    blocks, singles_of_shade, pieces_of_shade = [], 0, []
-    by_product, mass = {}, 0.0
-    for product in products:
-        each = sum(count for name, count in product.parts if name == colorway.name)
-        if not each or not product.made:
-            continue
-        if product.kind == SET_WHOLE:
-            count = full_skeins_for(product.made * each, product.small)
-            singles_of_shade += count
-            taken = count * colorway.shades
-        elif product.kind == SET_CUT:
-            taken = full_skeins_for(product.made * each * colorway.shades, product.small)
-            pieces_of_shade.append((product.made * each, product.small))
-            mass += product.made * each * colorway.shades * base.mass / product.small
-        else:
-            blocks.append((each, product.made))
-            taken = product.made * each * colorway.shades
-        by_product[product.name] = by_product.get(product.name, 0) + taken
-        mass += 0.0 if product.kind == SET_CUT else taken * base.mass
-    if singles_of_shade:
-        blocks.append((1, singles_of_shade))
-    loads = _loads(tuple(blocks), room.load) * colorway.shades
-    for pieces, small in pieces_of_shade:
-        loads += tuple(even_loads(pieces, room.load * small)) * colorway.shades
-    return ColorNeed(
-        colorway,
-        sum(by_product.values()),
-        mass,
-        loads,
-        by_product,
-        too_large(blocks, room.load) * colorway.shades,
-    )
+def _require(made: int, each: int, shades: int, small: int) -> None:
+    require("made", made, 0)
+    require("each", each, 1)
+    require("shades", shades, 1)
+    require("small", small, 1)
 
 
 @lru_cache(

@@ -21,21 +21,12 @@ from fibercalc.sell.calendar import (
     first_of_working_days,
     last_working_day,
 )
+from fibercalc.sell.cards.release_plan.asked import Base, Colorway, Product, ReleasePlan
+from fibercalc.sell.cards.release_plan.worked import colors_dyed, work_out
 from fibercalc.sell.kits import chance_short, color_in_skeins, skeins_for_chance
 from fibercalc.sell.lots import loads_kept_whole, too_large
 from fibercalc.sell.notation import read_held, read_recipe
-from fibercalc.sell.release import (
-    KIT,
-    SET_CUT,
-    SET_WHOLE,
-    SKEIN,
-    Base,
-    Colorway,
-    Product,
-    Room,
-    bill_of,
-    packs_for,
-)
+from fibercalc.sell.release import KIT, SET_CUT, SET_WHOLE, SKEIN, packs_for
 from fibercalc.sell.sets import skeins_cut_first, skeins_dyed_whole
 from fibercalc.sell.spares import chance_at_most, made_for, places_for, spares_for
 from fibercalc.sell.stock import cheapest_packs, landed_costs, stock_to_keep
@@ -58,13 +49,61 @@ product = st.builds(
     parts,
     st.integers(1, 8),
 )
-rooms = st.builds(
-    Room,
-    st.integers(1, 9),
-    st.integers(1, 8),
-    st.integers(1, 60),
-    st.sampled_from((0.0, 600.0, 2400.0)),
+rooms = st.fixed_dictionaries(
+    {
+        "load": st.integers(1, 9),
+        "a_day": st.integers(1, 8),
+        "rail": st.integers(1, 60),
+        "drying": st.sampled_from((0.0, 600.0, 2400.0)),
+    }
 )
+MONEY_AND_TIME = {
+    "acid_share": 1.0,
+    "acid_on_hand": None,
+    "energy": 0.6,
+    "minutes": 9.0,
+    "wage": 18.0,
+    "scale": 100.0,
+    "days_free": None,
+}
+
+
+def release(rows, room, shades, depth, base):
+    """A release of these products, worked."""
+    products = [
+        Product(
+            {
+                "name": f"P{number}",
+                "kind": kind,
+                "holds": ", ".join(f"{each} {name}" for name, each in held),
+                "wanted": wanted,
+                "spare": spare,
+                "price": 1.0,
+                "other": 0.0,
+                "small": small,
+            }
+        )
+        for number, (kind, wanted, spare, held, small) in enumerate(rows)
+    ]
+    recipe = f"navy {depth}, black {depth / 2}"
+    colorways = [
+        Colorway(
+            {
+                "name": name,
+                "recipe": recipe,
+                "shades": shades if name == "Fold" else 1,
+                "base": None,
+            }
+        )
+        for name in NAMES
+    ]
+    case = ReleasePlan(
+        {"products": products, "colorways": colorways, "bases": [Base(base)], "jars": []}
+        | room
+        | MONEY_AND_TIME
+    )
+    work_out(case)
+    return case
 
 
 @steady
@@ -72,62 +111,51 @@ rooms = st.builds(
     rows=st.lists(product, min_size=1, max_size=4),
     room=rooms,
     shades=st.integers(1, 6),
-    depth=st.floats(0.01, 4),
+    depth=st.integers(1, 400).map(lambda each: each / 100),
     mass=st.floats(20, 60),
     on_hand=st.integers(0, 90),
     pack=st.integers(1, 20),
 )
 def test_a_bill_adds_up(rows, room, shades, depth, mass, on_hand, pack):
     """Every skein of a product is dyed, every skein dyed is of an ordered base, every load is filled and none too full; dye is depth times what is dyed."""
-    products = [
-        Product(f"P{number}", kind, wanted, spare, held, small)
-        for number, (kind, wanted, spare, held, small) in enumerate(rows)
-    ]
-    colorways = [
-        Colorway(
-            name, "base", (("navy", depth), ("black", depth / 2)), shades if name == "Fold" else 1
-        )
-        for name in NAMES
-    ]
-    bill = bill_of(products, colorways, [Base("base", mass, pack, 1.0, on_hand)], room)
+    held = {"name": "base", "mass": mass, "pack": pack, "price": 1.0, "on_hand": on_hand}
+    case = release(rows, room, shades, depth, held)
+    (base,) = case.bases
+    dyed = colors_dyed(case)
     assert (
-        bill.skeins
-        == bill.bases["base"]
-        == sum(sum(need.by_product.values()) for need in bill.colors)
+        case.skeins
+        == base.needed
+        == sum(sum(colorway.by_product.values()) for colorway in case.colorways)
     )
-    for one in products:
-        for name, each in one.parts:
-            need = next((need for need in bill.colors if need.colorway.name == name), None)
-            assert (need is None) == (
-                all(
-                    each == 0 or other.made == 0
-                    for other in products
-                    if any(part == name for part, _ in other.parts)
-                )
-            )
-        taken = sum(need.by_product.get(one.name, 0) for need in bill.colors)
+    for one in case.products:
+        for name, _ in one.parts:
+            made = [
+                other.made
+                for other in case.products
+                if any(part == name for part, _ in other.parts)
+            ]
+            assert any(colorway.name == name for colorway in dyed) == any(made)
+        taken = sum(colorway.by_product.get(one.name, 0) for colorway in dyed)
         whole = sum(each * (shades if name == "Fold" else 1) for name, each in one.parts) * one.made
         if one.kind in (SKEIN, KIT):
             assert taken == whole
         else:
             assert taken * one.small >= whole
-    for need in bill.colors:
+    for colorway in dyed:
         if not any(
-            one.kind == SET_CUT
-            and any(name == need.colorway.name for name, _ in one.parts)
-            and one.made
-            for one in products
+            one.kind == SET_CUT and any(name == colorway.name for name, _ in one.parts) and one.made
+            for one in case.products
         ):
-            assert sum(need.loads) == need.skeins and all(
-                0 < load <= room.load for load in need.loads
+            assert sum(colorway.load_sizes) == colorway.skeins and all(
+                0 < load <= case.load for load in colorway.load_sizes
             )
-            assert need.mass == pytest.approx(need.skeins * mass)
-    assert sum(bill.dyes.values()) == pytest.approx(bill.mass * depth * 1.5 / 100)
-    assert bill.packs["base"] * pack + on_hand >= bill.skeins
-    assert bill.packs["base"] == 0 or (bill.packs["base"] - 1) * pack + on_hand < bill.skeins
+            assert colorway.yarn == pytest.approx(colorway.skeins * mass)
+    assert sum(case.dyes.values()) == pytest.approx(case.yarn * depth * 1.5 / 100)
+    assert base.packs * pack + on_hand >= case.skeins
+    assert base.packs == 0 or (base.packs - 1) * pack + on_hand < case.skeins
     assert (
-        bill.loads == sum(len(need.loads) for need in bill.colors)
-        and bill.dye_days * room.a_day >= bill.loads
+        case.loads == sum(len(colorway.load_sizes) for colorway in dyed)
+        and case.dye_days * case.a_day >= case.loads
     )
 
 
@@ -491,10 +519,10 @@ def test_a_slower_supplier_wants_more_on_the_shelf():
 def test_money_of_a_release_adds_up():
     """Takings less cost is what is left; the money table's parts are the whole."""
     worked = work_card(find_card("release-plan"), {})
-    value = worked.outcome.value
+    value, case = worked.outcome.value, worked.outcome.case
     assert value("left") == pytest.approx(value("takings") - value("cost")) and value(
         "cost"
-    ) == pytest.approx(sum(worked.outcome.case.costs.values()))
+    ) == pytest.approx(case.base_used + case.dye_used + case.energy_used + case.other_used)
 
 
 def test_what_if_is_the_same_as_changing_the_number():

@@ -63,7 +63,7 @@ def test_a_release_orders_what_it_needs():
     ]
     assert {
         row.name: pytest.approx(row.needed, rel=1e-5) for row in order.given["dyes"]
-    } == release.kept["bill"].dyes
+    } == release.case.dyes
     assert order.value("packs") == release.value("packs") + 1  # and a jar of yellow
 
 
