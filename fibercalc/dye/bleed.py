@@ -42,7 +42,8 @@ def left_from_ladder(jar: float, step: float = 2.0) -> float:
     """
     require("jar", jar, 0.0, 20.0)
     require("step", step, 1.0, 10.0, above=1.0)
-    return 100 / step**jar
+    left: float = 100 / step**jar
+    return left
 
 
 def ladder_range(jar: float, step: float = 2.0) -> tuple[float, float]:

@@ -35,7 +35,8 @@ def specific_heat(what: str) -> float:
     Raises KeyError for a material that is not listed.
     Source: as specific_heats.
     """
-    return specific_heats().row("what", what)["heat"]
+    heat: float = specific_heats().row("what", what)["heat"]
+    return heat
 
 
 def heat_capacity(

@@ -181,4 +181,5 @@ def strength_kept(strength: float, weeks: float, weekly_loss: float) -> float:
     require("strength", strength, 0.0, STRONGEST, above=0.0)
     require("weeks", weeks, 0.0, 520.0)
     require("weekly_loss", weekly_loss, 0.0, 90.0)
-    return strength * (1 - weekly_loss / 100) ** weeks
+    left: float = strength * (1 - weekly_loss / 100) ** weeks
+    return left

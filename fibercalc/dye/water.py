@@ -31,7 +31,8 @@ def air_pressure(altitude: float) -> float:
     Source: standard-atmosphere (constants from memory, unverified).
     """
     require("altitude", altitude, LOWEST, HIGHEST)
-    return SEA_LEVEL_PRESSURE * (1 - 2.25577e-5 * altitude) ** 5.25588
+    pressure: float = SEA_LEVEL_PRESSURE * (1 - 2.25577e-5 * altitude) ** 5.25588
+    return pressure
 
 
 def boiling_point(altitude: float) -> float:

@@ -53,10 +53,8 @@ def _around(name: str, low: float, high: float) -> str:
 def _bodies(table: str, girth: str, ease: str, structure: str) -> tuple[Size, ...]:
     sizes = []
     for row in read_table("knit", table).rows:
-        low, high = (
-            row.get(f"{girth}_low", row.get(girth)),
-            row.get(f"{girth}_high", row.get(girth)),
-        )
+        ends = (f"{girth}_low", f"{girth}_high")
+        low, high = (row[end if end in row else girth] for end in ends)
         label = f"{row['label'][0].upper()}{row['label'][1:]}"
         sizes.append(
             Size(
@@ -141,7 +139,13 @@ def _hats() -> Project:
 
 
 def _measured(
-    key: str, label: str, assumes: str, first: str, make: str, names: tuple[str, ...], rows: tuple
+    key: str,
+    label: str,
+    assumes: str,
+    first: str,
+    make: str,
+    names: tuple[str, ...],
+    rows: tuple[tuple[str, str, str, *tuple[float, ...]], ...],
 ) -> Project:
     """A project by measures in cm; each row is a key, a word, the measure in words and the numbers for these names."""
     return Project(
@@ -150,10 +154,12 @@ def _measured(
         assumes,
         tuple(
             Size(
-                *row[:3],
-                {"make": make} | {name: f"{number} cm" for name, number in zip(names, row[3:])},
+                size,
+                word,
+                measure,
+                {"make": make} | {name: f"{number} cm" for name, number in zip(names, numbers)},
             )
-            for row in rows
+            for size, word, measure, *numbers in rows
         ),
         first,
     )

@@ -168,7 +168,7 @@ def rows_words(takes: Sequence[int], rows: int, change: str) -> str:
     Raises nothing.
     Source: common practice (how patterns are written).
     """
-    parts = []
+    parts: list[str] = []
     for repeat in in_repeats(takes):
         for gap in repeat.gaps:
             which = (

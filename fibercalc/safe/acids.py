@@ -12,7 +12,7 @@ from .charge_balance import Forms, Weak, forms, solve, water_charge
 ALKALINITY_PER_MOLE = 50_000.0  # mg of calcium carbonate that neutralize one mole of acid
 OPEN_AIR_CARBONIC = 1.4e-5  # mol/L that stays in water open to air (420 ppm of carbon dioxide); from memory, unverified
 STRONGEST = 10.0  # mol/L: no bath is stronger
-NOTHING = {}  # the contents of plain water
+NOTHING: Mapping[str, float] = {}  # the contents of plain water
 
 
 @cache

@@ -54,7 +54,9 @@ def davies(charge: int, ionic_strength: float) -> float:
     require("ionic_strength", ionic_strength, 0.0)
     strength = min(ionic_strength, HELD_ABOVE)
     root = sqrt(strength)
-    return 10.0 ** (-DAVIES_A * charge * charge * (root / (1.0 + root) - DAVIES_SLOPE * strength))
+    bent = root / (1.0 + root) - DAVIES_SLOPE * strength
+    coefficient: float = 10.0 ** (-DAVIES_A * charge * charge * bent)
+    return coefficient
 
 
 class _Mixed:

@@ -18,7 +18,10 @@ def stricter(vapor: str) -> float:
     Raises KeyError for another vapor.
     Source: osha-1910-1000, niosh-limits, uk-eh40 (UK from memory, unverified).
     """
-    return _lowest(vapor, BODIES)
+    limit = _lowest(vapor, BODIES)
+    if limit is None:
+        raise KeyError(f"no limit over a work day for {vapor}")
+    return limit
 
 
 def stricter_short(vapor: str) -> float | None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from functools import cache
+from typing import Any
 
 from ..core.problem import require
 from ..core.table import read_table
@@ -41,7 +42,7 @@ LOW_PH, HIGH_PH = 2.0, 11.5  # CLP Annex I 3.2.3: read (clp-3-2-3)
 
 
 @cache
-def _rows() -> dict[str, dict]:
+def _rows() -> dict[str, dict[str, Any]]:
     return {row["key"]: row for row in read_table("safe", "label-limits").rows}
 
 

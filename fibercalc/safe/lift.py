@@ -60,11 +60,12 @@ def frequency_row(per_minute: float) -> str:
     Source: niosh-94-110.
     """
     require("per_minute", per_minute, 0.0, 15.0)
-    return next(
+    key: str = next(
         row["key"]
         for row in read_table("safe", "lift-frequency").rows
         if row["per_minute"] >= per_minute - 1e-9
     )
+    return key
 
 
 def weight_limit(h: float, v: float, d: float, a: float, f: float, c: float) -> float:

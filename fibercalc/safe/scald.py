@@ -37,9 +37,10 @@ def at_most(celsius: float) -> bool:
     celsius  of the bath
     Source: childrens-alabama (from 140 °F).
     """
-    return celsius >= min(
+    first_bound: float = min(
         row["celsius"] for row in read_table("safe", "burn-times").rows if row["under"]
     )
+    return celsius >= first_bound
 
 
 def neighbors(celsius: float) -> tuple[int, int]:

@@ -11,7 +11,7 @@ FEET = 12 * METERS_PER_INCH
 WEATHER = 0.8  # °C either way, see water.air_pressure
 
 
-def boiling_points() -> list:
+def boiling_points() -> list[Picture | Table]:
     """Boiling point of water by altitude, drawn and listed, with the highest setting of a bath.
 
     Source: antoine-water and standard-atmosphere (from memory), checked against pocket-ref-boiling.

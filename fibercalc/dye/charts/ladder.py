@@ -10,7 +10,7 @@ PAPER_GRAY, FULL_GRAY = 250.0, 60.0  # printed gray of clear water and of jar 0,
 STEP, HIGH = 38, 26
 
 
-def dilution_ladder() -> list:
+def dilution_ladder() -> list[Picture | Table]:
     """The ladder drawn as grays, with the strength of each jar and what a match says.
 
     Source: arithmetic (equal parts of a jar and water halve it); half a jar either way is common practice.
@@ -41,7 +41,8 @@ def dilution_ladder() -> list:
 
 def gray(share: float) -> float:
     """Printed gray, 0 to 255, for a strength of 0 to 1: each layer of dye takes the same part of the light."""
-    return PAPER_GRAY * (FULL_GRAY / PAPER_GRAY) ** share
+    shade: float = PAPER_GRAY * (FULL_GRAY / PAPER_GRAY) ** share
+    return shade
 
 
 def _mixed(jar: int) -> str:

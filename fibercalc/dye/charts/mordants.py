@@ -1,5 +1,7 @@
 """Chart of mordants: published ranges, the mark above which this book warns, and the metal that each brings."""
 
+from typing import Any
+
 from ...core.answer import Table
 from ...core.marks import marked, meaning
 from ...core.table import read_table, status_of
@@ -54,7 +56,7 @@ def mordants() -> list[Table]:
     ]
 
 
-def _range(row: dict) -> str:
+def _range(row: dict[str, Any]) -> str:
     """A whole that is not offered shows no range to follow."""
     return (
         "not offered"

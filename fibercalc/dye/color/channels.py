@@ -36,9 +36,10 @@ def channels_of(color: Color) -> Three:
     Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     x, y, z = xyz_of(color)
-    return tuple(
+    red, green, blue = (
         min(max(row[0] * x + row[1] * y + row[2] * z, DARKEST), LIGHTEST) for row in TO_CHANNELS
     )
+    return red, green, blue
 
 
 def lab_of(red: float, green: float, blue: float) -> Three:
@@ -66,9 +67,10 @@ def xyz_of(color: Color) -> Three:
     Source: cie-15 (CIELAB).
     """
     fy = (color.lightness + 16) / 116
-    return tuple(
+    x, y, z = (
         _light(f) * white for f, white in zip((fy + color.a / 500, fy, fy - color.b / 200), D65)
     )
+    return x, y, z
 
 
 def lab_from_xyz(x: float, y: float, z: float) -> Three:

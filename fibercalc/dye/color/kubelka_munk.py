@@ -57,7 +57,8 @@ def absorption(color: Color) -> Three:
     Raises nothing.
     Source: km-application-note, in channels of our own.
     """
-    return tuple((1 - share) ** 2 / (2 * share) for share in channels_of(color))
+    red, green, blue = ((1 - share) ** 2 / (2 * share) for share in channels_of(color))
+    return red, green, blue
 
 
 def color_from(absorbed: Sequence[float]) -> Color:
@@ -69,7 +70,8 @@ def color_from(absorbed: Sequence[float]) -> Color:
     """
     if len(absorbed) != 3:
         raise OutOfRange("absorbed", len(absorbed), reason="absorption is given in three channels")
-    return color_of(tuple(_returned(max(q, 0.0)) for q in absorbed))
+    red, green, blue = (_returned(max(q, 0.0)) for q in absorbed)
+    return color_of((red, green, blue))
 
 
 @dataclass(frozen=True)
@@ -121,14 +123,14 @@ def palette(undyed: Color, samples: Sequence[tuple[Color, float]]) -> Palette:
     dyes = []
     for color, percent in samples:
         require("percent", percent, high=MOST_PERCENT, above=0.0)
-        dye = tuple(
+        red, green, blue = (
             max(full - bare, 0.0) / percent for full, bare in zip(absorption(color), ground)
         )
-        if max(dye) <= 0:
+        if max(red, green, blue) <= 0:
             raise OutOfRange(
                 "samples", percent, reason="the dyed sample is no darker than the undyed fiber"
             )
-        dyes.append(dye)
+        dyes.append((red, green, blue))
     return Palette(ground, tuple(dyes))
 
 

@@ -8,8 +8,9 @@ from bisect import bisect_right
 from collections.abc import Sequence
 
 from ...core.problem import OutOfRange, require
+from .channels import Three
 from .difference import ciede2000
-from .kubelka_munk import MOST_PERCENT, Palette, Three
+from .kubelka_munk import MOST_PERCENT, Palette
 
 Recipe = tuple[float, ...]  # percent of each dye
 PIECES = (

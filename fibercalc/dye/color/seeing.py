@@ -1,6 +1,7 @@
 """What seeing does to a color: how wrong it may be, what a gray card corrects, and which differences are likely seen."""
 
 from math import sqrt
+from typing import Any
 
 from ...core.color import TO_RGB, TO_XYZ, Color, from_lab
 from ...core.problem import OutOfRange, require
@@ -25,7 +26,8 @@ def half_width(how: str) -> float:
     Raises OutOfRange for any other.
     Source: common practice (table color-seeing): wide, and no published figure for yarn.
     """
-    return _row(how)["half_width"]
+    half: float = _row(how)["half_width"]
+    return half
 
 
 def half_width_between(how: str) -> float:
@@ -35,10 +37,11 @@ def half_width_between(how: str) -> float:
     Raises OutOfRange for any other.
     Source: common practice (table color-seeing).
     """
-    return _row(how)["between"]
+    half: float = _row(how)["between"]
+    return half
 
 
-def _row(how: str) -> dict:
+def _row(how: str) -> dict[str, Any]:
     try:
         return read_table("dye", "color-seeing").row("how", how)
     except KeyError:
@@ -79,9 +82,10 @@ def likely_seen(difference: float) -> str:
     Source: common practice (table visible-differences; edges of our own).
     """
     require("difference", difference, 0.0)
-    return [
+    words: str = [
         row for row in read_table("dye", "visible-differences").rows if row["above"] <= difference
     ][-1]["words"]
+    return words
 
 
 def corrected_by_card(photo: Color, card: Color, reflectance: float = GRAY_CARD) -> Color:

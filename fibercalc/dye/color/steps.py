@@ -167,7 +167,8 @@ def geometric_ratio(first: float, last: float, count: int) -> float:
     _require_count(count)
     require("first", first, high=MOST_PERCENT, above=0.0)
     require("last", last, high=MOST_PERCENT, above=0.0)
-    return (last / first) ** (1 / (count - 1))
+    ratio: float = (last / first) ** (1 / (count - 1))
+    return ratio
 
 
 def geometric_ladder(palette: Palette, first: Recipe, last: Recipe, count: int) -> Ladder:

@@ -51,7 +51,7 @@ def moved_apart(wanted: Sequence[float], gap: float, low: float, high: float) ->
     gap        least distance
     low, high  ends
     """
-    places = []
+    places: list[float] = []
     for place in wanted:
         places.append(max(place, places[-1] + gap if places else low))
     ceiling = high

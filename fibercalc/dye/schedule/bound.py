@@ -64,7 +64,7 @@ def lower_bound(recipes: Sequence[Recipe], room: Room) -> Bound:
         _rounds(chains, loads, room.burners, room.day, False),
     )
     found["hands"] = _shared(chains, counts, room.day, room.hands, "hands")
-    by_work = max(found, key=found.get)
+    by_work = max(found, key=found.__getitem__)
     work = found[by_work]
     if not room.drying:
         return Bound(work, by_work, work, by_work)

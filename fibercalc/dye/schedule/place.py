@@ -174,7 +174,8 @@ def in_hours_before(start: float, within: float, day: float) -> float:
 
 def hang(ready: Sequence[float], skeins: Sequence[int], room: Room) -> list[float]:
     """When each load is hung up: in the order in which they are ready, in working hours, where the rail has room."""
-    starts, hanging, last = [0.0] * len(ready), [], 0.0
+    starts, last = [0.0] * len(ready), 0.0
+    hanging: list[tuple[float, int]] = []
     for number in sorted(range(len(ready)), key=lambda number: (ready[number], number)):
         at = in_hours(max(ready[number], last), 0.0, room.day)
         hanging = [(end, count) for end, count in hanging if end > at + NOISE]

@@ -109,7 +109,7 @@ class Plan:
                             start,
                             start + step.minutes,
                             pot,
-                            at.burner + 1 if step.burner else None,
+                            None if at.burner is None or not step.burner else at.burner + 1,
                             next(hands) + 1 if step.hands else None,
                         )
                     )
@@ -134,8 +134,8 @@ def make_plan(recipes: Sequence[Recipe], room: Room) -> Plan:
     Raises OutOfRange, in one plain line, where a stretch is longer than the day, a load is larger than the rail, or there is nothing to dye.
     """
     check_room(recipes, room)
-    recipes, best, found = tuple(recipes), None, None
-    bound = lower_bound(recipes, room)
+    recipes, bound = tuple(recipes), lower_bound(recipes, room)
+    tried = []
     for loads in ways_to_share(recipes, room):
         if len(loads) > MOST_LOADS:
             raise OutOfRange(
@@ -151,12 +151,10 @@ def make_plan(recipes: Sequence[Recipe], room: Room) -> Plan:
                 plan = Plan(
                     recipes, room, order, after_last, _placed(loads, room, order, after_last)
                 )
-                score = (plan.dye_days, plan.end, plan.work_end)
-                if found is None or score < found:
-                    best, found = plan, score
                 if plan.work_end <= bound.work + NOISE and plan.end <= bound.end + NOISE:
                     return plan  # nothing beats it
-    return best
+                tried.append(plan)
+    return min(tried, key=lambda plan: (plan.dye_days, plan.end, plan.work_end))
 
 
 def retimed(

@@ -1,5 +1,7 @@
 """Charts of bodies: where each measure is taken, the published sizes in inches and centimeters, and ease."""
 
+from typing import Any
+
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, marked, meaning
 from ...core.number import write_number
@@ -51,7 +53,7 @@ OUTLINE = (
 MIDDLE = 180
 
 
-def body_measures() -> list:
+def body_measures() -> list[Picture | Table]:
     """Where each measure of the size tables is taken.
 
     Source: common practice.
@@ -141,7 +143,7 @@ def ease() -> list[Table]:
     ]
 
 
-def _sizes(name: str, measures) -> list[Table]:
+def _sizes(name: str, measures: tuple[tuple[str, str, str], ...]) -> list[Table]:
     table = read_table("knit", name)
     heads = ("Size", *(f"{letter} {words}" for letter, words, _ in measures))
     made = []
@@ -169,7 +171,7 @@ def _sizes(name: str, measures) -> list[Table]:
     return made
 
 
-def _cell(row: dict, column: str, scale: float) -> str:
+def _cell(row: dict[str, Any], column: str, scale: float) -> str:
     """One size as `28†-30*`, or a single figure where both ends are the same."""
     columns = (column,) if column in row else (f"{column}_low", f"{column}_high")
     texts = [
@@ -186,14 +188,14 @@ def _both_units(inches: float, status: str) -> tuple[str, str]:
     return marked(inches, status), marked(inches * CM_PER_INCH, status, 0)
 
 
-def _ease_cells(row: dict) -> tuple[str, str, str]:
+def _ease_cells(row: dict[str, Any]) -> tuple[str, str, str]:
     if row["unit"] == "%":
         return "–", "–", _span(row, 1.0)
     per_inch = 1.0 if row["unit"] == "in" else 1 / CM_PER_INCH
     return _span(row, per_inch), _span(row, per_inch * CM_PER_INCH), "–"
 
 
-def _span(row: dict, scale: float) -> str:
+def _span(row: dict[str, Any], scale: float) -> str:
     low = write_number(row["low"] * scale, 0) + MARKS[row["status"]]
     if row["high"] == row["low"]:
         return low

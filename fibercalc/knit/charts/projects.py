@@ -2,8 +2,10 @@
 
 from collections.abc import Callable
 from functools import cache
+from typing import Any
 
 from ...core.answer import Table
+from ...core.outcome import Outcome
 from ...core.table import read_table
 from ...core.units import METERS_PER_INCH, METERS_PER_YARD
 from ...core.work import work_card
@@ -12,6 +14,8 @@ from ...yarn.weight_class import COUNCIL, classes_by_grist
 from ..cards.yarn_needed import CARD
 from ..odds import smallest_enough
 from ..projects.sweater import SIZES, WORDS
+
+Texts = tuple[tuple[str, str], ...]  # inputs of the card, each with its text
 
 YARNS = (420, 300, 230, 180, 110)  # m in 100 g, one for each class from Super Fine to Bulky
 SIZED = (
@@ -99,7 +103,7 @@ def skeins_by_project() -> list[Table]:
     ]
 
 
-def _projects(said: Callable[..., str]) -> list[tuple[str, tuple]]:
+def _projects(said: Callable[..., str]) -> list[tuple[str, Texts]]:
     """Each project: what it is called, its sizes said in one unit, and the card's inputs that make it."""
     sweaters = [
         (
@@ -162,21 +166,21 @@ def _projects(said: Callable[..., str]) -> list[tuple[str, tuple]]:
 
 
 @cache
-def _worked(texts: tuple, yarn: int):
+def _worked(texts: Texts, yarn: int) -> Outcome[Any]:
     return work_card(
         CARD, {"known": "yarn", "skein_mass": "100 g", "skein_length": f"{yarn} m", **dict(texts)}
     ).outcome
 
 
-def _enough(texts: tuple, yarn: int, sure: float) -> int:
+def _enough(texts: Texts, yarn: int, sure: float) -> int:
     """Whole meters that are enough with a chance."""
     outcome = _worked(texts, yarn)
-    return smallest_enough(outcome.value("need"), outcome.found["need"].parts, sure)
+    return smallest_enough(outcome.value("need"), outcome.found["need"].spread, sure)
 
 
-def _skeins(texts: tuple, yarn: int, sure: float) -> int:
+def _skeins(texts: Texts, yarn: int, sure: float) -> int:
     outcome = _worked(texts, yarn)
-    return smallest_enough(outcome.value("skeins"), outcome.found["skeins"].parts, sure)
+    return smallest_enough(outcome.value("skeins"), outcome.found["skeins"].spread, sure)
 
 
 def _class(yarn: int) -> str:

@@ -102,7 +102,7 @@ def shapes() -> tuple[Shape, ...]:
     )
 
 
-def shawl_shapes() -> list:
+def shawl_shapes() -> list[Picture | Table]:
     """Six shapes with the row at which half the yarn is used, and how the yarn goes as a shawl grows.
 
     Source: arithmetic; increases are common practice; a flat circle's from the loop constants (munden-1959, from memory).
@@ -140,13 +140,12 @@ def shawl_yarn() -> list[Table]:
     rows = tuple(
         (
             f"{done} %",
-            f"{100 * share_used(done, ROWS, 1, 2):.0f} %",
-            (
-                f"{100 * (share_used(done, ROWS, 1, 2) - share_used(done - LAST_ROWS, ROWS, 1, 2)):.0f} %"
-            ),
-            f"{100 - 100 * share_used(done, ROWS, 1, 2):.0f} %",
+            f"{100 * used:.0f} %",
+            f"{100 * (used - share_used(done - LAST_ROWS, ROWS, 1, 2)):.0f} %",
+            f"{100 - 100 * used:.0f} %",
         )
         for done in range(LAST_ROWS, ROWS + 1, LAST_ROWS)
+        for used in (share_used(done, ROWS, 1, 2),)
     )
     return [
         Table(
@@ -167,7 +166,9 @@ def _row(one: Shape, share: float) -> float:
 def _doubled_row(share: float) -> float:
     """The round, in 100, at which a share is used when the stitches double at 3, 6, 12 ... and the piece ends before the next doubling."""
     rounds = 2 * DOUBLED_AT[-1] - 1
-    stitches = [2 ** sum(number >= at for at in DOUBLED_AT) for number in range(1, rounds + 1)]
+    stitches: list[int] = [
+        2 ** sum(number >= at for at in DOUBLED_AT) for number in range(1, rounds + 1)
+    ]
     used, wanted = 0.0, share * sum(stitches)
     for number, each in enumerate(stitches):
         if used + each >= wanted:
@@ -222,7 +223,9 @@ def _panels() -> Picture:
         left, top = 90 + 180 * (place % 2), TALL * (place // 2)
         half = _row(one, 0.5)
 
-        def on_sheet(points, left=left, top=top):
+        def on_sheet(
+            points: list[tuple[float, float]], left: float = left, top: float = top
+        ) -> list[tuple[float, float]]:
             return [(left + x, top + 30 + y) for x, y in points]
 
         drawing.text(left, top + 18, one.name, anchor="middle", bold=True)

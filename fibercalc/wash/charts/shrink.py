@@ -1,5 +1,7 @@
 """Charts of shrinkage: what washing takes, what to make for a size, what relaxing does to plain knitting."""
 
+from typing import Any
+
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, meaning
 from ...core.number import write_number, write_plain
@@ -18,7 +20,7 @@ CHANGES = (
 )
 
 
-def shrink_ranges() -> list:
+def shrink_ranges() -> list[Picture | Table]:
     """Published and remembered ranges of shrinkage by fiber and structure.
 
     Source: each row of the table its own (wool-flat-knits, cotton-jersey-graph, trade-page-shrinkage, munden-1959, trade-memory).
@@ -99,7 +101,7 @@ def relaxation() -> list[Table]:
     ]
 
 
-def _range(row: dict, way: str) -> str:
+def _range(row: dict[str, Any], way: str) -> str:
     low, high, mark = row[f"{way}_low"], row[f"{way}_high"], MARKS[row[f"{way}_status"]]
     if low == "" and high == "":
         return "–"
@@ -110,7 +112,7 @@ def _range(row: dict, way: str) -> str:
     ) + mark
 
 
-def _bars(rows) -> Picture:
+def _bars(rows: tuple[dict[str, Any], ...]) -> Picture:
     drawing = Drawing(len(rows) * PITCH + 62)
     scale = Scale(0, MOST, 12, 348)
     bottom = len(rows) * PITCH + 6
