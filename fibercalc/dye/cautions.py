@@ -13,7 +13,8 @@ def gas_indoors(when: When | None = None) -> Caution:
     """A flame in a room lets off carbon monoxide.
 
     when  decides from the outcome whether it applies; always, if None
-    Source: cpsc-carbon-monoxide (no odor; an open window or a fan is no proof against it); common-practice.
+    Source: cpsc-carbon-monoxide (no odor; an open window or a fan is no proof
+    against it); common-practice.
     """
     return Caution(
         "Gas indoors: carbon monoxide.",

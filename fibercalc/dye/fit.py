@@ -27,7 +27,8 @@ def told(row: dict[str, Any]) -> str:
 
 
 def ill_fit(dye_class: str, fiber: str) -> dict[str, Any] | None:
-    """The row of the table dye-on-fiber for a class of dye on a fiber that it is not made for; None where there is none.
+    """The row of the table dye-on-fiber for a class of dye on a fiber that it is not made for;
+    None where there is none.
 
     dye_class  key of a class of dye: acid-milling, premetallized-1-2, reactive, direct
     fiber      as the tables of densities and of care name it

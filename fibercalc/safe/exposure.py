@@ -1,4 +1,5 @@
-"""Published limits for vapors in air: the stricter one counts, and it is named with its body and date."""
+"""Published limits for vapors in air: the stricter one counts, and it is named
+with its body and date."""
 
 from collections.abc import Sequence
 
@@ -60,7 +61,8 @@ def _lowest(vapor: str, columns: dict[str, str]) -> float | None:
 
 
 def limits_words(vapors: Sequence[str]) -> str:
-    """The limits of each vapor in words, the stricter where several bodies give one, with body and date.
+    """The limits of each vapor in words, the stricter where several bodies
+    give one, with body and date.
 
     vapors  acetic, formic or ammonia, each named once or more often
     Raises KeyError for another vapor.

@@ -11,7 +11,8 @@ LOW_HANDS = 75.0  # cm: hands below it are low: read (niosh-rwl-text)
 def horizontal(distance: float) -> float:
     """Multiplier for how far in front the hands hold the load, no unit.
 
-    distance  cm from between the ankles to between the hands, 0 or more; under 25 counts as 25, beyond 63 the multiplier is 0
+    distance  cm from between the ankles to between the hands, 0 or more; under 25 counts as 25,
+              beyond 63 the multiplier is 0
     Raises OutOfRange below 0.
     Source: niosh-rwl-text (25 / H); the 63 cm: niosh-94-110.
     """

@@ -1,4 +1,5 @@
-"""Chart of acids that stand for each other: how much of each brings a bath to the same pH, in soft and in hard water."""
+"""Chart of acids that stand for each other: how much of each brings a bath to the same pH, in
+soft and in hard water."""
 
 from ...core.answer import Picture, Table
 from ...core.number import significant, write_number
@@ -28,7 +29,8 @@ SOURCES = ("goldberg-2002", "spana-help", "handbook-densities")
 def acid_equivalence() -> list[Picture | Table]:
     """How much of each acid brings 10 L of water to a pH, and what stands for 10 g of citric acid.
 
-    Source: goldberg-2002 (constants, from memory, agreeing with libretexts-e1), spana-help (activities), handbook-densities (from memory).
+    Source: goldberg-2002 (constants, from memory, agreeing with libretexts-e1), spana-help
+    (activities), handbook-densities (from memory).
     """
     heads = tuple(head for *_, head in POURED)
     return [
@@ -87,7 +89,8 @@ def _poured(poured: Poured, target: float, water: float) -> str:
 
 
 def _thins(poured: Poured, amount: float) -> bool:
-    """Whether a liquid is too much of the bath to be poured unasked: the sum leaves out that it thins the bath."""
+    """Whether a liquid is too much of the bath to be poured unasked: the sum leaves out
+    that it thins the bath."""
     return poured[1] is not None and share_of_bath(amount, 1000 * LITERS) > QUESTIONED
 
 

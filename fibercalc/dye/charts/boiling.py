@@ -1,4 +1,5 @@
-"""Chart of boiling points by altitude: what the hottest bath can be, and the highest temperature worth asking for."""
+"""Chart of boiling points by altitude: what the hottest bath can be, and the highest
+temperature worth asking for."""
 
 from ...core.answer import Picture, Table
 from ...core.number import write_number

@@ -1,4 +1,5 @@
-"""How the dye chapter's charts write ranges: one value where both ends agree, a mark behind it, a dash where nothing is known."""
+"""How the dye chapter's charts write ranges: one value where both ends agree, a mark behind it, a
+dash where nothing is known."""
 
 from typing import Any
 
@@ -22,6 +23,7 @@ def between(low: Any, high: Any, status: str, unit: str = "") -> str:
 
 
 def named_sources(table: SourcedTable, *more: str) -> tuple[str, ...]:
-    """The sources of a table's rows and of the table itself, each once, with more that single columns name."""
+    """The sources of a table's rows and of the table itself, each once, with more
+    that single columns name."""
     found = [row.get("source") or table.source for row in table.rows]
     return tuple(dict.fromkeys([*found, *more]))

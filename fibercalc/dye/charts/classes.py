@@ -20,7 +20,8 @@ BOIL = 100.0
 def dye_classes() -> list[Table]:
     """Dye classes with their bath, their heat and hold, what they hold and what they are like.
 
-    Source: memory of textbooks (dyeing-textbook); deep shades from trade pages (trade-page-small-lots, trade-page-reactive).
+    Source: memory of textbooks (dyeing-textbook); deep shades from trade pages
+    (trade-page-small-lots, trade-page-reactive).
     """
     table = read_table("dye", "dye-classes")
     rows = tuple(

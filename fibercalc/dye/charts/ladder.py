@@ -1,4 +1,5 @@
-"""Chart of the dilution ladder: jars, each half as strong as the one before, to read what is left in a bath."""
+"""Chart of the dilution ladder: jars, each half as strong as the one before, to read
+what is left in a bath."""
 
 from ...core.answer import Picture, Table
 from ...core.number import write_plain
@@ -13,7 +14,8 @@ STEP, HIGH = 38, 26
 def dilution_ladder() -> list[Picture | Table]:
     """The ladder drawn as grays, with the strength of each jar and what a match says.
 
-    Source: arithmetic (equal parts of a jar and water halve it); half a jar either way is common practice.
+    Source: arithmetic (equal parts of a jar and water halve it); half a jar
+    either way is common practice.
     """
     rows = tuple(
         (
@@ -40,7 +42,8 @@ def dilution_ladder() -> list[Picture | Table]:
 
 
 def gray(share: float) -> float:
-    """Printed gray, 0 to 255, for a strength of 0 to 1: each layer of dye takes the same part of the light."""
+    """Printed gray, 0 to 255, for a strength of 0 to 1: each layer of dye takes the
+    same part of the light."""
     shade: float = PAPER_GRAY * (FULL_GRAY / PAPER_GRAY) ** share
     return shade
 

@@ -1,4 +1,5 @@
-"""Chart of mordants: published ranges, the mark above which this book warns, and the metal that each brings."""
+"""Chart of mordants: published ranges, the mark above which this book warns, and the
+metal that each brings."""
 
 from typing import Any
 
@@ -11,9 +12,11 @@ NOT_OFFERED = 0.0  # the mark of what is not offered at any amount
 
 
 def mordants() -> list[Table]:
-    """Mordants on the dry weight of fiber, what goes with them, and their metal; chrome is listed as not offered.
+    """Mordants on the dry weight of fiber, what goes with them, and their metal; chrome
+    is listed as not offered.
 
-    Source: trade-page-mordants, mairet-1916, memory of textbooks (dyeing-textbook); metal contents computed.
+    Source: trade-page-mordants, mairet-1916, memory of textbooks
+    (dyeing-textbook); metal contents computed.
     """
     metals, helpers = read_table("safe", "mordants"), read_table("dye", "mordant-helpers")
     rows = tuple(

@@ -1,14 +1,17 @@
-"""A color as three reflectances: the linear light of wide red, green and blue primaries, each a share of a perfect white.
+"""A color as three reflectances: the linear light of wide red, green and blue primaries, each a
+share of a perfect white.
 
-Three numbers stand in for a whole reflectance curve. The primaries are those of ITU-R BT.2020: they are nearly single wavelengths,
-so that a channel is a narrow band and every dyed color lies inside. Kubelka-Munk in these channels was tried against the reflectance
-curves of paint charts, mixed wavelength by wavelength (tests/against/test_against_spectra.py): they came nearer than the primaries of
-a screen (sRGB), than X, Y, Z and than cone responses, which overlap.
+Three numbers stand in for a whole reflectance curve. The primaries are those of ITU-R BT.2020: they
+are nearly single wavelengths, so that a channel is a narrow band and every dyed color lies inside.
+Kubelka-Munk in these channels was tried against the reflectance curves of paint charts, mixed
+wavelength by wavelength (tests/against/test_against_spectra.py): they came nearer than the
+primaries of a screen (sRGB), than X, Y, Z and than cone responses, which overlap.
 """
 
 from ...core.color import D65, EPSILON, KAPPA, Color, from_lab
 
-# ITU-R BT.2020 primaries with our D65 white; tests work both out again from the primaries and hold them against a library.
+# ITU-R BT.2020 primaries with our D65 white; tests work both out again from the primaries and
+# hold them against a library.
 TO_CHANNELS = (
     (1.71651067, -0.355641670, -0.253345542),
     (-0.666693001, 1.616502208, 0.015768750),

@@ -1,4 +1,5 @@
-"""The dye room day by day: what is in each pot, on each burner and in hand, and how far the plan is from what no plan can beat."""
+"""The dye room day by day: what is in each pot, on each burner and in hand, and how far the plan is
+from what no plan can beat."""
 
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, SHEET, SOFT, Drawing, Scale
@@ -16,7 +17,8 @@ Box = tuple[float, float, float, float]  # left, top, width, height
 
 
 def room_timeline(plan: Plan, opens: float) -> Picture:
-    """A row for each pot, burner and pair of hands, day under day; hatched: on a burner; a bar that stands out of the day runs on overnight.
+    """A row for each pot, burner and pair of hands, day under day; hatched: on a burner; a bar that
+    stands out of the day runs on overnight.
 
     plan   as schedule.plan.make_plan gives it
     opens  minutes after midnight at which a day opens
@@ -176,7 +178,8 @@ def _held(plan: Plan, load: int) -> tuple[float, float]:
 
 
 def _spans(plan: Plan, steps: list[Placed], kind: str, unit: int) -> list[tuple[int, float, float]]:
-    """What stands in one row: load, start and end; a pot is held through, steps on a burner that follow one another are one bar."""
+    """What stands in one row: load, start and end; a pot is held through, steps on a burner that
+    follow one another are one bar."""
     own = [one for one in steps if getattr(one, kind) == unit]
     if kind == "hands":
         return [(one.load, one.start, one.end) for one in own]

@@ -1,4 +1,5 @@
-"""Charts of bodies: where each measure is taken, the published sizes in inches and centimeters, and ease."""
+"""Charts of bodies: where each measure is taken, the published sizes in inches and
+centimeters, and ease."""
 
 from typing import Any
 
@@ -36,7 +37,8 @@ WORDS = {
     "I": "neck bone to waist",
     "J": "neck bone to hip",
 }
-# The right half of a standing figure, from neck to inner leg, as offsets from its middle line and heights.
+# The right half of a standing figure, from neck to inner leg, as offsets from
+# its middle line and heights.
 OUTLINE = (
     (9, 58),
     (11, 72),
@@ -91,8 +93,9 @@ def men_sizes() -> list[Table]:
 def children_sizes() -> list[Table]:
     """Children's body sizes, babies' chests and heads in inches and centimeters.
 
-    Source: Craft Yarn Council (craft-yarn-council-sizes), read only in part; heads from pages that quote medical tables
-    (head-girths-girls, head-girths-adults), the youngest from memory (trade-memory).
+    Source: Craft Yarn Council (craft-yarn-council-sizes), read only in part; heads from
+    pages that quote medical tables (head-girths-girls, head-girths-adults), the youngest
+    from memory (trade-memory).
     """
     heads, babies = read_table("knit", "head-girths"), read_table("knit", "council-body-babies")
     chests = tuple((row["label"], *_both_units(row["chest"], row["status"])) for row in babies.rows)

@@ -1,4 +1,5 @@
-"""Charts of gauge: stitches by yarn class, what a small swatch costs at the chest, stitches for a width."""
+"""Charts of gauge: stitches by yarn class, what a small swatch costs at the
+chest, stitches for a width."""
 
 from typing import Any
 
@@ -115,7 +116,8 @@ def cast_on() -> list[Table]:
 
 
 def chest_error(chest: float, stitches: float, width: float) -> float:
-    """How far off the chest is, cm, when a swatch of stitches in 10 cm is counted over a width in cm."""
+    """How far off the chest is, cm, when a swatch of stitches in 10 cm is
+    counted over a width in cm."""
     return chest * MISCOUNT / (stitches * width / 10)
 
 

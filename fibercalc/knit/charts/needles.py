@@ -13,7 +13,8 @@ JAPANESE = 8  # rows: numbers 0 to 7 on the left, 8 to 15 on the right
 
 
 def needle_sizes() -> list[Table]:
-    """Needles by millimeters with the names that other countries print, fine ones beside large ones so that all stand on one page.
+    """Needles by millimeters with the names that other countries print, fine ones beside large ones
+    so that all stand on one page.
 
     Source: trade pages (trade-page-needles); below 2 mm from memory (trade-memory).
     """

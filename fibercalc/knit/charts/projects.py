@@ -1,4 +1,5 @@
-"""Charts of yarn by project and size, with odds, for five yarns: what the card yarn-needed says when only the yarn is known."""
+"""Charts of yarn by project and size, with odds, for five yarns: what the card yarn-needed says
+when only the yarn is known."""
 
 from collections.abc import Callable
 from functools import cache
@@ -51,7 +52,8 @@ NOTE = (
 def yarn_by_project() -> list[Table]:
     """Yards, and meters, that are enough for 9 knitters in 10 and for 5 in 10.
 
-    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft Yarn Council (craft-yarn-council-sizes).
+    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft
+    Yarn Council (craft-yarn-council-sizes).
     """
     made = []
     for words, sign, per, size, note in (
@@ -86,7 +88,8 @@ def yarn_by_project() -> list[Table]:
 def skeins_by_project() -> list[Table]:
     """Whole skeins of 100 g for three chances of not running out.
 
-    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft Yarn Council (craft-yarn-council-sizes).
+    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft
+    Yarn Council (craft-yarn-council-sizes).
     """
     rows = tuple(
         (label, *(" / ".join(str(_skeins(texts, yarn, sure)) for sure in SURE) for yarn in YARNS))
@@ -104,7 +107,8 @@ def skeins_by_project() -> list[Table]:
 
 
 def _projects(said: Callable[..., str]) -> list[tuple[str, Texts]]:
-    """Each project: what it is called, its sizes said in one unit, and the card's inputs that make it."""
+    """Each project: what it is called, its sizes said in one unit, and the
+    card's inputs that make it."""
     sweaters = [
         (
             (

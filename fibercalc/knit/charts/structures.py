@@ -1,4 +1,5 @@
-"""Charts of structures: how much yarn they take beside plain stocking stitch, and the loop constants behind the model."""
+"""Charts of structures: how much yarn they take beside plain stocking stitch, and the loop
+constants behind the model."""
 
 from typing import Any
 

@@ -17,7 +17,8 @@ def fabric_picture(
     stitches: int,
     title: str = "What the fabric will likely look like",
 ) -> Picture:
-    """The fabric as the right side is seen, first row at the bottom, in the gauge's proportion, with a key.
+    """The fabric as the right side is seen, first row at the bottom, in the
+    gauge's proportion, with a key.
 
     rows             color places (from 0), as pooling.fabric gives them; up to about 120 x 80
     names            of the colors, in order

@@ -1,4 +1,5 @@
-"""Charts of shrinkage: what washing takes, what to make for a size, what relaxing does to plain knitting."""
+"""Charts of shrinkage: what washing takes, what to make for a size, what relaxing
+does to plain knitting."""
 
 from typing import Any
 
@@ -23,7 +24,8 @@ CHANGES = (
 def shrink_ranges() -> list[Picture | Table]:
     """Published and remembered ranges of shrinkage by fiber and structure.
 
-    Source: each row of the table its own (wool-flat-knits, cotton-jersey-graph, trade-page-shrinkage, munden-1959, trade-memory).
+    Source: each row of the table its own (wool-flat-knits, cotton-jersey-graph,
+    trade-page-shrinkage, munden-1959, trade-memory).
     """
     table = read_table("wash", "shrink-ranges")
     rows = tuple(
