@@ -20,7 +20,9 @@ def cards() -> list[dict[str, Any]]:
 
 
 def show(card_id: str) -> dict[str, Any]:
-    """The declaration of a card as plain data. Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card."""
+    """The declaration of a card as plain data. Raises fibercalc.core.registry.UnknownCard (a
+    KeyError) for an unknown card.
+    """
     from .core.describe import declaration
     from .core.registry import find_card
 
@@ -37,12 +39,13 @@ def work(
 ) -> dict[str, Any]:
     """The answer of a card, as `fibercalc work CARD --json` prints it.
 
-    inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as "dyes.1.depth", or as a list of
-            dicts under the name of the rows; numbers are taken as in the input's first unit
+    inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as
+            "dyes.1.depth", or as a list of dicts under the name of the rows; numbers are taken as
+            in the input's first unit
     style   "point" or "comma": how an ambiguous 1,200 is read and how numbers are written
-    system  "both", "metric" or "us";  money  the money sign
-    Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card, fibercalc.core.problem.BadInputs with one line for
-    each bad input, of a wrong shape too.
+    system  "both", "metric" or "us";  money  the money sign Raises
+            fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card,
+            fibercalc.core.problem.BadInputs with one line for each bad input, of a wrong shape too.
     """
     from .core.plain import texts_of
     from .core.reading import read_inputs

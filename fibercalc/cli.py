@@ -1,4 +1,6 @@
-"""The command line: words in, text or JSON out. Exit 0 with an answer, 2 with one clear line for each bad input."""
+"""The command line: words in, text or JSON out. Exit 0 with an answer, 2 with one clear line for
+each bad input.
+"""
 
 import argparse
 import json
@@ -31,7 +33,9 @@ def main(arguments: list[str] | None = None) -> int:
 
 
 def _options(arguments: list[str] | None) -> argparse.Namespace:
-    """The parsed words. Values may stand after an option too, which argparse leaves over for a list of them."""
+    """The parsed words. Values may stand after an option too, which argparse leaves over for a list
+    of them.
+    """
     parser = _parser()
     options, over = parser.parse_known_args(arguments)
     if over and (not hasattr(options, "values") or any(word.startswith("-") for word in over)):

@@ -1,1 +1,3 @@
-"""The small core: units, amounts, spread, cards, answers. It knows no chapter, no HTML and no browser."""
+"""The small core: units, amounts, spread, cards, answers. It knows no chapter, no HTML and no
+browser.
+"""

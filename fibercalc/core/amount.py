@@ -1,7 +1,8 @@
 """Reading what people type for a measured amount, and writing amounts back.
 
-Understood: `412 yd +/- 8`, `412 ± 2 % yd`, `10 to 12 in`, `3,5 oz`, `4 1/2 in`, `1 lb 4 oz`, `1,200 m`, `1.2e3 m`. What was understood is
-always echoed. A typed spread is the half-width of a uniform distribution (design of the bench book, section 4).
+Understood: `412 yd +/- 8`, `412 ± 2 % yd`, `10 to 12 in`, `3,5 oz`, `4 1/2 in`, `1 lb 4 oz`, `1,200
+m`, `1.2e3 m`. What was understood is always echoed. A typed spread is the half-width of a uniform
+distribution (design of the bench book, section 4).
 """
 
 import re
@@ -28,8 +29,10 @@ class Ambiguous(Unreadable):
 class Amount:
     """A typed amount as understood.
 
-    value  in base units;  unit  the unit it was given in;  rough  half-width in base units, None when none was typed
-    typed_rough  the half-width in that unit;  other  the second reading of an ambiguous number, in base units
+    value  in base units;  unit  the unit it was given in;  rough  half-width in base units, None
+           when none was typed
+    typed_rough  the half-width in that unit;  other  the second reading of an ambiguous number, in
+                 base units
     """
 
     value: float
@@ -47,7 +50,9 @@ class Amount:
 
 
 def width_in_base(unit: Unit, value: float, half_width: float) -> float:
-    """A half-width given in unit around a base value, in base units (the mean of both sides for an inverse unit)."""
+    """A half-width given in unit around a base value, in base units (the mean of both sides for an
+    inverse unit).
+    """
     if not unit.inverse:
         return half_width * unit.factor
     number = unit.from_base(value)
@@ -57,7 +62,9 @@ def width_in_base(unit: Unit, value: float, half_width: float) -> float:
 
 
 def width_in_unit(unit: Unit, value: float, rough: float) -> float:
-    """A half-width in base units around a base value, in unit (the mean of both sides for an inverse unit)."""
+    """A half-width in base units around a base value, in unit (the mean of both sides for an
+    inverse unit).
+    """
     if not unit.inverse:
         return rough / unit.factor
     return (unit.from_base(max(value - rough, value / 1000)) - unit.from_base(value + rough)) / 2
@@ -66,7 +73,9 @@ def width_in_unit(unit: Unit, value: float, rough: float) -> float:
 def read_amount(
     text: str, quantity: Quantity, default: Unit, style: str = "point", strict: bool = False
 ) -> Amount:
-    """Read text as an amount. Raises Unreadable (or Ambiguous, when strict and there are two readings)."""
+    """Read text as an amount. Raises Unreadable (or Ambiguous, when strict and there are two
+    readings).
+    """
     plain = tidy(text)
     if len(plain) > TOO_LONG:
         raise Unreadable(f"that is longer than {TOO_LONG} characters")
@@ -193,7 +202,9 @@ def _unit(sign: str, quantity: Quantity, default: Unit | None) -> Unit:
 
 
 def with_sign(number: str, unit: Unit) -> str:
-    """A written number followed by its unit sign; the degree of an angle stands close, everything else after a space."""
+    """A written number followed by its unit sign; the degree of an angle stands close, everything
+    else after a space.
+    """
     if not unit.sign:
         return number
     return f"{number}{'' if unit.sign == '°' else NO_BREAK}{unit.sign.replace(' ', NO_BREAK)}"

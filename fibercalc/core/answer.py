@@ -1,4 +1,6 @@
-"""What a card gives back beside its numbers: tables, pictures, cautions, and the whole answer as plain data."""
+"""What a card gives back beside its numbers: tables, pictures, cautions, and the whole answer as
+plain data.
+"""
 
 from dataclasses import dataclass
 from typing import Any
@@ -6,7 +8,9 @@ from typing import Any
 
 @dataclass(frozen=True)
 class Table:
-    """A table of plain texts; numbers are already written. sources are ids; note stands under the table."""
+    """A table of plain texts; numbers are already written. sources are ids; note stands under the
+    table.
+    """
 
     title: str
     columns: tuple[str, ...]
@@ -38,7 +42,9 @@ class Picture:
 
 @dataclass(frozen=True)
 class Answer:
-    """Everything a card answers; as_json is the contract that the command line and the page build on."""
+    """Everything a card answers; as_json is the contract that the command line and the page build
+    on.
+    """
 
     card: str
     version: str

@@ -34,18 +34,24 @@ class Input(Part[T]):
     label       what it is, in words;  measure  how to measure it
     default     the example's text, as a person would type it
     allowed     lowest and highest text;  usual  the usual range
-    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or "" (exact); for a color, CIELAB units on each axis
-    units       unit signs offered, the first is the default;  unit  the unit the answer function gets (base when "")
+    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or ""
+                (exact); for a color, CIELAB units on each axis
+    units       unit signs offered, the first is the default;  unit  the unit the answer function
+                gets (base when "")
     optional    may be left blank (the answer function then gets None)
     when        {other input: values}: asked only then (the answer function gets None otherwise)
     instrument  inputs read from one instrument move together when their roughness is carried
-    strict      an ambiguous number such as 1,200 is refused with a question (doses, acids, temperatures)
+    strict      an ambiguous number such as 1,200 is refused with a question (doses, acids,
+                temperatures)
     options     for CHOICE;  longest  for TEXT
     refused     for CHOICE: {word in lower case: why it is not offered}; whoever asks for it is told
     bench       the place in My bench that can be offered for it, such as "reels.circumference"
-    record      the field of a kind of record that can be offered for it, such as "base.length"; in a row, the field of its list
-    beside      the input that this choice stands beside and says something of, such as how its value is known
-    lent        whether the example only lends its value, since it made it up (see core.lent); names, days and money are lent unless said otherwise
+    record      the field of a kind of record that can be offered for it, such as "base.length"; in
+                a row, the field of its list
+    beside      the input that this choice stands beside and says something of, such as how its
+                value is known
+    lent        whether the example only lends its value, since it made it up (see core.lent);
+                names, days and money are lent unless said otherwise
     today       it means this very day
     """
 
@@ -154,7 +160,9 @@ class Input(Part[T]):
 
 
 class Row:
-    """One row of a list: its class declares the inputs of a row and what is found for each, it holds their values."""
+    """One row of a list: its class declares the inputs of a row and what is found for each, it
+    holds their values.
+    """
 
     fields: tuple[Input[Any], ...] = ()
     found: frozenset[str] = frozenset()
@@ -180,12 +188,15 @@ class Row:
 
 @declared
 class Rows(Part[list[R]], Generic[R]):
-    """A list of the same small group of inputs: dyes in a recipe, pieces on a warp, colors in an order.
+    """A list of the same small group of inputs: dyes in a recipe, pieces on a warp, colors in an
+    order.
 
     row      the class of a row, whose inputs are its fields;  one  what one row is called ("dye")
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
-    record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
-    lent     ANY, or the list beside which the example only lends these rows: once anything, or anything in that list, is hers they go (least is 0)
+    record   the list of a kind of record that can be offered for it, such as "colorway.dyes":
+             fields of the same name, or of their `record`
+    lent     ANY, or the list beside which the example only lends these rows: once anything, or
+             anything in that list, is hers they go (least is 0)
     """
 
     row: type[R]
@@ -241,5 +252,5 @@ class RowPart:
 
 
 def row_of(fields: tuple[Input[Any], ...]) -> type[Row]:
-    """The class of a row with these inputs, for a list that is put together and not written down."""
+    """The class of a row with these inputs, for a list that is put together, not written down."""
     return type("SomeRow", (Row,), {each.name: each for each in fields})

@@ -1,4 +1,6 @@
-"""How a card is declared: once, as data, from which the form, command, page, sheet, link and checks are all made."""
+"""How a card is declared: once, as data, from which the form, command, page, sheet, link and checks
+are all made.
+"""
 
 from __future__ import annotations
 
@@ -55,7 +57,8 @@ __all__ = [
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
-# What a card's work can hurt someone with: such a card has at least one caution that is always shown.
+# What a card's work can hurt someone with: such a card has at least one caution that is always
+# shown.
 HANDLED = ("powder", "acid", "alkali", "heat", "metal", "load")
 
 STANDARD, MODEL, BENCH_RULE = "Standard", "Model", "Bench rule"
@@ -63,7 +66,9 @@ STANDARD, MODEL, BENCH_RULE = "Standard", "Model", "Bench rule"
 
 @declared
 class Caution:
-    """A caution that prints with the card and cannot be hidden; when decides from the outcome whether it applies (always, if None)."""
+    """A caution that prints with the card and cannot be hidden; when decides from the outcome
+    whether it applies (always, if None).
+    """
 
     title: str
     text: str
@@ -72,7 +77,9 @@ class Caution:
 
 @declared
 class Basis:
-    """What an answer rests on: kind is STANDARD, MODEL or BENCH_RULE; text says so in a sentence or two."""
+    """What an answer rests on: kind is STANDARD, MODEL or BENCH_RULE; text says so in a sentence or
+    two.
+    """
 
     kind: str
     text: str
@@ -80,7 +87,8 @@ class Basis:
 
 @declared
 class Save:
-    """A record that this card's values can be kept as: fields maps the record's fields, or lists, to inputs or results of this card.
+    """A record that this card's values can be kept as: fields maps the record's fields, or lists,
+    to inputs or results of this card.
 
     only when the inputs in `when` have one of the values named.
     """
@@ -96,7 +104,8 @@ class Card:
     """One question with its live calculator; see DEVELOPERS.md, "Add a card in six steps".
 
     place       its place in the chapter
-    tall_sheet  printed alone it keeps a tall picture and takes the page that needs: a sheet to stand beside the work, not half a page
+    tall_sheet  printed alone it keeps a tall picture and takes the page that needs: a sheet to
+                stand beside the work, not half a page
     handles     what its work can hurt someone with, of HANDLED
     papers      exact papers that it prints besides
     saves       the records that its values can be kept as; every answer can be kept as it is

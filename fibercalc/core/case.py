@@ -1,8 +1,10 @@
 """One case of a card: what was given, and what follows from it, each by its name.
 
-A card declares its case as a class of parts: `Input` and `Rows` are what is asked, `Result` what is answered, `Between` a number on
-the way, `Plain` whatever else the words and pictures need. The card's `answer` takes a case and assigns to it. Worked for its working,
-the numbers are traced: a value that is assigned becomes a step, its formula is how it came about, and what follows knows it by its name.
+A card declares its case as a class of parts: `Input` and `Rows` are what is asked, `Result` what is
+answered, `Between` a number on the way, `Plain` whatever else the words and pictures need. The
+card's `answer` takes a case and assigns to it. Worked for its working, the numbers are traced: a
+value that is assigned becomes a step, its formula is how it came about, and what follows knows it
+by its name.
 """
 
 from __future__ import annotations
@@ -23,10 +25,11 @@ P = TypeVar("P")
 
 @declared
 class Between(Part[T]):
-    """A number on the way to a result: unit is the one it is worked in (the base one, unless named).
+    """A number on the way to a result: unit is the one it is worked in (the base one, unless
+    named).
 
-    fixed  a whole number settled on from the values as given: it stays while roughness is carried, so that what follows from it is
-           the spread of one plan and not of changed plans
+    fixed  a whole number settled on from the values as given: it stays while roughness is carried,
+           so that what follows from it is the spread of one plan and not of changed plans
     """
 
     of: Quantity
@@ -50,7 +53,9 @@ class Plain(Part[T]):
 
 @declared
 class Many(Part["dict[str, float]"]):
-    """Numbers on the way, one for each of several things: `case.mean["acetic"] = ...`. "{}" in label is what it is one of."""
+    """Numbers on the way, one for each of several things: `case.mean["acetic"] = ...`. "{}" in
+    label is what it is one of.
+    """
 
     of: Quantity
     label: str
@@ -63,7 +68,9 @@ class Many(Part["dict[str, float]"]):
 
 
 class Case:
-    """What was given to a card and what follows. A name that its class does not declare is an error where it is written."""
+    """What was given to a card and what follows. A name that its class does not declare is an error
+    where it is written.
+    """
 
     inputs: tuple[Input[Any] | Rows[Any], ...] = ()
     results: tuple[Result[Any], ...] = ()
@@ -86,7 +93,9 @@ class Case:
                     )
 
     def __init__(self, given: dict[str, Any], settled: dict[str, Any] | None = None) -> None:
-        """given: values by input name, without those that were not asked. settled: what another case has settled on already."""
+        """given: values by input name, without those that were not asked. settled: what another
+        case has settled on already.
+        """
         values = vars(self)
         values.update(given)
         for name, part in self.parts_by_name.items():
@@ -117,21 +126,27 @@ class Case:
         return value
 
     def settled(self, part: Part[P]) -> P | None:
-        """What an earlier run of it has settled on for a fixed part that takes long to find; None in the first."""
+        """What an earlier run of it has settled on for a fixed part that takes long to find; None
+        in the first.
+        """
         value: P | None = vars(self)["_settled"].get(part.name)
         return value
 
     def error(self, result: Part[Any], half_width: float) -> None:
-        """The model's own error in one result as a 95 % half-width, in the result's base unit, where it depends on the case."""
+        """The model's own error in one result as a 95 % half-width, in the result's base unit,
+        where it depends on the case.
+        """
         vars(self)["_errors"][result.name] = float(half_width)
 
     def band(self, result: Part[Any], *ends: float) -> None:
-        """The model's own band around one result, in its base unit: its ends lie at unequal distances, like a uniform's."""
+        """The model's own band around one result, in its base unit: its ends lie at unequal
+        distances, like a uniform's.
+        """
         vars(self)["_bands"][result.name] = (float(min(ends)), float(max(ends)))
 
 
 def case_of(parts: Iterable[Part[Any]]) -> type[Case]:
-    """The class of a case with these parts, for a form that is put together and not written down."""
+    """The class of a case with these parts, for a form that is put together, not written down."""
     return type("Form", (Case,), {part.name: part for part in parts})
 
 
@@ -263,7 +278,9 @@ def _is_number(value: Any) -> bool:
 def _noted(
     steps: list[Step], part: Any, value: float, label: str, words: str, column: str = ""
 ) -> Traced:
-    """A value that got a name: what follows knows it by that. How it was made is a step, unless nothing is known of it."""
+    """A value that got a name: what follows knows it by that. How it was made is a step, unless
+    nothing is known of it.
+    """
     leaf = Leaf(
         words, int(value) if isinstance(value, int) else float(value), part.work_unit, column
     )

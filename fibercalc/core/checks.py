@@ -1,4 +1,6 @@
-"""Worked examples as data: read from shared/checks/<chapter>.toml and run the same way natively, in the browser and for the page."""
+"""Worked examples as data: read from shared/checks/<chapter>.toml and run the same way natively, in
+the browser and for the page.
+"""
 
 import tomllib
 from dataclasses import dataclass
@@ -14,7 +16,9 @@ KINDS = ("published", "common practice", "by hand", "regression")
 
 @dataclass(frozen=True)
 class Check:
-    """One worked example: of (a function "yarn.count.tex_from_denier" or a card id), given, expect, tolerance, and where it is from."""
+    """One worked example: of (a function "yarn.count.tex_from_denier" or a card id), given, expect,
+    tolerance, and where it is from.
+    """
 
     of: str
     given: dict[str, Any]
@@ -35,7 +39,9 @@ class Check:
 
 @dataclass(frozen=True)
 class Outcome:
-    """What a check gave: for each expected name the found value, and whether all lie within the tolerance."""
+    """What a check gave: for each expected name the found value, and whether all lie within the
+    tolerance.
+    """
 
     check: Check
     found: dict[str, Any]
@@ -55,7 +61,9 @@ def shared_folder() -> Path:
 
 
 def read_checks(chapter: str) -> list[Check]:
-    """The checks of one chapter. Raises ValueError for a row that breaks the rules; an absent file has none."""
+    """The checks of one chapter. Raises ValueError for a row that breaks the rules; an absent file
+    has none.
+    """
     path = shared_folder() / "checks" / f"{chapter}.toml"
     return parse_checks(path.read_text("utf-8")) if path.is_file() else []
 
@@ -77,9 +85,12 @@ def parse_checks(text: str) -> list[Check]:
 
 
 def run_check(check: Check, shift: float = 0.0) -> Outcome:
-    """Run one check; shift moves every expected number by so many tolerances, to prove that it can fail."""
+    """Run one check; shift moves every expected number by so many tolerances, to prove that it can
+    fail.
+    """
     found = _card_results(check) if check.is_card else {"": _call(check)}
-    # A tolerance is half a unit of the last printed digit; the last bits of a float must not decide.
+    # A tolerance is half a unit of the last printed digit; the last bits of a float must not
+    # decide.
     passed = all(
         abs(found[name] - (value + shift * check.tolerance)) <= check.tolerance * (1 + 1e-9)
         for name, value in check.expect.items()

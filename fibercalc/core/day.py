@@ -15,7 +15,9 @@ def today() -> date:
 
 
 def read_date(text: str) -> date:
-    """A date from 2027-03-05, 5 Mar 2027 or March 5, 2027. Raises Unreadable; 3/5/2027 is refused with a question."""
+    """A date from 2027-03-05, 5 Mar 2027 or March 5, 2027. Raises Unreadable; 3/5/2027 is refused
+    with a question.
+    """
     numbers = re.findall(r"\d+", text)
     words = [word.lower()[:3] for word in re.findall(r"[A-Za-z]+", text)]
     month = next((MONTHS.index(word) + 1 for word in words if word in MONTHS), None)

@@ -10,7 +10,7 @@ C = TypeVar("C")
 def declared(kind: type[C]) -> type[C]:
     """A class of declarations.
 
-    What is declared stands once: it is never compared or printed, and the browser's Python would write the functions for that
-    anew at every start.
+    What is declared stands once: it is never compared or printed, and the browser's Python would
+    write the functions for that anew at every start.
     """
     return dataclass(frozen=True, eq=False, repr=False)(kind)

@@ -22,7 +22,8 @@ CURRENCY = re.compile(r"[$€£¥₹₩₽฿]|[A-Za-z]{1,3}\.?")
 
 @dataclass(frozen=True)
 class Reading:
-    """One input as understood: value for the answer function (None when blank or not asked), its roughness, echo and canonical text.
+    """One input as understood: value for the answer function (None when blank or not asked), its
+    roughness, echo and canonical text.
 
     whose  HERS, LENT, OPEN or DAY of core.lent; "" for what is nobody's in particular
     """
@@ -127,7 +128,9 @@ def allowed_text(each: Input[Any], settings: Settings, unit_sign: str = "") -> s
 def range_text(
     each: Input[Any], ends: tuple[str, str], settings: Settings, unit_sign: str = ""
 ) -> str:
-    """A declared range in words. In the declared unit as it was declared, in another one converted."""
+    """A declared range in words. In the declared unit as it was declared, in another one
+    converted.
+    """
     if unit_sign and unit_sign != each.choices[0].sign and each.quantity.has(unit_sign):
         unit = each.quantity.unit(unit_sign)
         numbers = sorted(unit.from_base(each.base_value(text)) for text in ends)

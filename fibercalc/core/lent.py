@@ -1,8 +1,10 @@
-"""Whose a value is: hers, or the example's, who made it up; and what becomes of the example's once anything on the card is hers.
+"""Whose a value is: hers, or the example's, who made it up; and what becomes of the example's once
+anything on the card is hers.
 
-A text is hers when the caller names it, or when the example does not hold it. While nothing is, all of the example stands. From then on
-what it only lends (`Input.lends`) is left open where it may be, and is named in the answer where the answer needs it; a list that may be
-empty is emptied; "today" is the device's day.
+A text is hers when the caller names it, or when the example does not hold it. While nothing is, all
+of the example stands. From then on what it only lends (`Input.lends`) is left open where it may be,
+and is named in the answer where the answer needs it; a list that may be empty is emptied; "today"
+is the device's day.
 """
 
 from __future__ import annotations
@@ -41,9 +43,11 @@ def canonical_default(each: Input[Any], text: str) -> str:
 
 
 def tell_apart(given: Given, named: Iterable[str] | None) -> None:
-    """Mark each reading of inputs as read with whose it is, and take back what the example only lent.
+    """Mark each reading of inputs as read with whose it is, and take back what the example only
+    lent.
 
-    named  the full names of inputs, and names of lists, that a person gave whatever they hold; None where nobody can say
+    named  the full names of inputs, and names of lists, that a person gave whatever they hold; None
+           where nobody can say
     """
     card, said = given.card, frozenset(named or ())
     if not card.results:  # a form of our own: its fields are no example's
@@ -164,7 +168,9 @@ def _example(card: Card, name: str, each: Input[Any]) -> str:
 
 
 def _is_the_examples(card: Card, name: str, reading: Reading) -> bool:
-    """Whether the example holds this text: of a list in any row, since rows move up when one is removed."""
+    """Whether the example holds this text: of a list in any row, since rows move up when one is
+    removed.
+    """
     head, *place = name.split(".")
     if not place:
         return reading.text == _example(card, name, reading.input)
@@ -190,7 +196,9 @@ def _taken_back(given: Given, name: str, reading: Reading) -> Reading:
 
 
 def still_lent(given: Given) -> list[Reading]:
-    """The values that the answer rests on and that are still the example's, though something else is hers."""
+    """The values that the answer rests on and that are still the example's, though something else
+    is hers.
+    """
     return [
         reading for reading in given.readings.values() if reading.asked and reading.whose == LENT
     ]
@@ -230,7 +238,9 @@ def _lower(label: str) -> str:
 
 
 def lends_of(given: Given) -> list[Reading]:
-    """What a card cannot hand on as hers: what is still the example's, and while nothing is hers, all that it lends."""
+    """What a card cannot hand on as hers: what is still the example's, and while nothing is hers,
+    all that it lends.
+    """
     return (
         still_lent(given)
         if given.hers
@@ -241,7 +251,9 @@ def lends_of(given: Given) -> list[Reading]:
 
 
 def left_open(text: str, lent: list[Reading], written: Iterable[str] = ()) -> str:
-    """A text for paper with a line to write on where it holds what the example lent; days reckoned from a lent day are open as well."""
+    """A text for paper with a line to write on where it holds what the example lent; days reckoned
+    from a lent day are open as well.
+    """
     words = {
         word
         for reading in lent
@@ -259,7 +271,9 @@ def left_open(text: str, lent: list[Reading], written: Iterable[str] = ()) -> st
 
 
 def _parts(text: str) -> list[str]:
-    """The names in a line of several: of "2 Wet Slate, Peat Gold" and "navy 0.62, black 0.24" those without their numbers."""
+    """The names in a line of several: of "2 Wet Slate, Peat Gold" and "navy 0.62, black 0.24" those
+    without their numbers.
+    """
     return [name for part in text.split(",") if (name := part.strip(" .0123456789"))]
 
 

@@ -1,4 +1,6 @@
-"""How a wall chart shows where a value comes from: a mark behind it, and the marks' meaning under the table."""
+"""How a wall chart shows where a value comes from: a mark behind it, and the marks' meaning under
+the table.
+"""
 
 from .number import write_number, write_plain
 

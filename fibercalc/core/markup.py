@@ -1,6 +1,7 @@
 """Elements of SVG and HTML as text, escaped in this one place.
 
-Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings in stays text.
+Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings in
+stays text.
 """
 
 import re
@@ -29,8 +30,9 @@ Child: TypeAlias = "str | Literal[False] | None | Iterable[Child]"
 
 
 def tag(name: str, /, *children: Child, **attributes: str | float | None) -> Markup:
-    """An element. Children: text (escaped), Markup, lists of them, None. Attributes: class_ is class, data_x is data-x, True stands
-    alone, None and False are left out."""
+    """An element. Children: text (escaped), Markup, lists of them, None. Attributes: class_ is
+    class, data_x is data-x, True stands alone, None and False are left out.
+    """
     head = f"<{name}"
     for key, value in attributes.items():
         if value is None or value is False:

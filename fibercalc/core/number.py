@@ -1,7 +1,8 @@
 """Reading and writing bare numbers in the two number styles people use: 1,200.5 and 1.200,5.
 
-`1,200` alone is ambiguous: twelve hundred, or one and a fifth. The style setting decides, the caller is told that it was
-ambiguous, and the page echoes the reading; where a mistake would hurt, the caller refuses it instead.
+`1,200` alone is ambiguous: twelve hundred, or one and a fifth. The style setting decides, the
+caller is told that it was ambiguous, and the page echoes the reading; where a mistake would hurt,
+the caller refuses it instead.
 """
 
 import re
@@ -35,7 +36,8 @@ PLAIN = str.maketrans(
 )
 SPACES = re.compile(r"[\s\u00a0\u2000-\u200a\u202f\u205f]+")
 
-# A whole part and a fraction, a fraction, or a decimal with either sign for the point, groups and an exponent.
+# A whole part and a fraction, a fraction, or a decimal with either sign for the point, groups and
+# an exponent.
 NUMBER = re.compile(
     r"(?:\d+[ -]\d+/\d+|\d+/\d+|(?:\d{1,3}(?:"
     r" \d{3})+(?:[.,]\d+)?|\d[\d.,]*|[.,]\d+)(?:e[+-]?\d{1,3}(?![\d/]))?)",
@@ -46,7 +48,7 @@ GROUP_LIKE = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 
 @dataclass(frozen=True)
 class ReadNumber:
-    """A number as understood; other is its second possible reading, None where there is only one."""
+    """A number as understood; other is its second possible reading, None where there is none."""
 
     value: float
     other: float | None = None
@@ -58,7 +60,9 @@ def tidy(text: str) -> str:
 
 
 def read_number(text: str, style: str = "point") -> ReadNumber:
-    """Read one unsigned number written as NUMBER matches. Raises ValueError with a plain reason when it cannot be read."""
+    """Read one unsigned number written as NUMBER matches. Raises ValueError with a plain reason
+    when it cannot be read.
+    """
     if "/" in text:
         whole, _, part = text.replace("-", " ").rpartition(" ")
         top, bottom = part.split("/")
@@ -89,7 +93,9 @@ def _finite(value: float, other: float | None) -> ReadNumber:
 
 
 def _plain_decimal(digits: str) -> str:
-    """Digits with groups removed and a point for the decimal sign. The reading here has no second one."""
+    """Digits with groups removed and a point for the decimal sign. The reading here has no second
+    one.
+    """
     digits = digits.rstrip(".,") if digits[-1] in ".," else digits
     compact = digits.replace(" ", "")
     marks = [c for c in compact if c in ".,"]
@@ -138,7 +144,9 @@ def significant(value: float, digits: int) -> int:
 
 
 def write_plain(value: float, style: str = "point", digits: int = 6) -> str:
-    """A number as a person would type it: no trailing zeros, no groups, up to so many significant digits."""
+    """A number as a person would type it: no trailing zeros, no groups, up to so many significant
+    digits.
+    """
     decimals = min(significant(value, digits), 10)
     text = f"{value:.{decimals}f}"
     if "." in text:
@@ -148,5 +156,7 @@ def write_plain(value: float, style: str = "point", digits: int = 6) -> str:
 
 
 def canonical(value: float) -> str:
-    """A number for links and files: a point, no groups, twelve digits (more than any scale or tape gives)."""
+    """A number for links and files: a point, no groups, twelve digits (more than any scale or tape
+    gives).
+    """
     return f"{value:.12g}"

@@ -1,7 +1,9 @@
-"""What goes on to the next card: texts for its inputs, spread and all, from this card and from those before it on the way.
+"""What goes on to the next card: texts for its inputs, spread and all, from this card and from
+those before it on the way.
 
-A trail is the way come: (card, link query) of each card before, oldest first. What the next card can have from any of them it gets;
-of two that know the same thing the later one is believed. Once anything on the way is hers, nothing that an example only lent goes on.
+A trail is the way come: (card, link query) of each card before, oldest first. What the next card
+can have from any of them it gets; of two that know the same thing the later one is believed. Once
+anything on the way is hers, nothing that an example only lent goes on.
 """
 
 from __future__ import annotations
@@ -36,7 +38,9 @@ SAME_QUERIES = (
 def ways_on(
     worked: Worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()
 ) -> list[tuple[str, dict[str, str], dict[str, int]]]:
-    """For each link of one way on: its words, the texts by full input name of the next card, and the rows of the lists that travel whole."""
+    """For each link of one way on: its words, the texts by full input name of the next card, and
+    the rows of the lists that travel whole.
+    """
     other = find_card(carry.card)
     hers = is_hers(worked, trail)
     before, counts = _from_trail(trail, other, hers)
@@ -50,14 +54,18 @@ def ways_on(
 
 
 def is_hers(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
-    """Whether anything on this card, or on one before it on the way, is hers: a link holds nothing else."""
+    """Whether anything on this card, or on one before it on the way, is hers: a link holds nothing
+    else.
+    """
     return worked.given.hers or any(
         _from_before(card_id, query, "", False)[2] for card_id, query in trail[-LONGEST_TRAIL:]
     )
 
 
 def said_in_link(other: Card, texts: dict[str, str], hers: bool) -> list[str]:
-    """What a link says even where the next card's example holds the same: all that is hers, and always a name, or it would be the next example's."""
+    """What a link says even where the next card's example holds the same: all that is hers, and
+    always a name, or it would be the next example's.
+    """
     return [name for name in texts if hers or lends(other, name)]
 
 
@@ -67,7 +75,9 @@ def lends(card: Card, name: str) -> bool:
 
 
 def spread_text(value: float, low: float, high: float, sign: str = "") -> str:
-    """A value with its 95 % range as canonical text; the range becomes the uniform it would come from."""
+    """A value with its 95 % range as canonical text; the range becomes the uniform it would come
+    from.
+    """
     half = (
         abs(high - low) / 2 / 0.95
     )  # 95 % of a uniform distribution lies within 0.95 of its half-width
@@ -88,7 +98,9 @@ def _labels(worked: Worked, carry: Carry) -> list[str]:
 def _carried(
     worked: Worked, carry: Carry, other: Card, number: int, hers: bool
 ) -> tuple[dict[str, str], dict[str, int]]:
-    """Texts and row counts that one link takes from this card; what the next card would not allow, and what was only lent, stays behind."""
+    """Texts and row counts that one link takes from this card; what the next card would not allow,
+    and what was only lent, stays behind.
+    """
     lent = lends_of(worked.given) if hers else []
     texts: dict[str, str] = {}
     counts: dict[str, int] = {}
@@ -156,7 +168,9 @@ def _found(
 
 
 def known_as(worked: Worked, name: str, into: Input[Any] | None) -> str | None:
-    """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
+    """A result or input of a worked card as canonical text for another input; None where there is
+    none, or it does not fit.
+    """
     outcome = worked.outcome
     if name in outcome.found and name in worked.borrowed:
         return None
@@ -220,7 +234,9 @@ def _from_trail(
 def _from_before(
     card_id: str, query: str, other_id: str, hers: bool
 ) -> tuple[dict[str, str], dict[str, int], bool]:
-    """What one card before can give the next: its own values where it is that card, else what its way on to it carries; and whether any of it is hers."""
+    """What one card before can give the next: its own values where it is that card, else what its
+    way on to it carries; and whether any of it is hers.
+    """
     from .work import work_given  # work needs no way on
 
     try:

@@ -1,4 +1,6 @@
-"""What came out: each result with its range and how it is written; handed to a card's sentence, pictures and tables."""
+"""What came out: each result with its range and how it is written; handed to a card's sentence,
+pictures and tables.
+"""
 
 from dataclasses import dataclass
 from math import ceil, floor, log10
@@ -17,7 +19,9 @@ from .units import COUNT, MONEY, NUMBER, PERCENT, TEMPERATURE, Quantity, Unit
 C = TypeVar("C")
 Ref = Part[Any] | str  # a result, or its name
 
-LOPSIDED = 3.0  # so many times its near side is what the far side of a range counts for, at most, when a step is chosen
+# So many times its near side is what the far side of a range counts for, at most, when a step is
+# chosen
+LOPSIDED = 3.0
 LITTLE = 0.01  # an amount is written at most this share of itself away from what it is,
 OF_SPREAD = 0.1  # or this share of its whole spread, whichever is more
 LEAST_STEP = (
@@ -28,7 +32,9 @@ TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 
 @dataclass(frozen=True)
 class Found:
-    """One result: value, low and high in base units (value alone for words and dates); best is the way it was found, where it had several."""
+    """One result: value, low and high in base units (value alone for words and dates); best is the
+    way it was found, where it had several.
+    """
 
     result: Result[Any]
     value: Any  # a number; or words, or a day
@@ -60,8 +66,10 @@ class Found:
 class Outcome(Generic[C]):
     """A card's results with their ranges, what was given, and the means to write them.
 
-    value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as written;  case  what was given and
-    what followed;  settings  number style, unit system and money sign
+    value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as
+                                        written;  case  what was given and what
+                                        followed;  settings  number style, unit system and money
+                                                   sign
     """
 
     def __init__(
@@ -101,7 +109,9 @@ class Outcome(Generic[C]):
         return self.found[name_of(name)].rough
 
     def chance_below(self, name: Ref, edge: float) -> float:
-        """The chance, 0 to 1, that the true value of a result lies below an edge in its base unit."""
+        """The chance, 0 to 1, that the true value of a result lies below an edge in its base
+        unit.
+        """
         found = self.found[name_of(name)]
         return found.spread.chance_below(edge - found.value)
 
@@ -110,11 +120,15 @@ class Outcome(Generic[C]):
         return in_system(self.found[name_of(name)].result.shown, self.settings.system)
 
     def text(self, name: Ref, unit: str = "") -> str:
-        """A result as written in one unit (the main one, unless named), rounded to what its spread supports."""
+        """A result as written in one unit (the main one, unless named), rounded to what its spread
+        supports.
+        """
         return self._write(name, unit)[0]
 
     def bare(self, name: Ref, unit: str = "") -> str:
-        """A result's number as written, without its unit, for a sentence that says the unit in words."""
+        """A result's number as written, without its unit, for a sentence that says the unit in
+        words.
+        """
         return self.text(name, unit).partition(NO_BREAK)[0]
 
     def span(self, name: Ref, unit: str = "") -> str:
@@ -122,7 +136,9 @@ class Outcome(Generic[C]):
         return self._write(name, unit)[1]
 
     def down(self, name: Ref, unit: str = "", whole: bool = False) -> str:
-        """The low end of a result's range in one unit, rounded down; whole keeps its finest step, however short it is."""
+        """The low end of a result's range in one unit, rounded down; whole keeps its finest step,
+        however short it is.
+        """
         found = self.found[name_of(name)]
         shown = found.result.quantity.unit(unit) if unit else self.units(name)[0]
         step = found.result.step(shown) or 1.0
@@ -148,7 +164,9 @@ class Outcome(Generic[C]):
         return f"{first} ({', '.join(rest)})" if rest else first
 
     def promised(self, name: Ref) -> str:
-        """The low end of a result's range for a sentence, in its units, each rounded down whole: what may be printed on a label."""
+        """The low end of a result's range for a sentence, in its units, each rounded down whole:
+        what may be printed on a label.
+        """
         first, *rest = [self.down(name, unit.sign, whole=True) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
@@ -163,7 +181,9 @@ class Outcome(Generic[C]):
         return write_found(found, unit, self.settings)
 
     def times(self, name: Ref, factor: float, unit: str = "") -> str:
-        """So many times a result, written as the result itself is: a share of a dose, or the dose of several lots."""
+        """So many times a result, written as the result itself is: a share of a dose, or the dose
+        of several lots.
+        """
         found = self.found[name_of(name)]
         shown = found.result.quantity.unit(unit) if unit else self.units(name)[0]
         low, high = found.ends
@@ -214,7 +234,9 @@ def _has_us(units: tuple[Unit, ...]) -> bool:
 
 
 def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]:
-    """A result and its range in one unit. The value is rounded in the declared direction, the range outward, at one step."""
+    """A result and its range in one unit. The value is rounded in the declared direction, the range
+    outward, at one step.
+    """
     result = found.result
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
     ends = [value]
@@ -250,7 +272,9 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
 
 
 def with_money(text: str, sign: str) -> str:
-    """A number as written with the user's money sign: before it when it is a sign, after it when it is letters; a minus stays first."""
+    """A number as written with the user's money sign: before it when it is a sign, after it when it
+    is letters; a minus stays first.
+    """
     if len(sign) > 1:
         return f"{text}{NO_BREAK}{sign}"
     minus, digits = ("−", text[1:]) if text.startswith("−") else ("", text)
@@ -268,7 +292,9 @@ def _chance_words(percent: float) -> str:
 
 
 def rounding_step(value: float, half_width: float, finest: float | None) -> float:
-    """The step a value is rounded to: a quarter of the half-width at most, as a power of ten, and never finer than honest."""
+    """The step a value is rounded to: a quarter of the half-width at most, as a power of ten, and
+    never finer than honest.
+    """
     if half_width > 0:
         step = 10.0 ** floor(log10(half_width / 4) + TINY)
         return max(step, finest) if finest else step
@@ -280,15 +306,20 @@ def rounding_step(value: float, half_width: float, finest: float | None) -> floa
 def finer_where_needed(
     step: float, value: float, ends: list[float], unit: Unit, result: Result[Any]
 ) -> float:
-    """The step an amount is written at: the wanted one, or the coarsest finer power of ten that does not falsify it.
+    """The step an amount is written at: the wanted one, or the coarsest finer power of ten that
+    does not falsify it.
 
-    A finest step is chosen for amounts of the usual size. Of a small one it would make nothing, or twice as much; so no amount is
-    written as zero, nor moved by more than LITTLE of itself or OF_SPREAD of its spread. What is no amount keeps its step:
-    - whole counts, money (its cents) and temperatures, which are not measured from nothing: a hundredth of 9 °C says nothing;
-    - what a label promises (at_step), rounded down to the whole units it is promised in: less than there is, on purpose;
-    - bare numbers (ratings, ratios, rows), whole percents, errors and chances (at_step): known to their step and no better.
-    Of the last two only a zero gives way, and not one that is rounded down to or is as good as their spread. Where a range
-    runs across zero, nothing at all may be true.
+    A finest step is chosen for amounts of the usual size. Of a small one it would make nothing, or
+    twice as much; so no amount is written as zero, nor moved by more than LITTLE of itself or
+    OF_SPREAD of its spread. What is no amount keeps its step:
+    - whole counts, money (its cents) and temperatures, which are not measured from nothing: a
+      hundredth of 9 °C says nothing;
+    - what a label promises (at_step), rounded down to the whole units it is promised in: less than
+      there is, on purpose;
+    - bare numbers (ratings, ratios, rows), whole percents, errors and chances (at_step): known to
+      their step and no better. Of the last two only a zero gives way, and not one that is rounded
+      down to or is as good as their spread. Where a range runs across zero, nothing at all may be
+      true.
     """
     if value == 0 or result.of in (COUNT, MONEY, TEMPERATURE):
         return step

@@ -1,4 +1,6 @@
-"""A tree of arithmetic as a careful worker writes it on paper: × ÷ √, brackets only where they are needed."""
+"""A tree of arithmetic as a careful worker writes it on paper: × ÷ √, brackets only where they are
+needed.
+"""
 
 from collections.abc import Callable
 from math import pi
@@ -6,9 +8,9 @@ from math import pi
 from .traced import Leaf, Named, Tree
 
 SIGNS = {"+": (" + ", 1), "-": (" − ", 1), "*": (" × ", 2), "/": (" ÷ ", 2)}
-# How tightly the rest binds: "whole part of a" not at all, since what follows would be read into it; a
-# list in its brackets and a number below 0 as a factor does; a value with its unit as a power does, so
-# that "(2 cm)³" is no "2 cm³"; WHOLE needs no brackets anywhere.
+# How tightly the rest binds: "whole part of a" not at all, since what follows would be read into
+# it; a list in its brackets and a number below 0 as a factor does; a value with its unit as a power
+# does, so that "(2 cm)³" is no "2 cm³"; WHOLE needs no brackets anywhere.
 IN_WORDS, LIST, NEGATIVE, POWER, WITH_UNIT, WHOLE = 0, 3, 3, 4, 4, 5
 MINUS, DIGITS = "−-", "0123456789.,"
 RAISED: dict[float, str] = {2: "²", 3: "³"}
@@ -57,7 +59,9 @@ def _signed(written: str, holds: int, after: bool) -> tuple[str, int]:
 
 
 def _filled(number: str) -> int:
-    """How tightly a number that stands in place of a name holds together with its sign and its unit."""
+    """How tightly a number that stands in place of a name holds together with its sign and its
+    unit.
+    """
     if number[0] in MINUS:
         return NEGATIVE
     return WITH_UNIT if number.strip(DIGITS) else WHOLE

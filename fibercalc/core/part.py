@@ -1,4 +1,6 @@
-"""What the class of a card's case is declared of: each part knows its name, and stands for its value on a case."""
+"""What the class of a card's case is declared of: each part knows its name, and stands for its
+value on a case.
+"""
 
 from __future__ import annotations
 
@@ -12,9 +14,11 @@ class NotThere(AttributeError):
 
 
 class Part(Generic[T]):
-    """A named part of a class. On the class it is the declaration, which is how it is referred to; on a case its value.
+    """A named part of a class. On the class it is the declaration, which is how it is referred to;
+    on a case its value.
 
-    A value stands in the case's own dictionary, which Python reads first: what comes here was not there.
+    A value stands in the case's own dictionary, which Python reads first: what comes here was not
+    there.
     """
 
     name: str
@@ -33,7 +37,9 @@ class Part(Generic[T]):
             return self
         raise NotThere(f"{owner.__name__}.{self.name} was not asked, or is not worked yet")
 
-    if TYPE_CHECKING:  # a case takes it by name; Python must not be told, or it would look here before the case's own dictionary
+    # A case takes it by name; Python must not be told, or it would look here before the case's own
+    # dictionary
+    if TYPE_CHECKING:
 
         def __set__(self, case: Any, value: T) -> None: ...
 

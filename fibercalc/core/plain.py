@@ -1,6 +1,8 @@
-"""Inputs as plain data, from a program or a JSON file: every value is a text or a number, a list of rows is a list of dicts.
+"""Inputs as plain data, from a program or a JSON file: every value is a text or a number, a list of
+rows is a list of dicts.
 
-What is of another shape is a Problem with one line, as a bad value is: it never gets as far as reading.
+What is of another shape is a Problem with one line, as a bad value is: it never gets as far as
+reading.
 """
 
 from typing import Any
@@ -13,7 +15,9 @@ VALUE = "a text or a number"
 
 
 def texts_of(card: Card, inputs: Any) -> tuple[dict[str, str], dict[str, int]]:
-    """Texts by full input name, and how many rows each list holds that was given as one. Raises BadInputs."""
+    """Texts by full input name, and how many rows each list holds that was given as one. Raises
+    BadInputs.
+    """
     if not isinstance(inputs, dict):
         raise BadInputs([_problem("", "Inputs", inputs, "each by its name")])
     lists = {item.name: item for item in card.inputs if isinstance(item, Rows)}

@@ -1,6 +1,7 @@
 """What can go wrong with an input, as values that carry their facts.
 
-A formula raises OutOfRange; reading an input makes a Problem; the command line and the page show the same one line.
+A formula raises OutOfRange; reading an input makes a Problem; the command line and the page show
+the same one line.
 """
 
 from dataclasses import dataclass
@@ -10,8 +11,8 @@ from typing import Any
 class OutOfRange(ValueError):
     """A formula was asked outside the range it holds for.
 
-    name is the argument, given the value, low and high the allowed edges (None where there is no edge);
-    reason is an optional plain sentence used instead of the standard line.
+    name is the argument, given the value, low and high the allowed edges (None where there is no
+    edge); reason is an optional plain sentence used instead of the standard line.
     """
 
     def __init__(
@@ -39,7 +40,9 @@ def require(
     high: float | None = None,
     above: float | None = None,
 ) -> None:
-    """Raise OutOfRange unless low <= given <= high (and given > above, where an edge itself is not allowed)."""
+    """Raise OutOfRange unless low <= given <= high (and given > above, where an edge itself is not
+    allowed).
+    """
     finite = given == given and abs(given) != float("inf")
     if (
         not finite
@@ -52,7 +55,9 @@ def require(
 
 @dataclass(frozen=True)
 class Problem:
-    """One bad input: which, what was given, what is allowed; text is the one line shown to a person."""
+    """One bad input: which, what was given, what is allowed; text is the one line shown to a
+    person.
+    """
 
     input: str
     given: str
@@ -77,7 +82,9 @@ class BadInputs(ValueError):
 
 
 class Refused(ValueError):
-    """Inputs that are each fine but cannot go together: a card raises this with one plain line and the input to change."""
+    """Inputs that are each fine but cannot go together: a card raises this with one plain line and
+    the input to change.
+    """
 
     def __init__(self, text: str, input: str = ""):
         self.text, self.input = text, input

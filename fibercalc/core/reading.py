@@ -1,4 +1,6 @@
-"""From texts as typed to values as understood: all inputs of a card, its rows, and what is asked only under a condition."""
+"""From texts as typed to values as understood: all inputs of a card, its rows, and what is asked
+only under a condition.
+"""
 
 import re
 from collections.abc import Iterable, Mapping
@@ -17,7 +19,8 @@ from .settings import Settings
 class Given:
     """All inputs of one card as understood, or the problems that stop it.
 
-    hers     whether any value of it is hers; then emptied names the lists whose rows the example had only lent
+    hers     whether any value of it is hers; then emptied names the lists whose rows the example
+             had only lent
     """
 
     card: Card
@@ -87,9 +90,10 @@ def read_inputs(
 ) -> Given:
     """Read texts by full input name ("dyes.1.depth"); a name that is missing keeps its default.
 
-    units: the unit chosen beside a field. exact: canonical text that stands for a shown text (after a unit switch).
-    counts: how many rows of a list there are, where the texts cannot say it (none).
-    named: the texts that are hers whatever they hold; without it those are hers that differ from the example (see core.lent).
+    units: the unit chosen beside a field. exact: canonical text that stands for a shown text (after
+    a unit switch). counts: how many rows of a list there are, where the texts cannot say it (none).
+    named: the texts that are hers whatever they hold; without it those are hers that differ from
+    the example (see core.lent).
     """
     units, exact, counts = units or {}, exact or {}, counts or {}
     given = Given(card)
@@ -149,7 +153,9 @@ def read_inputs(
 
 
 def row_count(item: Rows[Any], texts: dict[str, str]) -> int:
-    """How many rows the texts hold: the highest row number, else the example's count. A count beyond reason is cut."""
+    """How many rows the texts hold: the highest row number, else the example's count. A count
+    beyond reason is cut.
+    """
     pattern = re.compile(re.escape(item.name) + r"\.(\d{1,4})\.")
     numbers = [int(match[1]) for name in texts if (match := pattern.match(name))]
     return max(numbers) if numbers else len(item.default)
@@ -181,7 +187,9 @@ def _take(
 
 
 def _apply_conditions(given: Given) -> None:
-    """Inputs shown only when another has a certain value lose their value, and their problem, otherwise."""
+    """Inputs shown only when another has a certain value lose their value, and their problem,
+    otherwise.
+    """
     rows_of = {item.name: item for item in given.card.inputs if isinstance(item, Rows)}
     for name, reading in list(given.readings.items()):
         rows = rows_of.get(name.partition(".")[0])

@@ -1,4 +1,6 @@
-"""Finding cards. A card is found by its id from its file's name, so asking for one loads no other."""
+"""Finding cards. A card is found by its id from its file's name, so asking for one loads no
+other.
+"""
 
 import re
 from functools import cache

@@ -1,4 +1,6 @@
-"""How a person likes numbers written: number style, unit system and money sign. Kept in My bench, stated on every page."""
+"""How a person likes numbers written: number style, unit system and money sign. Kept in My bench,
+stated on every page.
+"""
 
 from dataclasses import dataclass
 from typing import Any
@@ -8,7 +10,9 @@ SYSTEMS = ("both", "metric", "us")
 
 @dataclass(frozen=True)
 class Settings:
-    """style: "point" (1,200.5) or "comma" (1 200,5); system: "both", "metric" or "us"; money: the user's own sign."""
+    """style: "point" (1,200.5) or "comma" (1 200,5); system: "both", "metric" or "us"; money: the
+    user's own sign.
+    """
 
     style: str = "point"
     system: str = "both"

@@ -1,9 +1,10 @@
 """From rough inputs to an honest range: the sum of independent uniform and normal parts.
 
-Each rough input is a uniform distribution; nudging it to both its edges gives the half-width it lends to a result (first-order
-propagation, JCGM 100:2008 clause 5.1, from memory). A model's own error is a normal part, stated as its 95 % half-width. The
-three widest uniform parts are combined exactly with a normal for all the rest, so one dominant input is not overstated and many
-small ones become the usual bell curve.
+Each rough input is a uniform distribution; nudging it to both its edges gives the half-width it
+lends to a result (first-order propagation, JCGM 100:2008 clause 5.1, from memory). A model's own
+error is a normal part, stated as its 95 % half-width. The three widest uniform parts are combined
+exactly with a normal for all the rest, so one dominant input is not overstated and many small ones
+become the usual bell curve.
 """
 
 from collections.abc import Callable
@@ -20,7 +21,9 @@ NORMAL_95 = 1.959963984540054  # two-sided 95 % point of the standard normal dis
 
 @dataclass
 class Parts:
-    """What each source of roughness lends to one result: half-widths toward low and toward high, and normal standard deviations."""
+    """What each source of roughness lends to one result: half-widths toward low and toward high,
+    and normal standard deviations.
+    """
 
     down: list[float] = field(default_factory=list)
     up: list[float] = field(default_factory=list)
@@ -34,7 +37,8 @@ class Parts:
             return COVERAGE * widths[0]
         if not widths:
             return NORMAL_95 * sigma
-        # A sum of uniforms and a normal has thinner tails than a normal of the same deviation and thicker ones than one uniform.
+        # A sum of uniforms and a normal has thinner tails than a normal of the same deviation and
+        # thicker ones than one uniform.
         return _root(
             lambda t: _below(t, widths, sigma) - (1 + COVERAGE) / 2,
             COVERAGE * sqrt(3) * deviation * 0.999,
@@ -42,7 +46,9 @@ class Parts:
         )
 
     def as_factors(self, value: float) -> "Parts":
-        """The same widths as logarithms of factors on a value above 0, for a product: what halves it and what halves it again quarter it."""
+        """The same widths as logarithms of factors on a value above 0, for a product: what halves
+        it and what halves it again quarter it.
+        """
         return Parts(
             [-log(max(1 - width / value, NOTHING)) for width in self.down],
             [log(1 + width / value) for width in self.up],
@@ -57,7 +63,9 @@ class Parts:
         return min(max(_below(offset, widths, sigma), 0.0), 1.0)
 
     def offset_below(self, chance: float) -> float:
-        """The offset from the value below which the true value lies with this chance, above 0 and under 1: chance_below the other way about."""
+        """The offset from the value below which the true value lies with this chance, above 0 and
+        under 1: chance_below the other way about.
+        """
         reach = max(sum(self._parts(side)[0]) + 9 * self._parts(side)[1] for side in ("down", "up"))
         return _root(lambda t: self.chance_below(t) - chance, -reach, reach) if reach else 0.0
 
@@ -65,16 +73,20 @@ class Parts:
         """The widest uniform parts, and the standard deviation of all the rest."""
         widths = sorted((w for w in getattr(self, side) if w > NOTHING), reverse=True)
         scale = sum(widths) + sum(self.normal)
-        # A part under a thousandth of the whole changes nothing that is printed, and would cancel badly in the closed form.
+        # A part under a thousandth of the whole changes nothing that is printed, and would cancel
+        # badly in the closed form.
         exact = [w for w in widths[:KEPT] if w >= 1e-3 * scale]
         variance = sum(w * w / 3 for w in widths[len(exact) :]) + sum(s * s for s in self.normal)
         return exact, sqrt(variance)
 
 
 def _root(function: Callable[[float], float], low: float, high: float) -> float:
-    """Where a rising function crosses zero between low and high, by false position with the Illinois step."""
+    """Where a rising function crosses zero between low and high, by false position with the
+    Illinois step.
+    """
     at_low, at_high = function(low), function(high)
-    kept = 0  # the end that the last step left in place: its value is halved only when it stays a second time
+    # The end that the last step left in place: its value is halved only when it stays a second time
+    kept = 0
     for _ in range(60):
         middle = (low * at_high - high * at_low) / (at_high - at_low)
         at_middle = function(middle)
@@ -90,7 +102,9 @@ def _root(function: Callable[[float], float], low: float, high: float) -> float:
 
 
 def _below(t: float, widths: list[float], sigma: float) -> float:
-    """P(sum of U(-w, w) + N(0, sigma) < t), in closed form: the normal distribution function integrated once for each width."""
+    """P(sum of U(-w, w) + N(0, sigma) < t), in closed form: the normal distribution function
+    integrated once for each width.
+    """
     integral, total = INTEGRALS[len(widths)], 0.0
     for signs in SIGNS[len(widths)]:
         at, sign = t, 1
@@ -113,7 +127,9 @@ def _density(x: float, sigma: float) -> float:
 
 
 def _once(x: float, sigma: float) -> float:
-    """The integral of the normal distribution function up to x (the ramp max(x, 0) when sigma is 0)."""
+    """The integral of the normal distribution function up to x (the ramp max(x, 0) when sigma is
+    0).
+    """
     return max(x, 0.0) if sigma == 0 else x * _phi(x, sigma) + sigma * _density(x, sigma)
 
 

@@ -1,6 +1,8 @@
-"""The four kinds of step, and how a card's `answer` says that a number is no plain arithmetic: it was looked up, solved or searched.
+"""The four kinds of step, and how a card's `answer` says that a number is no plain arithmetic: it
+was looked up, solved or searched.
 
-Each is a float like any other to what follows. Only a case that writes down its working looks at what stands behind it.
+Each is a float like any other to what follows. Only a case that writes down its working looks at
+what stands behind it.
 """
 
 from __future__ import annotations
@@ -23,7 +25,9 @@ class LookedUp(float):
 
 
 def looked_up(chapter: str, table: str, key_column: str, key: str | float, column: str) -> float:
-    """A value read from a published table, which stays the only place it is written. Raises KeyError for an empty cell."""
+    """A value read from a published table, which stays the only place it is written. Raises
+    KeyError for an empty cell.
+    """
     value = read_table(chapter, table).row(key_column, key)[column]
     if value == "":
         raise KeyError(f"{table}: no {column} for {key}")
@@ -39,14 +43,18 @@ class Solved(float):
 
 
 def solved(value: float, residual: Callable[[float], float]) -> float:
-    """A value found by iteration. residual is evaluated at it, and written as the equation that it solves."""
+    """A value found by iteration. residual is evaluated at it, and written as the equation that it
+    solves.
+    """
     found = Solved(value)
     found.residual = residual
     return found
 
 
 class Searched:
-    """The best value found by trying; kept gives, for it, the comparisons that hold, bound what no value is beyond."""
+    """The best value found by trying; kept gives, for it, the comparisons that hold, bound what no
+    value is beyond.
+    """
 
     kept: Callable[[float], tuple[Comparison, ...]]
     bound: Callable[[], float]
@@ -70,7 +78,9 @@ def searched(
 
 
 class Comparison:
-    """Two sides of which one is at most, or at least, the other; it holds unless it is no more than a rounding error off."""
+    """Two sides of which one is at most, or at least, the other; it holds unless it is no more than
+    a rounding error off.
+    """
 
     __slots__ = ("left", "right", "sign")
 
@@ -89,7 +99,9 @@ def at_least(left: float, right: float) -> Comparison:
 
 
 class Step:
-    """One step of a working: what it finds, and the tree of its formula, of the equation's residual or of the search's bound."""
+    """One step of a working: what it finds, and the tree of its formula, of the equation's residual
+    or of the search's bound.
+    """
 
     __slots__ = ("kept", "kind", "label", "leaf", "look", "part", "tree")
 

@@ -1,9 +1,9 @@
 """Tables of published values, kept as CSV files that name their own source.
 
-A table file opens with header lines `# key: value` (title, source, where, units, note), then a plain CSV. A column named
-`status` says for each row how its values were obtained, by a key of STATUS_WORDS; a column may have a status of its own, named
-`<column>_status`. Rows are looked up by name; there is no row beyond the last, so an unknown name is an error and never the
-nearest value.
+A table file opens with header lines `# key: value` (title, source, where, units, note), then a
+plain CSV. A column named `status` says for each row how its values were obtained, by a key of
+STATUS_WORDS; a column may have a status of its own, named `<column>_status`. Rows are looked up by
+name; there is no row beyond the last, so an unknown name is an error and never the nearest value.
 """
 
 from dataclasses import dataclass
@@ -25,7 +25,9 @@ STATUS_WORDS = {
 
 @dataclass(frozen=True)
 class SourcedTable:
-    """One published table: its title, source id, place in the source, units, note, columns and rows (text and floats)."""
+    """One published table: its title, source id, place in the source, units, note, columns and rows
+    (text and floats).
+    """
 
     name: str
     title: str
@@ -37,7 +39,9 @@ class SourcedTable:
     rows: tuple[dict[str, Any], ...]
 
     def row(self, column: str, value: str | float) -> dict[str, Any]:
-        """The one row whose column holds value. Raises KeyError naming the table when there is none."""
+        """The one row whose column holds value. Raises KeyError naming the table when there is
+        none.
+        """
         for row in self.rows:
             if row[column] == value:
                 return row
@@ -45,7 +49,9 @@ class SourcedTable:
 
 
 def status_of(row: dict[str, Any], column: str) -> str:
-    """How one cell is known: by its column's own status where it has one, else by its row's; "" where neither says."""
+    """How one cell is known: by its column's own status where it has one, else by its row's; ""
+    where neither says.
+    """
     status: str = row.get(f"{column}_status") or row.get("status", "")
     return status
 
@@ -66,7 +72,9 @@ def data_in(package: ModuleType, *place: str) -> bytes:
 
 @cache
 def read_table(chapter: str, name: str) -> SourcedTable:
-    """Read fibercalc/<chapter>/tables/<name>.csv. Raises ValueError for a missing header line or an unknown status."""
+    """Read fibercalc/<chapter>/tables/<name>.csv. Raises ValueError for a missing header line or an
+    unknown status.
+    """
     import csv  # only where a card looks something up
 
     package = import_module(f"fibercalc.{chapter}")

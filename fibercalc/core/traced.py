@@ -1,9 +1,12 @@
-"""Numbers that remember how they were made, so that a working writes itself and cannot disagree with its answer.
+"""Numbers that remember how they were made, so that a working writes itself and cannot disagree
+with its answer.
 
-A `Traced` is a float that carries the tree of what made it. Formula functions know nothing of it: they get one in place of a plain
-float when a working is wanted, and hand one back. Edits, nudges and tables run on plain floats.
+A `Traced` is a float that carries the tree of what made it. Formula functions know nothing of it:
+they get one in place of a plain float when a working is wanted, and hand one back. Edits, nudges
+and tables run on plain floats.
 
-A tree is a plain number, a `Leaf` (something with a name), or a tuple of an operation and the trees it works on.
+A tree is a plain number, a `Leaf` (something with a name), or a tuple of an operation and the trees
+it works on.
 """
 
 from __future__ import annotations
@@ -19,7 +22,8 @@ from .units import Unit
 class Leaf:
     """Something a tree names: an input, a value of a row, or what an earlier step found.
 
-    words   how a formula writes it;  column  the rows and field that it is one value of, written "all lengths" when all are meant
+    words   how a formula writes it;  column  the rows and field that it is one value of, written
+            "all lengths" when all are meant
     """
 
     __slots__ = ("column", "unit", "value", "words")
@@ -53,8 +57,10 @@ def tree_of(value: float) -> Tree:
 
 
 class Traced(float):
-    """A float with the tree of what made it. It compares by value. It has no hash, since a cached function would hand it, and what
-    it remembers, to the next caller: such a function is called by `named`."""
+    """A float with the tree of what made it. It compares by value. It has no hash, since a cached
+    function would hand it, and what it remembers, to the next caller: such a function is called
+    by `named`.
+    """
 
     __slots__ = ("tree",)
     tree: Tree
@@ -162,13 +168,16 @@ def _made(operation: str, value: float, left: float, right: float) -> float:
 
 
 class Named:
-    """A function that a formula calls by its name, since what it does is not arithmetic on paper: an iteration, a table's curve."""
+    """A function that a formula calls by its name, since what it does is not arithmetic on paper:
+    an iteration, a table's curve.
+    """
 
     def __init__(self, words: str, function: Callable[..., float]) -> None:
         self.words, self.function = words, function
 
     def __call__(self, *given: float) -> float:
-        # Worked out again, a count is the whole number that it was: a float could not be counted with.
+        # Worked out again, a count is the whole number that it was: a float could not be counted
+        # with.
         value = self.function(
             *(value_of(each.tree) if isinstance(each, Traced) else each for each in given)
         )

@@ -1,8 +1,10 @@
-"""Quantities and their units: what a number can be measured in, and how to turn one unit into another.
+"""Quantities and their units: what a number can be measured in, and how to turn one unit into
+another.
 
-A Quantity is a plain object, so a chapter may declare one of its own beside its formulas. Inside the package every value is a
-float in its quantity's base unit; units appear only where a person types or reads. Conversion factors are exact by definition
-(international yard and pound agreement of 1959; NIST Special Publication 811; SI Brochure, 9th ed.), unless marked.
+A Quantity is a plain object, so a chapter may declare one of its own beside its formulas. Inside
+the package every value is a float in its quantity's base unit; units appear only where a person
+types or reads. Conversion factors are exact by definition (international yard and pound agreement
+of 1959; NIST Special Publication 811; SI Brochure, 9th ed.), unless marked.
 """
 
 from dataclasses import dataclass
@@ -24,7 +26,8 @@ class Unit:
     words    what is said in a list or to a screen reader ("yards")
     factor   base units in one of this unit; for an inverse unit, base = factor / number
     offset   added after the factor (temperature only)
-    inverse  the number counts length per mass where the base counts mass per length (yd/lb against tex)
+    inverse  the number counts length per mass where the base counts mass per length (yd/lb against
+             tex)
     also     other spellings people type
     system   "metric", "us" or "" (both)
     """
@@ -42,13 +45,17 @@ class Unit:
         return self.factor / number if self.inverse else number * self.factor + self.offset
 
     def from_base(self, value: float) -> float:
-        """The base value in this unit. An inverse unit has no zero: raises ZeroDivisionError there."""
+        """The base value in this unit. An inverse unit has no zero: raises ZeroDivisionError
+        there.
+        """
         return self.factor / value if self.inverse else (value - self.offset) / self.factor
 
 
 @dataclass(frozen=True, eq=False)
 class Quantity:
-    """Something that can be measured: its name, its units (the first is the base unit) and an example for error lines."""
+    """Something that can be measured: its name, its units (the first is the base unit) and an
+    example for error lines.
+    """
 
     name: str
     units: tuple[Unit, ...]
@@ -64,7 +71,9 @@ class Quantity:
 
     @cached_property
     def spellings(self) -> dict[str, Unit]:
-        """Every accepted spelling, exact first and then without case, where that is not ambiguous."""
+        """Every accepted spelling, exact first and then without case, where that is not
+        ambiguous.
+        """
         exact = {text: unit for unit in self.units for text in (unit.sign, unit.words, *unit.also)}
         exact |= {
             text.replace(" ", ""): unit

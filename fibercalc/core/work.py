@@ -1,4 +1,6 @@
-"""Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is shown."""
+"""Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is
+shown.
+"""
 
 from collections.abc import Iterable
 from dataclasses import replace
@@ -59,7 +61,9 @@ class Worked:
         ]
 
     def still(self) -> str:
-        """One line that names what is still the example's though something else is hers; "" where nothing is."""
+        """One line that names what is still the example's though something else is hers; "" where
+        nothing is.
+        """
         return still_line(self.given)
 
     def notes(self) -> list[str]:
@@ -67,7 +71,9 @@ class Worked:
 
     @cached_property
     def borrowed(self) -> set[str]:
-        """Sums of money and days that come out otherwise when what is still the example's is another: so they are no more hers than that."""
+        """Sums of money and days that come out otherwise when what is still the example's is
+        another: so they are no more hers than that.
+        """
         lent = [
             reading
             for reading in still_lent(self.given)
@@ -109,7 +115,9 @@ def work_card(
     exact: dict[str, str] | None = None,
     named: Iterable[str] | None = None,
 ) -> Worked:
-    """Work a card from texts as typed; named are those that are hers whatever they hold. Raises BadInputs with one line for each bad input."""
+    """Work a card from texts as typed; named are those that are hers whatever they hold. Raises
+    BadInputs with one line for each bad input.
+    """
     settings = settings or Settings()
     return work_given(read_inputs(card, texts, settings, units, exact, named=named), settings)
 
@@ -150,7 +158,9 @@ def work_given(given: Given, settings: Settings) -> Worked:
 
 
 class _Run:
-    """What answering once gave: the case, its results by name in base units, the model's own errors and bands, and what is settled."""
+    """What answering once gave: the case, its results by name in base units, the model's own errors
+    and bands, and what is settled.
+    """
 
     def __init__(self, case: Case) -> None:
         self.case, self.values = case, found_in(case)
@@ -287,7 +297,9 @@ def _nudged(
     numeric: dict[str, Any],
     decided: dict[str, Any],
 ) -> dict[str, Any]:
-    """The results with one group of inputs at an edge of its roughness; nothing for results that cannot be found there."""
+    """The results with one group of inputs at an edge of its roughness; nothing for results that
+    cannot be found there.
+    """
     changed = {}
     for name, axis in members:
         reading = given.readings[name]

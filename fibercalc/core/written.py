@@ -18,7 +18,9 @@ MINUS = "−"
 
 
 def written(steps: Sequence[Step], settings: Settings) -> list[dict[str, Any]]:
-    """The steps as plain data: label, formula in words, formula with the numbers filled in, value with its unit."""
+    """The steps as plain data: label, formula in words, formula with the numbers filled in, value
+    with its unit.
+    """
 
     def filled(leaf: Leaf) -> str:
         return _amount(leaf.value, leaf.unit, settings)

@@ -1,4 +1,6 @@
-"""What a request from the page asks: its card, its settings, its inputs as read, and how the form then stands."""
+"""What a request from the page asks: its card, its settings, its inputs as read, and how the form
+then stands.
+"""
 
 from typing import Any
 
@@ -18,7 +20,9 @@ RECORD = "record-"
 
 
 def card_of(card_id: str) -> Card:
-    """The card, or the form of our own, that a request names. Those forms are declared only when asked for: a first answer waits for none. Raises UnknownCard."""
+    """The card, or the form of our own, that a request names. Those forms are declared only when
+    asked for: a first answer waits for none. Raises UnknownCard.
+    """
     if card_id.startswith(RECORD):
         from ..workbook.kinds import KINDS
 
@@ -42,8 +46,9 @@ def settings_of(request: dict[str, Any]) -> Settings:
 
 
 def given_of(request: dict[str, Any], card: Card, settings: Settings) -> Given:
-    """Inputs from a request's controls: units are the names that end in .unit; own names those that a person gave, of which a number
-    typed as the example has it is the example's again."""
+    """Inputs from a request's controls: units are the names that end in .unit; own names those that
+    a person gave, of which a number typed as the example has it is the example's again.
+    """
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
     units = {
         name.removesuffix(".unit"): value
@@ -66,7 +71,9 @@ def given_of(request: dict[str, Any], card: Card, settings: Settings) -> Given:
 
 
 def trail_of(request: dict[str, Any]) -> tuple[tuple[str, str], ...]:
-    """The cards before on the way here, oldest first; read as hostile: what is no text is no card's."""
+    """The cards before on the way here, oldest first; read as hostile: what is no text is no
+    card's.
+    """
     trail = request.get("trail")
     steps = trail[-LONGEST_TRAIL:] if isinstance(trail, list) else []
     return tuple(
@@ -79,7 +86,9 @@ def trail_of(request: dict[str, Any]) -> tuple[tuple[str, str], ...]:
 def state_of(
     given: Given, settings: Settings, trail: tuple[tuple[str, str], ...] = ()
 ) -> dict[str, Any]:
-    """What a card shows for inputs as read: answered or not, an echo or an error line for each field."""
+    """What a card shows for inputs as read: answered or not, an echo or an error line for each
+    field.
+    """
     problems = list(given.problems)
     made, query, say = {}, None, ""
     if not problems:
@@ -108,7 +117,9 @@ def state_of(
 
 
 def _whose(given: Given, settings: Settings) -> dict[str, Any]:
-    """Which values are hers, and what the controls show in place of what the example had only lent."""
+    """Which values are hers, and what the controls show in place of what the example had only
+    lent.
+    """
     back = {
         name: shown_text(reading.input, reading, settings)[0]
         for name, reading in given.readings.items()

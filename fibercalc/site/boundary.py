@@ -1,4 +1,6 @@
-"""The one function the browser calls: JSON text in, JSON text out. Errors are values with a kind and are always shown."""
+"""The one function the browser calls: JSON text in, JSON text out. Errors are values with a kind
+and are always shown.
+"""
 
 import json
 from typing import Any
@@ -22,7 +24,9 @@ DEEPEST = 20  # of a request: a file's text is one of its texts
 
 
 def handle(text: str) -> str:
-    """Answer one request. Never raises: what goes wrong comes back as {"problem": {"kind", "text"}}."""
+    """Answer one request. Never raises: what goes wrong comes back as {"problem": {"kind",
+    "text"}}.
+    """
     number = None
     try:
         if deeper_than(text, DEEPEST):
@@ -88,7 +92,9 @@ def _open(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def _convert(request: dict[str, Any]) -> dict[str, Any]:
-    """A field's number in another unit; the exact text keeps the full value, so that going back gives the same digits."""
+    """A field's number in another unit; the exact text keeps the full value, so that going back
+    gives the same digits.
+    """
     each, settings = _input(card_of(request["card"]), request["name"]), settings_of(request)
     exact = request.get("exact") or ""
     reading = read_one(

@@ -1,8 +1,10 @@
-"""Builds the site: `python -m fibercalc.site.build`. MkDocs makes the pages; what a page cannot hold is added around them.
+"""Builds the site: `python -m fibercalc.site.build`. MkDocs makes the pages; what a page cannot
+hold is added around them.
 
-Before the pages: the browser's Python and the icons, and the navigation from the cards there are. After them: the scripts,
-fonts and check rows; each page's head; the policy; and last the service worker, which must see every file as it will be.
-Never in the browser's package. docs/hooks.py calls prepare() and finish().
+Before the pages: the browser's Python and the icons, and the navigation from the cards there are.
+After them: the scripts, fonts and check rows; each page's head; the policy; and last the service
+worker, which must see every file as it will be. Never in the browser's package. docs/hooks.py calls
+prepare() and finish().
 """
 
 from __future__ import annotations
@@ -39,14 +41,15 @@ SITE = WORK / "site"
 SHEET = "assets/css/book.css"
 
 INLINE_SCRIPT = re.compile(r"<script(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.DOTALL)
-# The theme moves the sitemap's addresses to the host that serves the page, but not to its port or path: on any other port
-# each link would then be a full load and Python would start anew on every page. The theme is pinned, and finding this
-# line anywhere but once stops the build.
+# The theme moves the sitemap's addresses to the host that serves the page, but not to its port or
+# path: on any other port each link would then be a full load and Python would start anew on every
+# page. The theme is pinned, and finding this line anywhere but once stops the build.
 THEME_MOVES_ADDRESS = re.compile(
     r"(function \w+\((\w),(\w)\)\{return )\2\.protocol=\3\.protocol,\2\.hostname=\3\.hostname,\2\}"
 )
-# The theme fetches the words of the whole book with every first view, except from a file: there it waits until the search is
-# opened. Waiting is right everywhere, since the words grow with each chapter and the first view must not.
+# The theme fetches the words of the whole book with every first view, except from a file: there it
+# waits until the search is opened. Waiting is right everywhere, since the words grow with each
+# chapter and the first view must not.
 THEME_FETCHES_WORDS = re.compile(r'\(location\.protocol!=="file:"\)(,\w+\("search"\))')
 
 
@@ -92,9 +95,11 @@ def finish(config: MkDocsConfig) -> None:
 
 
 def content_policy(pages: Iterable[str]) -> str:
-    """The Content-Security-Policy for every page: our own files, and the theme's inline scripts by their hashes.
+    """The Content-Security-Policy for every page: our own files, and the theme's inline scripts by
+    their hashes.
 
-    One policy for all pages: instant navigation exchanges head elements, and a policy that changed would be added to the old one.
+    One policy for all pages: instant navigation exchanges head elements, and a policy that changed
+    would be added to the old one.
     """
     hashes = set()
     for html in pages:
@@ -111,7 +116,9 @@ def content_policy(pages: Iterable[str]) -> str:
 
 
 def _browser_python(site: Path) -> str:
-    """Copy Pyodide's folder; its address from the site's root. It changes with Pyodide alone, so an update need not fetch it again."""
+    """Copy Pyodide's folder; its address from the site's root. It changes with Pyodide alone, so an
+    update need not fetch it again.
+    """
     lazy = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["bench-book"]["lazy"]
     name = _node("runtime.mjs", sysconfig.get_path("purelib"), *lazy).strip()
     folder = f"assets/py/{name}/"
@@ -120,9 +127,11 @@ def _browser_python(site: Path) -> str:
 
 
 def _scripts(site: Path) -> str:
-    """Put the page's scripts, our Python and the helper's table into one folder named for its content; its address from the root.
+    """Put the page's scripts, our Python and the helper's table into one folder named for its
+    content; its address from the root.
 
-    They share a folder, and so a version: page script and Python speak one protocol and must never be of two builds.
+    They share a folder, and so a version: page script and Python speak one protocol and must never
+    be of two builds.
     """
     unnamed = site / "assets" / "app"
     shutil.copytree(WORK / "runtime" / "ours", unnamed)
@@ -137,7 +146,9 @@ def _scripts(site: Path) -> str:
 
 
 def _join_sheets(site: Path, sheets: list[str]) -> None:
-    """One file out of the look's many: each would be a request that holds up the first view. The typefaces, named first, stay apart (see faces.css)."""
+    """One file out of the look's many: each would be a request that holds up the first view. The
+    typefaces, named first, stay apart (see faces.css).
+    """
     (site / SHEET).write_text("".join((site / each).read_text("utf-8") for each in sheets), "utf-8")
     for each in sheets:
         (site / each).unlink()
@@ -161,7 +172,9 @@ def _copy_checks(site: Path) -> None:
 
 
 def _write_record_schema(site: Path, config: MkDocsConfig) -> None:
-    """What a workbook's file holds, for other programs; the address stays, the schema number stands inside."""
+    """What a workbook's file holds, for other programs; the address stays, the schema number stands
+    inside.
+    """
     schema = file_schema(f"{(config.site_url or '/').rstrip('/')}/workbook-schema.json")
     (site / "workbook-schema.json").write_text(
         json.dumps(schema, ensure_ascii=False, indent=1) + "\n", "utf-8"
@@ -169,7 +182,9 @@ def _write_record_schema(site: Path, config: MkDocsConfig) -> None:
 
 
 def _write_web_app_manifest(site: Path, config: MkDocsConfig, home: str) -> None:
-    """Addresses in it are relative to the manifest itself, so that the book may stand below a path."""
+    """Addresses in it are relative to the manifest itself, so that the book may stand below a
+    path.
+    """
     icons = [
         ("icon-192.png", "192x192", "any"),
         ("icon-512.png", "512x512", "any"),
@@ -200,7 +215,10 @@ def _amend_theme_script(site: Path, home: str) -> None:
     if len(bundles) != 1:
         raise BuildStopped(f"the theme has {len(bundles)} scripts where it had one")
     script = bundles[0].read_text("utf-8")
-    moved = rf"\1\2.pathname=\3.pathname+\2.pathname.slice({len(home)}),\2.protocol=\3.protocol,\2.host=\3.host,\2}}"
+    moved = (
+        rf"\1\2.pathname=\3.pathname+\2.pathname.slice({len(home)}),"
+        r"\2.protocol=\3.protocol,\2.host=\3.host,\2}"
+    )
     for pattern, ours in ((THEME_MOVES_ADDRESS, moved), (THEME_FETCHES_WORDS, r"(!1)\1")):
         script, found = pattern.subn(ours, script)
         if found != 1:
@@ -212,7 +230,9 @@ def _amend_theme_script(site: Path, home: str) -> None:
 
 
 def _leave_out_unused(site: Path) -> None:
-    """What the theme brings and no page of ours asks for: maps, its own look, word lists of other languages."""
+    """What the theme brings and no page of ours asks for: maps, its own look, word lists of other
+    languages.
+    """
     shutil.rmtree(site / "assets" / "javascripts" / "lunr")
     shutil.rmtree(site / "assets" / "stylesheets")
     (site / "assets" / "images" / "favicon.png").unlink()
@@ -222,7 +242,9 @@ def _leave_out_unused(site: Path) -> None:
 
 
 def _base(path: Path, site: Path, home: str) -> str:
-    """The way from a page to the site's root. The page for lost addresses may be shown at any depth, so it has the full path."""
+    """The way from a page to the site's root. The page for lost addresses may be shown at any
+    depth, so it has the full path.
+    """
     if path.name == "404.html":
         return home.rstrip("/")
     return "/".join([".."] * (len(path.relative_to(site).parts) - 1)) or "."
@@ -246,7 +268,9 @@ def _with_head(html: str, base: str, runtime: str, script: str, policy: str) -> 
 
 
 def _host_headers(policy: str) -> str:
-    """A sample for hosts that read such a file: the policy for workers too, and years of keeping for names that carry a hash."""
+    """A sample for hosts that read such a file: the policy for workers too, and years of keeping
+    for names that carry a hash.
+    """
     return (
         f"/*\n  Content-Security-Policy: {policy}; frame-ancestors *\n  X-Content-Type-Options:"
         " nosniff\n  Referrer-Policy: no-referrer\n"
@@ -255,7 +279,9 @@ def _host_headers(policy: str) -> str:
 
 
 def _built_on() -> str:
-    """Today, or the day that SOURCE_DATE_EPOCH names for a build that must come out the same again."""
+    """Today, or the day that SOURCE_DATE_EPOCH names for a build that must come out the same
+    again.
+    """
     moment = os.environ.get("SOURCE_DATE_EPOCH")
     return (date.fromtimestamp(int(moment)) if moment else date.today()).isoformat()
 
@@ -274,7 +300,9 @@ def _node(script: str, *arguments: str) -> str:
 
 
 def main() -> None:
-    """Build beside the old site and exchange the two at the end: whoever reads the old one never sees half of each."""
+    """Build beside the old site and exchange the two at the end: whoever reads the old one never
+    sees half of each.
+    """
     options = argparse.ArgumentParser(
         prog="python -m fibercalc.site.build", description="Build the bench book's site."
     )

@@ -1,4 +1,5 @@
-"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench, ```helper-link, ```workbook, ```demo and ```fair become HTML.
+"""Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench,
+```helper-link, ```workbook, ```demo and ```fair become HTML.
 
 An unknown name stops the build; nothing half-made is published.
 """
@@ -56,7 +57,9 @@ def card(name: str) -> Markup:
 
 
 def chart(name: str) -> Markup:
-    """```chart: chapter.name, a function of the chapter's charts module that returns tables and pictures."""
+    """```chart: chapter.name, a function of the chapter's charts module that returns tables and
+    pictures.
+    """
     chapter, _, function = name.partition(".")
     parts = getattr(import_module(f"fibercalc.{chapter}.charts"), function)()
     made: list[Markup | None] = []
@@ -308,7 +311,9 @@ def helper_link(name: str) -> Markup:
 
 
 def fair(name: str) -> Markup:
-    """```fair: the button that says whether the book will work with no signal, by trying it on the card named."""
+    """```fair: the button that says whether the book will work with no signal, by trying it on the
+    card named.
+    """
     button = tag(
         "button",
         "Fair check",

@@ -1,4 +1,6 @@
-"""The form of a card, from its declaration. Labels, hints, units and error slots are all there before any script runs."""
+"""The form of a card, from its declaration. Labels, hints, units and error slots are all there
+before any script runs.
+"""
 
 from collections.abc import Iterable
 from typing import Any
@@ -69,8 +71,9 @@ def field(
     hints: str = "",
     beside: Input[Any] | None = None,
 ) -> Markup:
-    """One input: label, hint, control with its unit, the reading echoed, and room for an error line. hints is the id of a hint
-    that stands elsewhere: rows share theirs. beside is a choice that says something of the value.
+    """One input: label, hint, control with its unit, the reading echoed, and room for an error
+    line. hints is the id of a hint that stands elsewhere: rows share theirs. beside is a choice
+    that says something of the value.
     """
     reading = given.readings.get(name)
     label = label or each.label
@@ -300,7 +303,9 @@ def _row(
 
 
 def values_of(given: Given, settings: Settings) -> dict[str, str]:
-    """The text of every control by its name, units included, for inputs as read: what a form shows them as."""
+    """The text of every control by its name, units included, for inputs as read: what a form shows
+    them as.
+    """
     values = {}
     for name, reading in given.readings.items():
         text, unit = shown_text(reading.input, reading, settings)

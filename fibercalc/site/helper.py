@@ -1,8 +1,10 @@
-"""The customers' yardage helper: its answer in words, and the one table from which a page answers before Python runs.
+"""The customers' yardage helper: its answer in words, and the one table from which a page answers
+before Python runs.
 
-A customer names a project, a size and how sure she wants to be. The answer comes from the card yarn-needed. For each project and
-size the yarn needed depends smoothly on the skein's meters in 100 g, and the odds on what is bought over what is needed; both are
-written into the table together with the sentences, so that the page's small reader only interpolates, compares and joins.
+A customer names a project, a size and how sure she wants to be. The answer comes from the card
+yarn-needed. For each project and size the yarn needed depends smoothly on the skein's meters in 100
+g, and the odds on what is bought over what is needed; both are written into the table together with
+the sentences, so that the page's small reader only interpolates, compares and joins.
 """
 
 from collections.abc import Callable
@@ -20,7 +22,8 @@ CARD = "yarn-needed"
 SURE = ("80", "90", "95")  # in 100, as a customer may want it
 FIRST_SURE = "90"
 MOST = 60  # skeins: beyond that, ask the maker
-# How far the table may be from the full calculation; held by tests/site/test_helper_table.py and said on the page.
+# How far the table may be from the full calculation; held by tests/site/test_helper_table.py and
+# said on the page.
 NEED_WITHIN, ODDS_WITHIN = 0.2, 0.2  # per cent of the yarn, in 100 knitters
 
 GRIDS = 7  # counts of yarn in the table: between them need follows a power of the count very nearly
@@ -59,7 +62,8 @@ ORDINALS = (
     "twelfth",
 )
 
-# Sentences; what stands in braces is filled in from the other lists. A large first sentence, then the lines below it.
+# Sentences; what stands in braces is filled in from the other lists. A large first sentence, then
+# the lines below it.
 WORDS = {
     "say": "Buy {count}; {odds} would want {next}.",
     "none": "This takes more than {most}: ask the maker.",
@@ -118,7 +122,8 @@ WORDS = {
 
 
 class Answer:
-    """What follows for one skein, project and size: the median need, and the chance that so many skeins are enough.
+    """What follows for one skein, project and size: the median need, and the chance that so many
+    skeins are enough.
 
     need    m, median;  low, high  m, the 95 % range;  chance  skeins (whole or not) -> 0 to 1
     """
@@ -128,7 +133,9 @@ class Answer:
 
 
 def work(grams: float, meters: float, project: str, size: str) -> Answer:
-    """The full calculation for a skein of so many grams and meters. Raises KeyError for a project or size that is not offered."""
+    """The full calculation for a skein of so many grams and meters. Raises KeyError for a project
+    or size that is not offered.
+    """
     given = _found(size, _found(project, projects()).sizes).texts | {
         "known": "yarn",
         "skein_mass": f"{grams:.12g} g",
@@ -144,7 +151,9 @@ def work(grams: float, meters: float, project: str, size: str) -> Answer:
 
 
 def reply(request: dict[str, Any]) -> dict[str, Any]:
-    """The full calculation for the page's questions: say() of one. Raises ValueError for numbers out of range, KeyError for unknown words."""
+    """The full calculation for the page's questions: say() of one. Raises ValueError for numbers
+    out of range, KeyError for unknown words.
+    """
     grams, meters = float(request["grams"]), float(request["meters"])
     within = all(
         low <= value <= high
@@ -160,7 +169,9 @@ def reply(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def projects() -> tuple[Any, ...]:
-    """What a customer may ask for. The site knows no chapter by name in its code's imports; this is data of the card's own chapter."""
+    """What a customer may ask for. The site knows no chapter by name in its code's imports; this is
+    data of the card's own chapter.
+    """
     asked = import_module(f"fibercalc.{find_card(CARD).chapter}.asked")
     offered: tuple[Any, ...] = asked.PROJECTS
     return offered
@@ -174,7 +185,9 @@ def _found(key: str, among: tuple[Any, ...]) -> Any:
 
 
 def say(answer: Answer, sure: str, table: dict[str, Any]) -> dict[str, Any]:
-    """The sentences of an answer, from the table's own lists: the page's reader does the same with the same lists."""
+    """The sentences of an answer, from the table's own lists: the page's reader does the same with
+    the same lists.
+    """
     words, wanted = table["words"], int(sure) / 100
     buy = next((count for count in range(1, MOST + 1) if answer.chance(count) >= wanted), None)
     need = words["need"].format_map(
@@ -253,7 +266,9 @@ def phrases() -> dict[str, Any]:
 
 
 def _lengths() -> list[list[Any]]:
-    """[upper edge in meters, meters, yards] as written: no finer than the spread supports, 2 to 5 % apart, without groups below 10,000."""
+    """[upper edge in meters, meters, yards] as written: no finer than the spread supports, 2 to 5 %
+    apart, without groups below 10,000.
+    """
     rows, value = [], 10.0
     while value < 40_000:
         after = value + _step(value)
@@ -286,7 +301,9 @@ def _plain(value: float) -> str:
 
 
 def table() -> dict[str, Any]:
-    """Everything that a page needs to answer by itself: rules for links, words, and for each project and size the need and the odds."""
+    """Everything that a page needs to answer by itself: rules for links, words, and for each
+    project and size the need and the odds.
+    """
     low, high = RULES["grist"]
     grists = [
         round(exp(log(low) + (log(high) - log(low)) * at / (GRIDS - 1)), 3) for at in range(GRIDS)
@@ -328,8 +345,9 @@ def table() -> dict[str, Any]:
 
 
 def _curve(answer: Answer, ratios: list[float], meters: float) -> list[int]:
-    """The odds that a length bought is enough, for each ratio of it to the median need: 1,000 times the logarithm of chance over
-    its rest, which bends less between two points than the chance itself does, so that rare cases are as true as common ones.
+    """The odds that a length bought is enough, for each ratio of it to the median need: 1,000 times
+    the logarithm of chance over its rest, which bends less between two points than the chance
+    itself does, so that rare cases are as true as common ones.
     """
     chances = [
         min(max(answer.chance(ratio * answer.need / meters), SUREST), 1 - SUREST)

@@ -1,4 +1,6 @@
-"""The two pages that stand without the theme: the customers' helper and the counter view. Written by the build; never in the browser's package."""
+"""The two pages that stand without the theme: the customers' helper and the counter view. Written
+by the build; never in the browser's package.
+"""
 
 import json
 from pathlib import Path
@@ -9,7 +11,8 @@ from . import helper
 
 ROOT = Path(__file__).resolve().parents[2]
 LOOK = ROOT / "docs" / "theme" / "assets" / "css"
-# One sheet for both pages, from the book's own: the typefaces stay in a sheet of their own (see faces.css).
+# One sheet for both pages, from the book's own: the typefaces stay in a sheet of their own (see
+# faces.css).
 SHEETS = (
     LOOK / "tokens.css",
     LOOK / "base.css",
@@ -34,7 +37,9 @@ def write_parts(folder: Path) -> None:
 
 
 def write_pages(site: Path, app: str, name: str) -> dict[Path, str]:
-    """Both pages; their files, each with the script that wakes it. app is the scripts' folder, name the book's."""
+    """Both pages; their files, each with the script that wakes it. app is the scripts' folder, name
+    the book's.
+    """
     table = json.loads((site / app / "helper.json").read_text("utf-8"))
     made = {}
     for place, body in (("helper", helper_body(table)), ("counter", counter_body())):
@@ -64,7 +69,9 @@ def _head(title: str, name: str, app: str) -> Markup:
 
 
 def helper_body(table: dict[str, Any]) -> Markup:
-    """The customers' page: whole before any script, which fills in the base of the link and the answer."""
+    """The customers' page: whole before any script, which fills in the base of the link and the
+    answer.
+    """
     return tag(
         "body",
         tag("script", Markup(FIRST.read_text("utf-8"))),
@@ -136,7 +143,9 @@ def helper_body(table: dict[str, Any]) -> Markup:
 
 
 def _worked_out(table: dict[str, Any]) -> Markup:
-    """Where the answer comes from, folded away: a customer asks for skeins, and whoever asks for more finds it here."""
+    """Where the answer comes from, folded away: a customer asks for skeins, and whoever asks for
+    more finds it here.
+    """
     return tag(
         "details",
         tag("summary", "How it is worked out"),
@@ -266,7 +275,9 @@ def _choice(name: str, label: str, options: list[tuple[str, str]], chosen: str) 
 
 
 def _no_script(table: dict[str, Any]) -> Markup:
-    """What can be said to a browser without scripts: the usual need of each project in its first size."""
+    """What can be said to a browser without scripts: the usual need of each project in its first
+    size.
+    """
     head = tag(
         "tr",
         tag("th", "Yarn needed, usual", scope="col"),

@@ -1,4 +1,6 @@
-"""Labels on paper: each page one drawing at its true size, with cut marks and a bar that shows whether the printer kept it."""
+"""Labels on paper: each page one drawing at its true size, with cut marks and a bar that shows
+whether the printer kept it.
+"""
 
 from __future__ import annotations
 
@@ -32,8 +34,9 @@ SIZE = 8.2  # pt of what stands beside the labels
 def labels_paper(
     worked: Worked, number: int, here: str, today: date | None = None
 ) -> dict[str, Any]:
-    """A card's labels as pages: {"html", "kind", "said"}, or {"html": "", "refused"} in one line. Raises ModuleNotFoundError until the library
-    that makes codes is there, and IndexError for a paper the card does not have.
+    """A card's labels as pages: {"html", "kind", "said"}, or {"html": "", "refused"} in one line.
+    Raises ModuleNotFoundError until the library that makes codes is there, and IndexError for a
+    paper the card does not have.
 
     here  the address of the book that the page is in: what a code leads to
     """
@@ -57,7 +60,9 @@ def labels_paper(
 
 
 class Linked:
-    """Where a code leads: its drawing's code, the address to type, what to tell the maker, or what is wrong."""
+    """Where a code leads: its drawing's code, the address to type, what to tell the maker, or what
+    is wrong.
+    """
 
     def __init__(
         self, code: QRCode | None = None, short: str = "", said: str = "", wrong: str = ""
@@ -72,7 +77,9 @@ class Linked:
 
 
 def _link(code: Code, here: str) -> Linked:
-    """The link of a base, as much of it as a code of this side can hold: lot, then name, are left out before squares grow too small to be read."""
+    """The link of a base, as much of it as a code of this side can hold: lot, then name, are left
+    out before squares grow too small to be read.
+    """
     home, wrong = home_of(here)
     if wrong:
         return Linked(
@@ -151,7 +158,9 @@ def _page(
 
 
 def _address(code: Code, short: str) -> list[Line]:
-    """The address in letters under its code, broken before its question mark; left off where it does not fit."""
+    """The address in letters under its code, broken before its question mark; left off where it
+    does not fit.
+    """
     x, y, width, height = code.address
     page, mark, asks = short.partition("?")
     try:
@@ -207,7 +216,7 @@ def _cut_marks(leaf: list[tuple[Laid, float, float]]) -> Markup:
 
 
 def _foot(sheets: Sheets, width: float, height: float, words: str) -> Markup:
-    """The bar of 100 mm with a tick at each 10, what it is for, and which book printed this when."""
+    """The bar of 100 mm with a tick at each 10, what it is for, and what printed this when."""
     left, top = (width - BAR) / 2 + sheets.right, height - EDGE - FOOT + 6 + sheets.down
     ticks = "".join(
         f"M{mm(left + 10 * tick)} {mm(top)}v{2 if tick % 5 else 3}" for tick in range(11)

@@ -1,4 +1,6 @@
-"""The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page, the booth card, the counter's bases."""
+"""The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page, the
+booth card, the counter's bases.
+"""
 
 from __future__ import annotations
 
@@ -33,7 +35,8 @@ LOCAL = ("localhost", "127.0.0.1", "[::1]", "")
 # Believes a height only from the frame's own site and window, and only a sensible one.
 LISTENER = """addEventListener("message", (event) => {
   if (event.origin !== "%s") return;
-  const frame = [...document.querySelectorAll("iframe")].find((each) => each.contentWindow === event.source);
+  const frames = [...document.querySelectorAll("iframe")];
+  const frame = frames.find((each) => each.contentWindow === event.source);
   const { type, v, height } = event.data ?? {};
   if (!frame || type !== "bench:height" || v !== 1 || !Number.isFinite(height)) return;
   frame.style.height = `${Math.min(4000, Math.max(80, height))}px`;
@@ -41,9 +44,11 @@ LISTENER = """addEventListener("message", (event) => {
 
 
 def made(given: Given, here: str, settings: Settings) -> dict[str, Any]:
-    """Everything for a base as typed: the link, the code as SVG and PNG, the lines for a shop's page, the booth card; or what is wrong.
+    """Everything for a base as typed: the link, the code as SVG and PNG, the lines for a shop's
+    page, the booth card; or what is wrong.
 
-    here  the address of the book that the page is in. Raises ModuleNotFoundError until the code's library is there.
+    here  the address of the book that the page is in. Raises ModuleNotFoundError until the code's
+          library is there.
     """
     base, home, wrong = base_and_home(given, here, settings)
     if wrong:
@@ -153,7 +158,9 @@ def _about(link: str, home: str, code: QRCode) -> str:
 
 
 def snippet(link: str, base: BaseLink) -> Markup:
-    """The lines for a shop's page: a frame that needs no script, with a plain link inside for browsers that show no frames."""
+    """The lines for a shop's page: a frame that needs no script, with a plain link inside for
+    browsers that show no frames.
+    """
     title = "How many skeins do I need?" + (f" {base.name}" if base.name else "")
     return tag(
         "iframe",
@@ -168,7 +175,9 @@ def snippet(link: str, base: BaseLink) -> Markup:
 
 
 def booth_card(code: QRCode, base: BaseLink, short: str) -> Markup:
-    """A card to stand on the table: the question, the base, the code in exact millimeters, the address to type."""
+    """A card to stand on the table: the question, the base, the code in exact millimeters, the
+    address to type.
+    """
     what = [
         (
             f"{write_plain(base.grams)} g, {write_plain(base.meters)} m ({yards_of(base)} yd) in a"
@@ -202,15 +211,17 @@ def booth_card(code: QRCode, base: BaseLink, short: str) -> Markup:
 
 
 def yards_of(base: BaseLink) -> str:
-    """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd stay 251."""
+    """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd
+    stay 251.
+    """
     return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
 
 def counter_bases(
     record: object, records: Iterable[object] = (), settings: Settings | None = None
 ) -> dict[str, Any]:
-    """The bases of My bench and of the workbook that the helper can answer for, with the price of every count as written; notes name the
-    others, each with its reason.
+    """The bases of My bench and of the workbook that the helper can answer for, with the price of
+    every count as written; notes name the others, each with its reason.
 
     record    My bench's, or what was kept as such;  records  the workbook's
     settings  how numbers are written where My bench was never saved
@@ -254,7 +265,9 @@ def counter_code(
     records: Iterable[object] = (),
     settings: Settings | None = None,
 ) -> dict[str, Any]:
-    """The code that a customer scans at the counter: base and lot, no price, since that is for the maker to give away."""
+    """The code that a customer scans at the counter: base and lot, no price, since that is for the
+    maker to give away.
+    """
     home, wrong = home_of(here)
     sold = _sold(record, records, settings or Settings(), [])
     base = sold[number - 1].base if 1 <= number <= len(sold) else None

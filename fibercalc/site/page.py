@@ -1,4 +1,6 @@
-"""A card as it stands in a page: form, the example's full answer, and what it was checked against."""
+"""A card as it stands in a page: form, the example's full answer, and what it was checked
+against.
+"""
 
 import sys
 from importlib import import_module
@@ -90,7 +92,9 @@ def card_element(card: Card, settings: Settings = USUAL) -> Markup:
 
 
 def checked(card: Card) -> Markup:
-    """The worked examples that this card and its formulas are checked against, with their sources."""
+    """The worked examples that this card and its formulas are checked against, with their
+    sources.
+    """
     rows = [_check_row(check) for check in checks_of(card) if check.kind in KINDS]
     if not rows:
         return inner()

@@ -1,4 +1,6 @@
-"""The parts of an answer as HTML, one for each slot of a card, and those that a print sheet uses too."""
+"""The parts of an answer as HTML, one for each slot of a card, and those that a print sheet uses
+too.
+"""
 
 import re
 from functools import lru_cache
@@ -12,7 +14,9 @@ from ..core.registry import UnknownCard, find_card
 from ..core.work import Worked
 from ..sources import Source
 
-TALL = 480  # drawing units: paper must not shrink such a picture to the height of the others, or its words grow too small
+# Drawing units: paper must not shrink such a picture to the height of the others, or its words grow
+# too small
+TALL = 480
 NUMBER_CELL = re.compile(r"[−–<]?\d|–?$")
 MOST_OPEN = 4  # links of one way on that stand open; more are folded away
 LONGEST_TIMER = 1440  # min: what is waited for longer is a matter for a calendar
@@ -112,7 +116,9 @@ def tables(worked: Worked) -> Markup:
 
 
 def listing(table: Table) -> Markup:
-    """A table with its caption and note; it may scroll sideways in its own box, which the keyboard can reach."""
+    """A table with its caption and note; it may scroll sideways in its own box, which the keyboard
+    can reach.
+    """
     looks = [_number_look([row[at] for row in table.rows]) for at in range(len(table.columns))]
     head = tag(
         "thead",
@@ -220,7 +226,9 @@ def source_line(source: Source) -> str:
 
 
 def cited(source: Source) -> str:
-    """A source as short as where there is no room for its line: who and when; what has no author, by the head of its title."""
+    """A source as short as where there is no room for its line: who and when; what has no author,
+    by the head of its title.
+    """
     name = (
         f"{source.body} {source.year}".strip()
         if source.body

@@ -1,4 +1,6 @@
-"""QR codes: of a link, as a drawing in exact millimeters, as part of a larger drawing, and as a picture file."""
+"""QR codes: of a link, as a drawing in exact millimeters, as part of a larger drawing, and as a
+picture file.
+"""
 
 from __future__ import annotations
 
@@ -25,7 +27,9 @@ def code_of(link: str) -> QRCode:
 
 
 def code_svg(code: QRCode, module: float) -> Markup:
-    """The code in exact millimeters, with the quiet zone that readers need. Drawn by the library from squares alone: no text is in it."""
+    """The code in exact millimeters, with the quiet zone that readers need. Drawn by the library
+    from squares alone: no text is in it.
+    """
     return Markup(code.svg_inline(unit="mm", scale=module, border=QUIET, light=WHITE, dark=BLACK))
 
 
@@ -36,12 +40,16 @@ def code_png(code: QRCode) -> str:
 
 
 def module_in(code: QRCode, side: float) -> float:
-    """How wide a module is, mm, when the code with its quiet zone fills a square of this side, mm."""
+    """How wide a module is, mm, when the code with its quiet zone fills a square of this side,
+    mm.
+    """
     return side / code.symbol_size(border=QUIET)[0]
 
 
 def code_shapes(code: QRCode, x: float, y: float, side: float) -> Markup:
-    """The code as shapes of a drawing in mm, filling a square with its quiet zone: each row's runs of dark modules as boxes of one path."""
+    """The code as shapes of a drawing in mm, filling a square with its quiet zone: each row's runs
+    of dark modules as boxes of one path.
+    """
     module, runs = module_in(code, side), []
     for row, modules in enumerate(code.matrix, QUIET):
         start = None

@@ -29,7 +29,9 @@ EMPTY = "(not in this workbook)"
 
 
 def listing(records: list[dict[str, Any]], unread: int, settings: Settings) -> Markup:
-    """Every record by kind, each with what tells it apart; below them, a way to begin each other kind."""
+    """Every record by kind, each with what tells it apart; below them, a way to begin each other
+    kind.
+    """
     by_kind: dict[str, list[dict[str, Any]]] = {}
     for each in records:
         by_kind.setdefault(each["kind"], []).append(each)
@@ -96,7 +98,9 @@ def listing(records: list[dict[str, Any]], unread: int, settings: Settings) -> M
 
 
 def removed_listing(removed: object) -> Markup:
-    """What was removed lately, a line for each press that removed something, with the way back. removed: [{"batch", "removed", "count", "records"}], the records being the first few."""
+    """What was removed lately, a line for each press that removed something, with the way back.
+    removed: [{"batch", "removed", "count", "records"}], the records being the first few.
+    """
     lines, whole = [], 0
     for each in removed if isinstance(removed, list) else []:
         held = readable(each["records"])[0]

@@ -1,4 +1,6 @@
-"""What the workbook's page and the cards' save buttons ask: records in, records and finished HTML out. The browser only keeps them."""
+"""What the workbook's page and the cards' save buttons ask: records in, records and finished HTML
+out. The browser only keeps them.
+"""
 
 from typing import Any
 

@@ -1,7 +1,9 @@
-"""Serves a built site on this machine: `python -m fibercalc.site.serve`. For the maker's desk and the tests, not the internet.
+"""Serves a built site on this machine: `python -m fibercalc.site.serve`. For the maker's desk and
+the tests, not the internet.
 
-Differs from the standard library's server where a browser is strict: types for `.mjs`, `.wasm` and `.webmanifest`, no
-stored HTML, compressed answers, and on request a policy header and a path under which the whole site stands.
+Differs from the standard library's server where a browser is strict: types for `.mjs`, `.wasm` and
+`.webmanifest`, no stored HTML, compressed answers, and on request a policy header and a path under
+which the whole site stands.
 """
 
 import argparse
@@ -67,7 +69,9 @@ class SiteHandler(SimpleHTTPRequestHandler):
     """Answers from the server's folder, below the server's sub-path."""
 
     protocol_version = "HTTP/1.1"
-    wbufsize = -1  # headers and body leave together: apart, the body of a small file waits 40 ms for the browser to confirm the headers
+    # Headers and body leave together: apart, the body of a small file waits 40 ms for the browser
+    # to confirm the headers
+    wbufsize = -1
     disable_nagle_algorithm = True
     server: "SiteServer"
 
@@ -218,7 +222,9 @@ class SiteServer(ThreadingHTTPServer):
         return self
 
     def stop(self) -> None:
-        """Be gone for everyone: connections that a browser keeps open would be answered by their threads for ever."""
+        """Be gone for everyone: connections that a browser keeps open would be answered by their
+        threads for ever.
+        """
         self.shutdown()
         self.server_close()
         for connection in list(self._open):

@@ -1,4 +1,6 @@
-"""One card as half a printed page, or as a whole one where it stands beside the work: question, what was given, the answer, its picture, cautions and sources."""
+"""One card as half a printed page, or as a whole one where it stands beside the work: question,
+what was given, the answer, its picture, cautions and sources.
+"""
 
 from collections.abc import Callable
 from datetime import date
@@ -22,7 +24,9 @@ TALLEST = 200  # drawing units: a taller picture does not fit half a page beside
 
 
 def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
-    """The content of the compact sheet for "print this card alone"; the browser puts it into the sheet."""
+    """The content of the compact sheet for "print this card alone"; the browser puts it into the
+    sheet.
+    """
     card = worked.card
     open_ = _opener(worked)
     pictures = [
@@ -59,7 +63,9 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
 
 
 def _opener(worked: Worked) -> Callable[[Markup], Markup]:
-    """What leaves a line to write on wherever finished HTML holds a value that is still the example's."""
+    """What leaves a line to write on wherever finished HTML holds a value that is still the
+    example's.
+    """
     lent = still_lent(worked.given)
     if not lent:
         return lambda html: html
@@ -76,7 +82,9 @@ def _opener(worked: Worked) -> Callable[[Markup], Markup]:
 
 
 def paper(worked: Worked, number: int, address: str, today: date | None = None) -> Markup:
-    """One of a card's exact papers: what it answers, its tables, its cautions. Raises IndexError for a number it does not have."""
+    """One of a card's exact papers: what it answers, its tables, its cautions. Raises IndexError
+    for a number it does not have.
+    """
     wanted = worked.card.papers[number]
     if isinstance(wanted, Labels):
         raise TypeError(f"{wanted.title}: labels are drawn, not listed")

@@ -1,4 +1,6 @@
-"""The stand for a stall: one sheet of A4 with a base's code, large, and a chart of how many skeins each project takes."""
+"""The stand for a stall: one sheet of A4 with a base's code, large, and a chart of how many skeins
+each project takes.
+"""
 
 from datetime import date
 from typing import Any
@@ -21,7 +23,8 @@ BODIES = "Sweaters: long sleeves, 10 cm wider around than the body; children 8 c
 
 
 def stand(given: Given, here: str, settings: Settings, today: date | None = None) -> dict[str, Any]:
-    """The stand of a base as typed: {"html", "refused"}. Raises ModuleNotFoundError until the library that makes codes is there.
+    """The stand of a base as typed: {"html", "refused"}. Raises ModuleNotFoundError until the
+    library that makes codes is there.
 
     here  the address of the book that the page is in
     """
@@ -67,7 +70,9 @@ def stand(given: Given, here: str, settings: Settings, today: date | None = None
 
 
 def chart(base: BaseLink) -> Markup:
-    """Every project and size that the helper offers, with its number of skeins from the same full calculation."""
+    """Every project and size that the helper offers, with its number of skeins from the same full
+    calculation.
+    """
     phrases = helper.phrases()
     rows = []
     for project in helper.projects():

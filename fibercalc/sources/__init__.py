@@ -1,4 +1,6 @@
-"""The one bibliography. Each source is a constant, so a misspelt one fails at import; cards and tables name sources by id."""
+"""The one bibliography. Each source is a constant, so a misspelt one fails at import; cards and
+tables name sources by id.
+"""
 
 from functools import cache
 
@@ -15,4 +17,5 @@ from .yarn import *  # noqa: F403
 @cache
 def all_sources() -> dict[str, Source]:  # noqa: F405
     """Every source by its id."""
-    return {value.id: value for value in globals().values() if isinstance(value, Source)}  # noqa: F405
+    # Noqa: F405
+    return {value.id: value for value in globals().values() if isinstance(value, Source)}

@@ -1,4 +1,6 @@
-"""Sources first cited by the dye chapter: recipes, classes, color. Another chapter may cite them too."""
+"""Sources first cited by the dye chapter: recipes, classes, color. Another chapter may cite them
+too.
+"""
 
 from .source import Source
 

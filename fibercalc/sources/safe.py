@@ -1,4 +1,6 @@
-"""Sources first cited by the safe chapter: bath chemistry, air, labels, hazards. Another chapter may cite them too."""
+"""Sources first cited by the safe chapter: bath chemistry, air, labels, hazards. Another chapter
+may cite them too.
+"""
 
 from .source import Source
 

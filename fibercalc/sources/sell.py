@@ -1,4 +1,6 @@
-"""Sources first cited by the sell chapter: demand, money, net contents, fiber names. Another chapter may cite them too."""
+"""Sources first cited by the sell chapter: demand, money, net contents, fiber names. Another
+chapter may cite them too.
+"""
 
 from .source import Source
 

@@ -11,7 +11,8 @@ class Source:
     body     who publishes it
     title    what it is called
     year     of the edition meant; "" where undated
-    how      "read", "secondary" (read in a page that quotes it), "memory" (unverified) or "practice" (common practice, no source)
+    how      "read", "secondary" (read in a page that quotes it), "memory" (unverified) or
+             "practice" (common practice, no source)
     read     year-month when it was read; "" for memory and common practice
     address  where it was read; "" where there is none
     """

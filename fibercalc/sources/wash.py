@@ -1,4 +1,6 @@
-"""Sources first cited by the wash chapter: dimensional change, fastness, care. Another chapter may cite them too."""
+"""Sources first cited by the wash chapter: dimensional change, fastness, care. Another chapter may
+cite them too.
+"""
 
 from .source import Source
 

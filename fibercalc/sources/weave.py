@@ -1,4 +1,6 @@
-"""Sources first cited by the weave chapter: setts and sizes on the loom. Another chapter may cite them too."""
+"""Sources first cited by the weave chapter: setts and sizes on the loom. Another chapter may cite
+them too.
+"""
 
 from .source import Source
 

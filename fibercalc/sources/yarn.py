@@ -1,4 +1,6 @@
-"""Sources first cited by the yarn chapter: counts, thickness, fibers, moisture. Another chapter may cite them too."""
+"""Sources first cited by the yarn chapter: counts, thickness, fibers, moisture. Another chapter may
+cite them too.
+"""
 
 from .source import Source
 

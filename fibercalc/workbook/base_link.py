@@ -1,8 +1,10 @@
-"""The link by which a customer asks for one base: what it holds, how it is written, and how it is read as hostile input.
+"""The link by which a customer asks for one base: what it holds, how it is written, and how it is
+read as hostile input.
 
-The query goes to a server's log, so it holds numbers only: version, grams and meters of a skein, weight class. Name, lot and
-price travel in the fragment, which stays in the browser. The page must read a link before Python runs, so RULES is also written
-into the page's table: both readers follow the same data, and a test gives both the same links.
+The query goes to a server's log, so it holds numbers only: version, grams and meters of a skein,
+weight class. Name, lot and price travel in the fragment, which stays in the browser. The page must
+read a link before Python runs, so RULES is also written into the page's table: both readers follow
+the same data, and a test gives both the same links.
 """
 
 import re
@@ -38,15 +40,17 @@ class Rules(TypedDict):
     space: str
 
 
-# Everything that a reader of a link must know, as data. The patterns hold plain characters, so that both languages read them alike.
+# Everything that a reader of a link must know, as data. The patterns hold plain characters, so that
+# both languages read them alike.
 RULES: Rules = {
     "version": "1",
     "longest": 400,  # characters of the query, and of the fragment
     "number": r"[0-9]{1,5}(\.[0-9]{1,2})?",
     "grams": [5, 2000],
     "meters": [5, 10000],
-    # Meters in 100 g. The loops of knitting by the council's gauges reach to about 16 (6 stitches in 4 in, jumbo); under 10 yarn is worked
-    # on the arms, whose loops nobody has measured, and over 1,500 it is thread.
+    # Meters in 100 g. The loops of knitting by the council's gauges reach to about 16 (6 stitches
+    # in 4 in, jumbo); under 10 yarn is worked on the arms, whose loops nobody has measured, and
+    # over 1,500 it is thread.
     "grist": [10, 1500],
     "classes": CLASSES,
     "texts": {"n": 40, "l": 24, "p": 16},  # name, lot, price: characters kept
@@ -61,7 +65,9 @@ RULES: Rules = {
 
 @dataclass(frozen=True)
 class BaseLink:
-    """What a link says: kind is "none" (no base in it), "broken" or "base"; the rest is set for a base only."""
+    """What a link says: kind is "none" (no base in it), "broken" or "base"; the rest is set for a
+    base only.
+    """
 
     kind: str
     grams: float = 0.0
@@ -73,7 +79,9 @@ class BaseLink:
 
 
 def read_link(search: str, fragment: str) -> BaseLink:
-    """Read a link's query and fragment, with or without their "?" and "#". Never raises; a name is cleaned and cut, a bad number breaks."""
+    """Read a link's query and fragment, with or without their "?" and "#". Never raises; a name is
+    cleaned and cut, a bad number breaks.
+    """
     query = search.removeprefix("?")
     if len(query) > RULES["longest"]:
         return BaseLink("broken")
@@ -150,7 +158,9 @@ def price_text(value: float, settings: Settings) -> str:
 
 
 def class_name(number: str) -> str:
-    """A weight class as it is said: "3 Light". Raises IndexError for a number that is none of the council's."""
+    """A weight class as it is said: "3 Light". Raises IndexError for a number that is none of the
+    council's.
+    """
     from ..yarn.weight_class import (
         COUNCIL,
         weight_classes,

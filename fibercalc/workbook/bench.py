@@ -1,8 +1,9 @@
-"""My bench: units, number style, instruments, water, pots and saved bases, declared with the same inputs as a card.
+"""My bench: units, number style, instruments, water, pots and saved bases, declared with the same
+inputs as a card.
 
-A record holds canonical texts by input name, so reading one is reading inputs: what does not fit is dropped with a note, never
-guessed. It starts empty: an example saved by one press would be taken for hers. It is offered to a card ("use my reel") and never
-filled in silently.
+A record holds canonical texts by input name, so reading one is reading inputs: what does not fit is
+dropped with a note, never guessed. It starts empty: an example saved by one press would be taken
+for hers. It is offered to a card ("use my reel") and never filled in silently.
 """
 
 from collections.abc import Callable
@@ -260,7 +261,9 @@ def empty_record() -> dict[str, Any]:
 
 
 def read_record(data: Any) -> tuple[dict[str, Any], list[str]]:
-    """A validated record in the newest schema from untrusted data, and notes on what was dropped. Never raises."""
+    """A validated record in the newest schema from untrusted data, and notes on what was dropped.
+    Never raises.
+    """
     if not isinstance(data, dict) or data.get("format") != FORMAT:
         return empty_record(), (
             ["That is not a bench record; nothing was read from it."] if data else []
@@ -276,7 +279,9 @@ def read_record(data: Any) -> tuple[dict[str, Any], list[str]]:
 
 
 def _with_what_a_link_names(data: dict[str, Any]) -> dict[str, Any]:
-    """1 to 2: a base may have a weight class, a lot and a price. An old record says nothing of them, and what is missing is read as not said."""
+    """1 to 2: a base may have a weight class, a lot and a price. An old record says nothing of
+    them, and what is missing is read as not said.
+    """
     return data | {"schema": 2}
 
 
@@ -311,7 +316,9 @@ def _valid(data: dict[str, Any]) -> tuple[dict[str, Any], list[str]]:
 
 
 def _whole(values: dict[str, Any], counts: dict[str, Any]) -> dict[str, Any]:
-    """Values and rows without the rows that lack a name or an amount: nothing stands in for those."""
+    """Values and rows without the rows that lack a name or an amount: nothing stands in for
+    those.
+    """
     found, rows = (
         {item.name: values[item.name] for item in BENCH.inputs if isinstance(item, Input)},
         {},
@@ -367,7 +374,9 @@ def settings_of(record: dict[str, Any]) -> Settings:
 
 
 def offers(card: Card, record: dict[str, Any]) -> list[dict[str, Any]]:
-    """What this bench can offer to a card: a label, and the values it would set. Rows of a card are not offered to."""
+    """What this bench can offer to a card: a label, and the values it would set. Rows of a card are
+    not offered to.
+    """
     wanted: dict[str, list[tuple[Input[Any], str]]] = {}
     single: list[Input[Any]] = []
     for item in card.inputs:

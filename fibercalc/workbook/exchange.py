@@ -1,7 +1,8 @@
-"""The whole workbook as one JSON file: written with sorted keys, read as hostile input, compared with what is here before anything changes.
+"""The whole workbook as one JSON file: written with sorted keys, read as hostile input, compared
+with what is here before anything changes.
 
-What this version writes it reads; what it could not read itself (of a newer version, or damaged) stands in the file under `unread` as
-it was found, and is taken from there unchanged.
+What this version writes it reads; what it could not read itself (of a newer version, or damaged)
+stands in the file under `unread` as it was found, and is taken from there unchanged.
 """
 
 import json
@@ -15,8 +16,9 @@ from .kinds import KINDS
 from .records import MOST_PAST, SCHEMA, Newer, Unusable, checked, checked_once, title_of
 
 FORMAT = "bench-book"
-# Bytes of a file, which the page gets from here: 40,000 records, ten on each working day of sixteen years. Measured in Chromium on a
-# busy machine of two cores, 6 MB are read in 8 s and 25 MB in 28 s.
+# Bytes of a file, which the page gets from here: 40,000 records, ten on each working day of sixteen
+# years. Measured in Chromium on a busy machine of two cores, 6 MB are read in 8 s and 25 MB in 28
+# s.
 LARGEST = 25_000_000
 DEEPEST = 8
 KEPT_REMOVED = 30  # days that a removed record can be brought back; it is in no file
@@ -27,7 +29,9 @@ FORBIDDEN = ("__proto__", "constructor", "prototype")
 
 
 class File(NamedTuple):
-    """What a file holds: records as they are kept, what cannot be read here as it is, and My bench if it is there."""
+    """What a file holds: records as they are kept, what cannot be read here as it is, and My bench
+    if it is there.
+    """
 
     records: list[dict[str, Any]]
     unread: list[dict[str, Any]]
@@ -37,7 +41,8 @@ class File(NamedTuple):
 def file_text(
     records: list[dict[str, Any]], unread: list[Any], bench_record: object, made: str
 ) -> str:
-    """The file: every record, what could not be read as it is, and My bench. The same content always gives the same bytes.
+    """The file: every record, what could not be read as it is, and My bench. The same content
+    always gives the same bytes.
 
     made  the day of the export, 2027-01-11
     """
@@ -57,7 +62,9 @@ def file_text(
 def not_a_copy(
     text: str, records: list[dict[str, Any]], unread: list[Any], bench_record: dict[str, Any] | None
 ) -> str:
-    """Why a file's text is no copy of these, read back as any file is; "" when every one of them is in it, unchanged."""
+    """Why a file's text is no copy of these, read back as any file is; "" when every one of them is
+    in it, unchanged.
+    """
     try:
         read = read_file(text)
     except Unusable as line:
@@ -113,7 +120,9 @@ def read_file(text: str) -> File:
 
 
 def _as_it_is(document: object) -> dict[str, Any]:
-    """A record that this version cannot read, unchanged; only that it can be kept under its id is asked. Raises Unusable."""
+    """A record that this version cannot read, unchanged; only that it can be kept under its id is
+    asked. Raises Unusable.
+    """
     record_id = document.get("id") if isinstance(document, dict) else None
     if (
         not isinstance(document, dict)
@@ -132,7 +141,9 @@ def _bench_of(data: Any) -> dict[str, Any]:
 
 
 def bench_as_kept(data: Any) -> tuple[dict[str, Any], list[str]]:
-    """My bench as a file holds it: in its newest schema, but as it is where a newer version made it; and notes on what was dropped."""
+    """My bench as a file holds it: in its newest schema, but as it is where a newer version made
+    it; and notes on what was dropped.
+    """
     if (
         isinstance(data, dict)
         and data.get("format") == bench.FORMAT
@@ -175,7 +186,8 @@ def compare(
 ) -> dict[str, list[dict[str, Any]]]:
     """The records of a file as new, newer, clash, same or older, against what is here.
 
-    One is newer when it came of ours: our revision is in its past. Changed on both sides since, they clash.
+    One is newer when it came of ours: our revision is in its past. Changed on both sides since,
+    they clash.
     """
     here = {each["id"]: each for each in own}
     found: dict[str, list[dict[str, Any]]] = {
@@ -209,7 +221,9 @@ def same(one: dict[str, Any], other: dict[str, Any]) -> bool:
 
 
 def _came_of(later: dict[str, Any], earlier: dict[str, Any]) -> bool:
-    """Whether one copy of a record was made from the other. Either may be one that cannot be read here."""
+    """Whether one copy of a record was made from the other. Either may be one that cannot be read
+    here.
+    """
     rev = earlier.get("rev")
     return rev is not None and rev != later.get("rev") and rev in _past(later)
 
@@ -219,7 +233,9 @@ def _past(document: dict[str, Any]) -> list[Any]:
 
 
 def settled(theirs: dict[str, Any], ours: dict[str, Any]) -> dict[str, Any]:
-    """The file's record taken over ours: it now comes of both, so that neither copy is ever taken for news again."""
+    """The file's record taken over ours: it now comes of both, so that neither copy is ever taken
+    for news again.
+    """
     came_of = [
         each for each in (ours.get("rev"), *_past(theirs), *_past(ours)) if isinstance(each, str)
     ]
@@ -229,7 +245,9 @@ def settled(theirs: dict[str, Any], ours: dict[str, Any]) -> dict[str, Any]:
 
 
 def words(found: dict[str, list[dict[str, Any]]], unread: int = 0) -> str:
-    """ "12 new, 3 newer, 2 clash; 5 are here already". unread: how many of the file's records cannot be read here."""
+    """ "12 new, 3 newer, 2 clash; 5 are here already". unread: how many of the file's records
+    cannot be read here.
+    """
     parts = [f"{len(found[which])} {which}" for which in ("new", "newer", "clash")]
     known = len(found["same"]) + len(found["older"])
     kept = (
@@ -267,9 +285,11 @@ def _name(document: dict[str, Any]) -> str:
 
 
 def reminder(about: Any, now: str) -> str:
-    """Why it is time for an export: after MOST_SAVES saves, or MOST_DAYS days with any; "" when it is not.
+    """Why it is time for an export: after MOST_SAVES saves, or MOST_DAYS days with any; "" when it
+    is not.
 
-    about  {"saves": since the last export, "exported": its moment or None, "first": moment of the first of these saves};  now  a moment
+    about  {"saves": since the last export, "exported": its moment or None, "first": moment of the
+           first of these saves};  now  a moment
     """
     saves = about.get("saves") if isinstance(about, dict) else None
     if not isinstance(saves, int) or isinstance(saves, bool) or saves < 1:

@@ -1,4 +1,6 @@
-"""Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
+"""Records and cards: what a record can fill in on a card, and what a card can keep as a record.
+Offered, never done silently.
+"""
 
 from typing import Any
 
@@ -21,7 +23,9 @@ KEPT = "kept"
 
 
 def kinds_for(card: Card) -> set[str]:
-    """The kinds of records that can matter to a card: those it asks for and those that they lead to. The others need not be looked at."""
+    """The kinds of records that can matter to a card: those it asks for and those that they lead
+    to. The others need not be looked at.
+    """
     found, near = set(), {item.record.split(".")[0] for item in card.inputs if item.record}
     while near:
         found |= near
@@ -30,12 +34,13 @@ def kinds_for(card: Card) -> set[str]:
 
 
 def offers(card: Card, records: list[dict[str, Any]], settings: Settings) -> list[dict[str, Any]]:
-    """What the records can fill in on a card: {"label", "kind", "values", "rows", "own", "why"}; own names what the records said,
-    the rest stands as the example has it.
+    """What the records can fill in on a card: {"label", "kind", "values", "rows", "own", "why"};
+    own names what the records said, the rest stands as the example has it.
 
-    A record brings along what the ones that it leads to can fill in: a plan its products, their colorways, their bases. A list that has a
-    row for each record of a kind takes those that it leads to, or all of them. What does not fit is no reason to say nothing: "why" is
-    the line that says what stays out, and values are empty where that is all of it.
+    A record brings along what the ones that it leads to can fill in: a plan its products, their
+    colorways, their bases. A list that has a row for each record of a kind takes those that it
+    leads to, or all of them. What does not fit is no reason to say nothing: "why" is the line that
+    says what stays out, and values are empty where that is all of it.
     """
     wanted: dict[str, list[Input[Any] | Rows[Any]]] = {}
     for item in card.inputs:
@@ -78,7 +83,9 @@ def _bring_along(
     wanted: dict[str, list[Input[Any] | Rows[Any]]],
     by_kind: dict[str, list[dict[str, Any]]],
 ) -> None:
-    """What the records that one leads to can fill in besides; where two could fill the same, the nearer one does."""
+    """What the records that one leads to can fill in besides; where two could fill the same, the
+    nearer one does.
+    """
     reached, near = {document["id"]: document}, [document]
     while near:
         near = [
@@ -164,7 +171,9 @@ class _Filling:
                     self.amounts.append(written(reading.amount, self.settings))
 
     def take_all(self, item: Rows[Any], documents: list[dict[str, Any]]) -> bool:
-        """A row for each of these records; in the order of their days where their kind has one, and then of too many the newest."""
+        """A row for each of these records; in the order of their days where their kind has one, and
+        then of too many the newest.
+        """
         day = KINDS[documents[0]["kind"]].newest if documents else ""
         if day:
             documents = sorted(documents, key=lambda each: each["values"].get(day, ""))
@@ -176,7 +185,9 @@ class _Filling:
         return self._take_rows(item, [(each, "") for each in documents])
 
     def _take_rows(self, item: Rows[Any], rows: list[tuple[dict[str, Any], str]]) -> bool:
-        """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
+        """The whole list or nothing: half a recipe is another recipe. What a record could say and
+        does not is left blank, never the example's.
+        """
         if not rows or self._another_list(item, rows):
             return False
         if not item.least <= len(rows) <= item.most:
@@ -210,7 +221,9 @@ class _Filling:
         return True
 
     def _another_list(self, item: Rows[Any], rows: list[tuple[dict[str, Any], str]]) -> bool:
-        """Whether no row of a record's list says the first amount that the card asks for: the parts of a set are no colors of a kit."""
+        """Whether no row of a record's list says the first amount that the card asks for: the parts
+        of a set are no colors of a kit.
+        """
         for each in item.fields:
             readings = (
                 [
@@ -226,7 +239,9 @@ class _Filling:
         return False
 
     def _reading(self, document: dict[str, Any], field: str) -> Reading | None:
-        """A field as read, through "product>name" one of the record that it names; None where there is no such field."""
+        """A field as read, through "product>name" one of the record that it names; None where there
+        is no such field.
+        """
         field, _, further = field.partition(">")
         kind = KINDS[document["kind"]]
         if further:
@@ -240,7 +255,9 @@ class _Filling:
 
 
 def _misfit(each: Input[Any], reading: Reading) -> str:
-    """Why a text cannot stand in an input, in a few words; "" when it can. Half a hazard phrase is none, so nothing is cut."""
+    """Why a text cannot stand in an input, in a few words; "" when it can. Half a hazard phrase is
+    none, so nothing is cut.
+    """
     if each.kind == CHOICE and _word(reading.text, each.options) is None:
         return f"no word here for “{reading.text}”"
     if each.kind == TEXT and len(reading.text) > each.longest:
@@ -260,7 +277,9 @@ def _texts(each: Input[Any], name: str, reading: Reading, settings: Settings) ->
 
 
 def _amount_read(each: Input[Any], reading: Reading) -> Reading | None:
-    """The reading itself, or, where a kind derives an amount as a text, that text as this input reads it; None where it cannot."""
+    """The reading itself, or, where a kind derives an amount as a text, that text as this input
+    reads it; None where it cannot.
+    """
     if not each.measured or reading.amount is not None:
         return reading
     read = read_one(each, each.name, reading.text, Settings(), "canonical")
@@ -268,7 +287,9 @@ def _amount_read(each: Input[Any], reading: Reading) -> Reading | None:
 
 
 def _word(text: str, options: tuple[Option, ...]) -> str | None:
-    """The choice that a text names: word for word, or by its last word alone (superwash wool is wool) where that names just one."""
+    """The choice that a text names: word for word, or by its last word alone (superwash wool is
+    wool) where that names just one.
+    """
     text = text.lower()
     for option in options:
         if text in (option.value.lower(), option.label.lower()):
@@ -283,7 +304,9 @@ def _word(text: str, options: tuple[Option, ...]) -> str | None:
 
 
 def places(card: Card, given: Given, records: list[dict[str, Any]]) -> list[dict[str, Any]]:
-    """Where this card's values can go, for the page to offer: {"place", "words", "name"}; name is what such a record is called already."""
+    """Where this card's values can go, for the page to offer: {"place", "words", "name"}; name is
+    what such a record is called already.
+    """
     found = []
     for number, save in enumerate(card.saves):
         if not _applies(save, given):
@@ -309,7 +332,9 @@ def _applies(save: Save, given: Given) -> bool:
 def saved(
     worked: Worked, place: str, name: str, fresh: str, today: str, records: list[dict[str, Any]]
 ) -> dict[str, Any]:
-    """The record to keep for a card's values at one of its places; fresh is what a new one's id ends in. Raises Unusable with one plain line."""
+    """The record to keep for a card's values at one of its places; fresh is what a new one's id
+    ends in. Raises Unusable with one plain line.
+    """
     card, name = worked.card, name.strip()
     if place == KEPT:
         values = {

@@ -1,5 +1,7 @@
-"""The workbook grows out of My bench: its saved bases become base records, a lot named there a mill lot. What it holds besides
-(units, reels, scales, water, pots) stays My bench's and travels in the same file."""
+"""The workbook grows out of My bench: its saved bases become base records, a lot named there a mill
+lot. What it holds besides (units, reels, scales, water, pots) stays My bench's and travels in
+the same file.
+"""
 
 import re
 import unicodedata
@@ -13,7 +15,9 @@ BLEND = re.compile(r"(\d{1,3}(?:/\d{1,3})*) (.+)")
 
 
 def records_of_bench(record: dict[str, Any]) -> list[dict[str, Any]]:
-    """Base and mill lot records for a bench record as read. The same bench gives the same records, so bringing it in twice adds none."""
+    """Base and mill lot records for a bench record as read. The same bench gives the same records,
+    so bringing it in twice adds none.
+    """
     found = []
     taken: set[str] = set()
     for number in range(1, record["rows"].get("bases", 0) + 1):
@@ -48,7 +52,9 @@ def records_of_bench(record: dict[str, Any]) -> list[dict[str, Any]]:
 
 
 def bench_and_records(data: Any) -> tuple[dict[str, Any], list[dict[str, Any]], list[str]]:
-    """A bench file of any schema: the bench record in its newest, the records that come of it, and notes on what could not be read."""
+    """A bench file of any schema: the bench record in its newest, the records that come of it, and
+    notes on what could not be read.
+    """
     record, notes = bench.read_record(data)
     return record, records_of_bench(record), notes
 
@@ -78,7 +84,9 @@ def _slug(name: str, taken: set[str]) -> str:
 
 
 def _fibers(text: str) -> list[tuple[str, str]]:
-    """75/25 superwash wool/nylon as two fibers with their shares; what is not written so, as one text."""
+    """75/25 superwash wool/nylon as two fibers with their shares; what is not written so, as one
+    text.
+    """
     if found := BLEND.fullmatch(text):
         shares, fibers = found[1].split("/"), found[2].split("/")
         if len(shares) == len(fibers) and sum(map(int, shares)) == 100:

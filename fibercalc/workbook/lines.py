@@ -1,4 +1,6 @@
-"""What can be said of a record as cards ask for it: a fiber content, a recipe, what a product holds, how many skeins open plans need."""
+"""What can be said of a record as cards ask for it: a fiber content, a recipe, what a product
+holds, how many skeins open plans need.
+"""
 
 from typing import Any
 
@@ -61,7 +63,9 @@ def shades_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> s
 
 
 def skeins_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
-    """How many full skeins go into one of a product, of a set the share of them that its small ones are; "" where no part is written down."""
+    """How many full skeins go into one of a product, of a set the share of them that its small ones
+    are; "" where no part is written down.
+    """
     parts = _parts(document, by_id)
     per = _count(document["values"], "small", 1) if document["values"].get("sort") in SETS else 1
     return f"{sum(each * shades for _, each, shades in parts) / per:g}" if parts else ""
@@ -72,11 +76,14 @@ def work_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str
     text = document["values"].get("work", "")
     if not text:
         return ""
-    return f"{read_amount(text, TIME, TIME.base, 'canonical').value / float(skeins_line(document, by_id) or 1):.6g}min"
+    minutes = read_amount(text, TIME, TIME.base, "canonical").value
+    return f"{minutes / float(skeins_line(document, by_id) or 1):.6g}min"
 
 
 def planned_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
-    """How many skeins of a base all open plans need, spares and all, counted as a release counts them."""
+    """How many skeins of a base all open plans need, spares and all, counted as a release counts
+    them.
+    """
     needed = 0
     for plan in by_id.values():
         if plan["kind"] == "plan" and plan["values"].get("state", "open") == "open":
@@ -108,7 +115,9 @@ def _needed(base: str, row: dict[str, str], by_id: dict[str, dict[str, Any]]) ->
 
 
 def _parts(product: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> list[tuple[str, int, int]]:
-    """For each part of a product: its base, its own or its colorway's; how many of it; how many shades that colorway has."""
+    """For each part of a product: its base, its own or its colorway's; how many of it; how many
+    shades that colorway has.
+    """
     found = []
     for row in rows_of(product, "parts"):
         colorway = by_id.get(row.get("colorway", ""), {"values": {}})["values"]

@@ -1,10 +1,13 @@
-"""One record as a document: read as untrusted, checked by its kind's declaration, brought to the newest schema.
+"""One record as a document: read as untrusted, checked by its kind's declaration, brought to the
+newest schema.
 
-    {"id": "base-x3k9...", "kind": "base", "schema": 1, "rev": "3-x8d2...", "past": ["2-...", "1-..."], "changed": "2027-01-11T09:30:00Z",
-     "values": {"name": "Tarrow Sock", "mass": "100g", "mass_known": "label", "fibers.1.fiber": "wool"}, "rows": {"fibers": 1}}
+    {"id": "base-x3k9...", "kind": "base", "schema": 1, "rev": "3-x8d2...", "past": ["2-...",
+    "1-..."], "changed": "2027-01-11T09:30:00Z", "values": {"name": "Tarrow Sock", "mass": "100g",
+    "mass_known": "label", "fibers.1.fiber": "wool"}, "rows": {"fibers": 1}}
 
-Values are canonical texts by field name, as in a link; what is blank is left out. `rev` changes with every save, and `past` holds the
-ones before it, so that two copies of a record can be told apart: newer, older, or changed on both sides.
+Values are canonical texts by field name, as in a link; what is blank is left out. `rev` changes
+with every save, and `past` holds the ones before it, so that two copies of a record can be told
+apart: newer, older, or changed on both sides.
 """
 
 import json
@@ -28,7 +31,8 @@ REV = re.compile(r"[1-9][0-9]{0,8}-[a-z0-9]{4,16}")
 MOMENT = re.compile(r"[0-9]{4}-[01][0-9]-[0-3][0-9]T[0-2][0-9]:[0-5][0-9]:[0-5][0-9]Z")
 PARTS = {"id", "kind", "schema", "rev", "past", "changed", "values", "rows"}
 
-# Schema n -> the function that makes n + 1 of a record. A kind or a field more needs none: what is missing is read as blank.
+# Schema n -> the function that makes n + 1 of a record. A kind or a field more needs none: what is
+# missing is read as blank.
 MIGRATIONS: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {}
 
 MAIL = re.compile(r"[^\s@]+@[^\s@]+\.[^\s@]+")
@@ -71,7 +75,9 @@ def migrated(document: dict[str, Any]) -> dict[str, Any]:
 
 
 def checked(document: object) -> dict[str, Any]:
-    """The record as it is kept: newest schema, canonical texts. Raises Unusable with the first thing that is wrong."""
+    """The record as it is kept: newest schema, canonical texts. Raises Unusable with the first
+    thing that is wrong.
+    """
     if not isinstance(document, dict):
         raise Unusable("it holds something that is no record")
     document = migrated(document)
@@ -139,7 +145,9 @@ def given_of(kind: Kind, contents: dict[str, Any]) -> Given:
 
 
 def with_own_rules(kind: Kind, given: Given) -> Given:
-    """What a record asks beyond what a card does: no way to reach a customer, and references that can be ids."""
+    """What a record asks beyond what a card does: no way to reach a customer, and references that
+    can be ids.
+    """
     for name, reading in given.readings.items():
         if reading.input.of != TEXT or not reading.text:
             continue
@@ -169,7 +177,9 @@ def with_own_rules(kind: Kind, given: Given) -> Given:
 
 
 def looks_like_a_customer(text: str, numbers: bool = True) -> bool:
-    """Whether a text holds what looks like an e-mail address or, with numbers, a telephone number. Days are neither."""
+    """Whether a text holds what looks like an e-mail address or, with numbers, a telephone number.
+    Days are neither.
+    """
     text = DAY.sub(" ", text)
     if "@" in text and MAIL.search(
         text
@@ -209,11 +219,12 @@ def new_record(kind: Kind, record_id: str, contents: dict[str, Any]) -> dict[str
 
 SEEN: dict[
     str, tuple[str, dict[str, Any]]
-] = {}  # id -> a document's text and what came of checking it: a store is read again with every page
+    # Id -> a document's text and what came of checking it: a store is read again with every page
+] = {}
 
 
 def checked_once(document: object) -> dict[str, Any]:
-    """checked(), which is not done again for a record that it was done for last. Raises Unusable."""
+    """checked(), not done again for a record that it was done for last. Raises Unusable."""
     key = str(document.get("id")) if isinstance(document, dict) else ""
     text = json.dumps(document)  # as text, since True and 1 are equal
     before, after = SEEN.get(key, ("", {}))

@@ -12,7 +12,8 @@ RISKY = ("=", "+", "-", "@", "\t", "\r")  # a spreadsheet would read such a cell
 
 
 def csv_text(kind: Kind, records: list[dict[str, Any]], titles: dict[str, str]) -> str:
-    """One line for each record, one column for each field; a list takes as many columns as its longest needs.
+    """One line for each record, one column for each field; a list takes as many columns as its
+    longest needs.
 
     titles  id -> name of every record, so that a reference can be read
     """

@@ -9,7 +9,9 @@ from .records import references, title_of
 
 @dataclass
 class Traced:
-    """One dye lot: what it came of and where it went. Records are documents; orders are (order, how many: a canonical text or "")."""
+    """One dye lot: what it came of and where it went. Records are documents; orders are (order, how
+    many: a canonical text or "").
+    """
 
     lot: dict[str, Any]
     base: dict[str, Any] | None = None
@@ -24,7 +26,9 @@ class Traced:
 
 
 def trace(records: list[dict[str, Any]], asked: str) -> list[Traced]:
-    """The dye lots that a text names: their own number, else an order, a mill lot, a jar or a bottle by its number or lot. Case does not matter."""
+    """The dye lots that a text names: their own number, else an order, a mill lot, a jar or a
+    bottle by its number or lot. Case does not matter.
+    """
     wanted = asked.strip().casefold()
     by_id = {each["id"]: each for each in records}
     lots = [each for each in records if each["kind"] == "dye-lot"]

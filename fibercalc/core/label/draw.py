@@ -17,7 +17,9 @@ def mm(value: float) -> str:
 
 
 def drawn(laid: Laid, code: Callable[[Code], Markup] | None = None, outline: bool = True) -> Markup:
-    """The label at the origin. code draws what stands in a code's box; without it a likeness that no reader takes for one stands there."""
+    """The label at the origin. code draws what stands in a code's box; without it a likeness that
+    no reader takes for one stands there.
+    """
     label = laid.label
     parts: list[Markup] = []
     if outline:
@@ -89,7 +91,9 @@ def text(line: Line) -> Markup:
 
 
 def likeness(code: Code) -> Markup:
-    """Where a code will stand: its three corner marks and a cross; the real one needs the address of the book, which only printing knows."""
+    """Where a code will stand: its three corner marks and a cross; the real one needs the address
+    of the book, which only printing knows.
+    """
     square = code.side / (FINDERS[1] + 8)
     inside = code.side - 8 * square
     corners = ((0, 0), (inside - FINDERS[0] * square, 0), (0, inside - FINDERS[0] * square))

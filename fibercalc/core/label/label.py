@@ -1,11 +1,14 @@
-"""One label as data, and its layout: every line's place and size. Words that are too long get smaller letters, and are refused at the least size."""
+"""One label as data, and its layout: every line's place and size. Words that are too long get
+smaller letters, and are refused at the least size.
+"""
 
 from dataclasses import dataclass, field
 from typing import Any
 
 from .face import MM_PER_POINT, text_width
 
-LEAST = 6.1  # pt: nothing on a label is smaller; a little over 6, since sizes in a printed file are rounded
+# Pt: nothing on a label is smaller; a little over 6, since sizes in a printed file are rounded
+LEAST = 6.1
 LEADING = 1.2  # from one line to the next, in sizes of the letters
 RISE, FALL = (
     0.78,
@@ -26,7 +29,9 @@ class TooLong(ValueError):
 
 @dataclass(frozen=True)
 class Block:
-    """Words that stand together. what they are called when they do not fit; size in pt as wished; gap, mm, above; at most so many lines."""
+    """Words that stand together. what they are called when they do not fit; size in pt as wished;
+    gap, mm, above; at most so many lines.
+    """
 
     what: str
     words: str
@@ -39,7 +44,9 @@ class Block:
 
 @dataclass(frozen=True)
 class Area:
-    """A box, mm from the label's top left, filled with blocks from its top; anchor is start or middle; centered blocks stand in the middle of its height."""
+    """A box, mm from the label's top left, filled with blocks from its top; anchor is start or
+    middle; centered blocks stand in the middle of its height.
+    """
 
     x: float
     y: float
@@ -52,7 +59,9 @@ class Area:
 
 @dataclass(frozen=True)
 class Code:
-    """A place for a QR code, with its white edge, mm. about says what it leads to, for whoever knows addresses; address is the box for it in letters."""
+    """A place for a QR code, with its white edge, mm. about says what it leads to, for whoever
+    knows addresses; address is the box for it in letters.
+    """
 
     x: float
     y: float
@@ -63,7 +72,9 @@ class Code:
 
 @dataclass(frozen=True)
 class Label:
-    """One label: width and height, mm; its areas; codes; rules (x1, y1, x2, y2), dashed ones where it is folded; a hole (x, y, radius)."""
+    """One label: width and height, mm; its areas; codes; rules (x1, y1, x2, y2), dashed ones where
+    it is folded; a hole (x, y, radius).
+    """
 
     name: str
     width: float
@@ -78,7 +89,9 @@ class Label:
 
 @dataclass(frozen=True)
 class Line:
-    """A line in its place: x of its anchor and y of its foot, mm; size in pt; wide is what it takes at most, mm."""
+    """A line in its place: x of its anchor and y of its foot, mm; size in pt; wide is what it takes
+    at most, mm.
+    """
 
     x: float
     y: float
@@ -99,7 +112,9 @@ class Laid:
 
 
 def laid_out(label: Label) -> Laid:
-    """Every line of a label. Raises TooLong for the longest words of an area that cannot hold its blocks at the least size."""
+    """Every line of a label. Raises TooLong for the longest words of an area that cannot hold its
+    blocks at the least size.
+    """
     lines, shrunk = [], []
     for area in label.areas:
         found, smaller = fitted(area)
@@ -114,7 +129,7 @@ def smallest(laid: Laid) -> float:
 
 
 def fitted(area: Area) -> tuple[list[Line], list[str]]:
-    """The lines of an area, and the names of blocks that are smaller than wished. Raises TooLong."""
+    """The lines of an area, and the names of blocks made smaller than wished. Raises TooLong."""
     blocks = [block for block in area.blocks if block.words.strip()]
     for step in STEPS:
         made, height = [], 0.0
@@ -141,7 +156,9 @@ def fitted(area: Area) -> tuple[list[Line], list[str]]:
 
 
 def _block(block: Block, width: float, size: float) -> tuple[float, list[str]]:
-    """The size, from the one given down, at which a block takes no more lines than it may; no lines where there is none."""
+    """The size, from the one given down, at which a block takes no more lines than it may; no lines
+    where there is none.
+    """
     least = min(block.least, size)
     while True:
         words = wrapped(block.words, width, size, block.bold)
@@ -153,7 +170,9 @@ def _block(block: Block, width: float, size: float) -> tuple[float, list[str]]:
 
 
 def wrapped(words: str, width: float, size: float, bold: bool = False) -> list[str]:
-    """Lines no wider than width, mm, broken at spaces; a word that is wider by itself is broken after a hyphen or slash, else between letters."""
+    """Lines no wider than width, mm, broken at spaces; a word that is wider by itself is broken
+    after a hyphen or slash, else between letters.
+    """
     lines, line = [], ""
     for word in words.split(" "):
         if not word:

@@ -1,4 +1,6 @@
-"""Labels on paper: alone, or many on a sheet of A4 or US Letter, with room for a bar that shows whether the printer kept the size."""
+"""Labels on paper: alone, or many on a sheet of A4 or US Letter, with room for a bar that shows
+whether the printer kept the size.
+"""
 
 from dataclasses import dataclass
 from math import floor
@@ -14,7 +16,9 @@ MOST = 600  # labels in one go
 
 @dataclass(frozen=True)
 class Precut:
-    """A bought sheet of labels, by its measures in mm: left and top edge of the first label, from one label to the next across and down; places already used."""
+    """A bought sheet of labels, by its measures in mm: left and top edge of the first label, from
+    one label to the next across and down; places already used.
+    """
 
     across: int
     rows: int
@@ -35,7 +39,9 @@ class Precut:
 
 @dataclass(frozen=True)
 class Sheets:
-    """What is printed: page is "a4", "letter" or "alone"; each label with its copies; everything moved right and down, mm; the bought sheet, where it is one."""
+    """What is printed: page is "a4", "letter" or "alone"; each label with its copies; everything
+    moved right and down, mm; the bought sheet, where it is one.
+    """
 
     page: str
     labels: tuple[tuple[Laid, int], ...]
@@ -49,7 +55,9 @@ class Sheets:
 
 
 def fits_on(page: str, width: float, height: float, gap: float = 0.0) -> tuple[int, int]:
-    """How many labels go across and down a sheet, of a width and height in mm. Raises KeyError for a page that is not known."""
+    """How many labels go across and down a sheet, of a width and height in mm. Raises KeyError for
+    a page that is not known.
+    """
     wide, high = usable(page)
     return floor((wide + gap) / (width + gap) + 1e-9), floor((high + gap) / (height + gap) + 1e-9)
 
@@ -61,7 +69,9 @@ def usable(page: str) -> tuple[float, float]:
 
 
 def grid(page: str, width: float, height: float, gap: float = 0.0) -> list[tuple[float, float]]:
-    """The top left corners of the labels of one sheet, mm, row by row; the block of them stands in the middle of the sheet's width."""
+    """The top left corners of the labels of one sheet, mm, row by row; the block of them stands in
+    the middle of the sheet's width.
+    """
     across, down = fits_on(page, width, height, gap)
     left = (PAGES[page][0] - across * (width + gap) + gap) / 2
     return [
@@ -76,7 +86,9 @@ def gap_of(laid: Laid) -> float:
 
 
 def has_foot(sheets: Sheets) -> bool:
-    """Whether the bar at the foot has room: alone there is none, on a bought sheet only under its last row."""
+    """Whether the bar at the foot has room: alone there is none, on a bought sheet only under its
+    last row.
+    """
     if sheets.page == "alone" or sheets.precut is None:
         return sheets.page != "alone"
     return (

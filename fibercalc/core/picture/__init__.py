@@ -1,4 +1,6 @@
-"""Pictures as SVG text, drawn to be read at 358 px wide and in black and white, each with the words that stand for it."""
+"""Pictures as SVG text, drawn to be read at 358 px wide and in black and white, each with the words
+that stand for it.
+"""
 
 from .contrast import against, dash_of
 from .drawing import (

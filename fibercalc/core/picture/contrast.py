@@ -1,4 +1,6 @@
-"""Colors of yarn told apart without color: each has a line of its own, black or white, whichever is seen on it."""
+"""Colors of yarn told apart without color: each has a line of its own, black or white, whichever is
+seen on it.
+"""
 
 from ..color import lab_from_hex
 
@@ -11,5 +13,7 @@ def dash_of(place: int) -> str | None:
 
 
 def against(color: str) -> str:
-    """Black on a light color, white on a dark one: a color of the yarn is the same in every scheme."""
+    """Black on a light color, white on a dark one: a color of the yarn is the same in every
+    scheme.
+    """
     return "#000000" if lab_from_hex(color.lstrip("#"))[0] > 50 else "#ffffff"

@@ -1,4 +1,6 @@
-"""A drawing board: shapes and labels on a sheet 360 units wide. Labels are kept inside the sheet, never clipped."""
+"""A drawing board: shapes and labels on a sheet 360 units wide. Labels are kept inside the sheet,
+never clipped.
+"""
 
 from collections.abc import Iterable
 from typing import TypeAlias
@@ -10,7 +12,8 @@ Points: TypeAlias = Iterable[tuple[float, float]]
 
 WIDTH = 360
 TEXT = 14  # the size labels are read at on a phone
-CHARACTER = 0.56  # mean width of a character of our typeface, in em; a little wide, so that labels never clip
+# Mean width of a character of our typeface, in em; a little wide, so that labels never clip
+CHARACTER = 0.56
 
 # The site's own colors, with the light scheme's values where a picture stands alone.
 INK, SOFT, LINE = "var(--ink, #1f2328)", "var(--soft, #555a5f)", "var(--line, #d9d3c4)"
@@ -27,7 +30,9 @@ def n(value: float) -> str:
 
 
 def short(name: str, most: int) -> str:
-    """A name in so many characters: its beginning and its end, since the names of one studio often differ only there."""
+    """A name in so many characters: its beginning and its end, since the names of one studio often
+    differ only there.
+    """
     if len(name) <= most:
         return name
     end = most // 3
@@ -167,7 +172,9 @@ class Drawing:
         stroke: str = "none",
         width: float = 1.0,
     ) -> None:
-        """Many boxes (x, y, width, height) as one path: a fabric of thousands of stitches stays a few elements."""
+        """Many boxes (x, y, width, height) as one path: a fabric of thousands of stitches stays a
+        few elements.
+        """
         data = "".join(
             f"M{n(x)} {n(y)}h{n(wide)}v{n(high)}h{n(-wide)}z" for x, y, wide, high in boxes
         )
@@ -218,7 +225,9 @@ class Drawing:
         fill: str = INK,
         halo: bool = False,
     ) -> None:
-        """A label; moved sideways where it would leave the sheet. A halo keeps it readable across lines."""
+        """A label; moved sideways where it would leave the sheet. A halo keeps it readable across
+        lines.
+        """
         wide = len(words) * size * CHARACTER * (1.06 if bold else 1.0)
         left = x - {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         moved = min(max(left, 1.0), max(self.width - wide - 1.0, 1.0)) - left

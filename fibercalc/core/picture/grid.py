@@ -1,8 +1,9 @@
 """A part of a drawing ruled in threads: cloth of 400 by 400 threads as a few elements.
 
-A thread that goes up and down in a regular order is one dashed line. So cloth is bands of weft, and over them the warp as dashed
-lines, each color and each column of the repeat as one path. Rejected: a box for each crossing (160,000 of them), and patterns or
-masks, which need names of their own in the page and vanish where the first picture of that name is hidden.
+A thread that goes up and down in a regular order is one dashed line. So cloth is bands of weft, and
+over them the warp as dashed lines, each color and each column of the repeat as one path. Rejected:
+a box for each crossing (160,000 of them), and patterns or masks, which need names of their own in
+the page and vanish where the first picture of that name is hidden.
 """
 
 from collections.abc import Sequence
@@ -12,7 +13,9 @@ from .drawing import INK, Drawing
 
 
 class Grid:
-    """Cells counted from the left and from the bottom up, each across x up units on the sheet; whole numbers keep its paths short."""
+    """Cells counted from the left and from the bottom up, each across x up units on the sheet;
+    whole numbers keep its paths short.
+    """
 
     def __init__(self, drawing: Drawing, left: float, bottom: float, across: float, up: float):
         self._add = drawing.add
@@ -29,7 +32,9 @@ class Grid:
         width: float = 0.0,
         opacity: float = 1.0,
     ) -> None:
-        """Many boxes (first column, first row, columns, rows) as one path; width of the outline in sheet units; opacity of the filling 0 to 1."""
+        """Many boxes (first column, first row, columns, rows) as one path; width of the outline in
+        sheet units; opacity of the filling 0 to 1.
+        """
         if boxes:
             data = "".join(f"M{x} {y}h{wide}v{high}h{-wide}z" for x, y, wide, high in boxes)
             outline = (
@@ -60,8 +65,10 @@ class Grid:
         runs: Sequence[int] = (),
         stroke: str = INK,
     ) -> None:
-        """Whole columns from row first to row last as one path. runs: rows shown, rows not shown, and so on over and over from
-        row first (begin with 0 where the first are not shown); without runs all are shown."""
+        """Whole columns from row first to row last as one path. runs: rows shown, rows not shown,
+        and so on over and over from row first (begin with 0 where the first are not shown);
+        without runs all are shown.
+        """
         if places:
             data = "".join(f"M{x} {first}V{last}" for x in places)
             dashes = " ".join(map(str, runs)) or None

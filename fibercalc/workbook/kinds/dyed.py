@@ -1,4 +1,6 @@
-"""What the kettle makes: colorways with their recipes, dye lots, and the skeins that came of them."""
+"""What the kettle makes: colorways with their recipes, dye lots, and the skeins that came of
+them.
+"""
 
 from ...core.card import COLOR, DATE, Input
 from ...core.units import (

@@ -1,4 +1,6 @@
-"""What is on the shelf: bases and the mill lots they came in, dye jars and the stock bottles made from them."""
+"""What is on the shelf: bases and the mill lots they came in, dye jars and the stock bottles made
+from them.
+"""
 
 from ...core.card import DATE, Input
 from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
