@@ -1,7 +1,8 @@
 """What is left in the bath, how many rinses are still to come, and why color comes off.
 
-A rinse leaves a share of the color behind, its carry-over, so the color falls by the same factor each time and its logarithm by the
-same step. A carry-over well above what the water held by the yarn explains means that the yarn itself gives off dye.
+A rinse leaves a share of the color behind, its carry-over, so the color falls by the same factor
+each time and its logarithm by the same step. A carry-over well above what the water held by the
+yarn explains means that the yarn itself gives off dye.
 """
 
 from collections.abc import Mapping, Sequence
@@ -22,7 +23,8 @@ class CarryOver:
     """How much of the color one rinse leaves.
 
     share      % of the color that the next rinse still has, fitted
-    low, high  its likely range, %; high may reach 100 and above, and then rinsing may not be helping at all
+    low, high  its likely range, %; high may reach 100 and above, and then rinsing
+               may not be helping at all
     last       color at the last rinse on the fitted line, in the readings' unit
     """
 
@@ -33,16 +35,19 @@ class CarryOver:
 
 
 def left_from_ladder(jar: float, step: float = 2.0) -> float:
-    """Color left, % of the starting bath, from the jar of a dilution ladder that it matches: 100 / step^jar.
+    """Color left, % of the starting bath, from the jar of a dilution ladder that
+    it matches: 100 / step^jar.
 
-    jar   0 for the starting bath, 1 for it thinned once, and so on; halves between two jars; 0 to 20
+    jar   0 for the starting bath, 1 for it thinned once, and so on; halves
+          between two jars; 0 to 20
     step  times that each jar is thinner than the last, above 1 to 10
     Raises OutOfRange outside these.
     Source: arithmetic.
     """
     require("jar", jar, 0.0, 20.0)
     require("step", step, 1.0, 10.0, above=1.0)
-    return 100 / step**jar
+    left: float = 100 / step**jar
+    return left
 
 
 def ladder_range(jar: float, step: float = 2.0) -> tuple[float, float]:
@@ -84,7 +89,8 @@ def dye_left(mass: float, depth: float, left: float) -> float:
 
 
 def carry_over_of_water(held: float, rinse: float) -> float:
-    """Carry-over, %, when the only color is that of the liquor the yarn holds: held / (held + rinse).
+    """Carry-over, %, when the only color is that of the liquor the yarn
+    holds: held / (held + rinse).
 
     held   mL of liquor in the squeezed yarn, above 0
     rinse  mL of clean water, 0 or more
@@ -97,7 +103,8 @@ def carry_over_of_water(held: float, rinse: float) -> float:
 
 
 def slope_of_fall(readings: Sequence[tuple[float, float]]) -> float:
-    """What the natural logarithm of the color changes by from rinse to rinse: the slope of a least-squares line.
+    """What the natural logarithm of the color changes by from rinse to rinse: the
+    slope of a least-squares line.
 
     readings  (number of the rinse, color in any unit above 0) each, two or more different rinses
     Raises OutOfRange outside these.
@@ -124,13 +131,16 @@ def _spread(readings: Sequence[tuple[float, float]]) -> float:
 def fit_carry_over(
     readings: Sequence[tuple[float, float]], reading_error: float = 0.0, slope: float | None = None
 ) -> CarryOver:
-    """Carry-over from readings of several rinses: a least-squares line through the logarithms of the color.
+    """Carry-over from readings of several rinses: a least-squares line through
+    the logarithms of the color.
 
-    readings       (number of the rinse, color in any unit above 0) each, two or more different rinses
+    readings       (number of the rinse, color in any unit above 0) each,
+                   two or more different rinses
     reading_error  % either way of one reading, 0 to 200: the least spread that is believed
     slope          of that line, where it is known already (see slope_of_fall)
     Raises OutOfRange outside these.
-    Source: definition (least squares; the range of the slope by Student's t with two numbers less than readings).
+    Source: definition (least squares; the range of the slope by Student's t with two
+    numbers less than readings).
     """
     require("reading_error", reading_error, 0.0, 200.0)
     slope = slope_of_fall(readings) if slope is None else slope
@@ -155,7 +165,8 @@ def fit_carry_over(
 
 
 def rinses_needed(now: float, wanted: float, carry_over: float) -> float:
-    """Rinses still to come, with the part of one: ln(c0 / c) / ln(1 / carry-over); 0 when it is there already.
+    """Rinses still to come, with the part of one: ln(c0 / c) / ln(1 / carry-over); 0
+    when it is there already.
 
     now         color of the last rinse, above 0
     wanted      color that is good enough, above 0, in the same unit
@@ -190,7 +201,8 @@ def whole_rinses(rinses: float) -> int:
 
 
 def yarn_gives_off(fitted_low: float, expected: float) -> bool:
-    """Whether the yarn itself gives off dye: even the low end of the fitted carry-over is above that of the water it holds.
+    """Whether the yarn itself gives off dye: even the low end of the fitted carry-over is above
+    that of the water it holds.
 
     fitted_low  %, 0 or more (see fit_carry_over)
     expected    %, 0 or more (see carry_over_of_water)
@@ -219,7 +231,8 @@ def bleed_causes() -> SourcedTable:
 
 
 def likely_causes(observed: Mapping[str, str]) -> list[tuple[str, float]]:
-    """Causes that the signs speak for, with their points, the likeliest first; those with no points are left out.
+    """Causes that the signs speak for, with their points, the likeliest first; those
+    with no points are left out.
 
     observed  "yes", "no" or "not known" by symptom; a symptom left out is not known
     Raises KeyError for a symptom that is not listed; ValueError for another word.
@@ -240,7 +253,8 @@ def likely_causes(observed: Mapping[str, str]) -> list[tuple[str, float]]:
 
 
 def lint_or_dye(fibers_seen: str, cloth_stain: str) -> str:
-    """Whether a damp white cloth met loose fiber or dye: "lint", "dye", "both", "neither" or "not known".
+    """Whether a damp white cloth met loose fiber or dye: "lint", "dye", "both",
+    "neither" or "not known".
 
     fibers_seen  colored hairs on the cloth: "yes", "no" or "not known"
     cloth_stain  an even stain under them: "yes", "no" or "not known"

@@ -1,15 +1,20 @@
 """Cautions that more than one card of the dye chapter shows, each written once."""
 
 from collections.abc import Callable
+from typing import Any
 
 from ..core.card import Caution
+from ..core.outcome import Outcome
+
+When = Callable[[Outcome[Any]], bool]
 
 
-def gas_indoors(when: Callable | None = None) -> Caution:
+def gas_indoors(when: When | None = None) -> Caution:
     """A flame in a room lets off carbon monoxide.
 
     when  decides from the outcome whether it applies; always, if None
-    Source: cpsc-carbon-monoxide (no odor; an open window or a fan is no proof against it); common-practice.
+    Source: cpsc-carbon-monoxide (no odor; an open window or a fan is no proof
+    against it); common-practice.
     """
     return Caution(
         "Gas indoors: carbon monoxide.",
@@ -20,7 +25,7 @@ def gas_indoors(when: Callable | None = None) -> Caution:
     )
 
 
-def one_circuit(when: Callable | None = None) -> Caution:
+def one_circuit(when: When | None = None) -> Caution:
     """Two large plates are more than one circuit carries.
 
     when  decides from the outcome whether it applies; always, if None
@@ -35,7 +40,7 @@ def one_circuit(when: Callable | None = None) -> Caution:
     )
 
 
-def soda_in_aluminum(when: Callable | None = None) -> Caution:
+def soda_in_aluminum(when: When | None = None) -> Caution:
     """Alkali dissolves aluminum.
 
     when  decides from the outcome whether it applies; always, if None

@@ -1,5 +1,7 @@
 """Which dye holds on which fiber, where the two are not made for each other."""
 
+from typing import Any
+
 from ..core.table import STATUS_WORDS, read_table
 
 
@@ -10,10 +12,11 @@ def kind_of(fiber: str) -> str:
     Raises KeyError for an unknown one.
     Source: dyeing-textbook (recalled).
     """
-    return read_table("dye", "fiber-kinds").row("fiber", fiber)["kind"]
+    kind: str = read_table("dye", "fiber-kinds").row("fiber", fiber)["kind"]
+    return kind
 
 
-def told(row: dict) -> str:
+def told(row: dict[str, Any]) -> str:
     """What a row of the table dye-on-fiber says, and how that is known.
 
     row  of the table
@@ -23,8 +26,9 @@ def told(row: dict) -> str:
     return f"{row['words']} ({STATUS_WORDS[row['status']]})."
 
 
-def ill_fit(dye_class: str, fiber: str) -> dict | None:
-    """The row of the table dye-on-fiber for a class of dye on a fiber that it is not made for; None where there is none.
+def ill_fit(dye_class: str, fiber: str) -> dict[str, Any] | None:
+    """The row of the table dye-on-fiber for a class of dye on a fiber that it is not made for;
+    None where there is none.
 
     dye_class  key of a class of dye: acid-milling, premetallized-1-2, reactive, direct
     fiber      as the tables of densities and of care name it

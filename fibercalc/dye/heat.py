@@ -1,7 +1,9 @@
-"""Heating and cooling a bath: energy, time from the plate's power, what the pot loses, what it costs.
+"""Heating and cooling a bath: energy, time from the plate's power, what the
+pot loses, what it costs.
 
-A bath is one lump of water, fiber and pot at one temperature. It takes energy in proportion to its heat capacity and loses it in
-proportion to how much hotter than the room it is; so a heated bath nears a highest temperature, and a cooling one the room's.
+A bath is one lump of water, fiber and pot at one temperature. It takes energy in proportion to its
+heat capacity and loses it in proportion to how much hotter than the room it is; so a heated bath
+nears a highest temperature, and a cooling one the room's.
 """
 
 from ..core.arithmetic import exp, ln
@@ -35,7 +37,8 @@ def specific_heat(what: str) -> float:
     Raises KeyError for a material that is not listed.
     Source: as specific_heats.
     """
-    return specific_heats().row("what", what)["heat"]
+    heat: float = specific_heats().row("what", what)["heat"]
+    return heat
 
 
 def heat_capacity(
@@ -110,7 +113,8 @@ def power_into_bath(power: float, efficiency: float) -> float:
 
 
 def hottest(net_power: float, loss: float, room: float) -> float:
-    """Temperature, °C, that the bath would near and never pass if water did not boil: where it loses all that it gets.
+    """Temperature, °C, that the bath would near and never pass if water did not boil: where
+    it loses all that it gets.
 
     net_power  kW into the bath, 0 to 100 (see power_into_bath)
     loss       W for each degree above the room, above 0 to 1,000
@@ -132,7 +136,8 @@ def heating_time(
     loss: float = 0.0,
     room: float = 20.0,
 ) -> float:
-    """Time, min, to heat the bath at a steady power: -(C/k) ln(1 - k dT/P) from the room's temperature, and the same from any other.
+    """Time, min, to heat the bath at a steady power: -(C/k) ln(1 - k dT/P) from the room's
+    temperature, and the same from any other.
 
     capacity   kJ/K, above 0
     net_power  kW into the bath, above 0 to 100
@@ -181,7 +186,8 @@ def holding_energy(loss: float, temperature: float, room: float, minutes: float)
 
 
 def cooling_rate(first: float, second: float, room: float, minutes: float) -> float:
-    """How fast a bath with the heat off nears the room's temperature, as a share a minute, from two readings.
+    """How fast a bath with the heat off nears the room's temperature, as a share a
+    minute, from two readings.
 
     first    °C at the first reading, above second, to 105
     second   °C at the second, above room
@@ -232,7 +238,8 @@ def cooled_to(rate: float, start: float, room: float, minutes: float) -> float:
 
 
 def loss_from_cooling(rate: float, capacity: float) -> float:
-    """What the pot loses, W for each degree above the room, from how it cooled with the same lid on or off.
+    """What the pot loses, W for each degree above the room, from how it cooled
+    with the same lid on or off.
 
     rate      share a minute, 0 or more (see cooling_rate)
     capacity  kJ/K of the bath that cooled, above 0

@@ -1,7 +1,9 @@
-"""Stock solutions: making one up, thinning it, making more of it, a jar of another strength, and how it weakens.
+"""Stock solutions: making one up, thinning it, making more of it, a jar of another
+strength, and how it weakens.
 
-A stock is made up TO a volume: the powder goes into part of the water, and water is added until the vessel's mark is reached. Powder
-takes room of its own, so adding the whole volume of water to it makes a weaker stock. Strengths are grams in 100 mL.
+A stock is made up TO a volume: the powder goes into part of the water, and water is added until the
+vessel's mark is reached. Powder takes room of its own, so adding the whole volume of water to it
+makes a weaker stock. Strengths are grams in 100 mL.
 """
 
 from ..core.problem import OutOfRange, require
@@ -124,13 +126,15 @@ def diluted_volume(volume: float, have: float, wanted: float) -> float:
 
 
 def powder_to_extend(volume: float, strength: float, left: float, strength_left: float) -> float:
-    """Powder, g, to add to what is left so that, made up to a larger volume, it has the strength wanted.
+    """Powder, g, to add to what is left so that, made up to a larger volume,
+    it has the strength wanted.
 
     volume         mL wanted, left and more
     strength       g in 100 mL wanted, above 0 to 40
     left           mL of old stock, 0 or more
     strength_left  g in 100 mL it has now, 0 to 40
-    Raises OutOfRange outside these; old stock that already holds more dye is refused with what to change.
+    Raises OutOfRange outside these; old stock that already holds more dye is
+    refused with what to change.
     Source: definition of strength (the dye adds up).
     """
     require("left", left, 0.0)
@@ -181,4 +185,5 @@ def strength_kept(strength: float, weeks: float, weekly_loss: float) -> float:
     require("strength", strength, 0.0, STRONGEST, above=0.0)
     require("weeks", weeks, 0.0, 520.0)
     require("weekly_loss", weekly_loss, 0.0, 90.0)
-    return strength * (1 - weekly_loss / 100) ** weeks
+    left: float = strength * (1 - weekly_loss / 100) ** weeks
+    return left

@@ -1,10 +1,12 @@
-"""Water as vapor: its pressure by temperature, the air's pressure by altitude, and so where a pot boils."""
+"""Water as vapor: its pressure by temperature, the air's pressure by altitude,
+and so where a pot boils."""
 
 from math import log10
 
 from ..core.problem import require
 
-# Antoine equation of water, pressure in mmHg, temperature in °C, from 1 to 100 °C (from memory, unverified).
+# Antoine equation of water, pressure in mmHg, temperature in °C, from 1 to 100 °C
+# (from memory, unverified).
 ANTOINE = (8.07131, 1730.63, 233.426)
 KILOPASCALS_PER_MMHG = 0.133322
 SEA_LEVEL_PRESSURE = 101.325  # kPa, standard atmosphere
@@ -24,14 +26,16 @@ def vapor_pressure(temperature: float) -> float:
 
 
 def air_pressure(altitude: float) -> float:
-    """Usual pressure of the air, kPa. Weather moves it by about 3 % either way, the boiling point by about 0.8 °C.
+    """Usual pressure of the air, kPa. Weather moves it by about 3 % either way, the
+    boiling point by about 0.8 °C.
 
     altitude  m above the sea, -400 to 5,000
     Raises OutOfRange outside this.
     Source: standard-atmosphere (constants from memory, unverified).
     """
     require("altitude", altitude, LOWEST, HIGHEST)
-    return SEA_LEVEL_PRESSURE * (1 - 2.25577e-5 * altitude) ** 5.25588
+    pressure: float = SEA_LEVEL_PRESSURE * (1 - 2.25577e-5 * altitude) ** 5.25588
+    return pressure
 
 
 def boiling_point(altitude: float) -> float:
@@ -39,14 +43,16 @@ def boiling_point(altitude: float) -> float:
 
     altitude  m above the sea, -400 to 5,000
     Raises OutOfRange outside this.
-    Source: antoine-water and standard-atmosphere (from memory); within 0.5 °C of points of a handbook (pocket-ref-boiling).
+    Source: antoine-water and standard-atmosphere (from memory); within 0.5 °C of points of a
+    handbook (pocket-ref-boiling).
     """
     a, b, c = ANTOINE
     return b / (a - log10(air_pressure(altitude) / KILOPASCALS_PER_MMHG)) - c
 
 
 def highest_setting(altitude: float, below: float = 1.0) -> float:
-    """Highest bath temperature, °C, worth asking for: a little below boiling, where a bath still holds still.
+    """Highest bath temperature, °C, worth asking for: a little below boiling, where
+    a bath still holds still.
 
     altitude  m above the sea, -400 to 5,000
     below     °C kept below boiling, 0 to 20

@@ -1,7 +1,9 @@
-"""What a customer may ask for with only a skein in hand: projects and their sizes, as inputs of the card yarn-needed.
+"""What a customer may ask for with only a skein in hand: projects and their sizes, as
+inputs of the card yarn-needed.
 
-Data only; whoever shows it adds the skein and how sure one wants to be. Body sizes come from the chapter's tables. Every other
-measure is common practice (no source) and stands in the words that the customer reads.
+Data only; whoever shows it adds the skein and how sure one wants to be. Body sizes come from
+the chapter's tables. Every other measure is common practice (no source) and stands in the
+words that the customer reads.
 """
 
 from dataclasses import dataclass
@@ -11,7 +13,8 @@ from ..core.table import read_table
 from .projects.sweater import BABIES, CHILDREN, MEN, WOMEN
 
 CM = 2.54
-# For whoever asks how it is worked out, and beside no address: what is from memory was read at none.
+# For whoever asks how it is worked out, and beside no address: what is
+# from memory was read at none.
 BODIES_FROM = (
     "Sizes of bodies are meant as the Craft Yarn Council’s; most of them are from memory,"
     " unverified. Where your own measures differ, go by them."
@@ -20,7 +23,8 @@ BODIES_FROM = (
 
 @dataclass(frozen=True)
 class Size:
-    """One size: its key, the word a customer picks, the measure beside it, and the card's inputs that stand for it."""
+    """One size: its key, the word a customer picks, the measure beside it, and the card's
+    inputs that stand for it."""
 
     key: str
     label: str
@@ -30,8 +34,9 @@ class Size:
 
 @dataclass(frozen=True)
 class Project:
-    """One thing to make: its key, the words a customer picks, what is taken for granted, its sizes and the key of the one shown first;
-    and where the sizes are from, for whoever asks how it is worked out."""
+    """One thing to make: its key, the words a customer picks, what is taken for granted,
+    its sizes and the key of the one shown first; and where the sizes are from, for whoever
+    asks how it is worked out."""
 
     key: str
     label: str
@@ -53,10 +58,8 @@ def _around(name: str, low: float, high: float) -> str:
 def _bodies(table: str, girth: str, ease: str, structure: str) -> tuple[Size, ...]:
     sizes = []
     for row in read_table("knit", table).rows:
-        low, high = (
-            row.get(f"{girth}_low", row.get(girth)),
-            row.get(f"{girth}_high", row.get(girth)),
-        )
+        ends = (f"{girth}_low", f"{girth}_high")
+        low, high = (row[end if end in row else girth] for end in ends)
         label = f"{row['label'][0].upper()}{row['label'][1:]}"
         sizes.append(
             Size(
@@ -141,19 +144,28 @@ def _hats() -> Project:
 
 
 def _measured(
-    key: str, label: str, assumes: str, first: str, make: str, names: tuple[str, ...], rows: tuple
+    key: str,
+    label: str,
+    assumes: str,
+    first: str,
+    make: str,
+    names: tuple[str, ...],
+    rows: tuple[tuple[str, str, str, *tuple[float, ...]], ...],
 ) -> Project:
-    """A project by measures in cm; each row is a key, a word, the measure in words and the numbers for these names."""
+    """A project by measures in cm; each row is a key, a word, the measure in words and the
+    numbers for these names."""
     return Project(
         key,
         label,
         assumes,
         tuple(
             Size(
-                *row[:3],
-                {"make": make} | {name: f"{number} cm" for name, number in zip(names, row[3:])},
+                size,
+                word,
+                measure,
+                {"make": make} | {name: f"{number} cm" for name, number in zip(names, numbers)},
             )
-            for row in rows
+            for size, word, measure, *numbers in rows
         ),
         first,
     )

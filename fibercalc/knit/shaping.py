@@ -1,7 +1,9 @@
-"""Increases or decreases spread evenly, over a round, a flat row, or over rows; as counts and as instructions in words.
+"""Increases or decreases spread evenly, over a round, a flat row, or over rows; as counts and
+as instructions in words.
 
-The counts between two changes differ by at most one (or by one pair of rows). In a round each change follows its gap, so the last
-ends the round; in a flat row the first and the last gap are half ones, so that the row looks the same from both edges.
+The counts between two changes differ by at most one (or by one pair of rows). In a round each
+change follows its gap, so the last ends the round; in a flat row the first and the last gap are
+half ones, so that the row looks the same from both edges.
 """
 
 from collections.abc import Sequence
@@ -26,7 +28,8 @@ def plain_stitches(stitches: int, changes: int, taken: int) -> int:
 
     stitches  in the row or round before it, 1 to 5,000
     changes   increases or decreases, 0 to 5,000
-    taken     stitches one change is worked on, 0 to 3 (make 1: 0; knit front and back: 1; knit 2 together: 2)
+    taken     stitches one change is worked on, 0 to 3 (make 1: 0; knit front and
+              back: 1; knit 2 together: 2)
     Raises OutOfRange outside these, and when the changes take more stitches than there are.
     Source: arithmetic.
     """
@@ -72,7 +75,8 @@ def even_gaps(plain: int, changes: int, closed: bool, edge: int = 0) -> list[int
 
     plain    plain stitches to share out, 0 to 5,000 (see plain_stitches)
     changes  increases or decreases, 1 to 5,000
-    closed   a round (as many gaps as changes), or a flat row (one gap more, the first and last about half)
+    closed   a round (as many gaps as changes), or a flat row (one gap more, the
+             first and last about half)
     edge     stitches kept plain at both ends of a flat row, 0 to 20
     Raises OutOfRange outside these, and when the edges are more than there is.
     Source: arithmetic (each change at the whole stitch below its exact place).
@@ -98,7 +102,8 @@ def even_gaps(plain: int, changes: int, closed: bool, edge: int = 0) -> list[int
 
 
 def even_rows(rows: int, changes: int, every: int = 1) -> list[int]:
-    """How many rows each change takes, its own row the last of them: the shorter ones first. They add up to rows, less what is over.
+    """How many rows each change takes, its own row the last of them: the shorter ones first. They
+    add up to rows, less what is over.
 
     rows     in which to shape, 1 to 5,000
     changes  shaping rows, 1 to rows / every
@@ -160,7 +165,8 @@ def row_words(gaps: Sequence[int], closed: bool, change: str) -> str:
 
 
 def rows_words(takes: Sequence[int], rows: int, change: str) -> str:
-    """Shaping over rows in words: "Increase on every 6th row 8 times, then on every 7th row 4 times."
+    """Shaping over rows in words: "Increase on every 6th row 8 times, then
+    on every 7th row 4 times."
 
     takes   rows each change takes (see even_rows)
     rows    rows in all; what is over is knit plain at the end
@@ -168,7 +174,7 @@ def rows_words(takes: Sequence[int], rows: int, change: str) -> str:
     Raises nothing.
     Source: common practice (how patterns are written).
     """
-    parts = []
+    parts: list[str] = []
     for repeat in in_repeats(takes):
         for gap in repeat.gaps:
             which = (

@@ -1,4 +1,5 @@
-"""Baths of water, acid and alkali: their pH, and how much of a chemical brings them to a pH. Water alone, before fiber."""
+"""Baths of water, acid and alkali: their pH, and how much of a chemical brings them to a pH.
+Water alone, before fiber."""
 
 from collections.abc import Mapping
 from functools import cache
@@ -10,9 +11,10 @@ from ..core.table import read_table
 from .charge_balance import Forms, Weak, forms, solve, water_charge
 
 ALKALINITY_PER_MOLE = 50_000.0  # mg of calcium carbonate that neutralize one mole of acid
-OPEN_AIR_CARBONIC = 1.4e-5  # mol/L that stays in water open to air (420 ppm of carbon dioxide); from memory, unverified
+# mol/L that stays in water open to air (420 ppm of carbon dioxide); from memory, unverified
+OPEN_AIR_CARBONIC = 1.4e-5
 STRONGEST = 10.0  # mol/L: no bath is stronger
-NOTHING = {}  # the contents of plain water
+NOTHING: Mapping[str, float] = {}  # the contents of plain water
 
 
 @cache
@@ -79,7 +81,8 @@ def density(chemical: str, percent: float) -> float:
     chemical  acetic, formic, citric or ammonia
     percent   strength, % by weight, from 0 to the table's last row
     Raises KeyError for a chemical without densities and OutOfRange outside the table.
-    Source: density-table; strong acetic and formic, citric above 30 % and ammonia: handbook-densities (from memory, unverified).
+    Source: density-table; strong acetic and formic, citric above 30 % and ammonia:
+    handbook-densities (from memory, unverified).
     """
     low, high = densities_around(chemical, percent)
     return density_between(
@@ -127,8 +130,10 @@ def bath_ph(
     liters      of bath, above 0
     contents    grams of each pure chemical of the table bath-chemicals, by its key, each 0 or more
     alkalinity  of the water, mg/L as calcium carbonate, 0 to 2,000
-    driven_off  True when carbon dioxide has left (stirred hot, or stood); False in a closed or fresh bath
-    cations     further strong cations (positive) or anions (negative), mol/L: what fiber and earlier additions left behind
+    driven_off  True when carbon dioxide has left (stirred hot, or stood); False
+                in a closed or fresh bath
+    cations     further strong cations (positive) or anions (negative), mol/L: what fiber and
+                earlier additions left behind
     activities  False leaves the activity coefficients at 1
     Raises OutOfRange outside these or above 10 mol/L of anything, KeyError for an unknown chemical.
     Source: goldberg-2002 (constants), spana-help (activities).
@@ -144,7 +149,8 @@ def ionic_strength(
     driven_off: bool = False,
     cations: float = 0.0,
 ) -> float:
-    """Ionic strength of a bath, mol/L: above 0.1 the pH is rough, above 0.5 very rough (see ph_error).
+    """Ionic strength of a bath, mol/L: above 0.1 the pH is rough, above 0.5
+    very rough (see ph_error).
 
     liters      of bath, above 0
     contents    grams of each pure chemical, by its key, each 0 or more
@@ -166,7 +172,8 @@ def charge_left(
     driven_off: bool = False,
     cations: float = 0.0,
 ) -> float:
-    """Charges of all ions added up at a pH, mol/L: nothing at the bath's own pH, positive below it. What a working shows of the balance.
+    """Charges of all ions added up at a pH, mol/L: nothing at the bath's own pH, positive below it.
+    What a working shows of the balance.
 
     ph          0 to 14
     liters      of bath, above 0
@@ -175,7 +182,8 @@ def charge_left(
     driven_off  whether carbon dioxide has left
     cations     further strong cations (positive) or anions (negative), mol/L
     Raises OutOfRange outside these or above 10 mol/L of anything, KeyError for an unknown chemical.
-    Source: definition (electroneutrality); goldberg-2002 (constants), spana-help (activities, at the bath's own ionic strength).
+    Source: definition (electroneutrality); goldberg-2002 (constants), spana-help (activities, at
+    the bath's own ionic strength).
     """
     require("ph", ph, -1.0, 15.0)
     weak, plus, minus = _bath(liters, contents, alkalinity, driven_off, cations)
@@ -192,7 +200,8 @@ def ph_error(strength: float) -> float:
 
     strength  ionic strength, mol/L, 0 or more
     Raises OutOfRange for a negative one.
-    Source: spana-help (where Davies holds); the widths are our own, from tabled pH values missed by up to 0.04 at 0.1 mol/L.
+    Source: spana-help (where Davies holds); the widths are our own, from tabled pH values missed
+    by up to 0.04 at 0.1 mol/L.
     """
     require("strength", strength, 0.0)
     return (
@@ -220,7 +229,8 @@ def dose_for_ph(
     alkalinity  of the water, mg/L as calcium carbonate, 0 to 2,000
     driven_off  True when carbon dioxide leaves as it forms
     cations     further strong cations (positive) or anions (negative), mol/L
-    Raises OutOfRange outside these and for a pH this chemical cannot reach, KeyError for an unknown chemical.
+    Raises OutOfRange outside these and for a pH this chemical cannot reach,
+    KeyError for an unknown chemical.
     Source: goldberg-2002 (constants), spana-help (activities); definition (electroneutrality).
     """
     require("target", target, 0.0, 14.0)
@@ -254,8 +264,9 @@ def dose_for_ph(
 
 
 def _moles(charge: float, there: float, strong: float, mine: Forms) -> float | None:
-    """The dose, mol/L, that cancels the charge of everything else; None where none does. Where the dosed acid leaves as a gas the
-    balance is two straight lines: all of it stays, or no more than the most that can."""
+    """The dose, mol/L, that cancels the charge of everything else; None where none does. Where
+    the dosed acid leaves as a gas the balance is two straight lines: all of it stays, or no more
+    than the most that can."""
     total = strong + mine.charge
     dose = -(charge + there * mine.charge) / total if total else inf
     if there + dose > mine.most:

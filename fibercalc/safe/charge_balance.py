@@ -1,7 +1,9 @@
-"""The pH of water with acids and bases in it, by exact charge balance with Davies activities, at 25 °C.
+"""The pH of water with acids and bases in it, by exact charge balance with
+Davies activities, at 25 °C.
 
-Every dissolved weak acid or base is a `Weak`; strong ions (sodium, chloride) are given as they are. The pH is the one root at
-which all charges cancel: the sum of charges only rises with acidity, so a bracket always holds it.
+Every dissolved weak acid or base is a `Weak`; strong ions (sodium, chloride) are given as they
+are. The pH is the one root at which all charges cancel: the sum of charges only rises with
+acidity, so a bracket always holds it.
 """
 
 from collections.abc import Sequence
@@ -26,7 +28,8 @@ class Weak:
     total    mol/L of all its forms together
     pkas     its pKa at 25 °C and no salt, in the order in which it gives protons away
     charge   of the form that still has all its protons: 0 for an acid, +1 for ammonium
-    escapes  mol/L that the form with all its protons can keep: what is above leaves as a gas; infinite in a closed vessel
+    escapes  mol/L that the form with all its protons can keep: what is above leaves as a gas;
+             infinite in a closed vessel
     """
 
     total: float
@@ -54,7 +57,9 @@ def davies(charge: int, ionic_strength: float) -> float:
     require("ionic_strength", ionic_strength, 0.0)
     strength = min(ionic_strength, HELD_ABOVE)
     root = sqrt(strength)
-    return 10.0 ** (-DAVIES_A * charge * charge * (root / (1.0 + root) - DAVIES_SLOPE * strength))
+    bent = root / (1.0 + root) - DAVIES_SLOPE * strength
+    coefficient: float = 10.0 ** (-DAVIES_A * charge * charge * bent)
+    return coefficient
 
 
 class _Mixed:
@@ -79,7 +84,8 @@ class _Mixed:
             self.weak.append((each.total, each.charge, each.escapes, weights))
 
     def at(self, activity: float) -> tuple[float, float, float]:
-        """Sum of charges of hydrogen, hydroxide and weak forms, mol/L; its slope against ln(activity); and their part of the ionic strength."""
+        """Sum of charges of hydrogen, hydroxide and weak forms, mol/L; its slope against
+        ln(activity); and their part of the ionic strength."""
         hydrogen, hydroxide = activity / self.g1, self.kw / (activity * self.g1)
         charge, slope = hydrogen - hydroxide, hydrogen + hydroxide
         squares = slope
@@ -112,9 +118,11 @@ def solve(
     weak        the weak acids and bases in the water; list and totals may be empty or 0
     cations     strong cations (sodium), mol/L, 0 to 50
     anions      strong anions (chloride), mol/L, 0 to 50
-    activities  False leaves activity coefficients at 1: the school sum, off by up to 0.3 in salty water
+    activities  False leaves activity coefficients at 1: the school sum, off
+                by up to 0.3 in salty water
     Raises OutOfRange for negative or huge amounts.
-    Source: spana-help (activities); definition (electroneutrality); goldberg-2002 (constants, by way of the caller).
+    Source: spana-help (activities); definition (electroneutrality); goldberg-2002
+    (constants, by way of the caller).
     """
     require("cations", cations, 0.0, 50.0)
     require("anions", anions, 0.0, 50.0)
@@ -137,7 +145,8 @@ def solve(
 
 
 def _root(mixed: _Mixed, strong: float, start: float) -> tuple[float, float]:
-    """ln(activity) where the charges cancel, by Newton kept inside a bracket, and the weak forms' part of the ionic strength there."""
+    """ln(activity) where the charges cancel, by Newton kept inside a bracket, and the weak forms'
+    part of the ionic strength there."""
     low, high = -HIGHEST * LN10, -LOWEST * LN10
     at = start
     for _ in range(200):
@@ -159,7 +168,8 @@ def _root(mixed: _Mixed, strong: float, start: float) -> tuple[float, float]:
 
 @dataclass(frozen=True)
 class Forms:
-    """One weak acid at one pH: the mean charge of its forms, the mean square of it, and the mol/L that can stay (infinite if it cannot leave)."""
+    """One weak acid at one pH: the mean charge of its forms, the mean square of it, and the mol/L
+    that can stay (infinite if it cannot leave)."""
 
     charge: float
     squared: float

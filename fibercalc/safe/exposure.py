@@ -1,4 +1,5 @@
-"""Published limits for vapors in air: the stricter one counts, and it is named with its body and date."""
+"""Published limits for vapors in air: the stricter one counts, and it is named
+with its body and date."""
 
 from collections.abc import Sequence
 
@@ -18,7 +19,10 @@ def stricter(vapor: str) -> float:
     Raises KeyError for another vapor.
     Source: osha-1910-1000, niosh-limits, uk-eh40 (UK from memory, unverified).
     """
-    return _lowest(vapor, BODIES)
+    limit = _lowest(vapor, BODIES)
+    if limit is None:
+        raise KeyError(f"no limit over a work day for {vapor}")
+    return limit
 
 
 def stricter_short(vapor: str) -> float | None:
@@ -57,7 +61,8 @@ def _lowest(vapor: str, columns: dict[str, str]) -> float | None:
 
 
 def limits_words(vapors: Sequence[str]) -> str:
-    """The limits of each vapor in words, the stricter where several bodies give one, with body and date.
+    """The limits of each vapor in words, the stricter where several bodies
+    give one, with body and date.
 
     vapors  acetic, formic or ammonia, each named once or more often
     Raises KeyError for another vapor.

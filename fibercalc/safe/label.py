@@ -1,12 +1,15 @@
-"""Which hazard statements a mixture needs, by the concentration limits of the CLP Regulation, added up over its substances."""
+"""Which hazard statements a mixture needs, by the concentration limits of the CLP Regulation, added
+up over its substances."""
 
 from collections.abc import Mapping, Sequence
 from functools import cache
+from typing import Any
 
 from ..core.problem import require
 from ..core.table import read_table
 
-# What a sum of shares of limits brings, strongest first; a statement hides the ones after the arrow.
+# What a sum of shares of limits brings, strongest first; a statement hides
+# the ones after the arrow.
 SUMS = {
     "corr_a": "H314",
     "corr": "H314",
@@ -29,19 +32,21 @@ CLASSES = {
     "eye": "Eye Irrit. 2",
     "airway": "STOT SE 3",
 }
-# An acute toxicity estimate up to this brings this: swallowed in mg/kg, inhaled as vapor in mg/L. Stronger classes are out of reach
-# of every substance of the table. Source: clp-acute, Table 3.1.1.
+# An acute toxicity estimate up to this brings this: swallowed in mg/kg, inhaled as vapor in mg/L.
+# Stronger classes are out of reach of every substance of the table. Source: clp-acute, Table 3.1.1.
 ACUTE = {
     "oral": ((2000.0, "H302", "Acute Tox. 4"),),
     "vapor": ((10.0, "H331", "Acute Tox. 3"), (20.0, "H332", "Acute Tox. 4")),
 }
 RELEVANT = 1.0  # % from which a substance counts toward it: clp-acute, 3.1.3.3
-ASKED = 0.1  # % from which a statement without a limit is asked about: the general cut-off, and a sensitizer's limit if it is of category 1A
+# % from which a statement without a limit is asked about: the general cut-off, and a sensitizer's
+# limit if it is of category 1A
+ASKED = 0.1
 LOW_PH, HIGH_PH = 2.0, 11.5  # CLP Annex I 3.2.3: read (clp-3-2-3)
 
 
 @cache
-def _rows() -> dict[str, dict]:
+def _rows() -> dict[str, dict[str, Any]]:
     return {row["key"]: row for row in read_table("safe", "label-limits").rows}
 
 
@@ -75,10 +80,12 @@ def sum_of_shares(strengths: Sequence[float], limits: Sequence[float]) -> float:
 
 
 def classes(contents: Mapping[str, float], ph: float = 7.0) -> dict[str, str]:
-    """Class by hazard statement that follows from limits, strongest first; what a stronger one covers is left out.
+    """Class by hazard statement that follows from limits, strongest first; what a
+    stronger one covers is left out.
 
     contents  % by weight of each substance, by its key, each 0 to 100
-    ph        of the mixture, 0 to 14: 2 and less, or 11.5 and more, counts as burning the skin unless data say otherwise
+    ph        of the mixture, 0 to 14: 2 and less, or 11.5 and more, counts as burning the skin
+              unless data say otherwise
     Raises OutOfRange outside these and KeyError for an unknown substance.
     Source: clp-annexes; clp-3-2-3 (the pH); clp-acute (acute toxicity); clp-sensitizers.
     """
@@ -108,9 +115,11 @@ def classes(contents: Mapping[str, float], ph: float = 7.0) -> dict[str, str]:
 
 
 def acute_estimate(contents: Mapping[str, float], route: str) -> float | None:
-    """Acute toxicity estimate of a mixture, mg/kg (oral) or mg/L (vapor): 100 over the sum of strength over estimate; None where nothing in it has one.
+    """Acute toxicity estimate of a mixture, mg/kg (oral) or mg/L (vapor): 100 over the sum of
+    strength over estimate; None where nothing in it has one.
 
-    contents  % by weight of each substance, by its key, each 0 to 100; below 1 % it does not count, and what has no estimate counts as none
+    contents  % by weight of each substance, by its key, each 0 to 100; below 1 % it does not count,
+              and what has no estimate counts as none
     route     oral or vapor
     Raises OutOfRange outside 0 to 100 and KeyError for an unknown substance or route.
     Source: clp-acute (3.1.3.6.1).
@@ -144,7 +153,8 @@ def estimate_of_mixture(strengths: Sequence[float], estimates: Sequence[float]) 
 
 
 def acute_from(key: str) -> dict[str, float]:
-    """From which strength of one substance alone each statement of acute toxicity holds, % by weight.
+    """From which strength of one substance alone each statement of acute
+    toxicity holds, % by weight.
 
     key  a substance of the table label-limits; {} where it has no estimate
     Raises KeyError for an unknown substance.
@@ -160,11 +170,14 @@ def acute_from(key: str) -> dict[str, float]:
 
 
 def to_ask(contents: Mapping[str, float]) -> tuple[str, ...]:
-    """Statements of the pure substances for which no limit in a mixture is at hand: the data sheet decides whether they apply.
+    """Statements of the pure substances for which no limit in a mixture is at hand: the data sheet
+    decides whether they apply.
 
-    contents  % by weight of each substance, by its key, each 0 to 100; below ASKED none is asked about
+    contents  % by weight of each substance, by its key, each 0 to 100; below
+              ASKED none is asked about
     Raises OutOfRange outside 0 to 100 and KeyError for an unknown substance.
-    Source: clp-memory (the statements, and that EUH071 begins where skin is burned, from memory); clp-annexes (the general cut-off of 0.1 %).
+    Source: clp-memory (the statements, and that EUH071 begins where skin is burned, from memory);
+    clp-annexes (the general cut-off of 0.1 %).
     """
     codes = []
     for key, percent in contents.items():
@@ -179,7 +192,8 @@ def to_ask(contents: Mapping[str, float]) -> tuple[str, ...]:
 
 
 def listed(key: str) -> list[tuple[str, float | None]]:
-    """Statements of a pure substance beside those that sums and estimates bring, each with its limit in a mixture, % (None where none was found).
+    """Statements of a pure substance beside those that sums and estimates bring, each with its
+    limit in a mixture, % (None where none was found).
 
     key  a substance of the table label-limits
     Raises KeyError for an unknown substance.
@@ -190,7 +204,8 @@ def listed(key: str) -> list[tuple[str, float | None]]:
 
 
 def signal_word(codes: Sequence[str]) -> str:
-    """The one signal word for some statements: Danger before Warning; "none" where none calls for one.
+    """The one signal word for some statements: Danger before Warning; "none"
+    where none calls for one.
 
     codes  hazard statements such as H314
     Raises KeyError for a statement that is not in the table.

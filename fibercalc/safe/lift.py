@@ -11,7 +11,8 @@ LOW_HANDS = 75.0  # cm: hands below it are low: read (niosh-rwl-text)
 def horizontal(distance: float) -> float:
     """Multiplier for how far in front the hands hold the load, no unit.
 
-    distance  cm from between the ankles to between the hands, 0 or more; under 25 counts as 25, beyond 63 the multiplier is 0
+    distance  cm from between the ankles to between the hands, 0 or more; under 25 counts as 25,
+              beyond 63 the multiplier is 0
     Raises OutOfRange below 0.
     Source: niosh-rwl-text (25 / H); the 63 cm: niosh-94-110.
     """
@@ -60,11 +61,12 @@ def frequency_row(per_minute: float) -> str:
     Source: niosh-94-110.
     """
     require("per_minute", per_minute, 0.0, 15.0)
-    return next(
+    key: str = next(
         row["key"]
         for row in read_table("safe", "lift-frequency").rows
         if row["per_minute"] >= per_minute - 1e-9
     )
+    return key
 
 
 def weight_limit(h: float, v: float, d: float, a: float, f: float, c: float) -> float:

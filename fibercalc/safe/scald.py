@@ -7,7 +7,9 @@ from ..core.problem import require
 from ..core.table import read_table
 
 CHILD = 0.5  # of an adult's time (scald-children)
-HANDS = 40.0  # °C: what goes in by hand waits for this, well under the lowest published threshold; common practice
+# °C: what goes in by hand waits for this, well under the lowest published
+# threshold; common practice
+HANDS = 40.0
 
 
 @cache
@@ -32,14 +34,16 @@ def hottest() -> float:
 
 
 def at_most(celsius: float) -> bool:
-    """Whether the published time at a temperature is a bound ("under 3 s") or the last one, so that "or less" belongs behind it.
+    """Whether the published time at a temperature is a bound ("under 3 s") or the last one, so that
+    "or less" belongs behind it.
 
     celsius  of the bath
     Source: childrens-alabama (from 140 °F).
     """
-    return celsius >= min(
+    first_bound: float = min(
         row["celsius"] for row in read_table("safe", "burn-times").rows if row["under"]
     )
+    return celsius >= first_bound
 
 
 def neighbors(celsius: float) -> tuple[int, int]:
@@ -56,7 +60,8 @@ def neighbors(celsius: float) -> tuple[int, int]:
 
 
 def burn_time(celsius: float) -> float:
-    """Contact time to a deep burn of an adult's skin, s; the logarithm of the time runs straight between two published thresholds.
+    """Contact time to a deep burn of an adult's skin, s; the logarithm of the time runs straight
+    between two published thresholds.
 
     celsius  from coolest() up; from hottest() up the time is the last one published, "1 s or less"
     Raises OutOfRange below the lowest published threshold: nothing is guessed there.

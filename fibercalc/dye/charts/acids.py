@@ -1,4 +1,5 @@
-"""Chart of acids that stand for each other: how much of each brings a bath to the same pH, in soft and in hard water."""
+"""Chart of acids that stand for each other: how much of each brings a bath to the same pH, in
+soft and in hard water."""
 
 from ...core.answer import Picture, Table
 from ...core.number import significant, write_number
@@ -13,7 +14,8 @@ WATERS = (
 )  # alkalinity, mg/L as calcium carbonate; the first is the demo studio's
 TARGETS = (6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0)
 # What is poured: chemical, strength in % by weight (None for crystals), head of its column.
-POURED = (
+Poured = tuple[str, float | None, str]
+POURED: tuple[Poured, ...] = (
     ("citric", None, "Citric acid, g"),
     ("citric-monohydrate", None, "Citric, with water, g"),
     ("acetic", 5.0, "5 % vinegar, mL"),
@@ -24,10 +26,11 @@ DRAWN = (("citric", "citric acid", ""), ("acetic", "acetic acid", "7 3"))
 SOURCES = ("goldberg-2002", "spana-help", "handbook-densities")
 
 
-def acid_equivalence() -> list:
+def acid_equivalence() -> list[Picture | Table]:
     """How much of each acid brings 10 L of water to a pH, and what stands for 10 g of citric acid.
 
-    Source: goldberg-2002 (constants, from memory, agreeing with libretexts-e1), spana-help (activities), handbook-densities (from memory).
+    Source: goldberg-2002 (constants, from memory, agreeing with libretexts-e1), spana-help
+    (activities), handbook-densities (from memory).
     """
     heads = tuple(head for *_, head in POURED)
     return [
@@ -74,19 +77,20 @@ def _swap() -> Table:
     )
 
 
-def _amount(poured: tuple, target: float, water: float) -> float:
+def _amount(poured: Poured, target: float, water: float) -> float:
     chemical, percent, _ = poured
     grams = dose_for_ph(chemical, target, LITERS, alkalinity=water)
     return grams if percent is None else volume_of(chemical, grams, percent)
 
 
-def _poured(poured: tuple, target: float, water: float) -> str:
+def _poured(poured: Poured, target: float, water: float) -> str:
     amount = _amount(poured, target, water)
     return "–" if _thins(poured, amount) else _written(amount)
 
 
-def _thins(poured: tuple, amount: float) -> bool:
-    """Whether a liquid is too much of the bath to be poured unasked: the sum leaves out that it thins the bath."""
+def _thins(poured: Poured, amount: float) -> bool:
+    """Whether a liquid is too much of the bath to be poured unasked: the sum leaves out
+    that it thins the bath."""
     return poured[1] is not None and share_of_bath(amount, 1000 * LITERS) > QUESTIONED
 
 

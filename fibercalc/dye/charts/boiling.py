@@ -1,4 +1,5 @@
-"""Chart of boiling points by altitude: what the hottest bath can be, and the highest temperature worth asking for."""
+"""Chart of boiling points by altitude: what the hottest bath can be, and the highest
+temperature worth asking for."""
 
 from ...core.answer import Picture, Table
 from ...core.number import write_number
@@ -11,7 +12,7 @@ FEET = 12 * METERS_PER_INCH
 WEATHER = 0.8  # °C either way, see water.air_pressure
 
 
-def boiling_points() -> list:
+def boiling_points() -> list[Picture | Table]:
     """Boiling point of water by altitude, drawn and listed, with the highest setting of a bath.
 
     Source: antoine-water and standard-atmosphere (from memory), checked against pocket-ref-boiling.

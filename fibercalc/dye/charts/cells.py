@@ -1,10 +1,14 @@
-"""How the dye chapter's charts write ranges: one value where both ends agree, a mark behind it, a dash where nothing is known."""
+"""How the dye chapter's charts write ranges: one value where both ends agree, a mark behind it, a
+dash where nothing is known."""
+
+from typing import Any
 
 from ...core.marks import MARKS
 from ...core.number import write_plain
+from ...core.table import SourcedTable
 
 
-def between(low, high, status: str, unit: str = "") -> str:
+def between(low: Any, high: Any, status: str, unit: str = "") -> str:
     """`3.5-5†`, `4 %`, `up to 8 %†`, or a dash."""
     if high == "":
         return "–"
@@ -18,7 +22,8 @@ def between(low, high, status: str, unit: str = "") -> str:
     return f"{ends}\u00a0{unit}{MARKS[status]}" if unit else ends + MARKS[status]
 
 
-def named_sources(table, *more: str) -> tuple[str, ...]:
-    """The sources of a table's rows and of the table itself, each once, with more that single columns name."""
+def named_sources(table: SourcedTable, *more: str) -> tuple[str, ...]:
+    """The sources of a table's rows and of the table itself, each once, with more
+    that single columns name."""
     found = [row.get("source") or table.source for row in table.rows]
     return tuple(dict.fromkeys([*found, *more]))

@@ -1,5 +1,7 @@
 """Charts of what dyes what: dye classes with bath, heat and hold, and what each fiber bears."""
 
+from typing import Any
+
 from ...core.answer import Table
 from ...core.marks import MARKS, marked, meaning
 from ...core.table import read_table
@@ -18,7 +20,8 @@ BOIL = 100.0
 def dye_classes() -> list[Table]:
     """Dye classes with their bath, their heat and hold, what they hold and what they are like.
 
-    Source: memory of textbooks (dyeing-textbook); deep shades from trade pages (trade-page-small-lots, trade-page-reactive).
+    Source: memory of textbooks (dyeing-textbook); deep shades from trade pages
+    (trade-page-small-lots, trade-page-reactive).
     """
     table = read_table("dye", "dye-classes")
     rows = tuple(
@@ -92,7 +95,7 @@ def fibers_in_the_bath() -> list[Table]:
     ]
 
 
-def _top(celsius, status: str) -> str:
+def _top(celsius: Any, status: str) -> str:
     if celsius == "":
         return "–"
     return ("boil" if celsius == BOIL else f"{celsius:.0f}") + MARKS[status]

@@ -1,4 +1,5 @@
-"""Chart of the dilution ladder: jars, each half as strong as the one before, to read what is left in a bath."""
+"""Chart of the dilution ladder: jars, each half as strong as the one before, to read
+what is left in a bath."""
 
 from ...core.answer import Picture, Table
 from ...core.number import write_plain
@@ -10,10 +11,11 @@ PAPER_GRAY, FULL_GRAY = 250.0, 60.0  # printed gray of clear water and of jar 0,
 STEP, HIGH = 38, 26
 
 
-def dilution_ladder() -> list:
+def dilution_ladder() -> list[Picture | Table]:
     """The ladder drawn as grays, with the strength of each jar and what a match says.
 
-    Source: arithmetic (equal parts of a jar and water halve it); half a jar either way is common practice.
+    Source: arithmetic (equal parts of a jar and water halve it); half a jar
+    either way is common practice.
     """
     rows = tuple(
         (
@@ -40,8 +42,10 @@ def dilution_ladder() -> list:
 
 
 def gray(share: float) -> float:
-    """Printed gray, 0 to 255, for a strength of 0 to 1: each layer of dye takes the same part of the light."""
-    return PAPER_GRAY * (FULL_GRAY / PAPER_GRAY) ** share
+    """Printed gray, 0 to 255, for a strength of 0 to 1: each layer of dye takes the
+    same part of the light."""
+    shade: float = PAPER_GRAY * (FULL_GRAY / PAPER_GRAY) ** share
+    return shade
 
 
 def _mixed(jar: int) -> str:

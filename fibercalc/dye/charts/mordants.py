@@ -1,4 +1,7 @@
-"""Chart of mordants: published ranges, the mark above which this book warns, and the metal that each brings."""
+"""Chart of mordants: published ranges, the mark above which this book warns, and the
+metal that each brings."""
+
+from typing import Any
 
 from ...core.answer import Table
 from ...core.marks import marked, meaning
@@ -9,9 +12,11 @@ NOT_OFFERED = 0.0  # the mark of what is not offered at any amount
 
 
 def mordants() -> list[Table]:
-    """Mordants on the dry weight of fiber, what goes with them, and their metal; chrome is listed as not offered.
+    """Mordants on the dry weight of fiber, what goes with them, and their metal; chrome
+    is listed as not offered.
 
-    Source: trade-page-mordants, mairet-1916, memory of textbooks (dyeing-textbook); metal contents computed.
+    Source: trade-page-mordants, mairet-1916, memory of textbooks
+    (dyeing-textbook); metal contents computed.
     """
     metals, helpers = read_table("safe", "mordants"), read_table("dye", "mordant-helpers")
     rows = tuple(
@@ -54,7 +59,7 @@ def mordants() -> list[Table]:
     ]
 
 
-def _range(row: dict) -> str:
+def _range(row: dict[str, Any]) -> str:
     """A whole that is not offered shows no range to follow."""
     return (
         "not offered"

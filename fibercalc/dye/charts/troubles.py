@@ -17,7 +17,7 @@ def troubles() -> list[Table]:
     Source: common practice.
     """
     table = read_table("dye", "troubles")
-    made = []
+    made: list[Table] = []
     for symptom, found in groupby(table.rows, key=lambda row: row["symptom"]):
         rows = tuple(
             (f"{row['order']:.0f}. {row['cause']} ({row['how_often']})", row["tell"], row["try"])

@@ -1,14 +1,17 @@
-"""A color as three reflectances: the linear light of wide red, green and blue primaries, each a share of a perfect white.
+"""A color as three reflectances: the linear light of wide red, green and blue primaries, each a
+share of a perfect white.
 
-Three numbers stand in for a whole reflectance curve. The primaries are those of ITU-R BT.2020: they are nearly single wavelengths,
-so that a channel is a narrow band and every dyed color lies inside. Kubelka-Munk in these channels was tried against the reflectance
-curves of paint charts, mixed wavelength by wavelength (tests/against/test_against_spectra.py): they came nearer than the primaries of
-a screen (sRGB), than X, Y, Z and than cone responses, which overlap.
+Three numbers stand in for a whole reflectance curve. The primaries are those of ITU-R BT.2020: they
+are nearly single wavelengths, so that a channel is a narrow band and every dyed color lies inside.
+Kubelka-Munk in these channels was tried against the reflectance curves of paint charts, mixed
+wavelength by wavelength (tests/against/test_against_spectra.py): they came nearer than the
+primaries of a screen (sRGB), than X, Y, Z and than cone responses, which overlap.
 """
 
 from ...core.color import D65, EPSILON, KAPPA, Color, from_lab
 
-# ITU-R BT.2020 primaries with our D65 white; tests work both out again from the primaries and hold them against a library.
+# ITU-R BT.2020 primaries with our D65 white; tests work both out again from the primaries and
+# hold them against a library.
 TO_CHANNELS = (
     (1.71651067, -0.355641670, -0.253345542),
     (-0.666693001, 1.616502208, 0.015768750),
@@ -36,9 +39,10 @@ def channels_of(color: Color) -> Three:
     Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     x, y, z = xyz_of(color)
-    return tuple(
+    red, green, blue = (
         min(max(row[0] * x + row[1] * y + row[2] * z, DARKEST), LIGHTEST) for row in TO_CHANNELS
     )
+    return red, green, blue
 
 
 def lab_of(red: float, green: float, blue: float) -> Three:
@@ -66,9 +70,10 @@ def xyz_of(color: Color) -> Three:
     Source: cie-15 (CIELAB).
     """
     fy = (color.lightness + 16) / 116
-    return tuple(
+    x, y, z = (
         _light(f) * white for f, white in zip((fy + color.a / 500, fy, fy - color.b / 200), D65)
     )
+    return x, y, z
 
 
 def lab_from_xyz(x: float, y: float, z: float) -> Three:

@@ -1,9 +1,12 @@
-"""Kubelka-Munk: what dyes make of an undyed fiber, from the color of the fiber and of one dyed sample for each dye.
+"""Kubelka-Munk: what dyes make of an undyed fiber, from the color of the fiber and of one
+dyed sample for each dye.
 
-Absorption over scattering, K/S, is linear in dye and adds over dyes and fiber; here in three channels instead of wavelength by wavelength.
-Against reflectance curves of paint charts mixed wavelength by wavelength, the three channels miss the color of one dye at other strengths
-by CIEDE2000 0.8 in the middle and 3 for nine in ten, and of a mixture of two dyes by 2 and 6.5. Real fiber adds errors of its own: dye that
-stays in the bath, surface shine, fluorescence, very dark shades (reflectance under 0.05). So a sample dip decides.
+Absorption over scattering, K/S, is linear in dye and adds over dyes and fiber; here in three
+channels instead of wavelength by wavelength. Against reflectance curves of paint charts mixed
+wavelength by wavelength, the three channels miss the color of one dye at other strengths by
+CIEDE2000 0.8 in the middle and 3 for nine in ten, and of a mixture of two dyes by 2 and 6.5. Real
+fiber adds errors of its own: dye that stays in the bath, surface shine, fluorescence, very dark
+shades (reflectance under 0.05). So a sample dip decides.
 """
 
 from collections.abc import Sequence
@@ -57,7 +60,8 @@ def absorption(color: Color) -> Three:
     Raises nothing.
     Source: km-application-note, in channels of our own.
     """
-    return tuple((1 - share) ** 2 / (2 * share) for share in channels_of(color))
+    red, green, blue = ((1 - share) ** 2 / (2 * share) for share in channels_of(color))
+    return red, green, blue
 
 
 def color_from(absorbed: Sequence[float]) -> Color:
@@ -69,12 +73,14 @@ def color_from(absorbed: Sequence[float]) -> Color:
     """
     if len(absorbed) != 3:
         raise OutOfRange("absorbed", len(absorbed), reason="absorption is given in three channels")
-    return color_of(tuple(_returned(max(q, 0.0)) for q in absorbed))
+    red, green, blue = (_returned(max(q, 0.0)) for q in absorbed)
+    return color_of((red, green, blue))
 
 
 @dataclass(frozen=True)
 class Palette:
-    """An undyed fiber's K/S, and for each dye the K/S that 1 % of it (on the weight of fiber) adds, in red, green and blue."""
+    """An undyed fiber's K/S, and for each dye the K/S that 1 % of it (on the weight of fiber) adds,
+    in red, green and blue."""
 
     undyed: Three
     dyes: tuple[Three, ...]
@@ -87,7 +93,8 @@ class Palette:
         ]
 
     def lab(self, recipe: Sequence[float]) -> Three:
-        """L*, a*, b* with so many percent of each dye; written out and free of checks, as it is called a thousand times for each answer."""
+        """L*, a*, b* with so many percent of each dye; written out and free of checks, as it is
+        called a thousand times for each answer."""
         red, green, blue = self.undyed
         for percent, (in_red, in_green, in_blue) in zip(recipe, self.dyes):
             red += percent * in_red
@@ -104,9 +111,11 @@ def palette(undyed: Color, samples: Sequence[tuple[Color, float]]) -> Palette:
     """What is known of a fiber and its dyes from the undyed fiber and one dyed sample for each dye.
 
     undyed   color of the undyed fiber
-    samples  for each dye the color of a sample and the percent of dye on it, above 0 to 20; one to three of them
-    Raises OutOfRange for another number of samples, a percent outside that, or a sample that is no darker than the undyed fiber. Where a
-    sample is lighter in one channel only, as a vivid yellow may be, the dye is taken to absorb nothing there.
+    samples  for each dye the color of a sample and the percent of dye on it, above 0
+             to 20; one to three of them
+    Raises OutOfRange for another number of samples, a percent outside that, or a sample that is no
+    darker than the undyed fiber. Where a sample is lighter in one channel only, as a vivid yellow
+    may be, the dye is taken to absorb nothing there.
     Source: km-application-note: K/S is linear in dye and adds to that of the fiber.
     """
     if not 1 <= len(samples) <= MOST_DYES:
@@ -121,14 +130,14 @@ def palette(undyed: Color, samples: Sequence[tuple[Color, float]]) -> Palette:
     dyes = []
     for color, percent in samples:
         require("percent", percent, high=MOST_PERCENT, above=0.0)
-        dye = tuple(
+        red, green, blue = (
             max(full - bare, 0.0) / percent for full, bare in zip(absorption(color), ground)
         )
-        if max(dye) <= 0:
+        if max(red, green, blue) <= 0:
             raise OutOfRange(
                 "samples", percent, reason="the dyed sample is no darker than the undyed fiber"
             )
-        dyes.append(dye)
+        dyes.append((red, green, blue))
     return Palette(ground, tuple(dyes))
 
 

@@ -1,15 +1,17 @@
 """A way through recipes, and where on it the color has moved how far.
 
-A path runs straight from recipe to recipe: from 0.08 to 1.92 % of one dye, from one dye over a second to a third. Color moves along it
-unevenly: fast where there is little dye. So the path is halved until no piece is longer than a difference that is just seen.
+A path runs straight from recipe to recipe: from 0.08 to 1.92 % of one dye, from one dye over a
+second to a third. Color moves along it unevenly: fast where there is little dye. So the path is
+halved until no piece is longer than a difference that is just seen.
 """
 
 from bisect import bisect_right
 from collections.abc import Sequence
 
 from ...core.problem import OutOfRange, require
+from .channels import Three
 from .difference import ciede2000
-from .kubelka_munk import MOST_PERCENT, Palette, Three
+from .kubelka_munk import MOST_PERCENT, Palette
 
 Recipe = tuple[float, ...]  # percent of each dye
 PIECES = (
@@ -23,10 +25,12 @@ NO_PATH = 0.05  # CIEDE2000 over the whole path; nobody sees less
 
 
 class Path:
-    """Recipes joined by straight legs; a place on it is a number from 0 to 1, in step with the color's way."""
+    """Recipes joined by straight legs; a place on it is a number from 0 to 1, in
+    step with the color's way."""
 
     def __init__(self, palette: Palette, through: Sequence[Recipe]):
-        """through: two or more recipes, each with a percent (0 to 20) for every dye. Raises OutOfRange for others, or if no color changes."""
+        """through: two or more recipes, each with a percent (0 to 20) for every dye. Raises
+        OutOfRange for others, or if no color changes."""
         if len(through) < 2:
             raise OutOfRange("through", len(through), 2, reason="steps need two ends")
         for recipe in through:

@@ -1,6 +1,8 @@
-"""What seeing does to a color: how wrong it may be, what a gray card corrects, and which differences are likely seen."""
+"""What seeing does to a color: how wrong it may be, what a gray card corrects, and which
+differences are likely seen."""
 
 from math import sqrt
+from typing import Any
 
 from ...core.color import TO_RGB, TO_XYZ, Color, from_lab
 from ...core.problem import OutOfRange, require
@@ -25,7 +27,8 @@ def half_width(how: str) -> float:
     Raises OutOfRange for any other.
     Source: common practice (table color-seeing): wide, and no published figure for yarn.
     """
-    return _row(how)["half_width"]
+    half: float = _row(how)["half_width"]
+    return half
 
 
 def half_width_between(how: str) -> float:
@@ -35,10 +38,11 @@ def half_width_between(how: str) -> float:
     Raises OutOfRange for any other.
     Source: common practice (table color-seeing).
     """
-    return _row(how)["between"]
+    half: float = _row(how)["between"]
+    return half
 
 
-def _row(how: str) -> dict:
+def _row(how: str) -> dict[str, Any]:
     try:
         return read_table("dye", "color-seeing").row("how", how)
     except KeyError:
@@ -50,14 +54,16 @@ def _row(how: str) -> dict:
 def half_width_of_difference(
     first: Color, second: Color, first_half: float, second_half: float
 ) -> float:
-    """Half-width of CIEDE2000 between two colors that were seen apart, each with an error of its own.
+    """Half-width of CIEDE2000 between two colors that were seen apart, each
+    with an error of its own.
 
     first        one color
     second       the other
     first_half   its half-width on each axis, 0 to 50
     second_half  that of the other, 0 to 50
     Raises OutOfRange outside these.
-    Source: first-order propagation: what each of the six numbers does when moved to its end, as a root of the sum of squares.
+    Source: first-order propagation: what each of the six numbers does when moved to its end, as a
+    root of the sum of squares.
     """
     require("first_half", first_half, 0.0, 50.0)
     require("second_half", second_half, 0.0, 50.0)
@@ -79,19 +85,23 @@ def likely_seen(difference: float) -> str:
     Source: common practice (table visible-differences; edges of our own).
     """
     require("difference", difference, 0.0)
-    return [
+    words: str = [
         row for row in read_table("dye", "visible-differences").rows if row["above"] <= difference
     ][-1]["words"]
+    return words
 
 
 def corrected_by_card(photo: Color, card: Color, reflectance: float = GRAY_CARD) -> Color:
-    """A color in a photo, corrected by a gray card in the same photo and the same light: each of red, green and blue scaled in linear light.
+    """A color in a photo, corrected by a gray card in the same photo and the same light: each of
+    red, green and blue scaled in linear light.
 
     photo        color of the yarn in the photo
     card         color of the card in the photo
     reflectance  of the card, 0.05 to 1
-    Raises OutOfRange outside these, or for a card so dark or bright in the photo that the camera has cut it off.
-    Source: common practice (gray balance in linear light); iec-61966 (linear light of a screen color).
+    Raises OutOfRange outside these, or for a card so dark or bright in the photo that
+    the camera has cut it off.
+    Source: common practice (gray balance in linear light); iec-61966 (linear
+    light of a screen color).
     """
     require("reflectance", reflectance, 0.05, 1.0)
     seen = _linear(card)

@@ -1,4 +1,5 @@
-"""Sets of skeins in steps: even to the eye, beside equal percentages and a geometric ladder, and as they can really be weighed."""
+"""Sets of skeins in steps: even to the eye, beside equal percentages and a geometric ladder, and as
+they can really be weighed."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -13,14 +14,18 @@ from .path import Path, Recipe, interpolated
 
 FEWEST, MOST = 2, 60
 EVEN = 3.0  # percent: a difference within this of the mean counts as even
-UNEVEN_BY_CHANNELS = 13.0  # percent at worst, 3 for every second dye: steps even in three channels, seen at every wavelength (tests/against/test_against_spectra.py)
-AIM = 0.05  # percent, at which the search stops: well inside, so that a nudged input still gives an even set
+# percent at worst, 3 for every second dye: steps even in three channels, seen at every wavelength
+# (tests/against/test_against_spectra.py)
+UNEVEN_BY_CHANNELS = 13.0
+# percent, at which the search stops: well inside, so that a nudged input still gives an even set
+AIM = 0.05
 ROUNDS = 60
 
 
 @dataclass(frozen=True)
 class Ladder:
-    """A set of skeins: the recipe (percent of each dye), the color of each, and CIEDE2000 from each to the next."""
+    """A set of skeins: the recipe (percent of each dye), the color of each, and CIEDE2000
+    from each to the next."""
 
     recipes: tuple[Recipe, ...]
     colors: tuple[Color, ...]
@@ -105,9 +110,11 @@ def ladder_of(palette: Palette, recipes: Sequence[Recipe]) -> Ladder:
 
 
 def even_ladder(path: Path, count: int) -> Ladder:
-    """Skeins from one end of a path to the other, the difference between neighbors equal within 3 percent.
+    """Skeins from one end of a path to the other, the difference between
+    neighbors equal within 3 percent.
 
-    The path's own measure gives the first places; as a step cuts across the path's bends, places are then moved until steps are equal.
+    The path's own measure gives the first places; as a step cuts across the path's bends, places
+    are then moved until steps are equal.
     path   through recipes
     count  of skeins, 2 to 60
     Raises OutOfRange outside these, or if the path bends so that no equal steps are found.
@@ -167,7 +174,8 @@ def geometric_ratio(first: float, last: float, count: int) -> float:
     _require_count(count)
     require("first", first, high=MOST_PERCENT, above=0.0)
     require("last", last, high=MOST_PERCENT, above=0.0)
-    return (last / first) ** (1 / (count - 1))
+    ratio: float = (last / first) ** (1 / (count - 1))
+    return ratio
 
 
 def geometric_ladder(palette: Palette, first: Recipe, last: Recipe, count: int) -> Ladder:
@@ -194,12 +202,14 @@ def geometric_ladder(palette: Palette, first: Recipe, last: Recipe, count: int) 
 def weighed_ladder(
     palette: Palette, ladder: Ladder, fiber_grams: float, finest_grams: Sequence[float]
 ) -> Ladder:
-    """A set as it can really be weighed or drawn up: every dose the nearest whole number of the finest steps.
+    """A set as it can really be weighed or drawn up: every dose the nearest whole
+    number of the finest steps.
 
     palette       fiber and dyes
     ladder        the set wished for
     fiber_grams   dry fiber in each shade, above 0 to 100,000 g
-    finest_grams  for each dye the grams that one step of the scale holds, or one mark of the syringe; above 0 to 100 g
+    finest_grams  for each dye the grams that one step of the scale holds, or one mark of the
+                  syringe; above 0 to 100 g
     Raises OutOfRange outside these. A dose under half a step is rounded to no dye at all.
     Source: arithmetic.
     """

@@ -16,7 +16,8 @@ def numbered_bar(
     amounts: Sequence[float],
     fills: Sequence[str] = (),
 ) -> None:
-    """A bar of parts in proportion, each with its number where there is room; every second one hatched, so that color is not needed.
+    """A bar of parts in proportion, each with its number where there is room; every second one
+    hatched, so that color is not needed.
 
     drawing              to draw on
     x, y, width, height  of the whole bar
@@ -45,13 +46,14 @@ def numbered_bar(
 
 
 def moved_apart(wanted: Sequence[float], gap: float, low: float, high: float) -> list[float]:
-    """Places for labels near where they are wanted, in the same order, at least gap apart and between low and high.
+    """Places for labels near where they are wanted, in the same order, at least gap apart
+    and between low and high.
 
     wanted     places in rising order
     gap        least distance
     low, high  ends
     """
-    places = []
+    places: list[float] = []
     for place in wanted:
         places.append(max(place, places[-1] + gap if places else low))
     ceiling = high

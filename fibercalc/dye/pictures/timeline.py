@@ -1,4 +1,5 @@
-"""The dye room day by day: what is in each pot, on each burner and in hand, and how far the plan is from what no plan can beat."""
+"""The dye room day by day: what is in each pot, on each burner and in hand, and how far the plan is
+from what no plan can beat."""
 
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, SHEET, SOFT, Drawing, Scale
@@ -11,9 +12,13 @@ OVER = 5  # how far a bar that runs on overnight stands out of its day
 TALLEST, MOST_NUMBERS = 860, 200
 SMALL = 12
 
+Line = tuple[str, str, int]  # a row's label, its kind and the number of its pot, burner or hands
+Box = tuple[float, float, float, float]  # left, top, width, height
+
 
 def room_timeline(plan: Plan, opens: float) -> Picture:
-    """A row for each pot, burner and pair of hands, day under day; hatched: on a burner; a bar that stands out of the day runs on overnight.
+    """A row for each pot, burner and pair of hands, day under day; hatched: on a burner; a bar that
+    stands out of the day runs on overnight.
 
     plan   as schedule.plan.make_plan gives it
     opens  minutes after midnight at which a day opens
@@ -63,9 +68,10 @@ def room_timeline(plan: Plan, opens: float) -> Picture:
     )
 
 
-def _rows(plan: Plan) -> list[tuple[str, str, int]]:
-    """Label, kind and number of each row."""
-    room, found = plan.room, []
+def _rows(plan: Plan) -> list[Line]:
+    """Every pot, burner and pair of hands that is used."""
+    room = plan.room
+    found: list[Line] = []
     for kind, word, count in (
         ("pot", "pot", len(room.pots)),
         ("burner", "burner", room.burners),
@@ -81,7 +87,13 @@ def _rows(plan: Plan) -> list[tuple[str, str, int]]:
 
 
 def _day(
-    drawing: Drawing, plan: Plan, day: int, rows: list, across: Scale, top: float, opens: float
+    drawing: Drawing,
+    plan: Plan,
+    day: int,
+    rows: list[Line],
+    across: Scale,
+    top: float,
+    opens: float,
 ) -> str:
     """One day's rows; returns it in words."""
     begin, end = DAY * day, DAY * day + plan.room.day
@@ -133,7 +145,10 @@ def _day(
         left = LEFT - OVER if start < begin - NOISE else across(start - begin)
         return left, RIGHT + OVER if over > end + NOISE else across(over - begin)
 
-    bars, fires, hands, numbers, hatched = [], [], [], [], []
+    bars: list[Box] = []
+    fires: list[Box] = []
+    hands: list[Box] = []
+    numbers, hatched = [], []
     for place, (label, kind, unit) in enumerate(rows):
         y = top + HEAD + ROW * place
         drawing.text(4, y + 14, label, size=13, fill=SOFT)
@@ -163,7 +178,8 @@ def _held(plan: Plan, load: int) -> tuple[float, float]:
 
 
 def _spans(plan: Plan, steps: list[Placed], kind: str, unit: int) -> list[tuple[int, float, float]]:
-    """What stands in one row: load, start and end; a pot is held through, steps on a burner that follow one another are one bar."""
+    """What stands in one row: load, start and end; a pot is held through, steps on a burner that
+    follow one another are one bar."""
     own = [one for one in steps if getattr(one, kind) == unit]
     if kind == "hands":
         return [(one.load, one.start, one.end) for one in own]
@@ -178,7 +194,9 @@ def _spans(plan: Plan, steps: list[Placed], kind: str, unit: int) -> list[tuple[
     return joined
 
 
-def _slants(left: float, right: float, top: float, bottom: float) -> list:
+def _slants(
+    left: float, right: float, top: float, bottom: float
+) -> list[list[tuple[float, float]]]:
     """Slanting lines inside a box."""
     lines, x, rise = [], left, bottom - top
     while x + rise * 0.5 <= right:

@@ -1,6 +1,7 @@
 """What no plan can beat: for each thing that can run short, the earliest end of all work.
 
-Each bound leaves out every limit but one, so the largest of them still holds. Source: arithmetic (counting, as for any workshop).
+Each bound leaves out every limit but one, so the largest of them still holds. Source: arithmetic
+(counting, as for any workshop).
 """
 
 from collections.abc import Sequence
@@ -14,7 +15,8 @@ from .room import DAY, NOISE, Recipe, Room, Stretch, stretches_of
 
 @dataclass(frozen=True)
 class Bound:
-    """What no plan can beat: the end of all work before drying, the end of drying, and what sets each of them.
+    """What no plan can beat: the end of all work before drying, the end of drying,
+    and what sets each of them.
 
     work, end        minutes on the plan's clock
     by_work, by_end  the name of what sets it: "one load", "pots", "burners", "hands" or "rail"
@@ -31,9 +33,11 @@ class _Chain:
     """One recipe's minutes, by what they need.
 
     alone              its end with the whole room to itself
-    head, tail, total  before the first minute that needs a pot, a burner or hands, after the last, and in all (a pot also waits)
+    head, tail, total  before the first minute that needs a pot, a burner or hands, after the last,
+                       and in all (a pot also waits)
     fire               the longest it is on a burner without a break
-    round              the stretch that holds this;  before, after  what its pot does before and after it
+    round              the stretch that holds this;  before, after  what its
+                       pot does before and after it
     first              the first stretch with a burner begins
     """
 
@@ -49,7 +53,8 @@ class _Chain:
 
 
 def lower_bound(recipes: Sequence[Recipe], room: Room) -> Bound:
-    """The bounds of a list of recipes in a room. The fewest loads are counted, as if every pot were as large as the largest."""
+    """The bounds of a list of recipes in a room. The fewest loads are counted, as if every pot were
+    as large as the largest."""
     chains = [_chain(recipe, room) for recipe in recipes]
     counts = [loads_needed([recipe.skeins], room.largest) for recipe in recipes]
     found = {"one load": max(chain.alone for chain in chains)}
@@ -64,7 +69,7 @@ def lower_bound(recipes: Sequence[Recipe], room: Room) -> Bound:
         _rounds(chains, loads, room.burners, room.day, False),
     )
     found["hands"] = _shared(chains, counts, room.day, room.hands, "hands")
-    by_work = max(found, key=found.get)
+    by_work = max(found, key=found.__getitem__)
     work = found[by_work]
     if not room.drying:
         return Bound(work, by_work, work, by_work)
@@ -166,9 +171,9 @@ def _after_work(start: float, work: float, day: float) -> float:
 def _rounds(
     chains: Sequence[_Chain], needed: int, a_round: int, day: float, in_pots: bool
 ) -> float:
-    """A stretch on a burner is not broken by the night: so many whole rounds fit in a day. For pots the round begins when the pot is
-    filled, and between two rounds lies what the pot does after one load and before another. needed and a_round count the same
-    thing: loads, or skeins."""
+    """A stretch on a burner is not broken by the night: so many whole rounds fit in a day. For pots
+    the round begins when the pot is filled, and between two rounds lies what the pot does after one
+    load and before another. needed and a_round count the same thing: loads, or skeins."""
     stretch = min(chain.round if in_pots else chain.fire for chain in chains)
     if stretch <= 0:
         return 0.0

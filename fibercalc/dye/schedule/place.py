@@ -1,7 +1,8 @@
-"""Loads placed one after the other, each stretch at the earliest time at which everything it needs is free.
+"""Loads placed one after the other, each stretch at the earliest time at which
+everything it needs is free.
 
-A list scheduler: the order is given, the times follow. What comes before the pot (weighing, wetting out) is then drawn back to as
-late as it can be, so that no skein lies wet for days.
+A list scheduler: the order is given, the times follow. What comes before the pot (weighing, wetting
+out) is then drawn back to as late as it can be, so that no skein lies wet for days.
 """
 
 from bisect import bisect_right, insort
@@ -16,7 +17,8 @@ ENDLESS = float("inf")
 
 @dataclass(slots=True)
 class Place:
-    """Where one stretch of one load stands: when, on which burner, by whose hands (one for each of its hand steps)."""
+    """Where one stretch of one load stands: when, on which burner, by whose hands (one for
+    each of its hand steps)."""
 
     start: float
     burner: int | None = None
@@ -30,7 +32,8 @@ class Bookings:
         self.spans: list[list[tuple[float, float]]] = [[] for _ in range(count)]
 
     def earliest(self, start: float, minutes: float) -> tuple[float, int]:
-        """The earliest start from a time on, and which of them is free then: among several, the one that was busy last."""
+        """The earliest start from a time on, and which of them is free then: among several, the
+        one that was busy last."""
         best = (ENDLESS, 0.0, 0)
         for unit, spans in enumerate(self.spans):
             at = start
@@ -84,7 +87,8 @@ class Placing:
         self.places: list[list[Place]] = [[] for _ in loads]
 
     def into_pot(self, number: int, pot: int | None = None) -> None:
-        """Place a load from its first step to the last one in its pot: the pot that is free first, unless one is given."""
+        """Place a load from its first step to the last one in its pot: the pot that is free
+        first, unless one is given."""
         load = self.loads[number]
         if pot is None:
             pot = min(
@@ -139,7 +143,8 @@ class Placing:
             start = moved
 
     def _draw_back(self, number: int) -> None:
-        """Move what comes before the pot to as late as it can be. No burner stands there: a burner is under a pot."""
+        """Move what comes before the pot to as late as it can be. No burner stands there: a
+        burner is under a pot."""
         before = self.places[number][-1].start
         for place, stretch in reversed(
             list(zip(self.places[number][:-1], self.loads[number].stretches))
@@ -173,8 +178,10 @@ def in_hours_before(start: float, within: float, day: float) -> float:
 
 
 def hang(ready: Sequence[float], skeins: Sequence[int], room: Room) -> list[float]:
-    """When each load is hung up: in the order in which they are ready, in working hours, where the rail has room."""
-    starts, hanging, last = [0.0] * len(ready), [], 0.0
+    """When each load is hung up: in the order in which they are ready, in working hours,
+    where the rail has room."""
+    starts, last = [0.0] * len(ready), 0.0
+    hanging: list[tuple[float, int]] = []
     for number in sorted(range(len(ready)), key=lambda number: (ready[number], number)):
         at = in_hours(max(ready[number], last), 0.0, room.day)
         hanging = [(end, count) for end, count in hanging if end > at + NOISE]

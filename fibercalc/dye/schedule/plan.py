@@ -1,7 +1,7 @@
 """The best plan found for the dye room, what stands where in it, and the bound beside it.
 
-Few orders of the loads are tried with two rules for hands, and the plan that is done first is kept; no chance is used, so the same
-room always gives the same plan.
+Few orders of the loads are tried with two rules for hands, and the plan that is done first is kept;
+no chance is used, so the same room always gives the same plan.
 """
 
 from collections.abc import Sequence
@@ -18,7 +18,8 @@ from .room import DAY, MOST_LOADS, NOISE, Load, Recipe, Room, Step, check_room
 
 @dataclass(frozen=True)
 class Placed:
-    """One step of one load: from start to end, in which pot, on which burner, by whose hands (each counted from 1; None: none)."""
+    """One step of one load: from start to end, in which pot, on which burner, by whose hands (each
+    counted from 1; None: none)."""
 
     load: int
     step: Step
@@ -31,10 +32,12 @@ class Placed:
 
 @dataclass(frozen=True, eq=False)
 class Plan:
-    """A plan: its loads, numbered from 1 in the order in which they go into a pot, each with its place.
+    """A plan: its loads, numbered from 1 in the order in which they go into a
+    pot, each with its place.
 
     order       the loads' places in the list they were made from, in the order they were placed
-    after_last  whether what follows the pot was placed when all pots had been: pots are filled first, hands come second
+    after_last  whether what follows the pot was placed when all pots had been: pots are
+                filled first, hands come second
     """
 
     recipes: tuple[Recipe, ...]
@@ -55,7 +58,8 @@ class Plan:
 
     @cached_property
     def hung(self) -> tuple[tuple[float, float], ...]:
-        """From when to when each load hangs, in the order of the loads as placed; empty where drying is left out."""
+        """From when to when each load hangs, in the order of the loads as placed; empty
+        where drying is left out."""
         if not self.room.drying:
             return ()
         starts = hang(self.placing.ready, [load.skeins for load in self.placing.loads], self.room)
@@ -109,7 +113,7 @@ class Plan:
                             start,
                             start + step.minutes,
                             pot,
-                            at.burner + 1 if step.burner else None,
+                            None if at.burner is None or not step.burner else at.burner + 1,
                             next(hands) + 1 if step.hands else None,
                         )
                     )
@@ -118,7 +122,8 @@ class Plan:
 
 
 def day_of(minute: float) -> int:
-    """The day, from 1, on which something is over; what is over at midnight belongs to the day before."""
+    """The day, from 1, on which something is over; what is over at midnight
+    belongs to the day before."""
     return max(floor(minute / DAY - NOISE), 0) + 1
 
 
@@ -131,11 +136,12 @@ def worked(minute: float, day: float) -> float:
 def make_plan(recipes: Sequence[Recipe], room: Room) -> Plan:
     """The best plan found.
 
-    Raises OutOfRange, in one plain line, where a stretch is longer than the day, a load is larger than the rail, or there is nothing to dye.
+    Raises OutOfRange, in one plain line, where a stretch is longer than the day, a load is larger
+    than the rail, or there is nothing to dye.
     """
     check_room(recipes, room)
-    recipes, best, found = tuple(recipes), None, None
-    bound = lower_bound(recipes, room)
+    recipes, bound = tuple(recipes), lower_bound(recipes, room)
+    tried = []
     for loads in ways_to_share(recipes, room):
         if len(loads) > MOST_LOADS:
             raise OutOfRange(
@@ -151,19 +157,17 @@ def make_plan(recipes: Sequence[Recipe], room: Room) -> Plan:
                 plan = Plan(
                     recipes, room, order, after_last, _placed(loads, room, order, after_last)
                 )
-                score = (plan.dye_days, plan.end, plan.work_end)
-                if found is None or score < found:
-                    best, found = plan, score
                 if plan.work_end <= bound.work + NOISE and plan.end <= bound.end + NOISE:
                     return plan  # nothing beats it
-    return best
+                tried.append(plan)
+    return min(tried, key=lambda plan: (plan.dye_days, plan.end, plan.work_end))
 
 
 def retimed(
     plan: Plan, recipes: Sequence[Recipe], drying: float | None = None, day: float | None = None
 ) -> Plan:
-    """The same plan with other minutes: the same loads in the same pots in the same order, so that roughness of a step's minutes is
-    the spread of one plan.
+    """The same plan with other minutes: the same loads in the same pots in the same order, so that
+    roughness of a step's minutes is the spread of one plan.
 
     recipes  the same recipes with other minutes;  drying, day  as in Room; None keeps them
     Raises OutOfRange as make_plan does.
@@ -188,7 +192,8 @@ def retimed(
 
 
 def _orders(loads: Sequence[Load]) -> list[tuple[int, ...]]:
-    """As listed; the longest first; the fullest first (a full rail is emptied in larger steps). Orders that differ in nothing are left out."""
+    """As listed; the longest first; the fullest first (a full rail is emptied in larger steps).
+    Orders that differ in nothing are left out."""
     listed = range(len(loads))
     minutes = [sum(stretch.minutes for stretch in load.stretches) for load in loads]
     orders = [

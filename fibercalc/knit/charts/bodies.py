@@ -1,4 +1,7 @@
-"""Charts of bodies: where each measure is taken, the published sizes in inches and centimeters, and ease."""
+"""Charts of bodies: where each measure is taken, the published sizes in inches and
+centimeters, and ease."""
+
+from typing import Any
 
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, marked, meaning
@@ -34,7 +37,8 @@ WORDS = {
     "I": "neck bone to waist",
     "J": "neck bone to hip",
 }
-# The right half of a standing figure, from neck to inner leg, as offsets from its middle line and heights.
+# The right half of a standing figure, from neck to inner leg, as offsets from
+# its middle line and heights.
 OUTLINE = (
     (9, 58),
     (11, 72),
@@ -51,7 +55,7 @@ OUTLINE = (
 MIDDLE = 180
 
 
-def body_measures() -> list:
+def body_measures() -> list[Picture | Table]:
     """Where each measure of the size tables is taken.
 
     Source: common practice.
@@ -89,8 +93,9 @@ def men_sizes() -> list[Table]:
 def children_sizes() -> list[Table]:
     """Children's body sizes, babies' chests and heads in inches and centimeters.
 
-    Source: Craft Yarn Council (craft-yarn-council-sizes), read only in part; heads from pages that quote medical tables
-    (head-girths-girls, head-girths-adults), the youngest from memory (trade-memory).
+    Source: Craft Yarn Council (craft-yarn-council-sizes), read only in part; heads from
+    pages that quote medical tables (head-girths-girls, head-girths-adults), the youngest
+    from memory (trade-memory).
     """
     heads, babies = read_table("knit", "head-girths"), read_table("knit", "council-body-babies")
     chests = tuple((row["label"], *_both_units(row["chest"], row["status"])) for row in babies.rows)
@@ -141,7 +146,7 @@ def ease() -> list[Table]:
     ]
 
 
-def _sizes(name: str, measures) -> list[Table]:
+def _sizes(name: str, measures: tuple[tuple[str, str, str], ...]) -> list[Table]:
     table = read_table("knit", name)
     heads = ("Size", *(f"{letter} {words}" for letter, words, _ in measures))
     made = []
@@ -169,7 +174,7 @@ def _sizes(name: str, measures) -> list[Table]:
     return made
 
 
-def _cell(row: dict, column: str, scale: float) -> str:
+def _cell(row: dict[str, Any], column: str, scale: float) -> str:
     """One size as `28†-30*`, or a single figure where both ends are the same."""
     columns = (column,) if column in row else (f"{column}_low", f"{column}_high")
     texts = [
@@ -186,14 +191,14 @@ def _both_units(inches: float, status: str) -> tuple[str, str]:
     return marked(inches, status), marked(inches * CM_PER_INCH, status, 0)
 
 
-def _ease_cells(row: dict) -> tuple[str, str, str]:
+def _ease_cells(row: dict[str, Any]) -> tuple[str, str, str]:
     if row["unit"] == "%":
         return "–", "–", _span(row, 1.0)
     per_inch = 1.0 if row["unit"] == "in" else 1 / CM_PER_INCH
     return _span(row, per_inch), _span(row, per_inch * CM_PER_INCH), "–"
 
 
-def _span(row: dict, scale: float) -> str:
+def _span(row: dict[str, Any], scale: float) -> str:
     low = write_number(row["low"] * scale, 0) + MARKS[row["status"]]
     if row["high"] == row["low"]:
         return low

@@ -1,4 +1,7 @@
-"""Charts of gauge: stitches by yarn class, what a small swatch costs at the chest, stitches for a width."""
+"""Charts of gauge: stitches by yarn class, what a small swatch costs at the
+chest, stitches for a width."""
+
+from typing import Any
 
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, marked, meaning
@@ -18,7 +21,7 @@ DRAWN = ((16, ""), (22, "7 3"), (32, "2 3"))
 WIDTHS = (5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 70, 80, 90, 100, 110, 120, 130, 140, 150)
 
 
-def gauge() -> list:
+def gauge() -> list[Picture | Table]:
     """Stitches of each yarn class, as printed for 4 inches and taken to 10 cm and to 1 inch.
 
     Source: Craft Yarn Council (craft-yarn-council); trade page (trade-page-ply-terms).
@@ -61,7 +64,7 @@ def gauge() -> list:
     ]
 
 
-def swatch_error() -> list:
+def swatch_error() -> list[Picture | Table]:
     """What half a stitch, miscounted on a swatch, makes at the chest.
 
     Source: arithmetic (the share miscounted is the share that the garment is off).
@@ -113,7 +116,8 @@ def cast_on() -> list[Table]:
 
 
 def chest_error(chest: float, stitches: float, width: float) -> float:
-    """How far off the chest is, cm, when a swatch of stitches in 10 cm is counted over a width in cm."""
+    """How far off the chest is, cm, when a swatch of stitches in 10 cm is
+    counted over a width in cm."""
     return chest * MISCOUNT / (stitches * width / 10)
 
 
@@ -135,7 +139,7 @@ def _ends(text: str) -> tuple[float, float]:
     )
 
 
-def _bars(rows) -> Picture:
+def _bars(rows: tuple[dict[str, Any], ...]) -> Picture:
     drawing = Drawing(len(rows) * 26 + 50)
     scale = Scale(0, MOST_DRAWN, 100, 350)
     bottom = len(rows) * 26 + 14

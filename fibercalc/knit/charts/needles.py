@@ -1,6 +1,7 @@
 """Chart of needle sizes: millimeters, US and old UK numbers, Japanese numbers."""
 
 from itertools import zip_longest
+from typing import Any
 
 from ...core.answer import Table
 from ...core.marks import marked, meaning
@@ -12,7 +13,8 @@ JAPANESE = 8  # rows: numbers 0 to 7 on the left, 8 to 15 on the right
 
 
 def needle_sizes() -> list[Table]:
-    """Needles by millimeters with the names that other countries print, fine ones beside large ones so that all stand on one page.
+    """Needles by millimeters with the names that other countries print, fine ones beside large ones
+    so that all stand on one page.
 
     Source: trade pages (trade-page-needles); below 2 mm from memory (trade-memory).
     """
@@ -51,6 +53,7 @@ def _japanese(number: int) -> str:
     return marked(round(2.1 + 0.3 * number, 1), "secondary")
 
 
-def _name(row: dict, column: str) -> str:
+def _name(row: dict[str, Any], column: str) -> str:
     """`US 1.5` without its country, which the column's head says."""
-    return row[column].partition(" ")[2] or "–"
+    size: str = row[column]
+    return size.partition(" ")[2] or "–"

@@ -1,9 +1,12 @@
-"""Charts of yarn by project and size, with odds, for five yarns: what the card yarn-needed says when only the yarn is known."""
+"""Charts of yarn by project and size, with odds, for five yarns: what the card yarn-needed says
+when only the yarn is known."""
 
 from collections.abc import Callable
 from functools import cache
+from typing import Any
 
 from ...core.answer import Table
+from ...core.outcome import Outcome
 from ...core.table import read_table
 from ...core.units import METERS_PER_INCH, METERS_PER_YARD
 from ...core.work import work_card
@@ -12,6 +15,8 @@ from ...yarn.weight_class import COUNCIL, classes_by_grist
 from ..cards.yarn_needed import CARD
 from ..odds import smallest_enough
 from ..projects.sweater import SIZES, WORDS
+
+Texts = tuple[tuple[str, str], ...]  # inputs of the card, each with its text
 
 YARNS = (420, 300, 230, 180, 110)  # m in 100 g, one for each class from Super Fine to Bulky
 SIZED = (
@@ -47,7 +52,8 @@ NOTE = (
 def yarn_by_project() -> list[Table]:
     """Yards, and meters, that are enough for 9 knitters in 10 and for 5 in 10.
 
-    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft Yarn Council (craft-yarn-council-sizes).
+    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft
+    Yarn Council (craft-yarn-council-sizes).
     """
     made = []
     for words, sign, per, size, note in (
@@ -82,7 +88,8 @@ def yarn_by_project() -> list[Table]:
 def skeins_by_project() -> list[Table]:
     """Whole skeins of 100 g for three chances of not running out.
 
-    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft Yarn Council (craft-yarn-council-sizes).
+    Source: as the card yarn-needed: Munden 1959 (munden-1959, from memory), common practice, Craft
+    Yarn Council (craft-yarn-council-sizes).
     """
     rows = tuple(
         (label, *(" / ".join(str(_skeins(texts, yarn, sure)) for sure in SURE) for yarn in YARNS))
@@ -99,8 +106,9 @@ def skeins_by_project() -> list[Table]:
     ]
 
 
-def _projects(said: Callable[..., str]) -> list[tuple[str, tuple]]:
-    """Each project: what it is called, its sizes said in one unit, and the card's inputs that make it."""
+def _projects(said: Callable[..., str]) -> list[tuple[str, Texts]]:
+    """Each project: what it is called, its sizes said in one unit, and the
+    card's inputs that make it."""
     sweaters = [
         (
             (
@@ -162,21 +170,21 @@ def _projects(said: Callable[..., str]) -> list[tuple[str, tuple]]:
 
 
 @cache
-def _worked(texts: tuple, yarn: int):
+def _worked(texts: Texts, yarn: int) -> Outcome[Any]:
     return work_card(
         CARD, {"known": "yarn", "skein_mass": "100 g", "skein_length": f"{yarn} m", **dict(texts)}
     ).outcome
 
 
-def _enough(texts: tuple, yarn: int, sure: float) -> int:
+def _enough(texts: Texts, yarn: int, sure: float) -> int:
     """Whole meters that are enough with a chance."""
     outcome = _worked(texts, yarn)
-    return smallest_enough(outcome.value("need"), outcome.found["need"].parts, sure)
+    return smallest_enough(outcome.value("need"), outcome.found["need"].spread, sure)
 
 
-def _skeins(texts: tuple, yarn: int, sure: float) -> int:
+def _skeins(texts: Texts, yarn: int, sure: float) -> int:
     outcome = _worked(texts, yarn)
-    return smallest_enough(outcome.value("skeins"), outcome.found["skeins"].parts, sure)
+    return smallest_enough(outcome.value("skeins"), outcome.found["skeins"].spread, sure)
 
 
 def _class(yarn: int) -> str:

@@ -1,4 +1,5 @@
-"""Charts of shawl shapes: outline, way of the rows, how the stitches grow, and the row at which half the yarn is used."""
+"""Charts of shawl shapes: outline, way of the rows, how the stitches grow, and the row at which
+half the yarn is used."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -22,7 +23,8 @@ DOUBLED_AT = (3, 6, 12, 24, 48)  # rounds; the next doubling would be at 96
 class Shape:
     """One shape: its names, its first row and growth, and the place of its rows in the picture.
 
-    row gives the points of the row at a share of all rows (0 to 1), within 76 either side of the middle and below 0.
+    row gives the points of the row at a share of all rows (0 to 1), within 76 either side
+    of the middle and below 0.
     """
 
     name: str
@@ -35,7 +37,8 @@ class Shape:
 
 
 def shapes() -> tuple[Shape, ...]:
-    """The six shapes. A flat circle grows by 2 pi rows' height in stitches' width, which the loop constants give."""
+    """The six shapes. A flat circle grows by 2 pi rows' height in stitches' width, which
+    the loop constants give."""
     constants = read_table("wash", "munden-constants").row("state", "wet")
     around = 2 * pi * constants["Kw"] / constants["Kc"]
     return (
@@ -102,10 +105,12 @@ def shapes() -> tuple[Shape, ...]:
     )
 
 
-def shawl_shapes() -> list:
-    """Six shapes with the row at which half the yarn is used, and how the yarn goes as a shawl grows.
+def shawl_shapes() -> list[Picture | Table]:
+    """Six shapes with the row at which half the yarn is used, and how the
+    yarn goes as a shawl grows.
 
-    Source: arithmetic; increases are common practice; a flat circle's from the loop constants (munden-1959, from memory).
+    Source: arithmetic; increases are common practice; a flat circle's from the loop constants
+    (munden-1959, from memory).
     """
     works = [(one.name, one.worked, one.said + MARKS[one.status]) for one in shapes()]
     works += [(name, worked, said) for name, worked, said, _ in OTHERS]
@@ -140,13 +145,12 @@ def shawl_yarn() -> list[Table]:
     rows = tuple(
         (
             f"{done} %",
-            f"{100 * share_used(done, ROWS, 1, 2):.0f} %",
-            (
-                f"{100 * (share_used(done, ROWS, 1, 2) - share_used(done - LAST_ROWS, ROWS, 1, 2)):.0f} %"
-            ),
-            f"{100 - 100 * share_used(done, ROWS, 1, 2):.0f} %",
+            f"{100 * used:.0f} %",
+            f"{100 * (used - share_used(done - LAST_ROWS, ROWS, 1, 2)):.0f} %",
+            f"{100 - 100 * used:.0f} %",
         )
         for done in range(LAST_ROWS, ROWS + 1, LAST_ROWS)
+        for used in (share_used(done, ROWS, 1, 2),)
     )
     return [
         Table(
@@ -165,9 +169,12 @@ def _row(one: Shape, share: float) -> float:
 
 
 def _doubled_row(share: float) -> float:
-    """The round, in 100, at which a share is used when the stitches double at 3, 6, 12 ... and the piece ends before the next doubling."""
+    """The round, in 100, at which a share is used when the stitches double at 3, 6, 12 ... and the
+    piece ends before the next doubling."""
     rounds = 2 * DOUBLED_AT[-1] - 1
-    stitches = [2 ** sum(number >= at for at in DOUBLED_AT) for number in range(1, rounds + 1)]
+    stitches: list[int] = [
+        2 ** sum(number >= at for at in DOUBLED_AT) for number in range(1, rounds + 1)
+    ]
     used, wanted = 0.0, share * sum(stitches)
     for number, each in enumerate(stitches):
         if used + each >= wanted:
@@ -181,7 +188,8 @@ def _side_to_side_row(share: float) -> float:
     return half if share <= 0.5 else ROWS - half
 
 
-# Two more ways to grow, which have no picture: name, how it is worked, stitches gained, the row at which a share is used.
+# Two more ways to grow, which have no picture: name, how it is worked, stitches gained, the row
+# at which a share is used.
 OTHERS = (
     (
         "Circle, doubled",
@@ -204,7 +212,8 @@ def _crescent_row(f: float) -> list[tuple[float, float]]:
 
 
 def _part(one: Shape, f: float) -> list[tuple[float, float]]:
-    """The outline of what is knit when a share f of the rows is done: its last row, and the two edges that run there; a round is its own edge."""
+    """The outline of what is knit when a share f of the rows is done: its last row, and the two
+    edges that run there; a round is its own edge."""
     if dist(one.row(f)[0], one.row(f)[-1]) < 1e-6:
         return one.row(f)
     steps = [f * at / 12 for at in range(13)]
@@ -222,7 +231,9 @@ def _panels() -> Picture:
         left, top = 90 + 180 * (place % 2), TALL * (place // 2)
         half = _row(one, 0.5)
 
-        def on_sheet(points, left=left, top=top):
+        def on_sheet(
+            points: list[tuple[float, float]], left: float = left, top: float = top
+        ) -> list[tuple[float, float]]:
             return [(left + x, top + 30 + y) for x, y in points]
 
         drawing.text(left, top + 18, one.name, anchor="middle", bold=True)

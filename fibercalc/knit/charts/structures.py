@@ -1,4 +1,7 @@
-"""Charts of structures: how much yarn they take beside plain stocking stitch, and the loop constants behind the model."""
+"""Charts of structures: how much yarn they take beside plain stocking stitch, and the loop
+constants behind the model."""
+
+from typing import Any
 
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, marked, meaning
@@ -10,7 +13,7 @@ PITCH = 32  # of the picture's rows
 WEIGH = "weigh a swatch"
 
 
-def structures() -> list:
+def structures() -> list[Picture | Table]:
     """Yarn for an area of each structure, as a range, times that of plain stocking stitch.
 
     Source: common practice; the loop constants for what a float takes (munden-1959).
@@ -59,7 +62,7 @@ def loop_constants() -> list[Table]:
     ]
 
 
-def _factor(row: dict) -> str:
+def _factor(row: dict[str, Any]) -> str:
     if not isinstance(row["middle"], float):
         return WEIGH
     return (
@@ -69,11 +72,12 @@ def _factor(row: dict) -> str:
     )
 
 
-def _short(row: dict) -> str:
-    return row["label"].partition(",")[0].partition(" (")[0]
+def _short(row: dict[str, Any]) -> str:
+    label: str = row["label"]
+    return label.partition(",")[0].partition(" (")[0]
 
 
-def _ranges(rows) -> Picture:
+def _ranges(rows: tuple[dict[str, Any], ...]) -> Picture:
     known = [row for row in rows if isinstance(row["middle"], float)]
     drawing = Drawing(len(known) * PITCH + 68)
     scale = Scale(LEAST, MOST, 12, 348)

@@ -1,13 +1,17 @@
 """The chance that each whole number of skeins is enough, as bars."""
 
+from typing import Any
+
 from ...core.answer import Picture
+from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, SOFT, Drawing, Scale
 
 ROW = 21
 
 
-def odds_picture(counts: list[tuple[int, float]], sure: float, r) -> Picture:
-    """Bars of chance for whole numbers of skeins, each (count, chance 0 to 1); sure is the wished chance; r writes the words."""
+def odds_picture(counts: list[tuple[int, float]], sure: float, r: Outcome[Any]) -> Picture:
+    """Bars of chance for whole numbers of skeins, each (count, chance 0 to 1); sure is the wished
+    chance; r writes the words."""
     scale = Scale(0.0, 1.0, 92, 344)
     bottom = 26 + ROW * len(counts)
     drawing = Drawing(bottom + 40)

@@ -1,6 +1,6 @@
 """Fabric from a hand-painted skein, stitch by stitch, and the skein it came from."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from ...core.answer import Picture
 from ...core.picture import INK, SOFT, Drawing, against, dash_of
@@ -17,7 +17,8 @@ def fabric_picture(
     stitches: int,
     title: str = "What the fabric will likely look like",
 ) -> Picture:
-    """The fabric as the right side is seen, first row at the bottom, in the gauge's proportion, with a key.
+    """The fabric as the right side is seen, first row at the bottom, in the
+    gauge's proportion, with a key.
 
     rows             color places (from 0), as pooling.fabric gives them; up to about 120 x 80
     names            of the colors, in order
@@ -34,8 +35,8 @@ def fabric_picture(
     bottom = 8 + high * len(rows)
     key_lines = -(-len(names) // 2)
     drawing = Drawing(bottom + 30 + 24 * key_lines)
-    boxes: list[list] = [[] for _ in names]
-    threads: list[list] = [[] for _ in names]
+    boxes: list[list[tuple[float, float, float, float]]] = [[] for _ in names]
+    threads: list[list[list[tuple[float, float]]]] = [[] for _ in names]
     for number, row in enumerate(rows):
         top = bottom - high * (number + 1)
         for begin, length, color in _runs(row):
@@ -111,11 +112,11 @@ def _key(drawing: Drawing, top: float, names: Sequence[str], colors: Sequence[st
         drawing.text(x + 42, y + 13, name if len(name) <= 15 else name[:14] + "…", size=13)
 
 
-def _dashes(colors: Sequence[str]):
+def _dashes(colors: Sequence[str]) -> list[tuple[int, str | None]]:
     return [(color, dash_of(color)) for color in range(len(colors))]
 
 
-def _runs(row: Sequence[int]):
+def _runs(row: Sequence[int]) -> Iterator[tuple[int, int, int]]:
     """(first place, how many, color) of each run of one color."""
     begin = 0
     for place in range(1, len(row) + 1):

@@ -21,7 +21,9 @@ WOMEN, MEN, CHILDREN, BABIES = (
 )
 WORDS = {WOMEN: "Woman", MEN: "Man", CHILDREN: "Child", BABIES: "Baby"}
 
-HELD = 0.32  # of the chest: 8 % of it waits under each arm, once on the body and once on the sleeve, both sides (common practice)
+# of the chest: 8 % of it waits under each arm, once on the body and once on the sleeve,
+# both sides (common practice)
+HELD = 0.32
 SIZE_ERROR = (
     0.04  # 95 %: bodies between two sizes, and the measures that no table gives (common practice)
 )
@@ -114,7 +116,9 @@ class SweaterMeasures(Made):
         "Straight down from the neckband to the underarm.",
     )
     neck = measure("Around the neck opening", "44 cm", "150 cm", ("30 cm", "65 cm"), OWN_SIZE)
-    band = measure(
+    # The name is in links, and hides the case's own way to say a band,
+    # which is called by its class.
+    band = measure(  # type: ignore[assignment]
         "Neckband, depth",
         "2.5 cm",
         "60 cm",

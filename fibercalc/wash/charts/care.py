@@ -1,5 +1,7 @@
 """Charts of care: what the words and symbols mean, what fibers and dyes bear."""
 
+from typing import Any
+
 from ...core.answer import Table
 from ...core.marks import MARKS, meaning
 from ...core.table import read_table
@@ -78,7 +80,7 @@ def _levels(name: str, treatments: tuple[str, ...], columns: tuple[str, ...]) ->
     )
 
 
-def _short(row: dict, treatment: str) -> str:
+def _short(row: dict[str, Any], treatment: str) -> str:
     """A level in a word or two; a dryer stands with the way of drying."""
     if row[treatment] == "":
         return "–"

@@ -14,10 +14,11 @@ SIDE, LEFT, TOP, EDGE = (
 PLACES = (0.0, 0.5, 1.0)
 
 
-def marking() -> list:
+def marking() -> list[Picture | Table]:
     """Where the marks go on a sample, and how it is measured.
 
-    Source: ISO 5077 (iso-5077, summary) with ISO 3759; ISO 139 for the air; AATCC TM135 for the mean; common practice at home.
+    Source: ISO 5077 (iso-5077, summary) with ISO 3759; ISO 139 for the air; AATCC TM135 for the
+    mean; common practice at home.
     """
     table = read_table("wash", "measuring-rules")
     rows = tuple(

@@ -1,4 +1,7 @@
-"""Charts of shrinkage: what washing takes, what to make for a size, what relaxing does to plain knitting."""
+"""Charts of shrinkage: what washing takes, what to make for a size, what relaxing
+does to plain knitting."""
+
+from typing import Any
 
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, meaning
@@ -18,10 +21,11 @@ CHANGES = (
 )
 
 
-def shrink_ranges() -> list:
+def shrink_ranges() -> list[Picture | Table]:
     """Published and remembered ranges of shrinkage by fiber and structure.
 
-    Source: each row of the table its own (wool-flat-knits, cotton-jersey-graph, trade-page-shrinkage, munden-1959, trade-memory).
+    Source: each row of the table its own (wool-flat-knits, cotton-jersey-graph,
+    trade-page-shrinkage, munden-1959, trade-memory).
     """
     table = read_table("wash", "shrink-ranges")
     rows = tuple(
@@ -99,7 +103,7 @@ def relaxation() -> list[Table]:
     ]
 
 
-def _range(row: dict, way: str) -> str:
+def _range(row: dict[str, Any], way: str) -> str:
     low, high, mark = row[f"{way}_low"], row[f"{way}_high"], MARKS[row[f"{way}_status"]]
     if low == "" and high == "":
         return "–"
@@ -110,7 +114,7 @@ def _range(row: dict, way: str) -> str:
     ) + mark
 
 
-def _bars(rows) -> Picture:
+def _bars(rows: tuple[dict[str, Any], ...]) -> Picture:
     drawing = Drawing(len(rows) * PITCH + 62)
     scale = Scale(0, MOST, 12, 348)
     bottom = len(rows) * PITCH + 6
