@@ -1,10 +1,12 @@
-"""How many to make when nobody knows how many will be wanted: demand from past sales, some cut off by selling out, and the number to bring.
+"""How many to make when nobody knows how many will be wanted: demand from past sales, some cut off
+by selling out, and the number to bring.
 
-What was sold when something was left is what was wanted. Where it sold out, what was wanted is at least that: a censored value. Such a
-release counts as the mean of all demands at least as large, which is what the likelihood of the normal distribution asks (Tobin; Cohen).
+What was sold when something was left is what was wanted. Where it sold out, what was wanted is at
+least that: a censored value. Such a release counts as the mean of all demands at least as large,
+which is what the likelihood of the normal distribution asks (Tobin; Cohen).
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import erf, erfc, exp, pi, sqrt
 
@@ -12,14 +14,16 @@ from ..core import arithmetic
 from ..core.problem import OutOfRange, require
 from ..yarn import student_t
 
-FITTED_FROM = 4  # releases that did not sell out, from which the spread is taken from the data itself (our own edge)
+# Releases that did not sell out, from which on the spread is taken from the data (our own edge).
+FITTED_FROM = 4
 MOST = 1e6
 MOST_RELEASES = 150  # five years of a release or a fair every other week
 STEPS = 200
 
 
 def critical_ratio(price: float, cost: float, left_value: float) -> float:
-    """The chance of having enough that pays best: (price - cost) / ((price - cost) + (cost - left_value)).
+    """The chance of having enough that pays best:
+    (price - cost) / ((price - cost) + (cost - left_value)).
 
     price       what one brings when sold, 0 or more, above cost
     cost        what one more costs to make, 0 or more
@@ -127,7 +131,8 @@ def expected_profit(
     left_value: float,
     short: float | None = None,
 ) -> float:
-    """What count bring on average over what they cost: (price - cost) mean - (price - cost) short - (cost - left_value) left.
+    """What count bring on average over what they cost:
+    (price - cost) mean - (price - cost) short - (cost - left_value) left.
 
     count       0 or more
     mean        of demand, 0 or more
@@ -147,7 +152,8 @@ def expected_profit(
 
 
 def mean_above(edge: float, mean: float, deviation: float) -> float:
-    """The mean of a normal demand, given that it is at least edge: what a sold-out release counts as.
+    """The mean of a normal demand, given that it is at least edge: what a sold-out release
+    counts as.
 
     edge       any number
     mean       of all demand
@@ -162,9 +168,11 @@ def mean_above(edge: float, mean: float, deviation: float) -> float:
 
 
 def told_by_cut(edge: float, mean: float, deviation: float) -> float:
-    """What a value that is only known to be at least edge tells of the mean, as a share of what a known value tells: h (h - z).
+    """What a value that is only known to be at least edge tells of the mean, as a share of what a
+    known value tells: h (h - z).
 
-    edge       any number; z is its distance from the mean in deviations, h density over share above at z
+    edge       any number; z is its distance from the mean in deviations, h density over share above
+               at z
     mean       of all demand
     deviation  its standard deviation, above 0
     Raises OutOfRange outside these.
@@ -195,7 +203,8 @@ def square_above(edge: float, mean: float, deviation: float) -> float:
 
 
 def factor_for_few(known: float) -> float:
-    """What the likeliest deviation is multiplied with to be the sample's, with n - 1: sqrt(n / (n - 1)).
+    """What the likeliest deviation is multiplied with to be the sample's, with n - 1:
+    sqrt(n / (n - 1)).
 
     known  how many values are known, 2 or more
     Raises OutOfRange outside this.
@@ -206,7 +215,8 @@ def factor_for_few(known: float) -> float:
 
 
 def error_of_mean(deviation: float, known: float, told: Sequence[float]) -> float:
-    """Standard error of the mean by what each value tells: a cut one tells less, the farther below the mean it was cut.
+    """Standard error of the mean by what each value tells: a cut one tells less, the farther below
+    the mean it was cut.
 
     deviation  of demand, above 0
     known      how many values are known, 0 or more
@@ -250,7 +260,8 @@ def demand_at(place: float, mean: float, spread: float) -> float:
 
 
 def chance_all_cut(edges: Sequence[float], mean: float, deviation: float) -> float:
-    """The chance, 0 to 1, that every one of several normal demands is at least so much: that all sold out.
+    """The chance, 0 to 1, that every one of several normal demands is at least so much: that all
+    sold out.
 
     edges      what was offered each time
     mean       of all demand
@@ -268,12 +279,14 @@ def chance_all_cut(edges: Sequence[float], mean: float, deviation: float) -> flo
 
 @dataclass(frozen=True)
 class Demand:
-    """What is known of demand: its mean and standard deviation, how well the mean is known, and from what.
+    """What is known of demand: its mean and standard deviation, how well the mean is known, and
+    from what.
 
     mean_error  standard error of the mean
     degrees     of freedom where the spread is the data's own; 0 where it was given
     seen, cut   releases that did not sell out, and that did
-    at_least    whether every release sold out, so that the mean is only what makes that as likely as not
+    at_least    whether every release sold out, so that the mean is only what makes that as likely
+                as not
     """
 
     mean: float
@@ -296,7 +309,9 @@ class Demand:
         return demand_at(self.place_of(share), self.mean, self.whole)
 
     def place_of(self, share: float) -> float:
-        """The place in the distribution, in spreads from the mean, below which a share of it lies, 0.001 to 0.999."""
+        """The place in the distribution, in spreads from the mean, below which a share of it lies,
+        0.001 to 0.999.
+        """
         if self.degrees:
             return student_t.quantile(100 * share, self.degrees)
         return normal_quantile(share)
@@ -316,9 +331,11 @@ def demand_from_sales(
 
     sold          in each release, 0 or more, not over what was offered; 1 to 150 releases
     offered       in each release, above 0
-    usual_spread  standard deviation of demand as a share of its mean, 0.02 to 1.5: used while fewer than four releases did not sell out
+    usual_spread  standard deviation of demand as a share of its mean, 0.02 to 1.5: used while fewer
+                  than four releases did not sell out
     Raises OutOfRange outside these, and where nothing was ever sold.
-    Source: cohen-1991 (censored normal), tobin-1958; common practice where every release sold out (the mean that makes that as likely as not).
+    Source: cohen-1991 (censored normal), tobin-1958; common practice where every release sold out
+    (the mean that makes that as likely as not).
     """
     require("sold", len(sold), 1, MOST_RELEASES)
     require("usual_spread", usual_spread, 0.02, 1.5)
@@ -338,7 +355,8 @@ def demand_from_sales(
     own = len(seen) >= FITTED_FROM and max(seen) > min(seen)
     if own:
         mean, deviation = censored_normal(seen, cut)
-        # Without cut values this is Student's prediction: the sample's deviation with n - 1, and t instead of z.
+        # Without cut values this is Student's prediction: the sample's deviation with n - 1, and t
+        # instead of z.
         deviation *= factor_for_few(len(seen))
     elif seen:
         mean = _root(
@@ -364,7 +382,8 @@ def demand_from_sales(
 
 
 def censored_normal(seen: Sequence[float], cut: Sequence[float]) -> tuple[float, float]:
-    """Mean and standard deviation of a normal of which some values are only known to be at least so much: the likeliest ones.
+    """Mean and standard deviation of a normal of which some values are only known to be at least so
+    much: the likeliest ones.
 
     seen  values known, two or more that differ
     cut   lower edges of the others, any number
@@ -378,9 +397,8 @@ def censored_normal(seen: Sequence[float], cut: Sequence[float]) -> tuple[float,
     count, middle = len(seen), sum(seen) / len(seen)
     square = sum((value - middle) ** 2 for value in seen) / count
     mean, deviation = middle, sqrt(square)
-    for _ in range(
-        20 * STEPS
-    ):  # each turn fills the cut values in with what they are on average: the likelihood only grows
+    # Each turn fills the cut values in with what they are on average: the likelihood only grows.
+    for _ in range(20 * STEPS):
         new_mean = (count * middle + sum(mean_above(edge, mean, deviation) for edge in cut)) / (
             count + len(cut)
         )
@@ -400,7 +418,7 @@ def _hazard(z: float) -> float:
     return z + 1 / z if z > 25 else exp(-z * z / 2) / sqrt(2 * pi) / (0.5 * erfc(z / sqrt(2)))
 
 
-def _root(above, start: float) -> float:
+def _root(above: Callable[[float], float], start: float) -> float:
     """Where a mean, from 0 up, stops being too low: above(mean) is true or positive while it is."""
     low, high = 1e-9 * start, start
     while above(high) > 0 and high < 1e9 * start:

@@ -1,4 +1,6 @@
-"""Short lines as a maker writes them: a recipe ("navy 0.62, black 0.24") and what a product holds ("2 Wet Slate, Peat Gold")."""
+"""Short lines as a maker writes them: a recipe ("navy 0.62, black 0.24") and what a product holds
+("2 Wet Slate, Peat Gold").
+"""
 
 import re
 
@@ -13,7 +15,8 @@ MOST_EACH = 60
 def read_recipe(text: str) -> tuple[tuple[str, float], ...]:
     """Dyes and their depths, % of the dry yarn, from one line; the same dye twice is added up.
 
-    text  names, each with its depth after it, with commas between: "navy 0.62, black 0.24"; point or comma in a number
+    text  names, each with its depth after it, with commas between: "navy 0.62, black 0.24"; point
+          or comma in a number
     Raises OutOfRange, with how to write it, for anything else and for a depth over 20 %.
     Source: common practice (as it stands on recipe cards).
     """
@@ -45,18 +48,20 @@ def read_recipe(text: str) -> tuple[tuple[str, float], ...]:
 
 
 def read_held(text: str) -> tuple[tuple[str, int], ...]:
-    """Colorways and how many skeins of each, from one line; one where no number stands; the same one twice is added up.
+    """Colorways and how many skeins of each, from one line; one where no number stands; the same
+    one twice is added up.
 
     text  names with commas between, each with its number before it: "2 Wet Slate, Peat Gold"
-    Raises OutOfRange, with how to write it, for an empty line and for no or more than 60 skeins of one.
+    Raises OutOfRange, with how to write it, for an empty line and for no or more than 60 skeins
+    of one.
     Source: common practice (as it stands on packing lists).
     """
     found: dict[str, int] = {}
     for part in re.split(r"[,;+]", text):
-        if not part.strip():
+        match = HELD.fullmatch(" ".join(part.split()))
+        if not match:  # nothing stands between two commas
             continue
-        match = HELD.fullmatch(part.strip())
-        count, name = int(match[1] or 1), " ".join(match[2].split())
+        count, name = int(match[1] or 1), match[2]
         if not 1 <= count <= MOST_EACH:
             raise OutOfRange(
                 "text", count, 1, MOST_EACH, f"{count} of {name}; give 1 to {MOST_EACH}"

@@ -1,5 +1,8 @@
-"""Faulty skeins and lost parcels: how many more to make so that enough are good, by counting chances."""
+"""Faulty skeins and lost parcels: how many more to make so that enough are good, by counting
+chances.
+"""
 
+from collections.abc import Callable
 from math import exp, lgamma, log, log1p
 
 from ..core.problem import OutOfRange, require
@@ -69,7 +72,8 @@ def made_for(good: int, share: float, sure: float) -> int:
 
 
 def places_for(made: int, seconds: float, lost: float, sure: float) -> int:
-    """Places of a club that so many skeins serve: with a wished chance both good ones and replacements suffice.
+    """Places of a club that so many skeins serve: with a wished chance both good ones and
+    replacements suffice.
 
     made     skeins dyed, 0 to 10,000
     seconds  chance that one comes out as a second, 0 to 0.45
@@ -93,7 +97,7 @@ def places_for(made: int, seconds: float, lost: float, sure: float) -> int:
     return low
 
 
-def _first(holds, low: int, high: int) -> int:
+def _first(holds: Callable[[int], bool], low: int, high: int) -> int:
     """The first whole number from low on for which it holds, which then holds for all after it."""
     step = 1
     while low + step <= high and not holds(low + step - 1):

@@ -1,10 +1,12 @@
-"""How far short a package may be of its label: the US handbook's test of a lot, and the average rule of the EU and the UK.
+"""How far short a package may be of its label: the US handbook's test of a lot, and the average
+rule of the EU and the UK.
 
-Both rules hold two things apart. The *average* of a lot must not be below the label; a sample's mean may be, by what chance does to a
-mean. And *one package* may be short, but not by much.
+Both rules hold two things apart. The *average* of a lot must not be below the label; a sample's
+mean may be, by what chance does to a mean. And *one package* may be short, but not by much.
 """
 
 from math import ceil, sqrt
+from typing import Any
 
 from ..core.problem import OutOfRange, require
 from ..core.steps import looked_up
@@ -14,10 +16,8 @@ from ..yarn import student_t
 
 LIGHTEST, HEAVIEST = 5.0, 10_000.0  # g: the average rule's own ends
 TENTHS_UP = named("rounded up to tenths", lambda grams: ceil(grams * 10 - 1e-9) / 10)
-THREAD_UNITS, THREAD_SHORT = (
-    10,
-    3.0,
-)  # units tested at least, % that their mean may be short (ri-6-10, ma-94-285)
+# Units tested at least, % that their mean may be short (ri-6-10, ma-94-285).
+THREAD_UNITS, THREAD_SHORT = 10, 3.0
 CHANCE_US, CHANCE_EU = 97.5, 99.5  # %, one-sided: what the printed factors are Student's t of
 
 
@@ -26,7 +26,8 @@ def correction_factor(packages: int) -> float:
 
     packages  in the sample, 2 to 10,000
     Raises OutOfRange outside these.
-    Source: nist-hb-133 (table from memory); computed as Student's t (97.5 %) over the square root of the number.
+    Source: nist-hb-133 (table from memory); computed as Student's t (97.5 %) over the square root
+    of the number.
     """
     return _t_over_root(CHANCE_US, packages)
 
@@ -36,7 +37,8 @@ def inspector_factor(packages: int) -> float:
 
     packages  in the sample, 2 to 10,000
     Raises OutOfRange outside these.
-    Source: si-2006-659, Schedule 2, paragraph 4: Student's t (99.5 %) over the square root of the number.
+    Source: si-2006-659, Schedule 2, paragraph 4: Student's t (99.5 %) over the square root of the
+    number.
     """
     return _t_over_root(CHANCE_EU, packages)
 
@@ -47,7 +49,8 @@ def _t_over_root(share: float, packages: int) -> float:
 
 
 def sample_size(lot: int) -> tuple[int, int]:
-    """How many packages of a lot are tested, and how many may be short beyond the allowed variation, US.
+    """How many packages of a lot are tested, and how many may be short beyond the allowed
+    variation, US.
 
     lot  packages under one label, 1 or more
     Raises OutOfRange below 1.
@@ -78,7 +81,8 @@ def allowed_short_length(label: float) -> float:
 
 
 def tolerable_negative_error(label: float) -> float:
-    """Tolerable negative error of one package by weight, g, EU and UK; percents are rounded up to 0.1 g.
+    """Tolerable negative error of one package by weight, g, EU and UK; percents are rounded up to
+    0.1 g.
 
     label  nominal weight, g, 5 to 10,000
     Raises OutOfRange outside these.
@@ -88,7 +92,7 @@ def tolerable_negative_error(label: float) -> float:
     return _from_table("directive-76-211-tolerable-negative-error", label, tenths=True)
 
 
-def _row_for(table: str, value: float) -> dict:
+def _row_for(table: str, value: float) -> dict[str, Any]:
     """The row of a table whose band holds a value: over its lower end, up to its upper one."""
     for row in read_table("sell", table).rows:
         if row["over"] < value and (row["up_to"] == "" or value <= row["up_to"]):
@@ -97,7 +101,9 @@ def _row_for(table: str, value: float) -> dict:
 
 
 def _from_table(table: str, label: float, tenths: bool = False) -> float:
-    """What a table of bands gives for a label: an amount, or a percentage of it, which may go up to tenths of a gram."""
+    """What a table of bands gives for a label: an amount, or a percentage of it, which may go up to
+    tenths of a gram.
+    """
     row = _row_for(table, label)
     if row.get("grams", "") != "":
         return looked_up("sell", table, "over", int(row["over"]), "grams")

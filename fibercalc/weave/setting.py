@@ -1,7 +1,9 @@
-"""How closely a yarn can be set, by its diameter and its weave, and how closely it is set for a purpose.
+"""How closely a yarn can be set, by its diameter and its weave, and how closely it is set for a
+purpose.
 
-A weft that crosses between two ends needs room for its own thickness there. So the fewer crossings in a repeat, the more ends lie in
-an inch: Ashenhurst counts them, Brierley puts a power of the mean float in their place.
+A weft that crosses between two ends needs room for its own thickness there. So the fewer crossings
+in a repeat, the more ends lie in an inch: Ashenhurst counts them, Brierley puts a power of the mean
+float in their place.
 """
 
 from ..core.problem import require
@@ -13,9 +15,11 @@ COTTON_K = 200.0  # Brierley's constant for the cotton count, threads per inch; 
 
 
 def interlacings() -> SourcedTable:
-    """Weaves with their ends and crossings per repeat, longest float, and where they stand on a rigid heddle.
+    """Weaves with their ends and crossings per repeat, longest float, and where they stand on a
+    rigid heddle.
 
-    Source: arithmetic for regular weaves (counted in their repeats); each other row says more (trade-pages-sett, trade-memory).
+    Source: arithmetic for regular weaves (counted in their repeats); each other row says more
+    (trade-pages-sett, trade-memory).
     """
     return read_table("weave", "interlacings")
 
@@ -56,9 +60,11 @@ def average_float(ends: float, crossings: float) -> float:
 
 
 def maximum_sett(diameters: float, ends: float, crossings: float) -> float:
-    """Closest sett of a square cloth after Ashenhurst: diameters x ends / (ends + crossings), in the unit of diameters.
+    """Closest sett of a square cloth after Ashenhurst: diameters x ends / (ends + crossings), in
+    the unit of diameters.
 
-    diameters  yarn diameters side by side in an inch or a centimeter, above 0; the same yarn both ways
+    diameters  yarn diameters side by side in an inch or a centimeter, above 0; the same yarn
+               both ways
     ends       ends in one repeat, 2 or more
     crossings  crossings of one pick in a repeat, 2 to ends
     Raises OutOfRange outside these.
@@ -70,18 +76,21 @@ def maximum_sett(diameters: float, ends: float, crossings: float) -> float:
 
 
 def brierley_maximum(cotton_count: float, average_float: float, exponent: float) -> float:
-    """Closest sett of a square cotton cloth after Brierley, threads per inch: square root of (200 x count) x float ^ exponent.
+    """Closest sett of a square cotton cloth after Brierley, threads per inch: square root of
+    (200 x count) x float ^ exponent.
 
     cotton_count   Ne, above 0
     average_float  ends over crossings, 1 to 8
-    exponent       0.39 for plain and twill; 0.42 for satin and 0.45 for basket are from memory; 0 to 1
+    exponent       0.39 for plain and twill; 0.42 for satin and 0.45 for basket are from memory;
+                   0 to 1
     Raises OutOfRange outside these.
     Source: Brierley 1931, constant and exponent as an examination uses them (gate-textile-2006).
     """
     require("cotton_count", cotton_count, above=0.0)
     require("average_float", average_float, 1.0, 8.0)
     require("exponent", exponent, 0.0, 1.0)
-    return (COTTON_K * cotton_count) ** 0.5 * average_float**exponent
+    closest: float = (COTTON_K * cotton_count) ** 0.5 * average_float**exponent
+    return closest
 
 
 def sett_in_another_weave(
@@ -95,7 +104,8 @@ def sett_in_another_weave(
     other_ends       ends in a repeat of the other weave, 2 or more
     other_crossings  crossings in a repeat of the other weave, 2 to other_ends
     Raises OutOfRange outside these.
-    Source: Taylor 1909 (taylor-1909-firmness): ends and crossings of equal numbers of ends, in proportion.
+    Source: Taylor 1909 (taylor-1909-firmness): ends and crossings of equal numbers of ends, in
+    proportion.
     """
     return (
         sett * maximum_sett(1.0, other_ends, other_crossings) / maximum_sett(1.0, ends, crossings)
@@ -106,9 +116,11 @@ def working_sett(maximum: float, percent: float) -> float:
     """The sett for a purpose, as a share of the closest one, in the unit of maximum.
 
     maximum  closest sett, above 0
-    percent  share for the purpose, 20 to 220 (a warp-faced cloth is set closer than the closest square one)
+    percent  share for the purpose, 20 to 220 (a warp-faced cloth is set closer than the closest
+             square one)
     Raises OutOfRange outside these.
-    Source: common practice, the shares mostly from memory (trade-memory); about three quarters by a trade page (trade-pages-sett).
+    Source: common practice, the shares mostly from memory (trade-memory); about three quarters by a
+    trade page (trade-pages-sett).
     """
     require("maximum", maximum, above=0.0)
     require("percent", percent, 20.0, 220.0)

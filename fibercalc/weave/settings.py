@@ -1,4 +1,6 @@
-"""Ways to thread a sett: each heddle or reed with one end to a dent, a denting order, or two heddles, and how near each comes."""
+"""Ways to thread a sett: each heddle or reed with one end to a dent, a denting order, or two
+heddles, and how near each comes.
+"""
 
 from dataclasses import dataclass
 from math import log
@@ -10,7 +12,8 @@ from .heddle import DENTING_ORDERS, ends_in_a_dent, heddle_list
 
 RIGID, REED = "rigid", "reed"
 METRIC, INCH, OWN = "metric", "inch", "own"
-NEAR = 0.05  # settings within about 5 % of the wanted one weave alike: the plainer threading is offered first
+# Settings within about 5 % of the wanted one weave alike: the plainer threading is offered first.
+NEAR = 0.05
 PER_10_CM, PER_INCH = PER_LENGTH.unit("per 10 cm"), PER_LENGTH.unit("per in")
 
 
@@ -18,7 +21,8 @@ PER_10_CM, PER_INCH = PER_LENGTH.unit("per 10 cm"), PER_LENGTH.unit("per in")
 class Threading:
     """One way to thread.
 
-    name   the heddle or reed, as on it;  number  dents in one unit of per;  per  "per 10 cm" or "per in"
+    name   the heddle or reed, as on it;  number  dents in one unit of per;  per  "per 10 cm" or
+           "per in"
     order  ends to a dent, dent after dent;  heddles  1, or 2 used together
     """
 
@@ -65,7 +69,8 @@ def threadings(kind: str, made: str, own: tuple[float, ...] = ()) -> list[Thread
     made  METRIC, INCH or OWN
     own   dents in an inch of one's own, each above 0
     Raises OutOfRange for a heddle of one's own without dents; an unknown kind or make gives no way.
-    Source: common practice (one end to a dent or a denting order; two rigid heddles double the sett); trade-pages-reeds for the numbers.
+    Source: common practice (one end to a dent or a denting order; two rigid heddles double the
+    sett); trade-pages-reeds for the numbers.
     """
     for number in own:
         require("own", number, above=0.0)
@@ -92,7 +97,8 @@ def threadings(kind: str, made: str, own: tuple[float, ...] = ()) -> list[Thread
 
 
 def nearest(ways: list[Threading], sett: float) -> list[Threading]:
-    """The ways in order of how near they come to a sett, as a ratio; of those within 5 % the plainer threading first.
+    """The ways in order of how near they come to a sett, as a ratio; of those within 5 % the
+    plainer threading first.
 
     ways  from threadings, at least one
     sett  ends in a centimeter wanted, above 0
@@ -102,7 +108,7 @@ def nearest(ways: list[Threading], sett: float) -> list[Threading]:
     require("ways", len(ways), 1)
     require("sett", sett, above=0.0)
 
-    def rank(way: Threading) -> tuple:
+    def rank(way: Threading) -> tuple[float, int, int, int, float]:
         off = round(abs(log(way.sett / sett)), 6)
         return max(off, NEAR), way.heddles, len(way.order), sum(way.order), off
 

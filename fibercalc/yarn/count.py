@@ -1,18 +1,17 @@
 """Yarn count: the same yarn in every system, any to all.
 
-A direct system (tex, denier) weighs a fixed length: bigger is thicker. An indirect system (metric, cotton, worsted, yards per
-pound) counts length in a fixed weight: bigger is finer. What each system counts is declared once, with the units in core.units;
-the factors that standards print are in tables/d2260-count-systems.csv and are compared with ours in the checks.
+A direct system (tex, denier) weighs a fixed length: bigger is thicker. An indirect system (metric,
+cotton, worsted, yards per pound) counts length in a fixed weight: bigger is finer. What each system
+counts is declared once, with the units in core.units; the factors that standards print are in
+tables/d2260-count-systems.csv and are compared with ours in the checks.
 """
 
 from ..core.problem import require
 from ..core.table import SourcedTable, read_table
-from ..core.units import GRAMS_PER_POUND, LINEAR_DENSITY, METERS_PER_YARD
+from ..core.units import GRAMS_PER_POUND, LINEAR_DENSITY, METERS_PER_YARD, Unit
 
-FINEST_TEX, COARSEST_TEX = (
-    0.001,
-    1e7,
-)  # one filament of 0.01 dtex to a rope of 10 kg a meter: beyond lies a slip of the pen
+# One filament of 0.01 dtex to a rope of 10 kg a meter: beyond lies a slip of the pen.
+FINEST_TEX, COARSEST_TEX = 0.001, 1e7
 
 COTTON_HANK, WORSTED_HANK = 840, 560  # yd; ASTM D2260
 
@@ -30,7 +29,8 @@ def tex_from_count(count: float, system: str) -> float:
 
     count   number in that system, above 0
     system  unit sign as core.units writes it: "Ne", "Nm", "den", "yd/lb", "m/100 g" ...
-    Raises OutOfRange when count is not above 0 or the yarn is not within 0.001 to 10,000,000 tex; KeyError for an unknown system.
+    Raises OutOfRange when count is not above 0 or the yarn is not within 0.001 to 10,000,000 tex;
+    KeyError for an unknown system.
     Source: ASTM D2260 (astm-d2260) and the exact yard and pound.
     """
     unit = LINEAR_DENSITY.unit(system)
@@ -57,7 +57,8 @@ def count_from_count(count: float, from_system: str, to_system: str) -> float:
     count        number in from_system, above 0
     from_system  unit sign of the known number
     to_system    unit sign of the wanted number
-    Raises OutOfRange when count is not above 0 or the yarn is not within 0.001 to 10,000,000 tex; KeyError for an unknown system.
+    Raises OutOfRange when count is not above 0 or the yarn is not within 0.001 to 10,000,000 tex;
+    KeyError for an unknown system.
     Source: ASTM D2260 (astm-d2260) and the exact yard and pound.
     """
     return LINEAR_DENSITY.unit(to_system).from_base(tex_from_count(count, from_system))
@@ -110,6 +111,6 @@ def linear_density(mass: float, length: float) -> float:
     return 1000 * mass / length
 
 
-def _require_within_edges(name: str, count: float, unit) -> None:
+def _require_within_edges(name: str, count: float, unit: Unit) -> None:
     ends = sorted((unit.from_base(FINEST_TEX), unit.from_base(COARSEST_TEX)))
     require(name, count, ends[0] * (1 - 1e-12), ends[1] * (1 + 1e-12))

@@ -24,10 +24,12 @@ def density_column(fiber: str) -> str:
 
 
 def fiber_density(fiber: str) -> float:
-    """Density of a fiber at 65 % relative humidity, g/cm3; the dry density where no other is published.
+    """Density of a fiber at 65 % relative humidity, g/cm3; the dry density where no other is
+    published.
 
     fiber  name as in fiber_densities
     Raises KeyError for a fiber that is not listed.
     Source: Morton and Hearle 2008, Table 5.1 (morton-hearle-2008); other rows say their own.
     """
-    return fiber_densities().row("fiber", fiber)[density_column(fiber)]
+    density: float = fiber_densities().row("fiber", fiber)[density_column(fiber)]
+    return density

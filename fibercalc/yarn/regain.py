@@ -1,7 +1,9 @@
-"""Regain of each fiber: what is agreed for trade, EU and US, and what the fiber really holds in the air of the room.
+"""Regain of each fiber: what is agreed for trade, EU and US, and what the fiber really holds in the
+air of the room.
 
-An agreed allowance is a convention for invoices, not a property that a scale would find. The curve against humidity is recalled
-and unverified; a fiber coming from wet holds more than one coming from dry, and the curve runs between the two.
+An agreed allowance is a convention for invoices, not a property that a scale would find. The curve
+against humidity is recalled and unverified; a fiber coming from wet holds more than one coming from
+dry, and the curve runs between the two.
 """
 
 from ..core.problem import require
@@ -9,7 +11,9 @@ from ..core.table import SourcedTable, read_table
 
 DRIEST_AIR, DAMPEST_AIR = 10.0, 90.0  # % relative humidity; ends of the recalled curve
 STANDARD_HUMIDITY = 65.0  # % relative humidity at 20 C; ISO 139
-CURVE_ERROR = 15.0  # % of the regain, either way; covers the 14 to 18 % read for wool at standard humidity around the curve's 16
+# % of the regain, either way; covers the 14 to 18 % read for wool at standard humidity around the
+# curve's 16.
+CURVE_ERROR = 15.0
 
 
 def agreed_allowances() -> SourcedTable:
@@ -29,9 +33,11 @@ def commercial_regains() -> SourcedTable:
 
 
 def actual_regains() -> SourcedTable:
-    """Regain of each fiber rested at 20 C and 65 % relative humidity, low and high of what was found, % of dry weight.
+    """Regain of each fiber rested at 20 C and 65 % relative humidity, low and high of what was
+    found, % of dry weight.
 
-    Source: Bioresources and Bioprocessing 2020 (bioresources-2020) and NRC 2001 (nrc-2001); several rows from memory, each says so.
+    Source: Bioresources and Bioprocessing 2020 (bioresources-2020) and NRC 2001 (nrc-2001); several
+    rows from memory, each says so.
     """
     return read_table("yarn", "actual-regains")
 
@@ -51,7 +57,8 @@ def agreed_allowance(fiber: str) -> float:
     Raises KeyError for a fiber that is not listed.
     Source: Order of 24 June 1998, Annex II (ec-allowances-1998).
     """
-    return agreed_allowances().row("fiber", fiber)["allowance"]
+    allowance: float = agreed_allowances().row("fiber", fiber)["allowance"]
+    return allowance
 
 
 def commercial_regain(fiber: str) -> float:
@@ -61,17 +68,20 @@ def commercial_regain(fiber: str) -> float:
     Raises KeyError for a fiber that is not listed.
     Source: ASTM D1909 (astm-d1909); several rows from memory.
     """
-    return commercial_regains().row("fiber", fiber)["regain"]
+    regain: float = commercial_regains().row("fiber", fiber)["regain"]
+    return regain
 
 
 def fiber_family(fiber: str) -> str:
-    """Name that stands for a fiber of the allowance list in the tables of density and of regain against humidity; "" when none does.
+    """Name that stands for a fiber of the allowance list in the tables of density and of regain
+    against humidity; "" when none does.
 
     fiber  name as in agreed_allowances
     Raises KeyError for a fiber that is not listed.
     Source: common practice; hair behaves as wool (horikita-1989).
     """
-    return agreed_allowances().row("fiber", fiber)["family"]
+    family: str = agreed_allowances().row("fiber", fiber)["family"]
+    return family
 
 
 def has_curve(family: str) -> bool:
@@ -84,7 +94,8 @@ def has_curve(family: str) -> bool:
 
 
 def regain_at_humidity(family: str, humidity: float) -> float:
-    """Regain, % of dry weight, of a fiber long rested in air of one humidity. Unverified; within about 15 % of itself.
+    """Regain, % of dry weight, of a fiber long rested in air of one humidity. Unverified; within
+    about 15 % of itself.
 
     family    name as fiber_family gives it, one that has_curve
     humidity  % relative humidity at room temperature, 10 to 90

@@ -1,8 +1,9 @@
 """Weight classes: every published class that a reading fits.
 
-The published ranges overlap, and a reading has a spread of its own, so the answer is a list and never one winner. A class is
-matched when its range and the low..high of the reading have any value in common. A printed whole number stands for half a unit
-on either side (8.5 wraps lie in "6-8" and in "9-12"), so a reading never falls between two printed neighbors by rounding alone.
+The published ranges overlap, and a reading has a spread of its own, so the answer is a list and
+never one winner. A class is matched when its range and the low..high of the reading have any value
+in common. A printed whole number stands for half a unit on either side (8.5 wraps lie in "6-8" and
+in "9-12"), so a reading never falls between two printed neighbors by rounding alone.
 """
 
 from collections.abc import Sequence
@@ -19,7 +20,9 @@ HALF_A_PRINTED_UNIT = 0.5
 
 @dataclass(frozen=True)
 class WeightClass:
-    """One published class: its name, wraps per inch and grist as ranges (None where the range is open or not listed)."""
+    """One published class: its name, wraps per inch and grist as ranges (None where the range is
+    open or not listed).
+    """
 
     name: str
     wraps_low: float | None
@@ -39,7 +42,10 @@ def weight_classes(published_list: str) -> tuple[WeightClass, ...]:
     return tuple(
         WeightClass(
             row["name"],
-            *(_edge(row[key]) for key in ("wraps_low", "wraps_high", "grist_low", "grist_high")),
+            _edge(row["wraps_low"]),
+            _edge(row["wraps_high"]),
+            _edge(row["grist_low"]),
+            _edge(row["grist_high"]),
             row["grist_unit"],
         )
         for row in read_table("yarn", published_list).rows
@@ -93,7 +99,7 @@ def agreed_classes(by_wraps: Sequence[str], by_grist: Sequence[str]) -> tuple[st
     return tuple(name for name in by_wraps if name in by_grist)
 
 
-def _edge(cell) -> float | None:
+def _edge(cell: str | float) -> float | None:
     return cell if isinstance(cell, float) else None
 
 

@@ -1,7 +1,8 @@
 """Wraps per inch, and the wide band of yards per pound that a wrap count allows.
 
-Three wrapping conventions differ by a factor of two, so a count means nothing without its convention. Wraps go with the square
-root of the grist: wraps = k x square root of yards per pound. A relaxed hand wrap must never be used as a sett.
+Three wrapping conventions differ by a factor of two, so a count means nothing without its
+convention. Wraps go with the square root of the grist: wraps = k x square root of yards per pound.
+A relaxed hand wrap must never be used as a sett.
 """
 
 from ..core.problem import require
@@ -30,12 +31,14 @@ def wraps_per_inch(turns: float, width: float) -> float:
 
 
 def yards_per_pound_from_wraps(wraps: float, ratio: float) -> float:
-    """Grist, yd/lb, that goes with a wrap count under one convention. A wide band: ask it for the low and high ratio too.
+    """Grist, yd/lb, that goes with a wrap count under one convention. A wide band: ask it for the
+    low and high ratio too.
 
     wraps  wraps per inch, above 0 to 200
     ratio  k, wraps per inch over square root of yd/lb, 0.2 to 1.2; see wrap_conventions
     Raises OutOfRange outside these.
-    Source: trade pages (trade-page-spinners); the published pair of skeins in the table's note shows how wide the band is.
+    Source: trade pages (trade-page-spinners); the published pair of skeins in the table's note
+    shows how wide the band is.
     """
     require("wraps", wraps, 0.0, 200.0, above=0.0)
     require("ratio", ratio, 0.2, 1.2)
@@ -52,4 +55,5 @@ def wraps_from_yards_per_pound(yards_per_pound: float, ratio: float) -> float:
     """
     require("yards_per_pound", yards_per_pound, 0.0, 100_000.0, above=0.0)
     require("ratio", ratio, 0.2, 1.2)
-    return ratio * yards_per_pound**0.5
+    wraps: float = ratio * yards_per_pound**0.5
+    return wraps

@@ -1,4 +1,8 @@
-"""Charts of net contents: how short one package may be, US beside EU and UK, and the factors of a sample's mean."""
+"""Charts of net contents: how short one package may be, US beside EU and UK, and the factors of a
+sample's mean.
+"""
+
+from typing import Any
 
 from ...core.answer import Table
 from ...core.marks import MARKS, marked, meaning
@@ -86,7 +90,8 @@ def short_by_length() -> list[Table]:
 def sample_factors() -> list[Table]:
     """How far a sample's mean may be short, in standard deviations of the sample.
 
-    Source: nist-hb-133 (printed column from memory); si-2006-659; both computed as Student's t over the root of the number.
+    Source: nist-hb-133 (printed column from memory); si-2006-659; both computed as Student's t over
+    the root of the number.
     """
     printed = {
         int(row["packages"]): row["factor"]
@@ -166,7 +171,7 @@ def _bands(name: str, title: str) -> Table:
     )
 
 
-def _band(row: dict, unit: str) -> str:
+def _band(row: dict[str, Any], unit: str) -> str:
     """A band in words: "over 36 to 54 g"."""
     if row["up_to"] == "":
         return f"over {write_number(row['over'], 0)} {unit}"

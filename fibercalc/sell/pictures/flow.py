@@ -1,6 +1,8 @@
-"""What flows where in a release: from base to colorway to product, each band as thick as its skeins."""
+"""What flows where in a release: from base to colorway to product, each band as thick as its
+skeins.
+"""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing, short
@@ -77,12 +79,18 @@ def flow_picture(
 
 
 def _bands(
-    drawing: Drawing, flows: Sequence, boxes: list, sums: list, left: int, right: int
+    drawing: Drawing,
+    flows: Sequence[tuple[str, str, str, int]],
+    boxes: Sequence[Mapping[str, tuple[float, float]]],
+    sums: Sequence[Mapping[str, int]],
+    left: int,
+    right: int,
 ) -> None:
     """Bands from one column to the next; each takes its share of both boxes' edges."""
     joined: dict[tuple[str, str], int] = {}
-    for flow in flows:
-        joined[flow[left], flow[right]] = joined.get((flow[left], flow[right]), 0) + flow[3]
+    for *names, count in flows:
+        pair = names[left], names[right]
+        joined[pair] = joined.get(pair, 0) + count
     used_left, used_right = dict.fromkeys(boxes[left], 0.0), dict.fromkeys(boxes[right], 0.0)
     for (a, b), count in sorted(
         joined.items(), key=lambda pair: (boxes[left][pair[0][0]][0], boxes[right][pair[0][1]][0])

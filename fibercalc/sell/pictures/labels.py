@@ -1,4 +1,6 @@
-"""The studio's labels, each in exact millimeters: what stands where. Sizes are those of the papers they are cut from."""
+"""The studio's labels, each in exact millimeters: what stands where. Sizes are those of the papers
+they are cut from.
+"""
 
 from dataclasses import dataclass
 
@@ -35,7 +37,10 @@ FOLD = 114.0  # mm down a band, where its back begins
 
 @dataclass(frozen=True)
 class Skein:
-    """What a skein's label says, in finished words; what is empty is left off. length and mass are said in two units, the first of which a small label keeps. link is what its code leads to: pairs of a base link."""
+    """What a skein's label says, in finished words; what is empty is left off. length and mass are
+    said in two units, the first of which a small label keeps. link is what its code leads to: pairs
+    of a base link.
+    """
 
     name: str
     color: str = ""
@@ -51,20 +56,21 @@ class Skein:
 
 
 def band(skein: Skein) -> Label:
-    """A band around a skein: front, back with the code, and the end that is glued under the other."""
-    least = {"least": BAND_LEAST}
+    """A band around a skein: front, back with the code, and the end that is glued under the
+    other.
+    """
     front = (
-        Block("Maker", skein.maker, 9, lines=2, **least),
-        Block("Name", skein.name, 20, True, 5, 3, **least),
-        Block("Color", skein.color, 13, gap=2, lines=3, **least),
-        Block("Length", _both(skein.length), 12, True, 7, 2, **least),
-        Block("Weight", _both(skein.mass), 12, True, 1.5, 2, **least),
+        Block("Maker", skein.maker, 9, lines=2, least=BAND_LEAST),
+        Block("Name", skein.name, 20, True, 5, 3, least=BAND_LEAST),
+        Block("Color", skein.color, 13, gap=2, lines=3, least=BAND_LEAST),
+        Block("Length", _both(skein.length), 12, True, 7, 2, least=BAND_LEAST),
+        Block("Weight", _both(skein.mass), 12, True, 1.5, 2, least=BAND_LEAST),
     )
     back = (
-        Block("Fiber content", skein.fiber, 9, gap=0, **least),
-        Block("Care", " ".join(skein.care), 8, gap=2, lines=9, **least),
-        Block("Lot", _lot(skein), 10, True, 2, 2, **least),
-        Block("Made in", skein.origin, 8, gap=1.5, lines=2, **least),
+        Block("Fiber content", skein.fiber, 9, gap=0, least=BAND_LEAST),
+        Block("Care", " ".join(skein.care), 8, gap=2, lines=9, least=BAND_LEAST),
+        Block("Lot", _lot(skein), 10, True, 2, 2, least=BAND_LEAST),
+        Block("Made in", skein.origin, 8, gap=1.5, lines=2, least=BAND_LEAST),
     )
     return Label(
         SIZES[BAND][0],
@@ -76,7 +82,7 @@ def band(skein: Skein) -> Label:
                 5,
                 34,
                 GLUE - 8,
-                (Block("Glue", "glue under the other end", 7, **least),),
+                (Block("Glue", "glue under the other end", 7, least=BAND_LEAST),),
                 "middle",
                 True,
             ),
@@ -87,7 +93,7 @@ def band(skein: Skein) -> Label:
                 167,
                 34,
                 4,
-                (Block("Ask", "How many do I need? Scan.", 7.5, lines=1, **least),),
+                (Block("Ask", "How many do I need? Scan.", 7.5, lines=1, least=BAND_LEAST),),
                 "middle",
             ),
         ),
@@ -181,7 +187,9 @@ def bottle_label(
 
 
 def kit_card(name: str, maker: str, color: str, lot: str, parts: tuple[str, ...]) -> Label:
-    """A card that lies in a kit: what it is, and on which day each part comes, one line for each."""
+    """A card that lies in a kit: what it is, and on which day each part comes, one line for
+    each.
+    """
     head = (
         Block("Maker", maker, 10, lines=2),
         Block("Kit", name, 26, True, 2, 3),
@@ -224,7 +232,9 @@ def shelf_edge(skein: Skein) -> Label:
 
 
 def care_card(skein: Skein) -> Label:
-    """A card that goes into the parcel: what was bought, its care, and the code that says how far it goes."""
+    """A card that goes into the parcel: what was bought, its care, and the code that says how far
+    it goes.
+    """
     words = (
         Block("Maker", skein.maker, 7.5, lines=2),
         Block("Name", skein.name, 14, True, 0.6, 2),

@@ -1,6 +1,6 @@
 """Lots as bars shared out, and parcels on a scale of weight with the post's bands."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from ...core.answer import Picture
 from ...core.picture import (
@@ -57,7 +57,9 @@ def lots_picture(shares: Sequence[tuple[str, int, int, int]]) -> Picture:
 
 
 def bands_picture(
-    parcels: Sequence[tuple[str, float, float, float]], bands: Sequence[float], write
+    parcels: Sequence[tuple[str, float, float, float]],
+    bands: Sequence[float],
+    write: Callable[[float], str],
 ) -> Picture:
     """Parcels as bars (name, grams, low, high) under the lines of the bands; write writes a weight.
 

@@ -1,4 +1,6 @@
-"""Chart of the weaves: each draw-down with its longest floats framed, how it is woven, and how far its threads float."""
+"""Chart of the weaves: each draw-down with its longest floats framed, how it is woven, and how far
+its threads float.
+"""
 
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, meaning
@@ -15,7 +17,7 @@ ACROSS, TALL, IN_A_ROW = 118, 134, 3
 MANY = 10  # repeats each way: enough that a float over the edge of a repeat is counted whole
 
 
-def draw_downs() -> list:
+def draw_downs() -> list[Picture | Table]:
     """Every weave of the book as a picture, then its sheds and floats.
 
     Source: definition of each weave and common practice; the waffle on four shafts is from memory.

@@ -1,4 +1,8 @@
-"""Chart of setts by yarn and weave: what Ashenhurst's rule gives, for cotton and for worsted wool."""
+"""Chart of setts by yarn and weave: what Ashenhurst's rule gives, for cotton and for worsted
+wool.
+"""
+
+from collections.abc import Sequence
 
 from ...core.answer import Table
 from ...core.marks import MARKS, meaning
@@ -8,29 +12,30 @@ from ...yarn.count import count_from_tex, tex_from_count
 from ...yarn.diameter import ashenhurst_constants, ashenhurst_diameters_per_inch
 from ..setting import interlacings, maximum_sett, working_sett
 
-# Meters in 100 g with a name, or a cotton count: number of the single over plies, and the hanks in a pound that it is once plied.
+# A yarn's name, its number and in what system. A cotton count is called by the number of the single
+# over the plies, and counts the hanks in a pound that it is once plied.
 COTTONS = (
-    (130, "thick"),
-    (170, "loom cotton of the examples"),
-    (200, "medium"),
-    ("3/2", 1.5),
-    ("8/4", 2),
-    ("5/2", 2.5),
-    ("8/2", 4),
-    ("10/2", 5),
-    ("16/2", 8),
-    ("20/2", 10),
-    ("30/2", 15),
+    ("thick", 130, "m/100 g"),
+    ("loom cotton of the examples", 170, "m/100 g"),
+    ("medium", 200, "m/100 g"),
+    ("3/2", 1.5, "Ne"),
+    ("8/4", 2, "Ne"),
+    ("5/2", 2.5, "Ne"),
+    ("8/2", 4, "Ne"),
+    ("10/2", 5, "Ne"),
+    ("16/2", 8, "Ne"),
+    ("20/2", 10, "Ne"),
+    ("30/2", 15, "Ne"),
 )
 WOOLS = (
-    (100, "bulky"),
-    (150, "aran"),
-    (200, "worsted"),
-    (230, "DK of the examples"),
-    (300, "sport"),
-    (420, "sock yarn of the examples"),
-    (600, "lace"),
-    (800, "fine lace"),
+    ("bulky", 100, "m/100 g"),
+    ("aran", 150, "m/100 g"),
+    ("worsted", 200, "m/100 g"),
+    ("DK of the examples", 230, "m/100 g"),
+    ("sport", 300, "m/100 g"),
+    ("sock yarn of the examples", 420, "m/100 g"),
+    ("lace", 600, "m/100 g"),
+    ("fine lace", 800, "m/100 g"),
 )
 
 
@@ -63,13 +68,17 @@ def setts() -> list[Table]:
     ]
 
 
-def _table(title: str, kind: str, yarns, note: str, sources: tuple[str, ...]) -> Table:
+def _table(
+    title: str,
+    kind: str,
+    yarns: Sequence[tuple[str, float, str]],
+    note: str,
+    sources: tuple[str, ...],
+) -> Table:
     constant = ashenhurst_constants().row("name", kind)["constant"]
     rows = []
-    for name, more in yarns:
-        tex = (
-            tex_from_count(more, "Ne") if isinstance(name, str) else tex_from_count(name, "m/100 g")
-        )
+    for name, count, system in yarns:
+        tex = tex_from_count(count, system)
         yards = count_from_tex(tex, "yd/lb")
         diameters = ashenhurst_diameters_per_inch(yards, constant)
         plain, twill = (
@@ -82,7 +91,7 @@ def _table(title: str, kind: str, yarns, note: str, sources: tuple[str, ...]) ->
         )
         rows.append(
             (
-                name if isinstance(name, str) else more,
+                name,
                 write_number(count_from_tex(tex, "m/100 g"), 0),
                 write_number(yards, 0),
                 _both(plain, "scarf"),

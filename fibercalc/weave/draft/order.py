@@ -22,11 +22,13 @@ def letter(place: int) -> str:
 
 
 def read_order(text: str, names: Sequence[str]) -> tuple[tuple[int, int], ...]:
-    """Stripes (yarn, threads) from an order as a weaver notes it: "10 A, 4 B" or "10 Natural 4 Slate"; a yarn alone is one thread.
+    """Stripes (yarn, threads) from an order as a weaver notes it: "10 A, 4 B" or "10 Natural 4
+    Slate"; a yarn alone is one thread.
 
     text   the order
     names  of the yarns, up to 26; a yarn is called by its name or its letter, in capitals or small
-    Raises OutOfRange for what is no yarn, for no stripe at all, for more than 64 stripes, and for a stripe outside 1 to 4,000 threads.
+    Raises OutOfRange for what is no yarn, for no stripe at all, for more than 64 stripes, and for a
+    stripe outside 1 to 4,000 threads.
     Source: common practice (color orders in letters).
     """
     return _read_order(text, tuple(names))
@@ -39,13 +41,13 @@ def _read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...
     }
     choices = "|".join(re.escape(name) for name in sorted(known, key=len, reverse=True)) or "(?!)"
     token = re.compile(rf"(?:(\d{{1,5}})\s*[x×]?\s*)?({choices})(?![^\W\d_])", re.IGNORECASE)
-    found, at = [], BETWEEN.match(text).end()
+    found: list[tuple[int, int]] = []
+    at = _after(text, 0)
     while at < len(text):
         stripe = token.match(text, at)
-        yarn = (
-            known.get(stripe[2].lower()) if stripe else None
-        )  # a letter's case is not always undone by lower()
-        if yarn is None:
+        # A letter's case is not always undone by lower().
+        yarn = known.get(stripe[2].lower()) if stripe else None
+        if stripe is None or yarn is None:
             raise OutOfRange(
                 "text",
                 0,
@@ -55,7 +57,7 @@ def _read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...
                 ),
             )
         found.append((yarn, int(stripe[1] or 1)))
-        at = BETWEEN.match(text, stripe.end()).end()
+        at = _after(text, stripe.end())
     if not 1 <= len(found) <= 64:
         raise OutOfRange(
             "text", len(found), reason=f"{len(found)} stripes; give 1 to 64, such as 10 A, 4 B"
@@ -65,8 +67,15 @@ def _read_order(text: str, names: tuple[str, ...]) -> tuple[tuple[int, int], ...
     return tuple(found)
 
 
+def _after(text: str, at: int) -> int:
+    """Where the next stripe begins, past what stands between."""
+    between = BETWEEN.match(text, at)
+    return between.end() if between else at
+
+
 def there_and_back(counts: Sequence[int]) -> list[int]:
-    """Places (from 0) of an order that is mirrored: to the last stripe and back, the first and the last standing once.
+    """Places (from 0) of an order that is mirrored: to the last stripe and back, the first and the
+    last standing once.
 
     counts  threads of each stripe; one or more
     Raises OutOfRange for none.
@@ -78,7 +87,8 @@ def there_and_back(counts: Sequence[int]) -> list[int]:
 
 
 def stripes(counts: Sequence[int], total: int) -> list[tuple[int, int]]:
-    """Stripes (place in the order, threads) of an order woven over and over until it has total threads; the last one is cut.
+    """Stripes (place in the order, threads) of an order woven over and over until it has total
+    threads; the last one is cut.
 
     counts  threads of each stripe, in order, each 1 to 4,000
     total   threads to fill, 0 to 4,000
@@ -90,7 +100,8 @@ def stripes(counts: Sequence[int], total: int) -> list[tuple[int, int]]:
 
 
 def repeats(counts: Sequence[int], total: int) -> tuple[int, list[tuple[int, int]]]:
-    """How often a whole order fits into total threads, and the stripes (place, threads) that are left over.
+    """How often a whole order fits into total threads, and the stripes (place, threads) that are
+    left over.
 
     counts  threads of each stripe, in order, each 1 to 4,000
     total   threads to fill, 0 to 4,000
@@ -127,7 +138,8 @@ def threads_by_stripe(runs: Sequence[tuple[int, int]], places: int) -> list[int]
 
 
 def merged(runs: Sequence[tuple[int, int]], names: Sequence[int]) -> list[tuple[int, int]]:
-    """Stripes by color: each place of the order replaced by its color, neighbors of one color joined.
+    """Stripes by color: each place of the order replaced by its color, neighbors of one color
+    joined.
 
     runs   stripes (place, threads)
     names  the color of each place

@@ -1,4 +1,6 @@
-"""Cloth as it will look: one piece thread by thread, and all pieces of a warp side by side, on the loom and washed."""
+"""Cloth as it will look: one piece thread by thread, and all pieces of a warp side by side, on the
+loom and washed.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -20,8 +22,9 @@ SHADE = 0.16  # of black in warp that lies on top
 
 @dataclass(frozen=True)
 class Cloth:
-    """One piece, ready to be drawn: its name, its sections, the runs (color, threads) of warp and weft, and its size in cm on the
-    loom and washed."""
+    """One piece, ready to be drawn: its name, its sections, the runs (color, threads) of warp and
+    weft, and its size in cm on the loom and washed.
+    """
 
     name: str
     sections: tuple[Section, ...]
@@ -42,8 +45,8 @@ class Cloth:
 def threads_picture(
     cloth: Cloth, palette: Palette, size: tuple[float, float], words: str
 ) -> Picture:
-    """One piece, each thread drawn, first pick at the bottom, at the proportions of size; more than 400 threads either way are cut.
-    Warp on top is a shade darker than its color.
+    """One piece, each thread drawn, first pick at the bottom, at the proportions of size; more than
+    400 threads either way are cut. Warp on top is a shade darker than its color.
 
     cloth    the piece
     palette  its colors
@@ -110,8 +113,9 @@ def _warp(
     picks: int,
     palette: Palette,
 ) -> None:
-    """The warp over the weft: for each section one path for each color and each kind of column, a shade darker than its yarn, so that
-    the weave is seen where warp and weft are of one color. (A shade laid over all of it takes the browser twice as long to draw.)
+    """The warp over the weft: for each section one path for each color and each kind of column, a
+    shade darker than its yarn, so that the weave is seen where warp and weft are of one color. (A
+    shade laid over all of it takes the browser twice as long to draw.)
     """
     first = 0
     for section in sections:
@@ -139,7 +143,9 @@ def shaded(color: str) -> str:
 
 
 def dashes(column: str) -> list[int]:
-    """A column of a repeat as rows shown and rows not shown, in turn; nothing for one that is always shown."""
+    """A column of a repeat as rows shown and rows not shown, in turn; nothing for one that is
+    always shown.
+    """
     if WEFT not in column:
         return []
     runs, sign = [], WARP
@@ -184,7 +190,8 @@ def _bar(
 def pieces_picture(
     cloths: Sequence[Cloth], palette: Palette, shown: int, unit: str = "cm"
 ) -> Picture:
-    """All pieces side by side at one scale, on the loom above and washed below; colors mixed as they are seen from afar.
+    """All pieces side by side at one scale, on the loom above and washed below; colors mixed as
+    they are seen from afar.
 
     cloths   the pieces, 1 to 12
     palette  their colors
@@ -257,7 +264,9 @@ def _from_afar(
     wide: float,
     high: float,
 ) -> None:
-    """A piece as bands of weft with the warp's stripes over them, each as strong as its share of the face."""
+    """A piece as bands of weft with the warp's stripes over them, each as strong as its share of
+    the face.
+    """
     grid = Grid(drawing, left, bottom, wide / cloth.ends, high / cloth.picks)
     weft, warp = _placed(cloth.weft), _placed(cloth.warp)
     for color in sorted({each for each, _, _ in weft}):
@@ -265,12 +274,11 @@ def _from_afar(
             [(0, first, cloth.ends, count) for each, first, count in weft if each == color],
             palette[color].hex,
         )
-    first, faces = 0, {}
+    first = 0
+    faces: dict[float, list[tuple[int, int]]] = {}  # both hems are of one face
     for section in cloth.sections:
         face = "".join(section.repeat)
-        faces.setdefault(face.count(WARP) / len(face), []).append(
-            (first, section.picks)
-        )  # both hems are of one face
+        faces.setdefault(face.count(WARP) / len(face), []).append((first, section.picks))
         first += section.picks
     for share, stretches in faces.items():
         for color in sorted({each for each, _, _ in warp}):

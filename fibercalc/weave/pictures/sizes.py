@@ -1,6 +1,8 @@
-"""The chain of sizes: one piece from the warp to the finished cloth, length and width as bars to one scale; and the warp from end to end."""
+"""The chain of sizes: one piece from the warp to the finished cloth, length and width as bars to
+one scale; and the warp from end to end.
+"""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from ...core.answer import Picture
 from ...core.picture import (
@@ -25,7 +27,8 @@ def chain_of_sizes(
     """Bars of length and width, each step of the chain under the last.
 
     title   of the picture
-    groups  ("Length", steps) and ("Width", steps); a step is (what it is, size in one unit above 0, that size as it is to be read)
+    groups  ("Length", steps) and ("Width", steps); a step is (what it is, size in one unit above 0,
+            that size as it is to be read)
     """
     longest = max(size for _, steps in groups for _, size, _ in steps)
     drawing, y, said = Drawing(sum(24 + PITCH * len(steps) for _, steps in groups) + 4), 0.0, []
@@ -59,13 +62,15 @@ def warp_from_end_to_end(
     parts: Sequence[tuple[str, float, str]],
     limit: float | None,
     unit: tuple[str, float],
-    write,
+    write: Callable[[float], str],
     said: str,
 ) -> Picture:
-    """The warp as one strip: sample, dividers, pieces with their numbers, and the loom waste hatched at its end.
+    """The warp as one strip: sample, dividers, pieces with their numbers, and the loom waste
+    hatched at its end.
 
     title  of the picture
-    parts  (kind, warp in meters, number to write) in the order of weaving; kinds are sample, divider, piece, fringe and waste
+    parts  (kind, warp in meters, number to write) in the order of weaving; kinds are sample,
+           divider, piece, fringe and waste
     limit  warp that there is, m, or None
     unit   sign and meters of the unit of the ticks
     write  a length in meters as it is to be read

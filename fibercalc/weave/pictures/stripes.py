@@ -17,9 +17,11 @@ def piece_of_stripes(
     width: float,
     length: float,
 ) -> Picture:
-    """One piece, its first pick at the bottom, width along the width of the sheet; the main yarn is left white.
+    """One piece, its first pick at the bottom, width along the width of the sheet; the main yarn is
+    left white.
 
-    runs    (color, picks) between the hems, color -1 for the main yarn, as weft_left.laid_out gives them
+    runs    (color, picks) between the hems, color -1 for the main yarn, as weft_left.laid_out
+            gives them
     yarns   the colors
     hem     picks of each hem
     pieces  that are alike
@@ -91,7 +93,8 @@ def _placed(runs: Sequence[tuple[int, int]], hem: int) -> list[tuple[int, int, i
 
 def _labelled(heights: Sequence[float]) -> list[bool]:
     """Which stripes have room for their own words, from the first up."""
-    last, kept = -LABELS, []
+    last: float = -LABELS
+    kept: list[bool] = []
     for height in heights:
         kept.append(height - last >= LABELS + 1)
         last = height if kept[-1] else last

@@ -1,14 +1,16 @@
 """Where the time of a run goes: one bar for each kind of work, longest as wide as the sheet."""
 
 from collections.abc import Sequence
+from typing import Any
 
 from ...core.answer import Picture
+from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, INK, Drawing
 
 LEFT, WIDEST, ROW = 140, 166, 24
 
 
-def time_bars(parts: Sequence[tuple[str, float]], r) -> Picture:
+def time_bars(parts: Sequence[tuple[str, float]], r: Outcome[Any]) -> Picture:
     """A bar for each part, in the order in which it is done.
 
     parts  (what is done, hours); those of no time are left out

@@ -1,9 +1,12 @@
 """Charts of fibers: agreed and actual regain side by side, regain against humidity, density."""
 
+from typing import Any
+
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, marked, meaning
 from ...core.number import write_number
 from ...core.picture import INK, LINE, SOFT, Drawing, Scale
+from ...core.table import SourcedTable
 from ..fiber_density import fiber_densities
 from ..moisture import mass_at_regain
 from ..regain import actual_regains, agreed_allowances, commercial_regains, regain_curves
@@ -21,7 +24,8 @@ CURVES_DRAWN = (("wool", ""), ("silk", "7 3"), ("cotton", "2 3"), ("polyamide (n
 def regain() -> list[Table]:
     """EU allowance, US commercial regain and what was found in ordinary air, side by side.
 
-    Source: ec-allowances-1998, astm-d1909, bioresources-2020, nrc-2001; each value carries its own mark.
+    Source: ec-allowances-1998, astm-d1909, bioresources-2020, nrc-2001; each value carries its own
+    mark.
     """
     us = {row["fiber"]: row for row in commercial_regains().rows}
     found = {row["fiber"]: row for row in actual_regains().rows}
@@ -90,7 +94,7 @@ def wool_regains() -> list[Table]:
     ]
 
 
-def regain_against_humidity() -> list:
+def regain_against_humidity() -> list[Picture | Table]:
     """Regain of six fibers at 10 to 90 % humidity, drawn and listed.
 
     Source: memory, unverified (regain-curves).
@@ -117,7 +121,8 @@ def regain_against_humidity() -> list:
 def fiber_density() -> list[Table]:
     """Density of each fiber, dry and rested.
 
-    Source: Morton and Hearle 2008, Table 5.1 (morton-hearle-2008); technical-fibres-handbook; memory.
+    Source: Morton and Hearle 2008, Table 5.1 (morton-hearle-2008); technical-fibres-handbook;
+    memory.
     """
     table = fiber_densities()
     rows = tuple(
@@ -139,13 +144,13 @@ def fiber_density() -> list[Table]:
     ]
 
 
-def _range(row: dict) -> str:
+def _range(row: dict[str, Any]) -> str:
     low, high = row["low"], row["high"]
     text = f"{low:g}" if low == high else f"{low:g} to {high:g}"
     return text + MARKS[row["status"]]
 
 
-def _curves(table) -> Picture:
+def _curves(table: SourcedTable) -> Picture:
     drawing = Drawing(250)
     across, up = Scale(10, 90, 34, 268), Scale(0, 24, 204, 12)
     for tick in (0, 5, 10, 15, 20):

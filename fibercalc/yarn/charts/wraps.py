@@ -1,4 +1,8 @@
-"""Charts of thickness: weight classes with their overlap drawn, and what a wrap count says under each convention."""
+"""Charts of thickness: weight classes with their overlap drawn, and what a wrap count says under
+each convention.
+"""
+
+from typing import Any
 
 from ...core.answer import Picture, Table
 from ...core.marks import MARKS, marked, meaning
@@ -14,10 +18,11 @@ MOST_DRAWN = 42.0  # wraps per inch at the right edge; lace is open above
 COUNTS = (5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 18, 20, 24, 28, 32, 36, 40)
 
 
-def weight_classes() -> list:
+def weight_classes() -> list[Picture | Table]:
     """The council's classes and the ply names, with the overlap of their wraps drawn.
 
-    Source: Craft Yarn Council (craft-yarn-council); trade pages (trade-page-spinners, trade-page-ply-terms).
+    Source: Craft Yarn Council (craft-yarn-council); trade pages (trade-page-spinners,
+    trade-page-ply-terms).
     """
     council, plies = read_table("yarn", COUNCIL), read_table("yarn", PLY_TERMS)
     numbers = tuple(
@@ -116,7 +121,7 @@ def wrapping() -> list[Table]:
     ]
 
 
-def _band(wraps: float, row: dict) -> str:
+def _band(wraps: float, row: dict[str, Any]) -> str:
     ends = (
         count_from_count(yards_per_pound_from_wraps(wraps, row[k]), "yd/lb", "m/100 g")
         for k in ("high", "low")
@@ -124,7 +129,7 @@ def _band(wraps: float, row: dict) -> str:
     return " to ".join(write_number(end, 0 if end >= 10 else 1) for end in ends)
 
 
-def _either(row: dict, column: str, status: str) -> str:
+def _either(row: dict[str, Any], column: str, status: str) -> str:
     """A cell with its mark, and beside it the other figure in print where the editions disagree."""
     cell, other = marked(row[column], status), row[f"{column}_memory"]
     return f"{cell} or {marked(other, 'memory')}" if other else cell

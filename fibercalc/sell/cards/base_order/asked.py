@@ -125,7 +125,9 @@ class Stretch(Row):
 
 
 class BaseOrder(Case):
-    """What plans need and the shelf holds, how it is sold and brought; what to order, and by when."""
+    """What plans need and the shelf holds, how it is sold and brought; what to order, and by
+    when.
+    """
 
     bases = Rows(
         Base,
@@ -268,8 +270,8 @@ class BaseOrder(Case):
     freight = Between[float](MONEY, "Carriage, in your own money")
     arrive = Plain[date]()
 
-    packs = Result[int](COUNT, "Packs to order", rounding="up")
-    skeins = Result[int](COUNT, "Skeins of base ordered", rounding="up")
+    packs = Result[float](COUNT, "Packs to order", rounding="up")
+    skeins = Result[float](COUNT, "Skeins of base ordered", rounding="up")
     dye_short = Result[float](
         MASS,
         "Dye and chemicals to get",
@@ -286,3 +288,9 @@ class BaseOrder(Case):
     order_usual = Result[date](DATE, "if the lead is as usual")
     order_quick = Result[date](DATE, "if it is as quick as can be")
     slack = Result[int](COUNT, "Days from today", rounding="down")
+
+
+def ordered_lines(case: BaseOrder) -> list[Base | DyeOrChemical]:
+    """The bases and dyes of which something is ordered, in their order."""
+    lines: list[Base | DyeOrChemical] = [*case.bases, *case.dyes]
+    return [line for line in lines if line.ordered]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ....core.day import write_date
 from ....core.outcome import Outcome
-from .asked import Base, BaseOrder, DyeOrChemical
+from .asked import Base, BaseOrder, DyeOrChemical, ordered_lines
 
 MOST_SAID = 4  # lines of the order in the answer's sentence
 MANY_OVER = 0.15  # so much more than is wanted, as a share of it, is worth a word
@@ -23,11 +23,7 @@ def packs_of(line: Base | DyeOrChemical) -> str:
 
 
 def say(out: Outcome[BaseOrder]) -> tuple[str, ...]:
-    ordered = [
-        f"{packs_of(line)} of {line.name}"
-        for line in (*out.case.bases, *out.case.dyes)
-        if line.ordered
-    ]
+    ordered = [f"{packs_of(line)} of {line.name}" for line in ordered_lines(out.case)]
     if not ordered:
         return (
             "Nothing needs to be ordered.",

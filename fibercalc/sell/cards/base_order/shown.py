@@ -7,7 +7,7 @@ from ....core.day import write_date
 from ....core.outcome import Outcome
 from ....core.units import MASS
 from ...pictures.shelf import shelf_picture
-from .asked import Base, BaseOrder, DyeOrChemical
+from .asked import Base, BaseOrder, DyeOrChemical, ordered_lines
 from .said import packs_of
 
 
@@ -63,8 +63,7 @@ def _money(out: Outcome[BaseOrder], value: float) -> str:
 def order_sheet(out: Outcome[BaseOrder]) -> tuple[Table, ...]:
     rows = tuple(
         (line.name, packs_of(line), _money(out, line.outlay), "", "☐")
-        for line in (*out.case.bases, *out.case.dyes)
-        if line.ordered
+        for line in ordered_lines(out.case)
     )
     return (
         Table(

@@ -1,4 +1,6 @@
-"""What is missing of each base and dye, the packs that cover it, their cost landed, the days to order."""
+"""What is missing of each base and dye, the packs that cover it, their cost landed, the days to
+order.
+"""
 
 from __future__ import annotations
 
@@ -19,7 +21,7 @@ from ...stock import (
     stock_to_keep,
     use_while_waiting,
 )
-from .asked import Base, BaseOrder, DyeOrChemical
+from .asked import Base, BaseOrder, DyeOrChemical, ordered_lines
 
 SHARE_BELOW = named("share of a normal distribution below", normal_share_below)
 NOISE = 1e-6  # of a skein: so little over a whole one asks for no other
@@ -143,7 +145,7 @@ def _find_costs(case: BaseOrder) -> None:
         if dye.ordered:
             dye.outlay = dye.packs * dye.price * case.exchange
             dye.grams = dye.ordered
-    lines = [line for line in (*case.bases, *case.dyes) if line.ordered]
+    lines = ordered_lines(case)
     case.goods = total([line.outlay for line in lines])
     case.freight = case.carriage * case.exchange if lines else 0.0
     landed = landed_costs(

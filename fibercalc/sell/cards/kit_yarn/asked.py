@@ -192,7 +192,12 @@ class KitYarn(Case):
     packed = Result[int](COUNT, "Kits to pack")
     in_kit = Result[int](COUNT, "Skeins in a kit", rounding="up", decided=in_a_kit)
     in_all = Result[int](COUNT, "Skeins in all kits", rounding="up", decided=in_all_kits)
-    tightest = Result[str](TEXT, "Tightest color", decided=lambda out: tightest_of(out).name)
+    # What is decided is declared a number in the core; this is a name.
+    tightest = Result[str](
+        TEXT,
+        "Tightest color",
+        decided=lambda out: tightest_of(out).name,  # type: ignore[arg-type,return-value]
+    )
     spare_share = Result[float](
         PERCENT,
         "Spare in it, over the pattern",

@@ -154,14 +154,14 @@ class Parcels(Case):
     wanted = Between[int](COUNT, "Kits wanted, spares and all")
     kits_served = Many(COUNT, "Kits that {} serves")
     possible = Between[float](COUNT, "Kits that all colors serve")
-    in_kit = Between[int](COUNT, "Skeins in one kit")
+    in_kit = Between[float](COUNT, "Skeins in one kit")
     shares = Plain[list[Share]](fixed=True)
     place = Plain[int | None](fixed=True)  # the first parcel's band, by its weight as given
 
-    packed = Result[int](COUNT, "Kits to pack", rounding="down")
+    packed = Result[float](COUNT, "Kits to pack", rounding="down")
     to_club = Result[int](COUNT, "Skeins for the club", rounding="down")
-    shop = Result[int](COUNT, "Skeins for the shop", rounding="down")
-    good = Result[int](COUNT, "Good skeins in all")
+    shop = Result[float](COUNT, "Skeins for the shop", rounding="down")
+    good = Result[float](COUNT, "Good skeins in all")
     mass = Result[float](
         MASS, "The first parcel weighs", units=("g", "oz"), finest=(1, 0.1), rounding="up"
     )

@@ -74,7 +74,7 @@ def _weave(piece: Piece) -> str:
     return OWN_NAME if piece.structure == OWN else structure(piece.structure).label
 
 
-def sheds(out: Outcome[ClothPicture]) -> Table | None:
+def sheds(out: Outcome[ClothPicture]) -> Table:
     piece = looked_at(out.case)
     return Table(
         f"Sheds of {piece.name}, over and over",
@@ -183,7 +183,7 @@ def _color_rows(case: ClothPicture) -> list[tuple[str, ...]]:
     ]
 
 
-def _loom_list(out: Outcome[ClothPicture]) -> list[Table | None]:
+def _loom_list(out: Outcome[ClothPicture]) -> list[Table]:
     """The pick list on paper, with a box for each time a block is woven."""
     piece = looked_at(out.case)
     return [
