@@ -7,9 +7,21 @@ themselves.
 
 import math
 from collections.abc import Callable, Iterable
-from typing import cast
+from typing import Protocol, TypeVar, cast, overload
 
 from .traced import OPERATIONS, Traced, tree_of
+
+
+N = TypeVar("N", int, float)
+
+
+class _OfSeveral(Protocol):
+    """Of several numbers, or of one list of them: whole numbers give a whole one."""
+
+    @overload
+    def __call__(self, values: Iterable[N], /) -> N: ...
+    @overload
+    def __call__(self, first: N, second: N, /, *more: N) -> N: ...
 
 
 def _remembering(name: str, function: Callable[..., float]) -> Callable[..., float]:
@@ -77,7 +89,9 @@ MANY: dict[str, Callable[[list[float]], float]] = {
 sqrt, exp, ln, log10 = (_remembering(name, ONE[name]) for name in ("sqrt", "exp", "ln", "log10"))
 sin, cos, tan, atan = (_remembering(name, ONE[name]) for name in ("sin", "cos", "tan", "atan"))
 hypot, erf = (_remembering(name, ONE[name]) for name in ("hypot", "erf"))
-largest, smallest, total = (_several(name, MANY[name]) for name in ("max", "min", "sum"))
+largest, smallest, total = (
+    cast(_OfSeveral, _several(name, MANY[name])) for name in ("max", "min", "sum")
+)
 mean, deviation = (_several(name, MANY[name]) for name in ("mean", "sd"))
 
 

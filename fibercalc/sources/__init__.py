@@ -17,5 +17,5 @@ from .yarn import *  # noqa: F403
 @cache
 def all_sources() -> dict[str, Source]:  # noqa: F405
     """Every source by its id."""
-    # Noqa: F405
-    return {value.id: value for value in globals().values() if isinstance(value, Source)}
+    found = globals().values()
+    return {value.id: value for value in found if isinstance(value, Source)}  # noqa: F405

@@ -58,11 +58,11 @@ def test_every_way_on_opens(name, way):
 def test_a_release_orders_what_it_needs():
     """The order's bases and dyes are the release's, and nothing of the order's own example."""
     release, order = opened("release-plan", "base-order")
-    assert [(row.name, row.needed, row.promised, row.large) for row in order.given["bases"]] == [
+    assert [(row.name, row.needed, row.promised, row.large) for row in order.case.bases] == [
         ("Tarrow Sock", 168, 0, 0)
     ]
     assert {
-        row.name: pytest.approx(row.needed, rel=1e-5) for row in order.given["dyes"]
+        row.name: pytest.approx(row.needed, rel=1e-5) for row in order.case.dyes
     } == release.case.dyes
     assert order.value("packs") == release.value("packs") + 1  # and a jar of yellow
 
@@ -71,17 +71,17 @@ def test_a_release_is_dyed_in_the_room():
     """All its skeins are in the run, shade by shade."""
     release, run = opened("release-plan", "pots")
     assert (
-        sum(row.skeins for row in run.given["recipes"]) == release.value("skeins")
-        and len(run.given["recipes"]) == 16
+        sum(row.skeins for row in run.case.recipes) == release.value("skeins")
+        and len(run.case.recipes) == 16
     )
 
 
 def test_each_colorway_has_its_recipe():
     release, pot = opened("release-plan", "dye-recipe", "Recipe for Peat Gold")
     assert (
-        [(row.name, row.depth) for row in pot.given["dyes"]] == [("yellow", 0.55), ("brown", 0.15)]
-        and pot.given["lots"] == 5
-        and pot.given["skeins"] == 4
+        [(row.name, row.depth) for row in pot.case.dyes] == [("yellow", 0.55), ("brown", 0.15)]
+        and pot.case.lots == 5
+        and pot.case.skeins == 4
     )
 
 
@@ -97,11 +97,11 @@ def test_a_set_goes_into_a_release():
         "dye"
     ) == pytest.approx(plan.value("dye_whole"), rel=2e-3)
     release, plan = opened("release-plan", "set-plan", "Shades of Twelve Lamps")
-    assert plan.value("dyed_whole") == 72 and plan.given["name"] == "Twelve Lamps"
+    assert plan.value("dyed_whole") == 72 and plan.case.name == "Twelve Lamps"
 
 
 def test_the_order_is_wanted_on_the_first_dye_day():
     plan, order = opened("back-plan", "base-order")
-    assert order.given["needed_by"] == plan.value("dye_from") and order.value(
-        "order_by"
-    ) == plan.value("order")
+    assert order.case.needed_by == plan.value("dye_from") and order.value("order_by") == plan.value(
+        "order"
+    )

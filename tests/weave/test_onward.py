@@ -82,9 +82,9 @@ def test_the_scenarios_towels_are_seen_as_planned():
 
 def test_the_eight_cloths_keep_their_own_weft_and_their_crochet_hems():
     plan, cloth = carried(PLAN, EIGHT, "cloth-picture")
-    assert [row.weft for row in cloth.case.pieces] == list("CDEFGHIJ") and cloth.given[
-        "warp"
-    ] == "6 A, 2 B"
+    assert [row.weft for row in cloth.case.pieces] == list(
+        "CDEFGHIJ"
+    ) and cloth.case.warp == "6 A, 2 B"
     assert (
         cloth.case.hem_yarn == "K"
         and cloth.case.yarns[10].name == "Hem yarn"
