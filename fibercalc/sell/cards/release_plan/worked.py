@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from math import ceil
+from typing import TypeVar, cast
 
 from ....core.arithmetic import largest, total
 from ....core.problem import OutOfRange, Refused
@@ -13,6 +14,8 @@ from ....dye.recipe import dye_mass
 from ...notation import read_held, read_recipe
 from ...release import KIT, SET_CUT, SKEIN, loads_of_color, packs_for, skeins_dyed, skeins_taken
 from .asked import Base, Colorway, Jar, Product, ReleasePlan
+
+N = TypeVar("N", int, float)
 
 DAY = 1440  # min
 NOISE = 1e-9  # so little over a whole one asks for no other
@@ -290,7 +293,7 @@ def _find_what_is_left(case: ReleasePlan) -> None:
     case.left_after_work = case.left - case.labor
 
 
-def _all(values: Iterable[float]) -> float:
+def _all(values: Iterable[N]) -> N:
     """Their sum; one alone is itself."""
     several = list(values)
-    return several[0] if len(several) == 1 else total(several)
+    return several[0] if len(several) == 1 else cast(N, total(several))
