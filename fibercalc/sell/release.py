@@ -11,6 +11,7 @@ from ..core.problem import require
 from ..dye.pots import even_loads
 from ..yarn.putup import whole_above
 from .lots import loads_kept_whole, too_large
+from .sets import MOST_SHADES
 
 SKEIN, KIT, SET_WHOLE, SET_CUT = "skein", "kit", "set-whole", "set-cut"
 Held = tuple[
@@ -44,8 +45,12 @@ def skeins_dyed(kind: str, made: int, each: int, shades: int, small: int = 1) ->
 
     Of a set cut first it is no more than its small skeins hold.
 
-    Takes what skeins_taken takes.
-    Raises OutOfRange outside that.
+    kind    one of SKEIN, KIT, SET_WHOLE, SET_CUT
+    made    products, spares and all, 0 or more
+    each    skeins of the colorway in one product; for a set small ones, of each shade; 1 or more
+    shades  of the colorway, 1 or more
+    small   small skeins out of one full one, for a set, 1 or more
+    Raises OutOfRange outside these.
     Source: arithmetic (a small skein is its share of a full one).
     """
     _require(made, each, shades, small)
@@ -60,11 +65,12 @@ def loads_of_color(held: Sequence[Held], shades: int, largest: int) -> tuple[tup
     A load is its skeins, small ones where they are cut first.
 
     held     what each product that has it holds of it
-    shades   of the colorway, 1 or more: no two in a pot
+    shades   of the colorway, 1 to 60: no two in a pot
     largest  full skeins that a load takes, 1 to 500
     Raises OutOfRange for counts no room can hold.
     Source: common practice (what goes into one kit in one color comes out of one pot).
     """
+    require("shades", shades, 1, MOST_SHADES)
     blocks = [(each, made) for kind, made, each, _ in held if kind in (SKEIN, KIT)]
     singles = sum(
         ceil(made * each / small) for kind, made, each, small in held if kind == SET_WHOLE

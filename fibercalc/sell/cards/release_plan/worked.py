@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from math import ceil
-from typing import TypeVar
+from typing import TypeVar, cast
 
 from ....core.arithmetic import largest, total
 from ....core.problem import OutOfRange, Refused
@@ -16,6 +16,7 @@ from ...release import KIT, SET_CUT, SKEIN, loads_of_color, packs_for, skeins_dy
 from .asked import Base, Colorway, Jar, Product, ReleasePlan
 
 N = TypeVar("N", int, float)
+
 DAY = 1440  # min
 NOISE = 1e-9  # so little over a whole one asks for no other
 AS_TYPED = 100.0  # % of the numbers to sell
@@ -295,4 +296,4 @@ def _find_what_is_left(case: ReleasePlan) -> None:
 def _all(values: Iterable[N]) -> N:
     """Their sum; one alone is itself."""
     several = list(values)
-    return several[0] if len(several) == 1 else total(several)
+    return several[0] if len(several) == 1 else cast(N, total(several))
