@@ -11,7 +11,6 @@ from typing import Protocol, TypeVar, cast, overload
 
 from .traced import OPERATIONS, Traced, tree_of
 
-
 N = TypeVar("N", int, float)
 
 

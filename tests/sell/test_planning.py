@@ -525,6 +525,21 @@ def test_money_of_a_release_adds_up():
     ) == pytest.approx(case.base_used + case.dye_used + case.energy_used + case.other_used)
 
 
+def test_what_if_leaves_out_what_no_plan_holds():
+    """A quarter more of 900 skeins is beyond 100 kg of one colorway: no row says so, the card answers."""
+    card = find_card("release-plan")
+    rows = {name: text for name, text in card.defaults().items() if name.startswith("products.")}
+    worked = work_card(card, rows | {"products.3.wanted": "900"})
+    tried = [
+        row
+        for table in worked.tables()
+        if table.title == "What if"
+        for row in table.rows
+        if row[0] == rows["products.3.name"]
+    ]
+    assert [row[1].split(":")[0] for row in tried] == ["one more", "a quarter fewer"]
+
+
 def test_what_if_is_the_same_as_changing_the_number():
     """The row “one more” says what the card itself says with one more."""
     card = find_card("release-plan")

@@ -81,7 +81,7 @@ def _share_out(case: Parcels) -> None:
         lambda found: (at_most(found, total(row.places for row in case.club)),),
         lambda: total(row.places for row in case.club),
     )
-    left = case.good
+    left: float = case.good
     if case.kit:
         case.in_kit = total(row.each for row in case.kit)
         left = case.good - case.packed * case.in_kit

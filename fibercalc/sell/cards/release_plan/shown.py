@@ -9,6 +9,7 @@ from math import ceil
 
 from ....core.answer import Picture, Table
 from ....core.outcome import Outcome
+from ....core.problem import Refused
 from ....core.units import MASS
 from ....dye.recipe import dye_mass
 from ...pictures.flow import flow_picture
@@ -180,7 +181,10 @@ def what_if_table(out: Outcome[ReleasePlan]) -> Table | None:
             wanted = ceil(scaled) + more if times >= 1 else int(scaled)
             if wanted == product.to_sell:
                 continue
-            tried = _with_numbers(out.case, [*numbers[:place], wanted, *numbers[place + 1 :]])
+            try:
+                tried = _with_numbers(out.case, [*numbers[:place], wanted, *numbers[place + 1 :]])
+            except Refused:  # so many more are beyond what a plan holds: they are no row
+                continue
             rows.append((product.name, f"{words}: {wanted}", *_changes(out, tried)))
     if not rows:
         return None

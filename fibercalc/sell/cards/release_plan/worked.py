@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from math import ceil
-from typing import TypeVar, cast
+from typing import TypeVar
 
 from ....core.arithmetic import largest, total
 from ....core.problem import OutOfRange, Refused
@@ -184,12 +184,15 @@ def _find_skeins(colorway: Colorway, held: list[tuple[Product, int]], base: Base
     colorway.base_cost = colorway.skeins * base.price / base.pack
 
 
+def _small_of(product: Product) -> int:
+    """Small skeins in a full one; one where none are made."""
+    small = product.maybe(Product.small)
+    return 1 if small is None else int(small)
+
+
 def _find_loads(case: ReleasePlan, colorway: Colorway, held: list[tuple[Product, int]]) -> None:
     colorway.load_sizes, colorway.parted = loads_of_color(
-        [
-            (product.kind, int(product.made), each, int(product.maybe(Product.small) or 1))
-            for product, each in held
-        ],
+        [(product.kind, int(product.made), each, _small_of(product)) for product, each in held],
         int(colorway.shades),
         int(case.load),
     )
@@ -296,4 +299,4 @@ def _find_what_is_left(case: ReleasePlan) -> None:
 def _all(values: Iterable[N]) -> N:
     """Their sum; one alone is itself."""
     several = list(values)
-    return several[0] if len(several) == 1 else cast(N, total(several))
+    return several[0] if len(several) == 1 else total(several)
