@@ -79,7 +79,7 @@ def yards_per_pound_from_metric(metric_count: float) -> float:
 
     metric_count  m/g, above 0
     Raises OutOfRange when it is not above 0.
-    Source: the exact yard and pound.
+    Source: definition (exact yard and pound).
     """
     require("metric_count", metric_count, above=0.0)
     return metric_count * GRAMS_PER_POUND / METERS_PER_YARD

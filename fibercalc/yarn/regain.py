@@ -126,9 +126,11 @@ def regain_between(
 ) -> float:
     """Regain, % of dry weight, on the straight line between two points of a curve.
 
-    humidity                    % relative humidity, from below to above
-    below, above                % relative humidity of the two points, not the same
-    regain_below, regain_above  % of dry weight there
+    humidity      % relative humidity, from below to above
+    below         % relative humidity of the one point
+    above         % relative humidity of the other, above that
+    regain_below  % of dry weight at the one
+    regain_above  % of dry weight at the other
     Raises OutOfRange outside these.
     Source: arithmetic (a straight line).
     """
