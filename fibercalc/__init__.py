@@ -8,12 +8,15 @@ __version__ = "0.1.0"
 __all__ = ["cards", "show", "work"]
 
 
-def cards() -> list[dict]:
-    """Every card: its id, chapter and question."""
-    from .core.registry import all_cards
+def cards(chapter: str | None = None) -> list[dict]:
+    """Every card, or those of one chapter: id, chapter and question. Raises UnknownChapter (a KeyError)."""
+    from .core.registry import UnknownChapter, all_cards, chapter_cards, chapters
 
+    if chapter is not None and chapter not in chapters():
+        raise UnknownChapter(chapter)
     return [
-        {"id": card.id, "chapter": card.chapter, "question": card.question} for card in all_cards()
+        {"id": card.id, "chapter": card.chapter, "question": card.question}
+        for card in (all_cards() if chapter is None else chapter_cards(chapter))
     ]
 
 
