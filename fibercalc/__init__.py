@@ -1,14 +1,43 @@
 """fibercalc: calculators for a small-batch hand dyer and fiber maker.
 
-The public surface is three functions; a chapter is loaded when a card of it is asked for.
+All that is meant to be used from outside has its name here. Nothing is loaded before it is asked for: importing this costs next
+to nothing, and a card loads no other.
 """
 
 __version__ = "0.1.0"
 
-__all__ = ["cards", "show", "work"]
+__all__ = ["BadInputs", "Problem", "UnknownCard", "UnknownChapter", "cards", "show", "work"]
+
+TYPE_CHECKING = False  # as typing has it, which costs more to import than all of this
+if TYPE_CHECKING:
+    from typing import Any
+
+    from .core.problem import BadInputs, Problem
+    from .core.registry import UnknownCard, UnknownChapter
+
+# Where a name comes from that is loaded only when it is asked for.
+_FROM = {
+    "BadInputs": "core.problem",
+    "Problem": "core.problem",
+    "UnknownCard": "core.registry",
+    "UnknownChapter": "core.registry",
+}
 
 
-def cards(chapter: str | None = None) -> list[dict]:
+def __getattr__(name: str) -> "Any":
+    if name not in _FROM:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    from importlib import import_module
+
+    found = globals()[name] = getattr(import_module(f"{__name__}.{_FROM[name]}"), name)
+    return found
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})
+
+
+def cards(chapter: str | None = None) -> "list[dict[str, str]]":
     """Every card, or those of one chapter: id, chapter and question. Raises UnknownChapter (a KeyError)."""
     from .core.registry import UnknownChapter, all_cards, chapter_cards, chapters
 
@@ -20,8 +49,8 @@ def cards(chapter: str | None = None) -> list[dict]:
     ]
 
 
-def show(card_id: str) -> dict:
-    """The declaration of a card as plain data. Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card."""
+def show(card_id: str) -> "dict[str, Any]":
+    """The declaration of a card as plain data. Raises UnknownCard (a KeyError)."""
     from .core.describe import declaration
     from .core.registry import find_card
 
@@ -30,20 +59,19 @@ def show(card_id: str) -> dict:
 
 def work(
     card_id: str,
-    inputs: dict | None = None,
+    inputs: "dict[str, Any] | None" = None,
     *,
     style: str = "point",
     system: str = "both",
     money: str = "€",
-) -> dict:
+) -> "dict[str, Any]":
     """The answer of a card, as `fibercalc work CARD --json` prints it.
 
     inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as "dyes.1.depth", or as a list of
             dicts under the name of the rows; numbers are taken as in the input's first unit
     style   "point" or "comma": how an ambiguous 1,200 is read and how numbers are written
     system  "both", "metric" or "us";  money  the money sign
-    Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card, fibercalc.core.problem.BadInputs with one line for
-    each bad input, of a wrong shape too.
+    Raises UnknownCard (a KeyError), BadInputs (a ValueError) with a Problem for each bad input, of a wrong shape too.
     """
     from .core.plain import texts_of
     from .core.reading import read_inputs

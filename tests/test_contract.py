@@ -329,7 +329,7 @@ def completed(capsys, *words):
     assert code == 0
     ask = '\nCOMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); _fibercalc; echo "${COMPREPLY[@]}"'
     shell = [shutil.which("bash"), "--norc", "-c", script + ask, "bash", *words]
-    done = subprocess.run(shell, capture_output=True, text=True, timeout=20)
+    done = subprocess.run(shell, check=False, capture_output=True, text=True, timeout=20)
     assert done.returncode == 0 and done.stderr == ""
     return done.stdout.split()
 
@@ -399,6 +399,24 @@ def test_cards_and_show(capsys):
         "1",
         "20000",
     ]
+
+
+def test_the_public_names_are_those_of_the_package_and_load_nothing_before_they_are_asked_for():
+    done = python(
+        "import fibercalc; print(sorted(name for name in sys.modules if 'fibercalc' in name));"
+        " print([bool(getattr(fibercalc, name)) for name in fibercalc.__all__]);"
+        " print(set(fibercalc.__all__) <= set(dir(fibercalc)))"
+    )
+    assert done.stdout.splitlines() == [
+        "['fibercalc']",
+        str([True] * len(fibercalc.__all__)),
+        "True",
+    ]
+    assert fibercalc.BadInputs is BadInputs and fibercalc.UnknownCard is UnknownCard
+    with pytest.raises(AttributeError, match="no attribute 'wrok'"):
+        fibercalc.wrok  # noqa: B018
+    with pytest.raises(fibercalc.UnknownChapter):
+        fibercalc.cards("yarm")
 
 
 def test_errors_from_python_carry_their_facts():
