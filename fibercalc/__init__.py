@@ -6,21 +6,36 @@ to nothing, and a card loads no other.
 
 __version__ = "0.1.0"
 
-__all__ = ["BadInputs", "Problem", "UnknownCard", "UnknownChapter", "cards", "show", "work"]
+__all__ = [
+    "Answer",
+    "BadInputs",
+    "Problem",
+    "UnknownCard",
+    "UnknownChapter",
+    "Value",
+    "answer",
+    "cards",
+    "show",
+    "work",
+]
 
 TYPE_CHECKING = False  # as typing has it, which costs more to import than all of this
 if TYPE_CHECKING:
     from typing import Any
 
+    from .answered import Answer, Value
     from .core.problem import BadInputs, Problem
     from .core.registry import UnknownCard, UnknownChapter
+    from .core.work import Worked
 
 # Where a name comes from that is loaded only when it is asked for.
 _FROM = {
+    "Answer": "answered",
     "BadInputs": "core.problem",
     "Problem": "core.problem",
     "UnknownCard": "core.registry",
     "UnknownChapter": "core.registry",
+    "Value": "answered",
 }
 
 
@@ -73,11 +88,36 @@ def work(
     system  "both", "metric" or "us";  money  the money sign
     Raises UnknownCard (a KeyError), BadInputs (a ValueError) with a Problem for each bad input, of a wrong shape too.
     """
+    from .core.work import answer_of
+
+    return answer_of(_worked(card_id, inputs, style, system, money), __version__).as_json()
+
+
+def answer(
+    card_id: str,
+    inputs: "dict[str, Any] | None" = None,
+    *,
+    style: str = "point",
+    system: str = "both",
+    money: str = "€",
+) -> "Answer":
+    """The same answer as an object, its numbers in base units: answer("skein-length").results["length"].to("yd").low.
+
+    Inputs, settings and what is raised are those of `work`.
+    """
+    from .answered import Answer
+
+    return Answer(_worked(card_id, inputs, style, system, money))
+
+
+def _worked(
+    card_id: str, inputs: "dict[str, Any] | None", style: str, system: str, money: str
+) -> "Worked":
     from .core.plain import texts_of
     from .core.reading import read_inputs
     from .core.registry import find_card
     from .core.settings import Settings
-    from .core.work import answer_of, work_given
+    from .core.work import work_given
 
     card = find_card(card_id)
     texts, counts = texts_of(card, {} if inputs is None else inputs)
@@ -88,4 +128,4 @@ def work(
         for name in texts
         if name not in worked.given.asked()
     ]
-    return answer_of(worked, __version__).as_json()
+    return worked

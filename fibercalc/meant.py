@@ -1,6 +1,7 @@
 """What a person may have meant by a word that is nearly right: the end of a line that refuses it."""
 
 import re
+from typing import Any
 
 from .core.card import Card, Input, Rows
 from .core.problem import Problem
@@ -50,10 +51,10 @@ def line_of(problem: Problem, card_id: str) -> str:
     return with_guess(problem.text, near, [near])
 
 
-def inputs_by_name(card: Card, given: str) -> dict[str, Input]:
+def inputs_by_name(card: Card, given: str) -> dict[str, Input[Any]]:
     """The inputs of a card by full name; those of rows in the row that a name speaks of."""
     row = ROW.match(given)
-    named = {}
+    named: dict[str, Input[Any]] = {}
     for item in card.inputs:
         if isinstance(item, Rows):
             named |= {

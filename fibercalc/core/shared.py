@@ -2,16 +2,17 @@
 
 import sys
 from os.path import dirname, join
+from typing import Any
 
 
 def shared_text(*place: str) -> str:
     """The text of a file of shared/, by its folder and name. Raises FileNotFoundError where it is in neither place."""
     package = sys.modules[__name__.partition(".")[0]]
-    home = dirname(package.__file__)
-    # The loader reads from a folder and from a zip alike.
+    home = dirname(str(package.__file__))
+    loader: Any = package.__loader__  # reads from a folder and from a zip alike
     for folder in (join(home, "_shared"), join(dirname(home), "shared")):
         try:
-            return package.__loader__.get_data(join(folder, *place)).decode("utf-8")
+            return str(loader.get_data(join(folder, *place)), "utf-8")
         except OSError:
             continue
     raise FileNotFoundError(f"{'/'.join(place)} is neither in this package nor beside it")
