@@ -1,4 +1,4 @@
-"""The answer as an object: the same numbers as the JSON has, in any unit, and the card itself for a notebook."""
+"""The answer as an object: the numbers that the JSON has, in any unit, and the card for a notebook."""
 
 import doctest
 import re
