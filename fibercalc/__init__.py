@@ -1,7 +1,7 @@
 """fibercalc: calculators for a small-batch hand dyer and fiber maker.
 
-All that is meant to be used from outside has its name here. Nothing is loaded before it is asked for: importing this costs next
-to nothing, and a card loads no other.
+All that is meant to be used from outside has its name here. Nothing is loaded before it is asked
+for: importing this costs next to nothing, and a card loads no other.
 """
 
 __version__ = "0.1.0"
@@ -53,7 +53,10 @@ def __dir__() -> list[str]:
 
 
 def cards(chapter: str | None = None) -> "list[dict[str, str]]":
-    """Every card, or those of one chapter: id, chapter and question. Raises UnknownChapter (a KeyError)."""
+    """Every card, or those of one chapter: id, chapter and question.
+
+    Raises UnknownChapter (a KeyError).
+    """
     from .core.registry import UnknownChapter, all_cards, chapter_cards, chapters
 
     if chapter is not None and chapter not in chapters():
@@ -82,11 +85,13 @@ def work(
 ) -> "dict[str, Any]":
     """The answer of a card, as `fibercalc work CARD --json` prints it.
 
-    inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as "dyes.1.depth", or as a list of
-            dicts under the name of the rows; numbers are taken as in the input's first unit
+    inputs  texts by input name, each with a unit where wanted ({"sample_mass": "2.4 g"}); rows as
+            "dyes.1.depth", or as a list of dicts under the name of the rows; numbers are taken as
+            in the input's first unit
     style   "point" or "comma": how an ambiguous 1,200 is read and how numbers are written
     system  "both", "metric" or "us";  money  the money sign
-    Raises UnknownCard (a KeyError), BadInputs (a ValueError) with a Problem for each bad input, of a wrong shape too.
+    Raises UnknownCard (a KeyError), BadInputs (a ValueError) with a Problem for each bad input, of
+    a wrong shape too.
     """
     from .core.work import answer_of
 
@@ -101,8 +106,9 @@ def answer(
     system: str = "both",
     money: str = "€",
 ) -> "Answer":
-    """The same answer as an object, its numbers in base units: answer("skein-length").results["length"].to("yd").low.
+    """The same answer as an object, its numbers in base units.
 
+    answer("skein-length").results["length"].to("yd").low is the low end of a range in yards.
     Inputs, settings and what is raised are those of `work`.
     """
     from .answered import Answer

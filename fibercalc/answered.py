@@ -1,4 +1,7 @@
-"""A card's answer as an object: results with their ranges in any unit, the words, the same data as JSON, the card in a notebook."""
+"""A card's answer as an object: results with their ranges in any unit, the words, the data as JSON.
+
+A notebook shows it as the card itself.
+"""
 
 from __future__ import annotations
 
@@ -18,7 +21,7 @@ if TYPE_CHECKING:
 
 # What a notebook shows; the page's timers and ways on lead nowhere there.
 SHOWN = ("answer", "pictures", "numbers", "tables", "notes", "cautions", "working", "basis")
-# The least that it needs where the page's style sheet is not: on paper white, each part of a step on a line.
+# The least that it needs where the page's style sheet is not.
 LOOK = """
 .fibercalc-answer { max-width: 40em; padding: 0.5em 1em; background: #fff; color: #1f2328 }
 .fibercalc-answer table { color: inherit; margin: 0.5em 0; border-collapse: collapse }
@@ -34,7 +37,8 @@ class Value:
     """One result of a card: most are numbers with a range, some are a day or words.
 
     name, label  what it is;  text  as the card writes it, no finer than its range, with the range
-    unit         the sign of the unit that its numbers are in: the base unit of its quantity, until `to` says another
+    unit         the sign of the unit that its numbers are in: the base unit of its quantity, until
+                 `to` says another
     """
 
     def __init__(self, outcome: Outcome[Any], name: str, unit: Unit | None = None) -> None:
@@ -85,7 +89,10 @@ class Value:
         return f"{main} ({span})" if span else main
 
     def to(self, unit: str) -> Value:
-        """The same in another unit. Raises ValueError for a unit of something else, TypeError for what is no number."""
+        """The same in another unit.
+
+        Raises ValueError for a unit of something else, TypeError for what is no number.
+        """
         of = self._found.result.of
         if not isinstance(of, Quantity):
             raise TypeError(f"{self.label}: {self.text} has no unit")
@@ -151,7 +158,7 @@ class Answer:
         return list(self.as_json()["notes"])
 
     def as_json(self) -> dict[str, Any]:
-        """The whole answer as plain data: what `fibercalc.work` gives and `fibercalc work --json` prints."""
+        """The whole answer as data: what `fibercalc.work` gives, and --json prints."""
         return answer_of(self._worked, __version__).as_json()
 
     def __str__(self) -> str:

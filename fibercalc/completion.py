@@ -1,4 +1,7 @@
-"""Completion for three shells: a script that knows every command, card and input, printed once and asking nothing after that."""
+"""Completion for three shells: a script that knows every command, card and input.
+
+It is printed once and asks nothing after that.
+"""
 
 from .core.card import Card, Rows
 from .core.registry import all_cards, chapters

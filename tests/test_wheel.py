@@ -1,4 +1,4 @@
-"""What others install: a wheel, put into an empty environment with no network, and read straight from its zip."""
+"""What others install: a wheel, put into an empty environment with no network, and read as a zip."""
 
 import email
 import json

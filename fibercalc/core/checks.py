@@ -58,7 +58,8 @@ def shared_folder() -> Path:
 def read_checks(chapter: str) -> list[Check]:
     """The checks of one chapter; one that has no cards yet has none.
 
-    Raises UnknownChapter, FileNotFoundError where the data are missing, ValueError for a row that breaks the rules.
+    Raises UnknownChapter, FileNotFoundError where the data are missing, ValueError for a row that
+    breaks the rules.
     """
     if chapter not in CHAPTERS:
         raise UnknownChapter(chapter)

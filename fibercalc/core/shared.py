@@ -1,4 +1,4 @@
-"""Data of the project that stand beside the package in a checkout and inside it where it is built: in a wheel, in the browser."""
+"""Data of the project: beside the package in a checkout, inside it in a wheel and in the browser."""
 
 import sys
 from os.path import dirname, join
@@ -6,7 +6,10 @@ from typing import Any
 
 
 def shared_text(*place: str) -> str:
-    """The text of a file of shared/, by its folder and name. Raises FileNotFoundError where it is in neither place."""
+    """The text of a file of shared/, by its folder and name.
+
+    Raises FileNotFoundError where it is in neither place.
+    """
     package = sys.modules[__name__.partition(".")[0]]
     home = dirname(str(package.__file__))
     loader: Any = package.__loader__  # reads from a folder and from a zip alike
