@@ -3,7 +3,8 @@
 #   make serve   build the site and open it on this machine
 #   make test    build, type check, and the tests of every day
 #   make sweep   the wide run that make test leaves out: every card in every state, size and scheme, more examples
-#   make answers accept what cards now answer: read the change of shared/answers before you keep it
+#   make answers accept what cards now answer and ask: read the change of shared/answers before you keep it
+#   make wheel   the package for others, into .build/dist
 #   make bench   times and sizes, as ratios; some of them: make bench BENCH="edits dye-recipe yarn-needed" (see tests/bench/run.py)
 #   make site | setup | clean
 
@@ -19,7 +20,7 @@ PYTEST = $(PY) -m pytest -n $(JOBS) --dist worksteal
 PY := .build/venv/bin/python
 SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -path site_js/tests \) -prune -o -print)
 
-.PHONY: serve test sweep answers bench site setup clean always
+.PHONY: serve test sweep answers wheel bench site setup clean always
 .DELETE_ON_ERROR:
 
 serve: site
@@ -36,6 +37,10 @@ sweep: site
 
 answers: .build/python.stamp
 	$(PY) -m tests.answers
+	$(PY) -m tests.functions
+
+wheel: .build/python.stamp
+	$(PY) -m hatchling build --target wheel --directory .build/dist
 
 bench: site
 	$(PY) tests/bench/run.py $(BENCH)

@@ -1,28 +1,74 @@
 """fibercalc: calculators for a small-batch hand dyer and fiber maker.
 
-The public surface is three functions; a chapter is loaded when a card of it is asked for.
+All that is meant to be used from outside has its name here. Nothing is loaded before it is asked
+for: importing this costs next to nothing, and a card loads no other.
 """
-
-from typing import Any
 
 __version__ = "0.1.0"
 
-__all__ = ["cards", "show", "work"]
+__all__ = [
+    "Answer",
+    "BadInputs",
+    "Problem",
+    "UnknownCard",
+    "UnknownChapter",
+    "Value",
+    "answer",
+    "cards",
+    "show",
+    "work",
+]
+
+TYPE_CHECKING = False  # as typing has it, which costs more to import than all of this
+if TYPE_CHECKING:
+    from typing import Any
+
+    from .answered import Answer, Value
+    from .core.problem import BadInputs, Problem
+    from .core.registry import UnknownCard, UnknownChapter
+    from .core.work import Worked
+
+# Where a name comes from that is loaded only when it is asked for.
+_FROM = {
+    "Answer": "answered",
+    "BadInputs": "core.problem",
+    "Problem": "core.problem",
+    "UnknownCard": "core.registry",
+    "UnknownChapter": "core.registry",
+    "Value": "answered",
+}
 
 
-def cards() -> list[dict[str, Any]]:
-    """Every card: its id, chapter and question."""
-    from .core.registry import all_cards
+def __getattr__(name: str) -> "Any":
+    if name not in _FROM:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    from importlib import import_module
 
+    found = globals()[name] = getattr(import_module(f"{__name__}.{_FROM[name]}"), name)
+    return found
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})
+
+
+def cards(chapter: str | None = None) -> "list[dict[str, str]]":
+    """Every card, or those of one chapter: id, chapter and question.
+
+    Raises UnknownChapter (a KeyError).
+    """
+    from .core.registry import UnknownChapter, all_cards, chapter_cards, chapters
+
+    if chapter is not None and chapter not in chapters():
+        raise UnknownChapter(chapter)
     return [
-        {"id": card.id, "chapter": card.chapter, "question": card.question} for card in all_cards()
+        {"id": card.id, "chapter": card.chapter, "question": card.question}
+        for card in (all_cards() if chapter is None else chapter_cards(chapter))
     ]
 
 
-def show(card_id: str) -> dict[str, Any]:
-    """The declaration of a card as plain data. Raises fibercalc.core.registry.UnknownCard (a
-    KeyError) for an unknown card.
-    """
+def show(card_id: str) -> "dict[str, Any]":
+    """The declaration of a card as plain data. Raises UnknownCard (a KeyError)."""
     from .core.describe import declaration
     from .core.registry import find_card
 
@@ -31,27 +77,53 @@ def show(card_id: str) -> dict[str, Any]:
 
 def work(
     card_id: str,
-    inputs: dict[str, Any] | None = None,
+    inputs: "dict[str, Any] | None" = None,
     *,
     style: str = "point",
     system: str = "both",
     money: str = "€",
-) -> dict[str, Any]:
+) -> "dict[str, Any]":
     """The answer of a card, as `fibercalc work CARD --json` prints it.
 
-    inputs  texts by input name, each with a unit where wanted ({"sample": "12.5 g"}); rows as
+    inputs  texts by input name, each with a unit where wanted ({"sample_mass": "2.4 g"}); rows as
             "dyes.1.depth", or as a list of dicts under the name of the rows; numbers are taken as
             in the input's first unit
     style   "point" or "comma": how an ambiguous 1,200 is read and how numbers are written
-    system  "both", "metric" or "us";  money  the money sign Raises
-            fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card,
-            fibercalc.core.problem.BadInputs with one line for each bad input, of a wrong shape too.
+    system  "both", "metric" or "us";  money  the money sign
+    Raises UnknownCard (a KeyError), BadInputs (a ValueError) with a Problem for each bad input, of
+    a wrong shape too.
     """
+    from .core.work import answer_of
+
+    return answer_of(_worked(card_id, inputs, style, system, money), __version__).as_json()
+
+
+def answer(
+    card_id: str,
+    inputs: "dict[str, Any] | None" = None,
+    *,
+    style: str = "point",
+    system: str = "both",
+    money: str = "€",
+) -> "Answer":
+    """The same answer as an object, its numbers in base units.
+
+    answer("skein-length").results["length"].to("yd").low is the low end of a range in yards.
+    Inputs, settings and what is raised are those of `work`.
+    """
+    from .answered import Answer
+
+    return Answer(_worked(card_id, inputs, style, system, money))
+
+
+def _worked(
+    card_id: str, inputs: "dict[str, Any] | None", style: str, system: str, money: str
+) -> "Worked":
     from .core.plain import texts_of
     from .core.reading import read_inputs
     from .core.registry import find_card
     from .core.settings import Settings
-    from .core.work import answer_of, work_given
+    from .core.work import work_given
 
     card = find_card(card_id)
     texts, counts = texts_of(card, {} if inputs is None else inputs)
@@ -62,4 +134,4 @@ def work(
         for name in texts
         if name not in worked.given.asked()
     ]
-    return answer_of(worked, __version__).as_json()
+    return worked

@@ -5,14 +5,17 @@ each bad input.
 import argparse
 import json
 import sys
+from collections.abc import Callable
 from contextlib import suppress
 from pathlib import Path
-from typing import Any
+from typing import Any, NoReturn
 
 from . import __version__, cards, show, work
+from .completion import COMMANDS, SETTINGS, SHELLS, STYLES, SYSTEMS, script
 from .core.nesting import deeper_than
 from .core.problem import BadInputs
-from .core.registry import UnknownCard
+from .core.registry import UnknownCard, UnknownChapter, chapters
+from .meant import card_ids, line_of, with_guess
 
 DEEPEST = 30  # of a file with inputs; deeper is no list of rows
 
@@ -24,9 +27,13 @@ def main(arguments: list[str] | None = None) -> int:
         code: int = options.run(options)
         return code
     except BadInputs as error:
-        _complain(*(problem.text for problem in error.problems))
+        _complain(*(line_of(problem, options.card) for problem in error.problems))
     except UnknownCard as error:
-        _complain(f"{error.args[0]}: no card has this id; `fibercalc cards` lists them.")
+        line = f"{error.args[0]}: no card has this id; `fibercalc cards` lists them."
+        _complain(with_guess(line, error.args[0], card_ids()))
+    except UnknownChapter as error:
+        line = f"{error.args[0]}: no chapter has this name; there are {', '.join(chapters())}."
+        _complain(with_guess(line, error.args[0], chapters()))
     except BrokenPipeError:
         return 0
     return 2
@@ -37,7 +44,11 @@ def _options(arguments: list[str] | None) -> argparse.Namespace:
     of them.
     """
     parser = _parser()
-    options, over = parser.parse_known_args(arguments)
+    words = sys.argv[1:] if arguments is None else arguments
+    if words and not words[0].startswith("-") and words[0] not in COMMANDS:
+        line = f"{words[0]}: no such command; there are {', '.join(COMMANDS)}."
+        parser.error(with_guess(line, words[0], list(COMMANDS)))
+    options, over = parser.parse_known_args(words)
     if over and (not hasattr(options, "values") or any(word.startswith("-") for word in over)):
         parser.error(f"not understood: {' '.join(over)}")
     if over:
@@ -45,39 +56,66 @@ def _options(arguments: list[str] | None) -> argparse.Namespace:
     return options
 
 
+class _Parser(argparse.ArgumentParser):
+    """One line for what is not understood, as for a bad input."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{self.prog}: {message}\n")
+
+
+def _one_of(*words: str) -> Callable[[str], str]:
+    """A reader of one of these words, whose line says what may be meant."""
+
+    def read(given: str) -> str:
+        if given not in words:
+            line = f"{given} given; give one of: {', '.join(words)}."
+            raise argparse.ArgumentTypeError(with_guess(line, given, list(words)))
+        return given
+
+    return read
+
+
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="fibercalc", description="Calculators for a small-batch hand dyer and fiber maker."
     )
     parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(required=True, metavar="COMMAND")
-    listing = commands.add_parser("cards", help="every card: id, chapter, question")
+    listing = commands.add_parser("cards", help=COMMANDS["cards"])
+    listing.add_argument("chapter", nargs="?", help="one chapter: " + ", ".join(chapters()))
     listing.set_defaults(run=_cards)
-    showing = commands.add_parser("show", help="what a card asks and what follows")
+    showing = commands.add_parser("show", help=COMMANDS["show"])
     showing.add_argument("card")
     showing.set_defaults(run=_show)
     working = commands.add_parser(
         "work",
-        help="the answer of a card",
+        help=COMMANDS["work"],
         epilog=(
             "A value may carry a unit and a spread: length='412 yd +/- 8'. Rows: dyes.1.depth=0.62"
         ),
     )
     working.add_argument("card")
-    working.add_argument("values", nargs="*", metavar="input=value")
-    working.add_argument("--file", help="a JSON file with inputs by name")
-    working.add_argument(
-        "--style",
-        choices=("point", "comma"),
-        default="point",
-        help="1,200.5 (point) or 1.200,5 (comma)",
-    )
-    working.add_argument("--system", choices=("both", "metric", "us"), default="both")
-    working.add_argument("--money", default="€", help="your money sign")
+    working.add_argument("values", nargs="*", default=[], metavar="input=value")
+    _add_settings(working)
     working.set_defaults(run=_work)
     for command in (listing, showing, working):
         command.add_argument("--json", action="store_true", help="the same as data")
+    completing = commands.add_parser("completion", help=COMMANDS["completion"])
+    completing.add_argument("shell", type=_one_of(*SHELLS), help="one of " + ", ".join(SHELLS))
+    completing.set_defaults(run=_completion)
     return parser
+
+
+def _add_settings(working: argparse.ArgumentParser) -> None:
+    styles, systems = "{" + ",".join(STYLES) + "}", "{" + ",".join(SYSTEMS) + "}"
+    settings: dict[str, dict[str, Any]] = {
+        "file": {},
+        "style": {"type": _one_of(*STYLES), "default": STYLES[0], "metavar": styles},
+        "system": {"type": _one_of(*SYSTEMS), "default": SYSTEMS[0], "metavar": systems},
+        "money": {"default": "€"},
+    }
+    for name, more in settings.items():
+        working.add_argument(f"--{name}", help=SETTINGS[name], **more)
 
 
 def _complain(*lines: str) -> None:
@@ -95,11 +133,16 @@ def _json(data: Any) -> int:
 
 
 def _cards(options: argparse.Namespace) -> int:
-    found = cards()
+    found = cards(options.chapter)
     if options.json:
         return _json(found)
     for card in found:
         _put(f"{card['id']:<16} {card['chapter']:<6} {card['question']}")
+    return 0
+
+
+def _completion(options: argparse.Namespace) -> int:
+    _put(script(options.shell).rstrip())
     return 0
 
 
@@ -141,7 +184,10 @@ def _inputs(options: argparse.Namespace) -> dict[str, Any]:
     if options.file:
         held: Any = None
         with suppress(OSError, ValueError):
-            text = Path(options.file).read_text("utf-8")
+            data = (
+                sys.stdin.buffer.read() if options.file == "-" else Path(options.file).read_bytes()
+            )
+            text = data.decode("utf-8")
             held = None if deeper_than(text, DEEPEST) else json.loads(text)
         if not isinstance(held, dict):
             raise _Unusable(

@@ -1,6 +1,9 @@
 """The contract that everything else builds on: the command line, its exit codes and lines, the JSON answer, and Python's work()."""
 
+import io
 import json
+import re
+import shutil
 import subprocess
 import sys
 from dataclasses import replace
@@ -10,9 +13,10 @@ import pytest
 
 import fibercalc
 from fibercalc.cli import main
+from fibercalc.completion import SHELLS, names_of
 from fibercalc.core import registry
 from fibercalc.core.problem import BadInputs
-from fibercalc.core.registry import UnknownCard, find_card
+from fibercalc.core.registry import UnknownCard, all_cards, find_card
 from tests import cards  # noqa: F401  (registers the fixture card)
 
 ROOT = Path(fibercalc.__file__).parents[1]
@@ -215,6 +219,152 @@ def test_inputs_from_a_file(capsys, tmp_path):
     )
 
 
+@pytest.mark.parametrize(
+    ("data", "code", "told"),
+    [
+        (b'{"turns": "300"}', 0, "about 492"),
+        (b'{"turns": "300"', 2, "--file: - given; give a JSON file that holds inputs by name."),
+        (b"\xff", 2, "--file: - given; give a JSON file that holds inputs by name."),
+        (b"", 2, "--file: - given; give a JSON file that holds inputs by name."),
+    ],
+)
+def test_inputs_from_standard_input(capsys, monkeypatch, data, code, told):
+    """300 turns of 1.50 m are 450 m, 492.1 yd."""
+    monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(io.BytesIO(data)))
+    done, out, err = run(capsys, "work", "skein-length", "way=turns", "--file", "-")
+    assert (
+        done == code and told in (out if code == 0 else err) and len(err.splitlines()) == code / 2
+    )
+
+
+GUESSES = {
+    "a card": (
+        ("show", "skein-lenght"),
+        "skein-lenght: no card has this id; `fibercalc cards` lists them; did you mean"
+        " skein-length?",
+    ),
+    "a card in Python's spelling": (
+        ("work", "skein_length"),
+        "skein_length: no card has this id; `fibercalc cards` lists them; did you mean"
+        " skein-length?",
+    ),
+    "a chapter": (
+        ("cards", "yarm"),
+        "yarm: no chapter has this name; there are yarn, knit, weave, wash, dye, safe, sell; did"
+        " you mean yarn?",
+    ),
+    "a chapter that is to come": (
+        ("cards", "spin"),
+        "spin: no chapter has this name; there are yarn, knit, weave, wash, dye, safe, sell.",
+    ),
+    "an input": (
+        ("work", "skein-length", "turn=280"),
+        "turn: not an input of this card; did you mean turns?",
+    ),
+    "an input like no other": (
+        ("work", "skein-length", "zzz=280"),
+        "zzz: not an input of this card.",
+    ),
+    "an input of a row": (
+        ("work", "every-kind", "dyes.2.dpth=1"),
+        "dyes.2.dpth: not an input of this card; did you mean dyes.2.depth?",
+    ),
+    "a list of rows": (
+        ("work", "every-kind", "dies.2.depth=1"),
+        "dies.2.depth: not an input of this card; did you mean dyes.2.depth?",
+    ),
+    "a choice by its value": (
+        ("work", "skein-length", "way=turn"),
+        "How you measured: turn given; give one of: Both ways, Turns of a reel, A weighed sample;"
+        " did you mean turns?",
+    ),
+    "a choice by its words": (
+        ("work", "skein-length", "way=weighed sample"),
+        "How you measured: weighed sample given; give one of: Both ways, Turns of a reel, A weighed"
+        " sample; did you mean sample?",
+    ),
+    "a number style": (
+        ("work", "wraps", "--style", "pont"),
+        "fibercalc work: argument --style: pont given; give one of: point, comma; did you mean"
+        " point?",
+    ),
+    "a shell": (
+        ("completion", "fihs"),
+        "fibercalc completion: argument shell: fihs given; give one of: bash, zsh, fish; did you"
+        " mean fish?",
+    ),
+    "a command": (
+        ("wrok", "wraps"),
+        "fibercalc: wrok: no such command; there are cards, show, work, completion; did you mean"
+        " work?",
+    ),
+}
+
+
+@pytest.mark.parametrize("name", GUESSES)
+def test_what_is_nearly_right_is_refused_with_one_line_that_says_what_may_be_meant(capsys, name):
+    words, line = GUESSES[name]
+    try:
+        code = main(list(words))
+    except SystemExit as stopped:  # argparse's own
+        code = stopped.code
+    told = capsys.readouterr()
+    assert (code, told.out, told.err) == (2, "", line + "\n")
+
+
+def test_a_word_that_is_missing_is_one_line(capsys):
+    with pytest.raises(SystemExit) as stopped:
+        main(["work"])
+    assert stopped.value.code == 2
+    assert capsys.readouterr().err == (
+        "fibercalc work: the following arguments are required: card\n"
+    )
+
+
+def completed(capsys, *words):
+    """What bash offers for the last word, split as bash splits."""
+    code, script, _ = run(capsys, "completion", "bash")
+    assert code == 0
+    ask = '\nCOMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); _fibercalc; echo "${COMPREPLY[@]}"'
+    shell = [shutil.which("bash"), "--norc", "-c", script + ask, "bash", *words]
+    done = subprocess.run(shell, check=False, capture_output=True, text=True, timeout=20)
+    assert done.returncode == 0 and done.stderr == ""
+    return done.stdout.split()
+
+
+@pytest.mark.parametrize(
+    ("words", "offered"),
+    [
+        (("",), ["cards", "show", "work", "completion", "--help", "--version"]),
+        (("cards", "w"), ["weave", "wash"]),
+        (("show", "skein-"), ["skein-length", "skein-split"]),
+        (("work", "skein-l"), ["skein-length"]),
+        (("work", "skein-length", "tu"), ["turns="]),
+        (("work", "skein-length", "turns", "=", "2"), []),
+        (("work", "skein-length", "turns", "=", "2", "wa"), ["way="]),
+        (("work", "--style", "comma", "--json", "skein-length", "tu"), ["turns="]),
+        (("work", "--style", "=", "comma", "skein-length", "tu"), ["turns="]),
+        (("work", "skein-length", "--st"), ["--style"]),
+        (("work", "skein-length", "--style", "c"), ["comma"]),
+        (("work", "stock-solution", "tu"), []),
+        (("completion", "z"), ["zsh"]),
+    ],
+)
+def test_bash_completes(capsys, words, offered):
+    assert completed(capsys, "fibercalc", *words) == offered
+
+
+@pytest.mark.parametrize("shell", SHELLS)
+def test_completion_knows_every_card_and_every_input(capsys, shell):
+    code, script, _ = run(capsys, "completion", shell)
+    assert code == 0 and "@" not in script.replace("words[@]", "")
+    for card in all_cards():
+        line = next(
+            line for line in script.splitlines() if re.search(rf"\bwork[: ]{card.id}[)']", line)
+        )
+        assert [f"{name}=" for name in names_of(card)] == re.findall(r"[\w.]+=(?=[ )'])", line)
+
+
 def test_the_number_style_is_stated_and_echoed(capsys):
     _, out, _ = run(capsys, "work", "skein-length", "turns=1,200", "way=turns")
     assert "turns = 1200, not 1.2" in out
@@ -238,12 +388,33 @@ def test_cards_and_show(capsys):
         {card["id"] for card in listed}
     ) == len(listed)
     assert run(capsys, "cards")[1].count("\n") == len(listed)
+    chapter = json.loads(run(capsys, "cards", "weave", "--json")[1])
+    assert chapter == [card for card in listed if card["chapter"] == "weave"] and chapter
+    assert fibercalc.cards("weave") == chapter and fibercalc.cards() == listed
     for card in listed:
         assert run(capsys, "show", card["id"])[0] == 0
     assert json.loads(run(capsys, "show", "skein-length", "--json")[1])["inputs"][1]["allowed"] == [
         "1",
         "20000",
     ]
+
+
+def test_the_public_names_are_those_of_the_package_and_load_nothing_before_they_are_asked_for():
+    done = python(
+        "import fibercalc; print(sorted(name for name in sys.modules if 'fibercalc' in name));"
+        " print([bool(getattr(fibercalc, name)) for name in fibercalc.__all__]);"
+        " print(set(fibercalc.__all__) <= set(dir(fibercalc)))"
+    )
+    assert done.stdout.splitlines() == [
+        "['fibercalc']",
+        str([True] * len(fibercalc.__all__)),
+        "True",
+    ]
+    assert fibercalc.BadInputs is BadInputs and fibercalc.UnknownCard is UnknownCard
+    with pytest.raises(AttributeError, match="no attribute 'wrok'"):
+        fibercalc.wrok  # noqa: B018
+    with pytest.raises(fibercalc.UnknownChapter):
+        fibercalc.cards("yarm")
 
 
 def test_errors_from_python_carry_their_facts():

@@ -8,7 +8,9 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from .registry import find_card
+from .card import CHAPTERS
+from .registry import UnknownChapter, chapters, find_card
+from .shared import shared_text
 from .work import work_card
 
 KINDS = ("published", "common practice", "by hand", "regression")
@@ -61,11 +63,14 @@ def shared_folder() -> Path:
 
 
 def read_checks(chapter: str) -> list[Check]:
-    """The checks of one chapter. Raises ValueError for a row that breaks the rules; an absent file
-    has none.
+    """The checks of one chapter; one that has no cards yet has none.
+
+    Raises UnknownChapter, FileNotFoundError where the data are missing, ValueError for a row that
+    breaks the rules.
     """
-    path = shared_folder() / "checks" / f"{chapter}.toml"
-    return parse_checks(path.read_text("utf-8")) if path.is_file() else []
+    if chapter not in CHAPTERS:
+        raise UnknownChapter(chapter)
+    return parse_checks(shared_text("checks", f"{chapter}.toml")) if chapter in chapters() else []
 
 
 def parse_checks(text: str) -> list[Check]:

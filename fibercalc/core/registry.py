@@ -16,6 +16,10 @@ class UnknownCard(KeyError):
     """No card has this id."""
 
 
+class UnknownChapter(KeyError):
+    """No chapter with cards has this name."""
+
+
 ADDED: dict[str, Card] = {}  # cards that stand outside the package: a test's fixture card
 
 
@@ -41,17 +45,25 @@ def _has(chapter: str) -> bool:
     )
 
 
+def chapters() -> list[str]:
+    """The chapters that have cards, in their order."""
+    return [chapter for chapter in CHAPTERS if _has(chapter)]
+
+
 def chapter_cards(chapter: str) -> list[Card]:
     """The cards of a chapter in their order; empty where the chapter has none yet."""
+    found = [find_card(card_id) for card_id in chapter_card_ids(chapter)]
+    return sorted(found, key=lambda card: (card.place, card.id))
+
+
+def chapter_card_ids(chapter: str) -> list[str]:
+    """The ids of a chapter's cards, from the names of their files: no card is loaded."""
     if not _has(chapter):
         return []
     import pkgutil  # only a listing needs it
 
     package = import_module(f"fibercalc.{chapter}.cards")
-    found = [
-        find_card(name.replace("_", "-")) for _, name, _ in pkgutil.iter_modules(package.__path__)
-    ]
-    return sorted(found, key=lambda card: (card.place, card.id))
+    return [name.replace("_", "-") for _, name, _ in pkgutil.iter_modules(package.__path__)]
 
 
 def all_cards() -> list[Card]:

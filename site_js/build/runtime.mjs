@@ -27,7 +27,9 @@ const runtimeFolder = join(work, "runtime");
 
 /** Modules of our package that only a build or a terminal needs: the browser never loads them. */
 const NOT_IN_BROWSER = new Set([
-  "fibercalc/__main__.py", "fibercalc/cli.py", "fibercalc/site/build.py", "fibercalc/site/helper_page.py", "fibercalc/site/serve.py",
+  "fibercalc/__main__.py", "fibercalc/answered.py", "fibercalc/ask/__init__.py", "fibercalc/ask/yarn.py",
+  "fibercalc/cli.py", "fibercalc/completion.py", "fibercalc/meant.py",
+  "fibercalc/site/build.py", "fibercalc/site/helper_page.py", "fibercalc/site/serve.py",
 ]);
 
 const sha256 = (/** @type {Uint8Array | string} */ content) => createHash("sha256").update(content).digest("hex");
