@@ -29,6 +29,7 @@ serve: site
 test: site
 	$(PY) -m ruff format --check --quiet fibercalc tests docs
 	$(PY) -m ruff check --quiet fibercalc tests docs
+	$(PY) -m mypy
 	@$(MAKE) --no-print-directory .script-tests
 	$(PYTEST) -m "not sweep"
 

@@ -4,7 +4,8 @@ from markdown.util import BLOCK_LEVEL_ELEMENTS
 
 from fibercalc.site import build
 
-# Our elements are blocks. Markdown would put one that it does not know into a paragraph, which ends at the first block inside.
+# Our elements are blocks. Markdown would put one that it does not know into a paragraph, which ends
+# at the first block inside.
 BLOCK_LEVEL_ELEMENTS += ["bench-card", "bench-mine", "bench-link", "bench-workbook"]
 
 

@@ -40,8 +40,8 @@ def main(arguments: list[str] | None = None) -> int:
 
 
 def _options(arguments: list[str] | None) -> argparse.Namespace:
-    """The parsed words. Values may stand after an option too, which argparse leaves over for a list
-    of them.
+    """The parsed words. Values may stand after an option too, which argparse leaves over for a
+    list of them.
     """
     parser = _parser()
     words = sys.argv[1:] if arguments is None else arguments

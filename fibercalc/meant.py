@@ -1,4 +1,4 @@
-"""What a person may have meant by a word that is nearly right: the end of a line that refuses it."""
+"""What a person may have meant by a word that is nearly right: the end of a refusal."""
 
 import re
 from typing import Any

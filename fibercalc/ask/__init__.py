@@ -1,4 +1,5 @@
-"""Cards as functions, in a module of their chapter: yarn.skein_length(turns=280, circumference="1.50 m").
+"""Cards as functions, in a module of their chapter: yarn.skein_length(turns=280,
+circumference="1.50 m").
 
 The modules are written from the cards (tests/functions.py), so that an editor knows every input. A
 value is a text as a person types it, with its unit and spread where wanted, or a number in the unit

@@ -1,8 +1,8 @@
 """Reading what people type for a measured amount, and writing amounts back.
 
-Understood: `412 yd +/- 8`, `412 ± 2 % yd`, `10 to 12 in`, `3,5 oz`, `4 1/2 in`, `1 lb 4 oz`, `1,200
-m`, `1.2e3 m`. What was understood is always echoed. A typed spread is the half-width of a uniform
-distribution (design of the bench book, section 4).
+Understood: `412 yd +/- 8`, `412 ± 2 % yd`, `10 to 12 in`, `3,5 oz`, `4 1/2 in`, `1 lb 4 oz`,
+`1,200 m`, `1.2e3 m`. What was understood is always echoed. A typed spread is the half-width of a
+uniform distribution (design of the bench book, section 4).
 """
 
 import re
@@ -50,8 +50,8 @@ class Amount:
 
 
 def width_in_base(unit: Unit, value: float, half_width: float) -> float:
-    """A half-width given in unit around a base value, in base units (the mean of both sides for an
-    inverse unit).
+    """A half-width given in unit around a base value, in base units (the mean of both sides for
+    an inverse unit).
     """
     if not unit.inverse:
         return half_width * unit.factor

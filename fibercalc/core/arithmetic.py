@@ -1,8 +1,8 @@
 """The functions of arithmetic that a working can write: on plain floats what Python's own do, on
 traced ones with a memory.
 
-Formulas take these where they would take Python's; floor, ceil, abs and round of Python remember by
-themselves.
+Formulas take these where they would take Python's; floor, ceil, abs and round of Python remember
+by themselves.
 """
 
 import math

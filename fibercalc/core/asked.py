@@ -34,8 +34,8 @@ class Input(Part[T]):
     label       what it is, in words;  measure  how to measure it
     default     the example's text, as a person would type it
     allowed     lowest and highest text;  usual  the usual range
-    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or ""
-                (exact); for a color, CIELAB units on each axis
+    rough       half-width of its usual roughness: "1 g", "2 %", for a percentage "2 % of it", or
+                "" (exact); for a color, CIELAB units on each axis
     units       unit signs offered, the first is the default;  unit  the unit the answer function
                 gets (base when "")
     optional    may be left blank (the answer function then gets None)
@@ -46,8 +46,8 @@ class Input(Part[T]):
     options     for CHOICE;  longest  for TEXT
     refused     for CHOICE: {word in lower case: why it is not offered}; whoever asks for it is told
     bench       the place in My bench that can be offered for it, such as "reels.circumference"
-    record      the field of a kind of record that can be offered for it, such as "base.length"; in
-                a row, the field of its list
+    record      the field of a kind of record that can be offered for it, such as "base.length";
+                in a row, the field of its list
     beside      the input that this choice stands beside and says something of, such as how its
                 value is known
     lent        whether the example only lends its value, since it made it up (see core.lent);

@@ -1,5 +1,5 @@
-"""How a card is declared: once, as data, from which the form, command, page, sheet, link and checks
-are all made.
+"""How a card is declared: once, as data, from which the form, command, page, sheet, link and
+checks are all made.
 """
 
 from __future__ import annotations
@@ -77,8 +77,8 @@ class Caution:
 
 @declared
 class Basis:
-    """What an answer rests on: kind is STANDARD, MODEL or BENCH_RULE; text says so in a sentence or
-    two.
+    """What an answer rests on: kind is STANDARD, MODEL or BENCH_RULE; text says so in a sentence
+    or two.
     """
 
     kind: str

@@ -16,8 +16,8 @@ Source = HasName | RowPart | Callable[..., Any] | str
 class Carry:
     """A way on to the next card with what is already known, so that nothing is typed twice.
 
-    inputs  that card's inputs ("volume", "steps.3.minutes", or a whole list "recipes") to what they
-            get: a part of this card's case (of the row that the link is for:
+    inputs  that card's inputs ("volume", "steps.3.minutes", or a whole list "recipes") to what
+            they get: a part of this card's case (of the row that the link is for:
             `Case.dyes.each(Dye.name)`), or a function of the outcome (with `each`, of the row's
             number too) that gives a canonical text, or for a list one dict of texts for each row;
             None gives nothing, and the example stands

@@ -1,7 +1,7 @@
 """One case of a card: what was given, and what follows from it, each by its name.
 
-A card declares its case as a class of parts: `Input` and `Rows` are what is asked, `Result` what is
-answered, `Between` a number on the way, `Plain` whatever else the words and pictures need. The
+A card declares its case as a class of parts: `Input` and `Rows` are what is asked, `Result` what
+is answered, `Between` a number on the way, `Plain` whatever else the words and pictures need. The
 card's `answer` takes a case and assigns to it. Worked for its working, the numbers are traced: a
 value that is assigned becomes a step, its formula is how it came about, and what follows knows it
 by its name.
@@ -28,8 +28,9 @@ class Between(Part[T]):
     """A number on the way to a result: unit is the one it is worked in (the base one, unless
     named).
 
-    fixed  a whole number settled on from the values as given: it stays while roughness is carried,
-           so that what follows from it is the spread of one plan and not of changed plans
+    fixed  a whole number settled on from the values as given: it stays while roughness is
+           carried, so that what follows from it is the spread of one plan and not of changed
+           plans
     """
 
     of: Quantity
@@ -68,8 +69,8 @@ class Many(Part["dict[str, float]"]):
 
 
 class Case:
-    """What was given to a card and what follows. A name that its class does not declare is an error
-    where it is written.
+    """What was given to a card and what follows. A name that its class does not declare is an
+    error where it is written.
     """
 
     inputs: tuple[Input[Any] | Rows[Any], ...] = ()

@@ -1,5 +1,5 @@
-"""Worked examples as data: read from shared/checks/<chapter>.toml and run the same way natively, in
-the browser and for the page.
+"""Worked examples as data: read from shared/checks/<chapter>.toml and run the same way natively,
+in the browser and for the page.
 """
 
 import tomllib
@@ -18,8 +18,8 @@ KINDS = ("published", "common practice", "by hand", "regression")
 
 @dataclass(frozen=True)
 class Check:
-    """One worked example: of (a function "yarn.count.tex_from_denier" or a card id), given, expect,
-    tolerance, and where it is from.
+    """One worked example: of (a function "yarn.count.tex_from_denier" or a card id), given,
+    expect, tolerance, and where it is from.
     """
 
     of: str
@@ -90,8 +90,8 @@ def parse_checks(text: str) -> list[Check]:
 
 
 def run_check(check: Check, shift: float = 0.0) -> Outcome:
-    """Run one check; shift moves every expected number by so many tolerances, to prove that it can
-    fail.
+    """Run one check; shift moves every expected number by so many tolerances, to prove that it
+    can fail.
     """
     found = _card_results(check) if check.is_card else {"": _call(check)}
     # A tolerance is half a unit of the last printed digit; the last bits of a float must not

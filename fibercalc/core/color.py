@@ -1,9 +1,9 @@
 """Colors as people give them: a screen color (#6b7f8f) or measured L*, a*, b*; turned into each
 other.
 
-Source: IEC 61966-2-1:1999 (sRGB transfer function and matrix) and CIE 15:2004 (L*a*b*, D65 white),
-both from memory and checked against an independent library in the tests. A screen color is an
-estimate of a dyed one, never a measurement.
+Source: IEC 61966-2-1:1999 (sRGB transfer function and matrix) and CIE 15:2004 (L*a*b*, D65
+white), both from memory and checked against an independent library in the tests. A screen color
+is an estimate of a dyed one, never a measurement.
 """
 
 import re

@@ -1,10 +1,10 @@
-"""Whose a value is: hers, or the example's, who made it up; and what becomes of the example's once
-anything on the card is hers.
+"""Whose a value is: hers, or the example's, who made it up; and what becomes of the example's
+once anything on the card is hers.
 
-A text is hers when the caller names it, or when the example does not hold it. While nothing is, all
-of the example stands. From then on what it only lends (`Input.lends`) is left open where it may be,
-and is named in the answer where the answer needs it; a list that may be empty is emptied; "today"
-is the device's day.
+A text is hers when the caller names it, or when the example does not hold it. While nothing is,
+all of the example stands. From then on what it only lends (`Input.lends`) is left open where it
+may be, and is named in the answer where the answer needs it; a list that may be empty is emptied;
+"today" is the device's day.
 """
 
 from __future__ import annotations
@@ -46,8 +46,8 @@ def tell_apart(given: Given, named: Iterable[str] | None) -> None:
     """Mark each reading of inputs as read with whose it is, and take back what the example only
     lent.
 
-    named  the full names of inputs, and names of lists, that a person gave whatever they hold; None
-           where nobody can say
+    named  the full names of inputs, and names of lists, that a person gave whatever they hold;
+           None where nobody can say
     """
     card, said = given.card, frozenset(named or ())
     if not card.results:  # a form of our own: its fields are no example's
@@ -251,8 +251,8 @@ def lends_of(given: Given) -> list[Reading]:
 
 
 def left_open(text: str, lent: list[Reading], written: Iterable[str] = ()) -> str:
-    """A text for paper with a line to write on where it holds what the example lent; days reckoned
-    from a lent day are open as well.
+    """A text for paper with a line to write on where it holds what the example lent; days
+    reckoned from a lent day are open as well.
     """
     words = {
         word
@@ -271,8 +271,8 @@ def left_open(text: str, lent: list[Reading], written: Iterable[str] = ()) -> st
 
 
 def _parts(text: str) -> list[str]:
-    """The names in a line of several: of "2 Wet Slate, Peat Gold" and "navy 0.62, black 0.24" those
-    without their numbers.
+    """The names in a line of several: of "2 Wet Slate, Peat Gold" and "navy 0.62, black 0.24"
+    those without their numbers.
     """
     return [name for part in text.split(",") if (name := part.strip(" .0123456789"))]
 

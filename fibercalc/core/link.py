@@ -1,8 +1,8 @@
 """Values in a link: short, versioned, canonical, and read as hostile input.
 
 Keys follow the declared order of the inputs (a, b, c ...); a row's key is its list's key, its
-number and its field's key (c2a). Only values that are hers or differ from the example travel, so a
-changed example or order means a new link version with an upgrade of the old.
+number and its field's key (c2a). Only values that are hers or differ from the example travel, so
+a changed example or order means a new link version with an upgrade of the old.
 """
 
 from collections.abc import Collection
@@ -37,8 +37,8 @@ def short_key(number: int) -> str:
 
 
 def input_key(number: int) -> str:
-    """The key of an input or a list. Two letters are taken: v is the version of the link, and for q
-    the theme opens its search over the page.
+    """The key of an input or a list. Two letters are taken: v is the version of the link, and for
+    q the theme opens its search over the page.
     """
     key = short_key(number)
     return f"{key}0" if key in TAKEN else key  # rows count from 1, so q0 is no row's
@@ -62,8 +62,8 @@ def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input[Any]
 
 
 def query_of(given: Given) -> str:
-    """The link query for inputs as read: "v=1&a=1.52m"; "" when all is as in the example. What the
-    example took back is taken back again.
+    """The link query for inputs as read: "v=1&a=1.52m"; "" when all is as in the example. What
+    the example took back is taken back again.
     """
     texts = {
         name: reading.text
@@ -85,8 +85,8 @@ def query_of_texts(
     counts: dict[str, int] | None = None,
     hers: Collection[str] = (),
 ) -> str:
-    """The link query for canonical texts by full input name; those that are hers travel even where
-    the example holds the same.
+    """The link query for canonical texts by full input name; those that are hers travel even
+    where the example holds the same.
     """
     counts = counts or {}
     pairs = []
@@ -127,8 +127,8 @@ def _examples(card: Card, counts: tuple[tuple[str, int], ...]) -> tuple[tuple[st
 
 
 def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], list[str]]:
-    """Texts by full input name, row counts, and notes on what was not used. Never raises: bad parts
-    fall back to the example.
+    """Texts by full input name, row counts, and notes on what was not used. Never raises: bad
+    parts fall back to the example.
 
     What a link names is hers, whatever it holds.
     """

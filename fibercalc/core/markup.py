@@ -1,7 +1,7 @@
 """Elements of SVG and HTML as text, escaped in this one place.
 
-Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings in
-stays text.
+Nothing else in the package writes angle brackets, so whatever a person, a link or a file brings
+in stays text.
 """
 
 import re

@@ -1,5 +1,5 @@
-"""How deep a JSON text is nested, told before it is parsed: a parser calls itself for every level,
-and in a browser enough of them end the interpreter itself, which no `except` sees.
+"""How deep a JSON text is nested, told before it is parsed: a parser calls itself for every
+level, and in a browser enough of them end the interpreter itself, which no `except` sees.
 """
 
 import re
@@ -8,8 +8,8 @@ BRACKETS = re.compile(r"[\[{]+|[\]}]+")
 
 
 def deeper_than(text: str, most: int) -> bool:
-    """Whether lists and objects stand more than `most` deep in a JSON text. What is no JSON may get
-    either answer, and is deep no further than a parser would read it.
+    """Whether lists and objects stand more than `most` deep in a JSON text. What is no JSON may
+    get either answer, and is deep no further than a parser would read it.
     """
     plain = text.replace("\\\\", "").replace(
         '\\"', ""

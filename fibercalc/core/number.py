@@ -156,7 +156,7 @@ def write_plain(value: float, style: str = "point", digits: int = 6) -> str:
 
 
 def canonical(value: float) -> str:
-    """A number for links and files: a point, no groups, twelve digits (more than any scale or tape
-    gives).
+    """A number for links and files: a point, no groups, twelve digits (more than any scale or
+    tape gives).
     """
     return f"{value:.12g}"

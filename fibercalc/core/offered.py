@@ -1,5 +1,5 @@
-"""A value read in one place, as the texts that set a field in another: offered, with its spread, in
-a unit that the field has.
+"""A value read in one place, as the texts that set a field in another: offered, with its spread,
+in a unit that the field has.
 """
 
 from typing import Any
@@ -11,8 +11,8 @@ from .settings import Settings
 
 
 def texts_for(each: Input[Any], name: str, reading: Reading, settings: Settings) -> dict[str, str]:
-    """The texts that set one field of a form from a value read elsewhere, in a unit that the field
-    offers.
+    """The texts that set one field of a form from a value read elsewhere, in a unit that the
+    field offers.
     """
     if reading.amount is None:
         return {name: reading.text}

@@ -54,8 +54,8 @@ def ways_on(
 
 
 def is_hers(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
-    """Whether anything on this card, or on one before it on the way, is hers: a link holds nothing
-    else.
+    """Whether anything on this card, or on one before it on the way, is hers: a link holds
+    nothing else.
     """
     return worked.given.hers or any(
         _from_before(card_id, query, "", False)[2] for card_id, query in trail[-LONGEST_TRAIL:]
@@ -98,8 +98,8 @@ def _labels(worked: Worked, carry: Carry) -> list[str]:
 def _carried(
     worked: Worked, carry: Carry, other: Card, number: int, hers: bool
 ) -> tuple[dict[str, str], dict[str, int]]:
-    """Texts and row counts that one link takes from this card; what the next card would not allow,
-    and what was only lent, stays behind.
+    """Texts and row counts that one link takes from this card; what the next card would not
+    allow, and what was only lent, stays behind.
     """
     lent = lends_of(worked.given) if hers else []
     texts: dict[str, str] = {}

@@ -32,8 +32,8 @@ TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 
 @dataclass(frozen=True)
 class Found:
-    """One result: value, low and high in base units (value alone for words and dates); best is the
-    way it was found, where it had several.
+    """One result: value, low and high in base units (value alone for words and dates); best is
+    the way it was found, where it had several.
     """
 
     result: Result[Any]
@@ -67,9 +67,8 @@ class Outcome(Generic[C]):
     """A card's results with their ranges, what was given, and the means to write them.
 
     value(name), low(name), high(name)  base-unit numbers;  text(name), span(name)  as
-                                        written;  case  what was given and what
-                                        followed;  settings  number style, unit system and money
-                                                   sign
+                                        written;  case  what was given and
+    what followed;  settings  number style, unit system and money sign
     """
 
     def __init__(
@@ -120,8 +119,8 @@ class Outcome(Generic[C]):
         return in_system(self.found[name_of(name)].result.shown, self.settings.system)
 
     def text(self, name: Ref, unit: str = "") -> str:
-        """A result as written in one unit (the main one, unless named), rounded to what its spread
-        supports.
+        """A result as written in one unit (the main one, unless named), rounded to what its
+        spread supports.
         """
         return self._write(name, unit)[0]
 
@@ -234,8 +233,8 @@ def _has_us(units: tuple[Unit, ...]) -> bool:
 
 
 def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]:
-    """A result and its range in one unit. The value is rounded in the declared direction, the range
-    outward, at one step.
+    """A result and its range in one unit. The value is rounded in the declared direction, the
+    range outward, at one step.
     """
     result = found.result
     value = unit.from_base(found.value) if not (unit.inverse and found.value == 0) else 0.0
@@ -272,8 +271,8 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
 
 
 def with_money(text: str, sign: str) -> str:
-    """A number as written with the user's money sign: before it when it is a sign, after it when it
-    is letters; a minus stays first.
+    """A number as written with the user's money sign: before it when it is a sign, after it when
+    it is letters; a minus stays first.
     """
     if len(sign) > 1:
         return f"{text}{NO_BREAK}{sign}"
@@ -309,17 +308,17 @@ def finer_where_needed(
     """The step an amount is written at: the wanted one, or the coarsest finer power of ten that
     does not falsify it.
 
-    A finest step is chosen for amounts of the usual size. Of a small one it would make nothing, or
-    twice as much; so no amount is written as zero, nor moved by more than LITTLE of itself or
+    A finest step is chosen for amounts of the usual size. Of a small one it would make nothing,
+    or twice as much; so no amount is written as zero, nor moved by more than LITTLE of itself or
     OF_SPREAD of its spread. What is no amount keeps its step:
     - whole counts, money (its cents) and temperatures, which are not measured from nothing: a
       hundredth of 9 °C says nothing;
-    - what a label promises (at_step), rounded down to the whole units it is promised in: less than
-      there is, on purpose;
+    - what a label promises (at_step), rounded down to the whole units it is promised in: less
+      than there is, on purpose;
     - bare numbers (ratings, ratios, rows), whole percents, errors and chances (at_step): known to
-      their step and no better. Of the last two only a zero gives way, and not one that is rounded
-      down to or is as good as their spread. Where a range runs across zero, nothing at all may be
-      true.
+      their step and no better.
+    Of the last two only a zero gives way, and not one that is rounded down to or is as good as
+    their spread. Where a range runs across zero, nothing at all may be true.
     """
     if value == 0 or result.of in (COUNT, MONEY, TEMPERATURE):
         return step

@@ -20,8 +20,8 @@ class Paper:
 
     title    what it is called on its button and its head
     size     A6, A5 or A4, upright
-    tables   from the outcome, the tables that stand on it; a cell of "" is a line to write on, "☐"
-             a box to tick
+    tables   from the outcome, the tables that stand on it; a cell of "" is a line to write on,
+             "☐" a box to tick
     """
 
     title: str

@@ -1,5 +1,5 @@
-"""A tree of arithmetic as a careful worker writes it on paper: × ÷ √, brackets only where they are
-needed.
+"""A tree of arithmetic as a careful worker writes it on paper: × ÷ √, brackets only where they
+are needed.
 """
 
 from collections.abc import Callable

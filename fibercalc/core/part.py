@@ -14,8 +14,8 @@ class NotThere(AttributeError):
 
 
 class Part(Generic[T]):
-    """A named part of a class. On the class it is the declaration, which is how it is referred to;
-    on a case its value.
+    """A named part of a class. On the class it is the declaration, which is how it is referred
+    to; on a case its value.
 
     A value stands in the case's own dictionary, which Python reads first: what comes here was not
     there.

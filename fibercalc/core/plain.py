@@ -1,5 +1,5 @@
-"""Inputs as plain data, from a program or a JSON file: every value is a text or a number, a list of
-rows is a list of dicts.
+"""Inputs as plain data, from a program or a JSON file: every value is a text or a number, a list
+of rows is a list of dicts.
 
 What is of another shape is a Problem with one line, as a bad value is: it never gets as far as
 reading.

@@ -40,8 +40,8 @@ def require(
     high: float | None = None,
     above: float | None = None,
 ) -> None:
-    """Raise OutOfRange unless low <= given <= high (and given > above, where an edge itself is not
-    allowed).
+    """Raise OutOfRange unless low <= given <= high (and given > above, where an edge itself is
+    not allowed).
     """
     finite = given == given and abs(given) != float("inf")
     if (
@@ -82,8 +82,8 @@ class BadInputs(ValueError):
 
 
 class Refused(ValueError):
-    """Inputs that are each fine but cannot go together: a card raises this with one plain line and
-    the input to change.
+    """Inputs that are each fine but cannot go together: a card raises this with one plain line
+    and the input to change.
     """
 
     def __init__(self, text: str, input: str = ""):

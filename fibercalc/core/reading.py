@@ -90,10 +90,10 @@ def read_inputs(
 ) -> Given:
     """Read texts by full input name ("dyes.1.depth"); a name that is missing keeps its default.
 
-    units: the unit chosen beside a field. exact: canonical text that stands for a shown text (after
-    a unit switch). counts: how many rows of a list there are, where the texts cannot say it (none).
-    named: the texts that are hers whatever they hold; without it those are hers that differ from
-    the example (see core.lent).
+    units: the unit chosen beside a field. exact: canonical text that stands for a shown text
+    (after a unit switch). counts: how many rows of a list there are, where the texts cannot say
+    it (none). named: the texts that are hers whatever they hold; without it those are hers that
+    differ from the example (see core.lent).
     """
     units, exact, counts = units or {}, exact or {}, counts or {}
     given = Given(card)

@@ -42,8 +42,8 @@ class Result(Part[T]):
     units     unit signs shown, in order;  finest  the finest honest step in each of them (empty:
               four significant digits); a small amount is written finer where that step would
               falsify it (outcome.finer_where_needed)
-    at_step   the step holds for small ones too: what a label promises in whole units, an error or a
-              chance, known to a digit or two
+    at_step   the step holds for small ones too: what a label promises in whole units, an error or
+              a chance, known to a digit or two
     rounding  "down" for what is promised to a buyer, "up" for what must be bought, else "nearest"
     error     the model's own error as a 95 % half-width: "9 %" or an amount; "" where the inputs
               say it all
@@ -53,14 +53,14 @@ class Result(Part[T]):
     chance    this result is the chance that another one lies beyond an edge
     best_of   this result is whichever of the named ones has the narrowest range: two ways of
               measuring one thing
-    decided   this result is settled last, from the ranges of the others: a function of the outcome
-              ("how many to buy, to be so sure")
+    decided   this result is settled last, from the ranges of the others: a function of the
+              outcome ("how many to buy, to be so sure")
     unit      the unit it is worked in (the base one when "");  fixed  a whole number settled on
               from the values as given, which stays while roughness is carried: what follows from
               it is the spread of one plan and not of changed plans
     timer     this time is waited for at the kettle: the page offers a timer for it
-    named     what it is called in one answer, a function of the outcome, where that depends on the
-              case (a liquid by its strength)
+    named     what it is called in one answer, a function of the outcome, where that depends on
+              the case (a liquid by its strength)
     """
 
     of: Quantity | str

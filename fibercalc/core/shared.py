@@ -1,4 +1,4 @@
-"""Data of the project: beside the package in a checkout, inside it in a wheel and in the browser."""
+"""Data of the project: beside the package in a checkout, inside it in a wheel and a browser."""
 
 import sys
 from os.path import dirname, join

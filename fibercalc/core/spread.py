@@ -3,8 +3,8 @@
 Each rough input is a uniform distribution; nudging it to both its edges gives the half-width it
 lends to a result (first-order propagation, JCGM 100:2008 clause 5.1, from memory). A model's own
 error is a normal part, stated as its 95 % half-width. The three widest uniform parts are combined
-exactly with a normal for all the rest, so one dominant input is not overstated and many small ones
-become the usual bell curve.
+exactly with a normal for all the rest, so one dominant input is not overstated and many small
+ones become the usual bell curve.
 """
 
 from collections.abc import Callable

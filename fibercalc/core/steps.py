@@ -43,8 +43,8 @@ class Solved(float):
 
 
 def solved(value: float, residual: Callable[[float], float]) -> float:
-    """A value found by iteration. residual is evaluated at it, and written as the equation that it
-    solves.
+    """A value found by iteration. residual is evaluated at it, and written as the equation that
+    it solves.
     """
     found = Solved(value)
     found.residual = residual
@@ -52,8 +52,8 @@ def solved(value: float, residual: Callable[[float], float]) -> float:
 
 
 class Searched:
-    """The best value found by trying; kept gives, for it, the comparisons that hold, bound what no
-    value is beyond.
+    """The best value found by trying; kept gives, for it, the comparisons that hold, bound what
+    no value is beyond.
     """
 
     kept: Callable[[float], tuple[Comparison, ...]]
@@ -78,8 +78,8 @@ def searched(
 
 
 class Comparison:
-    """Two sides of which one is at most, or at least, the other; it holds unless it is no more than
-    a rounding error off.
+    """Two sides of which one is at most, or at least, the other; it holds unless it is no more
+    than a rounding error off.
     """
 
     __slots__ = ("left", "right", "sign")
@@ -99,8 +99,8 @@ def at_least(left: float, right: float) -> Comparison:
 
 
 class Step:
-    """One step of a working: what it finds, and the tree of its formula, of the equation's residual
-    or of the search's bound.
+    """One step of a working: what it finds, and the tree of its formula, of the equation's
+    residual or of the search's bound.
     """
 
     __slots__ = ("kept", "kind", "label", "leaf", "look", "part", "tree")

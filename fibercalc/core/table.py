@@ -2,8 +2,9 @@
 
 A table file opens with header lines `# key: value` (title, source, where, units, note), then a
 plain CSV. A column named `status` says for each row how its values were obtained, by a key of
-STATUS_WORDS; a column may have a status of its own, named `<column>_status`. Rows are looked up by
-name; there is no row beyond the last, so an unknown name is an error and never the nearest value.
+STATUS_WORDS; a column may have a status of its own, named `<column>_status`. Rows are looked up
+by name; there is no row beyond the last, so an unknown name is an error and never the nearest
+value.
 """
 
 from dataclasses import dataclass
@@ -25,8 +26,8 @@ STATUS_WORDS = {
 
 @dataclass(frozen=True)
 class SourcedTable:
-    """One published table: its title, source id, place in the source, units, note, columns and rows
-    (text and floats).
+    """One published table: its title, source id, place in the source, units, note, columns and
+    rows (text and floats).
     """
 
     name: str
@@ -72,8 +73,8 @@ def data_in(package: ModuleType, *place: str) -> bytes:
 
 @cache
 def read_table(chapter: str, name: str) -> SourcedTable:
-    """Read fibercalc/<chapter>/tables/<name>.csv. Raises ValueError for a missing header line or an
-    unknown status.
+    """Read fibercalc/<chapter>/tables/<name>.csv. Raises ValueError for a missing header line or
+    an unknown status.
     """
     import csv  # only where a card looks something up
 

@@ -5,8 +5,8 @@ A `Traced` is a float that carries the tree of what made it. Formula functions k
 they get one in place of a plain float when a working is wanted, and hand one back. Edits, nudges
 and tables run on plain floats.
 
-A tree is a plain number, a `Leaf` (something with a name), or a tuple of an operation and the trees
-it works on.
+A tree is a plain number, a `Leaf` (something with a name), or a tuple of an operation and the
+trees it works on.
 """
 
 from __future__ import annotations
@@ -58,8 +58,8 @@ def tree_of(value: float) -> Tree:
 
 class Traced(float):
     """A float with the tree of what made it. It compares by value. It has no hash, since a cached
-    function would hand it, and what it remembers, to the next caller: such a function is called
-    by `named`.
+    function would hand it, and what it remembers, to the next caller: such a function is
+    called by `named`.
     """
 
     __slots__ = ("tree",)

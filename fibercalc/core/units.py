@@ -26,8 +26,8 @@ class Unit:
     words    what is said in a list or to a screen reader ("yards")
     factor   base units in one of this unit; for an inverse unit, base = factor / number
     offset   added after the factor (temperature only)
-    inverse  the number counts length per mass where the base counts mass per length (yd/lb against
-             tex)
+    inverse  the number counts length per mass where the base counts mass per length (yd/lb
+             against tex)
     also     other spellings people type
     system   "metric", "us" or "" (both)
     """

@@ -1,5 +1,5 @@
-"""Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is
-shown.
+"""Work a card: read its inputs, find the answer, carry the roughness, and gather everything that
+is shown.
 """
 
 from collections.abc import Iterable
@@ -158,8 +158,8 @@ def work_given(given: Given, settings: Settings) -> Worked:
 
 
 class _Run:
-    """What answering once gave: the case, its results by name in base units, the model's own errors
-    and bands, and what is settled.
+    """What answering once gave: the case, its results by name in base units, the model's own
+    errors and bands, and what is settled.
     """
 
     def __init__(self, case: Case) -> None:

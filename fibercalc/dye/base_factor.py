@@ -1,14 +1,18 @@
-"""A new or special base against the usual one: how much more or less dye it needs, what wet and heat do to it, and go or no-go."""
+"""A new or special base against the usual one: how much more or less dye it needs, what wet and
+heat do to it, and go or no-go.
+"""
 
 from collections.abc import Sequence
 
 from ..core.arithmetic import largest, smallest
 from ..core.problem import require
 
-# Our own edges, to be moved by experience (common practice, no source): a depth factor within the first of 1 needs no change, within
-# the second a changed recipe, beyond it another test; the factors of one recipe's dyes further apart than the third turn its hue.
+# Our own edges, to be moved by experience (common practice, no source): a depth factor within the
+# first of 1 needs no change, within the second a changed recipe, beyond it another test; the
+# factors of one recipe's dyes further apart than the third turn its hue.
 AS_USUAL, CHANGED, HUE_TURNS = 1.05, 1.5, 1.10
-# % of length or weight, our own: up to the first no word is needed, up to the second the label says so, beyond it no-go.
+# % of length or weight, our own: up to the first no word is needed, up to the second the label says
+# so, beyond it no-go.
 LITTLE_CHANGE, MUCH_CHANGE = 3.0, 10.0
 WORDS = ("go", "go with changes", "no-go")
 
@@ -53,7 +57,8 @@ def change_percent(before: float, after: float) -> float:
 
 
 def factors_apart(factors: Sequence[float]) -> float:
-    """How far apart the factors of one recipe's dyes are: the largest over the smallest. At 1 the shade keeps its hue.
+    """How far apart the factors of one recipe's dyes are: the largest over the smallest. At 1 the
+    shade keeps its hue.
 
     factors  at least one, each 0.05 to 20
     Raises OutOfRange outside these.

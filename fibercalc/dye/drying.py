@@ -1,8 +1,10 @@
-"""Drying on the rail: water to lose, how fast the room takes it, and when yarn may be weighed and labeled.
+"""Drying on the rail: water to lose, how fast the room takes it, and when yarn may be weighed and
+labeled.
 
-Wet yarn dries at a steady pace, set by how much vapor the air still lacks; below a certain wetness the pace falls in proportion to
-what is left above the regain that the room's air holds it at. It never gets drier than that. Drying is counted in points of regain.
-One weighing on the way replaces the guessed pace. Wetness from two weighings is yarn.moisture.regain_from_masses.
+Wet yarn dries at a steady pace, set by how much vapor the air still lacks; below a certain
+wetness the pace falls in proportion to what is left above the regain that the room's air holds it
+at. It never gets drier than that. Drying is counted in points of regain. One weighing on the way
+replaces the guessed pace. Wetness from two weighings is yarn.moisture.regain_from_masses.
 """
 
 from ..core.arithmetic import exp, ln
@@ -12,11 +14,14 @@ from .water import vapor_pressure
 WETTEST = 1000.0  # % of dry weight; yarn before it is let drip
 # Regain, %, below which the pace falls: low, middle, high (common practice, wide, no source).
 PACE_FALLS = (30.0, 50.0, 80.0)
-# Pace in still air, points of regain an hour for each kPa that the air lacks: low, middle, high; and what a fan does to it
-# (common practice, wide, no source: a spun skein takes 12 to 48 hours at 20 °C and half-damp air).
+# Pace in still air, points of regain an hour for each kPa that the air lacks: low, middle, high;
+# and what a fan does to it (common practice, wide, no source: a spun skein takes 12 to 48 hours at
+# 20 °C and half-damp air).
 STILL_AIR, WITH_FAN = (2.5, 5.0, 10.0), (1.5, 2.0, 3.0)
-NEAR_REST = 1.0  # points of regain above rest at which yarn is dry enough to be weighed for sale (common practice)
-# %, the most that weight may change in two hours when it is at rest (the trade's rule for conditioning, from memory, unverified).
+# Points of regain above rest at which yarn is dry enough to be weighed for sale (common practice)
+NEAR_REST = 1.0
+# %, the most that weight may change in two hours when it is at rest (the trade's rule for
+# conditioning, from memory, unverified).
 AT_REST = 0.25
 
 
@@ -72,14 +77,16 @@ def pace_in_room(lack: float, still_air: float = STILL_AIR[1], fan: float = 1.0)
 
 
 def drying_work(wet: float, dry: float, rest: float, falls: float = PACE_FALLS[1]) -> float:
-    """Drying between two wetnesses, in points at the first pace: steady above falls, a logarithm below it. Hours are this over the pace.
+    """Drying between two wetnesses, in points at the first pace: steady above falls, a logarithm
+    below it. Hours are this over the pace.
 
     wet    regain at the start, %, dry to 1,000
     dry    regain at the end, %, above rest
     rest   regain that the room's air holds the yarn at, %, 0 to 60
     falls  regain below which the pace falls, %, above rest to 1,000
     Raises OutOfRange outside these.
-    Source: common practice (steady pace, then a falling one, as textbooks of drying have it; from memory).
+    Source: common practice (steady pace, then a falling one, as textbooks of drying have it; from
+    memory).
     """
     _require_rest(rest, falls)
     require("dry", dry, rest, WETTEST, above=rest)

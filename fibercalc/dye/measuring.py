@@ -1,7 +1,8 @@
 """How well a real syringe, jug or scale can measure a dose, and what dose it takes to measure well.
 
-Errors are half-widths: what is poured lies this far either way of what was meant. A syringe filled several times errs at each
-filling on its own, so the errors add as the root of the sum of their squares.
+Errors are half-widths: what is poured lies this far either way of what was meant. A syringe
+filled several times errs at each filling on its own, so the errors add as the root of the sum of
+their squares.
 """
 
 from math import ceil

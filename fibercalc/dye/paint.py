@@ -1,7 +1,8 @@
 """Painting skeins by hand: what each section drinks, what is in it, and how long the lot steams.
 
-Yarn holds so much liquid, as % of its dry weight, and painted yarn is damp already: only the difference goes on. More runs down and
-mixes; less leaves undyed cores. Two weighings give either: the change from dry to wet (base_factor.change_percent).
+Yarn holds so much liquid, as % of its dry weight, and painted yarn is damp already: only the
+difference goes on. More runs down and mixes; less leaves undyed cores. Two weighings give either:
+the change from dry to wet (base_factor.change_percent).
 """
 
 from collections.abc import Sequence
@@ -28,7 +29,8 @@ def paint_volume(mass: float, full: float, damp: float) -> float:
 
 
 def section_masses(mass: float, shares: Sequence[float]) -> list[float]:
-    """Weight, g, of each section of a skein by its share of the length; shares need not add up to anything.
+    """Weight, g, of each section of a skein by its share of the length; shares need not add up to
+    anything.
 
     mass    g of the skein, above 0 to 100,000
     shares  one for each section, 0 or more, at least one above 0
@@ -44,7 +46,8 @@ def section_masses(mass: float, shares: Sequence[float]) -> list[float]:
 
 
 def paint_strength(depth: float, full: float, damp: float) -> float:
-    """Strength, g in 100 mL, of the liquor that brings a depth of shade with what the section drinks: 100 P / (full - damp).
+    """Strength, g in 100 mL, of the liquor that brings a depth of shade with what the section
+    drinks: 100 P / (full - damp).
 
     depth  % of the fiber's weight, 0 to 20
     full   pick-up after painting, %, damp to 1,000

@@ -1,4 +1,6 @@
-"""What fits in a pot, into how many loads skeins fall, and how many days that is at so many rounds a day."""
+"""What fits in a pot, into how many loads skeins fall, and how many days that is at so many
+rounds a day.
+"""
 
 from collections.abc import Sequence
 from math import ceil, floor
@@ -19,7 +21,8 @@ def skeins_that_fit(
     fill          the pot up to its fill line, mL, above 0 to 1,000,000
     skein_mass    dry mass of one skein, g, above 0 to 10,000
     liquor_ratio  mL of bath for each gram of dry fiber, 1 to 200
-    displaced     mL that each gram of fiber itself takes up, 0 to 5 (0: the ratio is meant to hold the fiber too)
+    displaced     mL that each gram of fiber itself takes up, 0 to 5 (0: the ratio is meant to
+                  hold the fiber too)
     Raises OutOfRange outside these, and where not one skein fits.
     Source: arithmetic (the definition of the liquor ratio).
     """
@@ -56,7 +59,8 @@ def fewest_loads(skeins: int, largest: int) -> int:
 
 
 def even_loads(skeins: int, largest: int) -> list[int]:
-    """The fewest loads that hold the skeins of one color, as even as whole skeins allow: pots of one color then come out alike.
+    """The fewest loads that hold the skeins of one color, as even as whole skeins allow: pots of
+    one color then come out alike.
 
     skeins   of the color, 1 to 5,000
     largest  that a load may have, 1 and up

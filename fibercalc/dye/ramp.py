@@ -1,7 +1,8 @@
 """A bath's program: ramps and holds as points of time and temperature, with clock times.
 
-A stage is (temperature to reach, rate in °C a minute, minutes to hold there). A ramp takes as long as its rate asks for or as long
-as the plate needs, whichever is more; going down, its rate is what the person allows.
+A stage is (temperature to reach, rate in °C a minute, minutes to hold there). A ramp takes as
+long as its rate asks for or as long as the plate needs, whichever is more; going down, its rate
+is what the person allows.
 """
 
 from collections.abc import Sequence
@@ -23,7 +24,8 @@ def ramp_time(
     loss: float = 0.0,
     room: float = 20.0,
 ) -> float:
-    """Time, min, from one temperature to another at a wanted rate, and no sooner than the plate can.
+    """Time, min, from one temperature to another at a wanted rate, and no sooner than the plate
+    can.
 
     start      °C, -10 to 105
     end        °C, -10 to 105
@@ -72,7 +74,8 @@ def lost_on_the_way(
     loss: float,
     room: float,
 ) -> float:
-    """Energy, kWh, that the room gets while a bath warms at a pace, or as fast as the plate can; less than nothing where the room warms it.
+    """Energy, kWh, that the room gets while a bath warms at a pace, or as fast as the plate can;
+    less than nothing where the room warms it.
 
     start      °C, -10 to 105
     end        °C, start to 105
@@ -82,7 +85,8 @@ def lost_on_the_way(
     loss       W for each degree above the room, 0 to 1,000
     room       °C, -10 to 50
     Raises OutOfRange outside these, and as heating_time does.
-    Source: arithmetic. Turned down, the bath warms evenly and loses by its middle; at full power all is lost that is not in the bath.
+    Source: arithmetic. Turned down, the bath warms evenly and loses by its middle; at full power
+    all is lost that is not in the bath.
     """
     minutes = ramp_time(start, end, rate, capacity, net_power, loss, room)
     return lost_in(minutes, start, end, rate, capacity, net_power, loss, room)
@@ -132,10 +136,12 @@ def bath_program(
     loss: float = 0.0,
     room: float = 20.0,
 ) -> list[tuple[float, float]]:
-    """Points (minutes from the start, °C): one at the start, one at the end of each ramp and one at the end of each hold.
+    """Points (minutes from the start, °C): one at the start, one at the end of each ramp and one
+    at the end of each hold.
 
     start      °C, -10 to 105
-    stages     (°C to reach, °C a minute, minutes to hold) each, one to twelve; a hold of 0 adds no point
+    stages     (°C to reach, °C a minute, minutes to hold) each, one to twelve; a hold of 0 adds
+               no point
     capacity   kJ/K of the bath, 0 or more; 0 to leave the plate out of it
     net_power  kW into the bath, 0 to 100; 0 to leave the plate out of it
     loss       W for each degree above the room, 0 to 1,000
@@ -178,7 +184,8 @@ def program_points(
 
 
 def clock_time(begin: float, minutes: float) -> str:
-    """Time of day so many minutes after a beginning, to the nearest minute: "10:45", or "01:10 +1 day" past midnight.
+    """Time of day so many minutes after a beginning, to the nearest minute: "10:45", or "01:10 +1
+    day" past midnight.
 
     begin    minutes after midnight, 0 to 1,440
     minutes  after that, 0 to 100,000

@@ -1,7 +1,9 @@
-"""A recipe at the pot: grams and milliliters of dye, what else goes in, and the water that tops it up.
+"""A recipe at the pot: grams and milliliters of dye, what else goes in, and the water that tops
+it up.
 
-Depth of shade is dye as % of the dry weight of the fiber, where "dry" means the weight as rested in the room the recipe was made in.
-Strength of a stock is grams of dye in 100 mL of it. A liquor ratio of 20 means 20 mL of bath for each gram of fiber.
+Depth of shade is dye as % of the dry weight of the fiber, where "dry" means the weight as rested
+in the room the recipe was made in. Strength of a stock is grams of dye in 100 mL of it. A liquor
+ratio of 20 means 20 mL of bath for each gram of fiber.
 """
 
 from collections.abc import Sequence
@@ -19,7 +21,8 @@ HEAVIEST, WETTEST = 100_000.0, 200.0  # g of fiber; mL of bath for each gram
 
 
 def recipe_mass(mass: float, regain_now: float, regain_usual: float) -> float:
-    """Weight, g, to reckon the recipe on: what damp fiber will weigh at the regain the recipe was made for.
+    """Weight, g, to reckon the recipe on: what damp fiber will weigh at the regain the recipe was
+    made for.
 
     mass          g as weighed, above 0
     regain_now    % of dry weight held as water when weighed, 0 to 60
@@ -144,7 +147,8 @@ def top_up_water(bath: float, additions: float) -> float:
 
 
 def yarn_displacement(mass: float, density: float) -> float:
-    """How much, mL, the yarn raises the water: the volume of the fiber; the water inside and between is the bath's own.
+    """How much, mL, the yarn raises the water: the volume of the fiber; the water inside and
+    between is the bath's own.
 
     mass     g of dry fiber, above 0 to 100,000
     density  g/cm3, 0.5 to 3
@@ -183,7 +187,8 @@ def pot_level(bath: float, displacement: float, fill_line: float) -> float:
 
 
 def over_held(total_depth: float, held: float) -> float:
-    """Depth, % of the fiber, above what a class of dye holds; 0 where it is not above. That dye stays in the bath.
+    """Depth, % of the fiber, above what a class of dye holds; 0 where it is not above. That dye
+    stays in the bath.
 
     total_depth  % of all dyes together, 0 to 100
     held         % that the class usually holds at the most, above 0 to 100
@@ -238,7 +243,8 @@ def measurable_strength(
     """The strongest usual stock, g in 100 mL, of which a dose is at least a given volume.
 
     dye        g in the dose, above 0
-    least      mL, the smallest dose that the syringe measures well enough, above 0 (see measuring.least_dose)
+    least      mL, the smallest dose that the syringe measures well enough, above 0 (see
+               measuring.least_dose)
     strengths  g in 100 mL to choose from, each above 0 to 40
     Raises OutOfRange outside these, and where even the weakest gives less.
     Source: arithmetic; strengths are common practice.

@@ -1,7 +1,8 @@
-"""Speckling: powder bulked with a carrier so that a dose weighs grams, and how alike the skeins of a lot can be.
+"""Speckling: powder bulked with a carrier so that a dose weighs grams, and how alike the skeins
+of a lot can be.
 
-Grains fall where they fall: the number of spots on a skein scatters as Poisson's distribution has it, even with equal doses. A
-clumping powder or an uneven hand scatters more, never less.
+Grains fall where they fall: the number of spots on a skein scatters as Poisson's distribution has
+it, even with equal doses. A clumping powder or an uneven hand scatters more, never less.
 """
 
 from math import erfc, exp, lgamma, log
@@ -53,7 +54,8 @@ def run_dye(dye: float, skeins: int, lost: float = 0.0) -> float:
 
 
 def dose_error_bulked(dye_in_batch: float, dose: float, scale_error: float) -> float:
-    """Error, %, of the dye in a dose of mix: the dye is weighed once for the batch, the mix once for the skein.
+    """Error, %, of the dye in a dose of mix: the dye is weighed once for the batch, the mix once
+    for the skein.
 
     dye_in_batch  g of dye in the whole batch, above 0
     dose          g of mix for a skein, above 0
@@ -79,7 +81,8 @@ def speckle_share(speckle_depth: float, ground_depth: float) -> float:
 
 
 def spots_scatter(spots: float, dose_error: float = 0.0) -> float:
-    """Standard deviation of the number of spots from skein to skein, % of it: 100 / sqrt(n), with the dose's own error.
+    """Standard deviation of the number of spots from skein to skein, % of it: 100 / sqrt(n), with
+    the dose's own error.
 
     spots       expected on a skein, above 0
     dose_error  standard deviation of the dose, %, 0 or more
@@ -92,7 +95,8 @@ def spots_scatter(spots: float, dose_error: float = 0.0) -> float:
 
 
 def spots_range(spots: float) -> tuple[int, int]:
-    """Fewest and most spots on all but about 1 in 20 skeins: the 2.5 and 97.5 % points of Poisson's distribution.
+    """Fewest and most spots on all but about 1 in 20 skeins: the 2.5 and 97.5 % points of
+    Poisson's distribution.
 
     spots  expected, above 0 to 5,000
     Raises OutOfRange outside these.

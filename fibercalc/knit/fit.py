@@ -1,4 +1,6 @@
-"""Gauge to size: what a pattern's size measures at one's own gauge, and what a needle would have to be for the pattern's gauge."""
+"""Gauge to size: what a pattern's size measures at one's own gauge, and what a needle would have
+to be for the pattern's gauge.
+"""
 
 from ..core.problem import require
 
@@ -32,7 +34,8 @@ def girth_at_gauge(girth: float, pattern_gauge: float, own_gauge: float) -> floa
 
 
 def needle_for_gauge(needle: float, own_gauge: float, pattern_gauge: float) -> float:
-    """Needle, mm, that would likely give the pattern's gauge: stitch width goes with needle, as a first try.
+    """Needle, mm, that would likely give the pattern's gauge: stitch width goes with needle, as a
+    first try.
 
     needle         mm, 1 to 60, with which the own gauge was made
     own_gauge      stitches per length, above 0

@@ -1,4 +1,6 @@
-"""What several cards of the chapter ask alike. A card takes one with `replace`, and says what differs there."""
+"""What several cards of the chapter ask alike. A card takes one with `replace`, and says what
+differs there.
+"""
 
 from ..core.card import CHOICE, Input, Option
 from ..core.table import read_table

@@ -1,8 +1,10 @@
-"""Yarn left at a row: grams in a stitch from two weighings, what the rest needs, and the last row at which the edging may begin.
+"""Yarn left at a row: grams in a stitch from two weighings, what the rest needs, and the last row
+at which the edging may begin.
 
-Rows grow evenly: row k holds first + grow x (k - 1) stitches. That covers constant width (grow 0), a triangle from the top center
-or from one corner, a crescent and a wing; grow is the mean for each row (2 stitches on every other row are 1). The end (edging and
-bind-off) is counted in rows of the width it is worked on, so everything is a number of stitches times the grams in one.
+Rows grow evenly: row k holds first + grow x (k - 1) stitches. That covers constant width (grow
+0), a triangle from the top center or from one corner, a crescent and a wing; grow is the mean for
+each row (2 stitches on every other row are 1). The end (edging and bind-off) is counted in rows
+of the width it is worked on, so everything is a number of stitches times the grams in one.
 """
 
 from math import floor
@@ -66,8 +68,9 @@ def stitches_between(row_before: float, row_last: float, first: float, grow: flo
 def bind_off_rows(widths: float = 3.5, stitch_widths: float = 4.0) -> float:
     """What a bind-off takes, in rows of its own width.
 
-    A bind-off takes so many times the width of the edge in yarn; a plain row takes so many times its own width too, because a
-    stitch holds about four times its width (Munden's Kw). Their ratio is a number of rows, near 1.
+    A bind-off takes so many times the width of the edge in yarn; a plain row takes so many times
+    its own width too, because a stitch holds about four times its width (Munden's Kw). Their
+    ratio is a number of rows, near 1.
     widths         yarn of the bind-off over the width of the edge, 1 to 12 (3 to 4 is usual)
     stitch_widths  yarn of a stitch over its width, 2 to 8 (Kw: 3.8 dry, 4.2 washed)
     Raises OutOfRange outside these.
@@ -118,7 +121,8 @@ def share_used(
 def row_at_share(
     share: float, rows: float, first: float, grow: float = 0.0, end_rows: float = 0.0
 ) -> float:
-    """The row, with its part, at which a share of the piece's yarn is used; rows of a triangle from the top: rows / sqrt(2) at half.
+    """The row, with its part, at which a share of the piece's yarn is used; rows of a triangle
+    from the top: rows / sqrt(2) at half.
 
     share     0 to 1
     rows      rows of the whole piece before its end, 1 to 5,000
@@ -135,7 +139,8 @@ def row_at_share(
 
 
 def rows_that_fill(stitches: float, first: float, grow: float = 0.0) -> float:
-    """Rows, with the part of one, that a number of stitches makes, when the first of them holds first.
+    """Rows, with the part of one, that a number of stitches makes, when the first of them holds
+    first.
 
     The solution of rows x first + grow x rows x (rows - 1) / 2 = stitches.
     stitches  0 or more
@@ -156,7 +161,8 @@ def rows_that_fill(stitches: float, first: float, grow: float = 0.0) -> float:
 
 
 def mass_per_stitch(mass_before: float, mass_after: float, stitches_between: float) -> float:
-    """Yarn in a stitch, g, from two weighings of the ball: the start and now, or two rows of which both are known.
+    """Yarn in a stitch, g, from two weighings of the ball: the start and now, or two rows of
+    which both are known.
 
     mass_before       g at the first weighing, above mass_after
     mass_after        g at the second, 0 or more
@@ -184,13 +190,16 @@ def mass_of_stitches(stitches: float, per_stitch: float) -> float:
 
 
 def weighing_error(half_step: float, mass_used: float) -> float:
-    """How far grams per stitch may be off because a scale shows only whole steps, % either way, 95 times in 100.
+    """How far grams per stitch may be off because a scale shows only whole steps, % either way,
+    95 times in 100.
 
-    Both weighings are rounded by themselves, so their difference scatters as the sum of two uniform errors.
+    Both weighings are rounded by themselves, so their difference scatters as the sum of two
+    uniform errors.
     half_step  g, half of the scale's step, above 0
     mass_used  g between the two weighings, above 0
     Raises OutOfRange outside these.
-    Source: arithmetic (2 x (1 - sqrt(0.05)) = 1.553 half-steps hold 95 % of a triangular distribution).
+    Source: arithmetic (2 x (1 - sqrt(0.05)) = 1.553 half-steps hold 95 % of a triangular
+    distribution).
     """
     require("half_step", half_step, above=0.0)
     require("mass_used", mass_used, above=0.0)
@@ -200,7 +209,8 @@ def weighing_error(half_step: float, mass_used: float) -> float:
 def rows_before_weighing(
     half_step: float, wanted_error: float, per_stitch: float, next_row: float, grow: float = 0.0
 ) -> int:
-    """Rows to knit before a second weighing tells the grams in a stitch (or in a row) to a wanted share.
+    """Rows to knit before a second weighing tells the grams in a stitch (or in a row) to a wanted
+    share.
 
     half_step     g, half of the scale's step, above 0
     wanted_error  % either way, 95 times in 100, 0.1 to 100
@@ -226,9 +236,11 @@ def rows_before_weighing(
 def last_row(
     stitches_left: float, row: int, first: float, grow: float = 0.0, end_rows: float = 0.0
 ) -> int:
-    """The last row after which the end (edging, bind-off) can still be worked on the width reached: start it there at the latest.
+    """The last row after which the end (edging, bind-off) can still be worked on the width
+    reached: start it there at the latest.
 
-    With end_rows 0 it is the last row that can be knit at all. Below row, the end cannot be worked even now. At most 5,000.
+    With end_rows 0 it is the last row that can be knit at all. Below row, the end cannot be
+    worked even now. At most 5,000.
     stitches_left  what the yarn left makes (grams left over grams in a stitch), 0 or more
     row            rows done, 0 to 5,000
     first          stitches in row 1, above 0 to 5,000
@@ -240,7 +252,8 @@ def last_row(
     require("stitches_left", stitches_left, 0.0)
     require("end_rows", end_rows, 0.0, 500.0)
     have = stitches_left + stitches_through(row, first, grow)
-    # x first + grow x (x - 1) / 2 + end (first + grow (x - 1)) = have, a quadratic in x: the end adds end x grow to each row.
+    # x first + grow x (x - 1) / 2 + end (first + grow (x - 1)) = have, a quadratic in x: the end
+    # adds end x grow to each row.
     rest = have - end_rows * (first - grow)
     middle = first - grow / 2 + end_rows * grow
     inside = middle * middle + 2 * grow * rest

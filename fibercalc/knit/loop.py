@@ -1,8 +1,10 @@
-"""How much yarn plain knitting takes: the length of one stitch, and of the yarn in an area, from the gauge or from the yarn alone.
+"""How much yarn plain knitting takes: the length of one stitch, and of the yarn in an area, from
+the gauge or from the yarn alone.
 
-Plain knitted cloth at rest keeps fixed proportions: courses c = Kc / l, wales w = Kw / l and stitches on an area c w = Ks / l²,
-with l the length of yarn in one stitch. The constants belong to a state of rest (wash/tables/munden-constants.csv). From a measured
-gauge the form with both counts is used, since hand-knit gauges seldom have the proportions of the constants.
+Plain knitted cloth at rest keeps fixed proportions: courses c = Kc / l, wales w = Kw / l and
+stitches on an area c w = Ks / l², with l the length of yarn in one stitch. The constants belong
+to a state of rest (wash/tables/munden-constants.csv). From a measured gauge the form with both
+counts is used, since hand-knit gauges seldom have the proportions of the constants.
 """
 
 from ..core.arithmetic import sqrt
@@ -10,7 +12,8 @@ from ..core.problem import require
 
 FEWEST, MOST = 0.2, 40.0  # stitches or rows per cm: from arm knitting to the finest machine
 
-# sqrt(tex) / l with l in mm, for hand knitting at the council's gauges: computed from those gauges with the constants above.
+# sqrt(tex) / l with l in mm, for hand knitting at the council's gauges: computed from those gauges
+# with the constants above.
 LOOSEST, USUAL, TIGHTEST = 1.0, 1.12, 1.25
 # What is worked tighter or looser than the band says: common practice, no source.
 TIGHTNESS_OF = {"socks": 1.25, "mittens": 1.2, "shawl": 0.9}
@@ -46,9 +49,11 @@ def stitch_length_from_tightness(tex: float, tightness: float) -> float:
     """Length of yarn in one stitch, m, as hand knitters usually work a yarn of that thickness.
 
     tex        linear density of the yarn, g per 1,000 m, 1 to 100,000
-    tightness  sqrt(tex) / l with l in mm, 0.5 to 3; hand knitting at the council's gauges lies at 1.0 to 1.25
+    tightness  sqrt(tex) / l with l in mm, 0.5 to 3; hand knitting at the council's gauges lies at
+               1.0 to 1.25
     Raises OutOfRange outside these.
-    Source: definition of the tightness factor; its usual values computed from the council's gauges (craft-yarn-council).
+    Source: definition of the tightness factor; its usual values computed from the council's
+    gauges (craft-yarn-council).
     """
     require("tex", tex, 1.0, 100_000.0)
     require("tightness", tightness, 0.5, 3.0)

@@ -1,6 +1,7 @@
 """What a piece of cloth needs, by four ways of knowing, and how far each may be off.
 
-The half-widths of the errors are common practice (no source), stated as 95 % and shown on the page; a weighed swatch has the least.
+The half-widths of the errors are common practice (no source), stated as 95 % and shown on the
+page; a weighed swatch has the least.
 """
 
 from collections.abc import Sequence
@@ -13,7 +14,8 @@ KNITTER_ERROR = 0.09  # a whole garment against its washed swatch: tension, bloc
 LOOP_ERROR = (
     0.10  # the loop model on hand gauges, whose proportions are seldom those of the constants
 )
-# A knitter may work a yarn anywhere between the loosest and the tightest usual: a uniform part, as the 95 % half-width of its deviation.
+# A knitter may work a yarn anywhere between the loosest and the tightest usual: a uniform part, as
+# the 95 % half-width of its deviation.
 TIGHTNESS_ERROR = 1.96 * (TIGHTEST - LOOSEST) / 2 / sqrt(3) / USUAL
 
 BUFFERS = {

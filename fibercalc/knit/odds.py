@@ -3,7 +3,8 @@
 from ..core.problem import require
 from ..core.spread import Parts
 
-MOST = 1_000_000  # more skeins than this are never asked for: the widest answer of a card is a tenth of it
+# More skeins than this are never asked for: the widest answer of a card is a tenth of it
+MOST = 1_000_000
 
 
 def smallest_enough(needed: float, parts: Parts, sure: float) -> int:
@@ -13,7 +14,8 @@ def smallest_enough(needed: float, parts: Parts, sure: float) -> int:
     parts  its spread
     sure    the wished chance, above 0 and below 1
     Raises OutOfRange outside these.
-    Source: the definition of a chance, by the same distributions as every range in the book (core.spread).
+    Source: the definition of a chance, by the same distributions as every range in the book
+    (core.spread).
     """
     require("needed", needed, 0.0, MOST)
     require("sure", sure, 0.0, 1.0)
@@ -30,7 +32,8 @@ def smallest_enough(needed: float, parts: Parts, sure: float) -> int:
 
 
 def share_of(needed: float, parts: Parts, share: float, rough: float) -> tuple[float, Parts]:
-    """One color's part of what is needed, and its spread: that of the whole, and that of the share itself.
+    """One color's part of what is needed, and its spread: that of the whole, and that of the
+    share itself.
 
     needed  skeins needed in all, 0 or more
     parts  its spread
@@ -52,7 +55,8 @@ def share_of(needed: float, parts: Parts, share: float, rough: float) -> tuple[f
 
 
 def each_count(needed: float, parts: Parts, most: int = 5) -> list[tuple[int, float]]:
-    """Whole numbers of skeins with the chance that each is enough, from the first that could be to the first that surely is.
+    """Whole numbers of skeins with the chance that each is enough, from the first that could be
+    to the first that surely is.
 
     needed  skeins needed, 0 or more
     parts  its spread

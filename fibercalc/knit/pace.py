@@ -1,7 +1,9 @@
-"""Keeping pace with a project that comes out in parts: how long each takes, the day it is done, and where it falls behind.
+"""Keeping pace with a project that comes out in parts: how long each takes, the day it is done,
+and where it falls behind.
 
-Time for knitting is spread evenly over the week, so a part takes calendar days in proportion. A part starts when it is out and the
-one before it is done; it falls behind when it is done later than the next part comes out.
+Time for knitting is spread evenly over the week, so a part takes calendar days in proportion. A
+part starts when it is out and the one before it is done; it falls behind when it is done later
+than the next part comes out.
 """
 
 from collections.abc import Sequence
@@ -19,8 +21,9 @@ NOISE = 1e-9
 
 @dataclass(frozen=True)
 class PartDays:
-    """One part: the day it is out, is begun and is done, and by how many days that is after the next one is out (below 0: in
-    hand; None: there is no next)."""
+    """One part: the day it is out, is begun and is done, and by how many days that is after the
+    next one is out (below 0: in hand; None: there is no next).
+    """
 
     out: date
     begun: date
@@ -81,12 +84,14 @@ def minutes_per_week_needed(minutes: float, days: float) -> float:
 
 
 def keep_pace(days: Sequence[float], releases: Sequence[date], start: date) -> list[PartDays]:
-    """When each part is begun and done. Call it again with the days of the slow and the quick end of the speed for a range.
+    """When each part is begun and done. Call it again with the days of the slow and the quick end
+    of the speed for a range.
 
     days      calendar days of each part, in order, each 0 to 20,000 (see calendar_days)
     releases  the day each part comes out, in order
     start     the first day there is time for it (after what must be finished before)
-    Raises OutOfRange when there are not as many days as releases, none or more than 100, or when releases run backward.
+    Raises OutOfRange when there are not as many days as releases, none or more than 100, or when
+    releases run backward.
     Source: arithmetic.
     """
     if not 1 <= len(releases) <= MOST_PARTS or len(days) != len(releases):
@@ -124,7 +129,8 @@ def keep_pace(days: Sequence[float], releases: Sequence[date], start: date) -> l
 
 
 def first_behind(parts: Sequence[PartDays]) -> int:
-    """The first part (from 1) that is done later than the day the next one comes out; 0 when none is.
+    """The first part (from 1) that is done later than the day the next one comes out; 0 when none
+    is.
 
     parts  as keep_pace gives them
     Raises nothing.

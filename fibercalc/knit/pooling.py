@@ -1,9 +1,11 @@
-"""Where the colors of a hand-painted skein fall in the fabric: the yarn walked stitch by stitch, and what the walk will look like.
+"""Where the colors of a hand-painted skein fall in the fabric: the yarn walked stitch by stitch,
+and what the walk will look like.
 
-The skein's colors come round again every turn of the skein: a repeat of so many stitches. What matters is how far the repeat has
-moved when the knitting comes back to the same place: after one round, or after two rows of a flat piece (there and back). That
-distance is the shift, in stitches, to the nearest whole repeat. With a small shift a color stands above itself row after row.
-Tension wobbles, so a picture is one likely outcome, never a promise.
+The skein's colors come round again every turn of the skein: a repeat of so many stitches. What
+matters is how far the repeat has moved when the knitting comes back to the same place: after one
+round, or after two rows of a flat piece (there and back). That distance is the shift, in
+stitches, to the nearest whole repeat. With a small shift a color stands above itself row after
+row. Tension wobbles, so a picture is one likely outcome, never a promise.
 """
 
 from bisect import bisect_right
@@ -20,14 +22,15 @@ from ..core.traced import named
 MOST_COLORS, MOST_STITCHES, MOST_DRAWN = 40, 2000, 20_000
 MOST_IN_TURN = 4  # skeins, and times that one of them comes in a short order
 # What the words mean; our own edges, no source. Rows for which a color stays above itself:
-STACKED_ROWS = 24  # from here on it is a column to the eye, about 6 cm of sock; less leans so much that it wanders
+# From here on it is a column to the eye, about 6 cm of sock; less leans so much that it wanders
+STACKED_ROWS = 24
 LEANING_ROWS = 2  # from here on it touches itself, so that a slanting line is seen
 SEEN = (
     120  # stitches of a row that are drawn and that the eye takes in at once, about 40 cm of sock
 )
-BROAD_SHARE = (
-    1 / 8
-)  # of the width that is seen: a column at least this wide is a pool, a dash a block; narrower ones are flashes and flecks
+# Of the width that is seen: a column at least this wide is a pool, a dash a block; narrower ones
+# are flashes and flecks.
+BROAD_SHARE = 1 / 8
 STRIPES, POOLS, FLASHES, SPIRALS, BLOCKS, FLECKS = (
     "stripes",
     "pools",
@@ -40,7 +43,9 @@ STRIPES, POOLS, FLASHES, SPIRALS, BLOCKS, FLECKS = (
 
 @dataclass(frozen=True)
 class Judged:
-    """A stitch count: the shift, the rows for which the longest color stays above itself, and the word for it."""
+    """A stitch count: the shift, the rows for which the longest color stays above itself, and the
+    word for it.
+    """
 
     stitches: int
     shift: float
@@ -69,7 +74,8 @@ def turn_length(lengths: Sequence[float]) -> float:
 
 
 def stitches_of(length: float, loop: float) -> float:
-    """Stitches, with the part of one, that a length of yarn makes: a repeat from one turn, a patch from one color.
+    """Stitches, with the part of one, that a length of yarn makes: a repeat from one turn, a
+    patch from one color.
 
     length  m, 0.001 to 1,000
     loop    m of yarn in a stitch, 0.001 to 0.1
@@ -82,7 +88,8 @@ def stitches_of(length: float, loop: float) -> float:
 
 
 def shift(stitches: float, repeat: float, flat: bool = False) -> float:
-    """How far the colors have moved when the knitting is back at the same place, stitches to the nearest whole repeat.
+    """How far the colors have moved when the knitting is back at the same place, stitches to the
+    nearest whole repeat.
 
     Above 0 the colors come earlier each time, below 0 later; from -repeat / 2 to repeat / 2.
     stitches  in a round or row, 1 to 2,000
@@ -103,14 +110,16 @@ def rows_stacked(patch: float, moved: float, flat: bool = False, strayed: float 
     patch    stitches of the color, above 0
     moved    the shift, stitches (see shift)
     flat     worked back and forth: two rows for each shift
-    strayed  how far tension alone likely moves the colors in the time of one shift, stitches, 0 or more (see drift)
+    strayed  how far tension alone likely moves the colors in the time of one shift, stitches, 0
+             or more (see drift)
     Raises OutOfRange outside these.
     Source: arithmetic (shifts add up, what tension does adds as squares).
     """
     require("patch", patch, above=0.0)
     require("moved", moved)
     require("strayed", strayed, 0.0)
-    # n shifts are n x moved and sqrt(n) x strayed: together they are the patch at the root of a quadratic, in the form that stays exact.
+    # n shifts are n x moved and sqrt(n) x strayed: together they are the patch at the root of a
+    # quadratic, in the form that stays exact.
     tension, step = strayed * strayed, max(abs(moved), 1e-9)
     shifts = (
         2 * patch * patch / (tension + sqrt(tension * tension + 4 * step * step * patch * patch))
@@ -121,11 +130,13 @@ def rows_stacked(patch: float, moved: float, flat: bool = False, strayed: float 
 def judge(
     stitches: int, repeat: float, patch: float, flat: bool = False, wobble: float = 0.0
 ) -> Judged:
-    """What the colors will likely do at a stitch count, by what the drawn fabric shows: at most 120 stitches of its width.
+    """What the colors will likely do at a stitch count, by what the drawn fabric shows: at most
+    120 stitches of its width.
 
-    stripes: the longest color fills a whole round or row. pools and flashes: a color stays above itself for 24 rows or more; a
-    pool is at least an eighth of the width that is seen. spirals: it touches itself for 2 rows or more, so that it leans (flat,
-    in zigzags). blocks and flecks: it does not touch itself; a block is at least an eighth of the width that is seen.
+    stripes: the longest color fills a whole round or row. pools and flashes: a color stays above
+    itself for 24 rows or more; a pool is at least an eighth of the width that is seen. spirals:
+    it touches itself for 2 rows or more, so that it leans (flat, in zigzags). blocks and flecks:
+    it does not touch itself; a block is at least an eighth of the width that is seen.
     stitches  in a round or row, 1 to 2,000
     repeat    stitches of one turn of the skein, above 0
     patch     stitches of the longest color, above 0 to repeat
@@ -181,7 +192,8 @@ def judge_near(
 
 
 def stacking_counts(repeat: float, low: int, high: int, flat: bool = False) -> list[float]:
-    """Stitch counts, with their part, between two at which the shift is nothing: colors stack there.
+    """Stitch counts, with their part, between two at which the shift is nothing: colors stack
+    there.
 
     repeat  stitches of one turn of the skein, 1 or more
     low     1 or more
@@ -200,7 +212,8 @@ def stacking_counts(repeat: float, low: int, high: int, flat: bool = False) -> l
 
 
 def drift(stitches: float, wobble: float, rows: float) -> float:
-    """How far tension that varies from row to row has likely moved the colors, stitches (one standard deviation).
+    """How far tension that varies from row to row has likely moved the colors, stitches (one
+    standard deviation).
 
     stitches  in a round or row, 1 to 2,000
     wobble    % by which a row's yarn may differ either way, 0 to 30
@@ -226,19 +239,23 @@ def fabric(
     change_every: int = 2,
     order: Sequence[int] = (),
 ) -> list[list[int]]:
-    """The color (place in lengths, from 0) of each stitch, row 1 first, each row from its left as the right side is seen.
+    """The color (place in lengths, from 0) of each stitch, row 1 first, each row from its left as
+    the right side is seen.
 
-    In the round and on right-side rows the knitting runs from right to left, so the first stitch of row 1 is its last entry.
+    In the round and on right-side rows the knitting runs from right to left, so the first stitch
+    of row 1 is its last entry.
     lengths       m of each color in order around the skein (see turn_length)
     loop          m of yarn in a stitch, 0.001 to 0.1
     stitches      in a round or row, 1 to 2,000
     rows          1 to 500; with columns, at most 20,000 stitches in all
     flat          worked back and forth
-    wobble        % by which the yarn in a row may differ either way, 0 to 30; a fixed sequence, the same every time
+    wobble        % by which the yarn in a row may differ either way, 0 to 30; a fixed sequence,
+                  the same every time
     columns       stitches of each row to give, from the right edge; 0 gives all
     starts        m into its turn at which each skein begins; more than one skein alternates
     change_every  rows or rounds from one skein to the next, 1 to 100
-    order         the skeins (from 0) in the order they are knitted over and over; empty: each in turn
+    order         the skeins (from 0) in the order they are knitted over and over; empty: each in
+                  turn
     Raises OutOfRange outside these.
     Source: arithmetic (the walk along the yarn, modulo one turn).
     """
@@ -270,7 +287,8 @@ def fabric(
 
 
 def alternating_order(bands: Sequence[int]) -> list[int]:
-    """Which skein (from 0) each band of rows is knit from, so that every skein is spread evenly from end to end.
+    """Which skein (from 0) each band of rows is knit from, so that every skein is spread evenly
+    from end to end.
 
     bands  bands (of two rows, say) that each skein can give, 1 to 10 skeins, each 0 to 1,000
     Raises OutOfRange outside these.
@@ -291,8 +309,9 @@ def alternating_order(bands: Sequence[int]) -> list[int]:
 
 
 def order_in_turn(bands: Sequence[int]) -> tuple[list[int], int]:
-    """A short order of skeins (from 0) to knit over and over, and how many times they last for it. Skeins of unequal weight are used up
-    nearly together: of all orders with each skein one to four times, the shortest that uses within 5 % of what the best one uses.
+    """A short order of skeins (from 0) to knit over and over, and how many times they last for
+    it. Skeins of unequal weight are used up nearly together: of all orders with each skein one
+    to four times, the shortest that uses within 5 % of what the best one uses.
 
     bands  bands that each skein can give, 1 to 4 skeins, each 1 to 1,000
     Raises OutOfRange outside these.
@@ -338,7 +357,9 @@ _whole_part = cast("Callable[[float], int]", named("whole part", _floor))
 
 
 def _noise() -> Iterator[float]:
-    """An endless fixed sequence from -1 to 1, evenly spread: a linear congruential generator (constants from memory, Numerical Recipes)."""
+    """An endless fixed sequence from -1 to 1, evenly spread: a linear congruential generator
+    (constants from memory, Numerical Recipes).
+    """
     state = 20_250_101
     while True:
         state = (1_664_525 * state + 1_013_904_223) % 2**32

@@ -1,6 +1,7 @@
 """Areas of knitted shapes. Lengths in any one unit; the area is in its square.
 
-A crown, a toe or a mitten's tip is worked in narrowing rounds: its area is that of the triangle into which its rounds would unroll.
+A crown, a toe or a mitten's tip is worked in narrowing rounds: its area is that of the triangle
+into which its rounds would unroll.
 """
 
 from math import pi
@@ -21,7 +22,8 @@ def rectangle(width: float, length: float) -> float:
 
 
 def tapered(start: float, end: float, length: float) -> float:
-    """Area of a piece or tube whose width goes evenly from start to end over its length: a sleeve, a yoke, a crown (end 0).
+    """Area of a piece or tube whose width goes evenly from start to end over its length: a
+    sleeve, a yoke, a crown (end 0).
 
     start  0 or more
     end  0 or more
@@ -45,7 +47,8 @@ def circle_around(around: float) -> float:
 
 
 def segment(chord: float, depth: float) -> float:
-    """Area of a flat bow with a straight chord and a parabola's curve: a crescent shawl laid with its neck edge straight.
+    """Area of a flat bow with a straight chord and a parabola's curve: a crescent shawl laid with
+    its neck edge straight.
 
     chord  0 or more
     depth  0 or more
@@ -57,7 +60,8 @@ def segment(chord: float, depth: float) -> float:
 
 
 def short_row_pocket(around: float, depth: float) -> float:
-    """Area of one short-row heel or toe: worked over half the round, narrowed to a third of that and widened again.
+    """Area of one short-row heel or toe: worked over half the round, narrowed to a third of that
+    and widened again.
 
     around  length of the round, 0 or more
     depth   how far it reaches from the fold, 0 or more

@@ -1,9 +1,12 @@
-"""A tube sock from a sock machine: rounds, short-row pockets, stitches, mock rib, and whether the tube goes over the heel.
+"""A tube sock from a sock machine: rounds, short-row pockets, stitches, mock rib, and whether the
+tube goes over the heel.
 
-Counts come from the needles of the cylinder and the relaxed, washed gauge; fresh off the machine the tube is stretched lengthwise.
-A short-row heel or toe is worked on half the needles. Before each row but the first one needle more is put out of work, until
-about a third of the half is left; then one comes back after each row. With 30 needles and 10 left that is 20 rows of 30, 29, ... 11
-stitches and 20 of 10, 11, ... 29: in all 30² - 10² = 800 stitches and 40 rows, folded in the middle, so 20 rows deep.
+Counts come from the needles of the cylinder and the relaxed, washed gauge; fresh off the machine
+the tube is stretched lengthwise. A short-row heel or toe is worked on half the needles. Before
+each row but the first one needle more is put out of work, until about a third of the half is
+left; then one comes back after each row. With 30 needles and 10 left that is 20 rows of 30, 29,
+... 11 stitches and 20 of 10, 11, ... 29: in all 30² - 10² = 800 stitches and 40 rows, folded in
+the middle, so 20 rows deep.
 """
 
 from collections.abc import Callable, Sequence
@@ -14,10 +17,12 @@ from ..core.problem import OutOfRange, require
 from ..core.traced import named
 
 MOST_NEEDLES = 400
-# Common practice, from memory, unverified: how far plain knitting stretches in width, %. Below the first it goes over the heel
-# with ease, above the second it will not; in between only a worked sample tells.
+# Common practice, from memory, unverified: how far plain knitting stretches in width, %. Below the
+# first it goes over the heel with ease, above the second it will not; in between only a worked
+# sample tells.
 PLAIN_STRETCH = (40.0, 80.0)
-# Common practice: rounds of waste yarn that the sock hangs on before it, between the two and after them.
+# Common practice: rounds of waste yarn that the sock hangs on before it, between the two and after
+# them.
 WASTE_ROUNDS = (10, 20)
 
 
@@ -63,7 +68,8 @@ rounded = cast("Callable[[float], int]", named("rounded", whole_rounds))
 
 
 def hem_rounds(depth: float, rows_per_cm: float) -> int:
-    """Rounds to knit for a folded hem of a wanted depth: twice its rounds, so always an even number.
+    """Rounds to knit for a folded hem of a wanted depth: twice its rounds, so always an even
+    number.
 
     depth        m, folded, 0 to 1
     rows_per_cm  relaxed and washed, 0.5 to 30
@@ -90,7 +96,8 @@ def sock_foot_length(foot_length: float, shorter: float = 0.0) -> float:
 def foot_rounds(
     knitted_length: float, heel_depth: float, toe_depth: float, rows_per_cm: float
 ) -> float:
-    """Plain rounds between heel and toe, with the part of one: the knitted length less the depth of both pockets.
+    """Plain rounds between heel and toe, with the part of one: the knitted length less the depth
+    of both pockets.
 
     knitted_length  m, 0.05 to 0.45 (see sock_foot_length)
     heel_depth      m, 0 or more (see short_row_depth)
@@ -114,7 +121,8 @@ def foot_rounds(
 
 
 def needles_left(half: int, share: float = 1 / 3) -> int:
-    """Needles left in work at the narrowest row of a short-row heel or toe: the nearest whole number, at least 2.
+    """Needles left in work at the narrowest row of a short-row heel or toe: the nearest whole
+    number, at least 2.
 
     half   needles worked for heel or toe, half the cylinder, 4 to 200
     share  of them left, 0.1 to 0.9 (about a third is usual)
@@ -130,7 +138,8 @@ about_a_third = cast("Callable[[int], int]", named("about a third of", needles_l
 
 
 def short_rows(half: int, left: int) -> int:
-    """Rows of a short-row heel or toe: one for each needle put out of work, and one for each that comes back.
+    """Rows of a short-row heel or toe: one for each needle put out of work, and one for each that
+    comes back.
 
     half  needles worked for heel or toe, 4 to 200
     left  needles left at the narrowest row, 1 to half (see needles_left)
@@ -142,7 +151,8 @@ def short_rows(half: int, left: int) -> int:
 
 
 def short_row_stitches(half: int, left: int) -> int:
-    """Stitches of a short-row heel or toe: rows of half, half - 1, ... left + 1 and back of left, ... half - 1, in all half² - left².
+    """Stitches of a short-row heel or toe: rows of half, half - 1, ... left + 1 and back of left,
+    ... half - 1, in all half² - left².
 
     half  needles worked for heel or toe, 4 to 200
     left  needles left at the narrowest row, 1 to half
@@ -154,7 +164,8 @@ def short_row_stitches(half: int, left: int) -> int:
 
 
 def short_row_depth(half: int, left: int, rows_per_cm: float) -> float:
-    """How much foot, m, a short-row heel or toe adds: half of its rows, because it is folded along its narrowest row.
+    """How much foot, m, a short-row heel or toe adds: half of its rows, because it is folded
+    along its narrowest row.
 
     half         needles worked for heel or toe, 4 to 200
     left         needles left at the narrowest row, 1 to half
@@ -233,7 +244,8 @@ def worked_needles(needles: int, in_work: int, out: int) -> int:
 
 
 def mock_rib_share(in_work: int, out: int, stitch_widths: float) -> float:
-    """Yarn of a mock-rib round over that of a plain one, at the least: floats lie flat and straight. Plain (1) is the most.
+    """Yarn of a mock-rib round over that of a plain one, at the least: floats lie flat and
+    straight. Plain (1) is the most.
 
     in_work        needles in work in a repeat, 1 to 50
     out            needles out of work in a repeat, 0 to 10
@@ -274,7 +286,8 @@ def stretch_needed(girth: float, tube: float) -> float:
 
 
 def stretch_word(stretch: float) -> str:
-    """What a needed stretch says of plain knitting: "loose", "easy", "tight" (work a sample) or "too tight".
+    """What a needed stretch says of plain knitting: "loose", "easy", "tight" (work a sample) or
+    "too tight".
 
     stretch  %, -100 to 1,000 (see stretch_needed)
     Raises OutOfRange outside these.
@@ -296,7 +309,8 @@ def stretch_word(stretch: float) -> str:
 def foot_rounds_by_length(
     foot_lengths: Sequence[float], half: int, left: int, rows_per_cm: float, shorter: float = 0.0
 ) -> list[tuple[float, int]]:
-    """Foot length and whole foot rounds, for a chart; feet too short for the heel and toe are left out.
+    """Foot length and whole foot rounds, for a chart; feet too short for the heel and toe are
+    left out.
 
     foot_lengths  m, each 0.05 to 0.45
     half          needles worked for heel or toe, 4 to 200

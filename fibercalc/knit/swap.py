@@ -30,7 +30,8 @@ def grist_ratio(length: float, mass: float, other_length: float, other_mass: flo
 
 
 def tightness(tex: float, stitch: float) -> float:
-    """How full the loops are: sqrt(tex) over the length of yarn in a stitch in mm. Hand knitting lies near 1.0 to 1.25.
+    """How full the loops are: sqrt(tex) over the length of yarn in a stitch in mm. Hand knitting
+    lies near 1.0 to 1.25.
 
     tex     g per 1,000 m, above 0
     stitch  m, above 0

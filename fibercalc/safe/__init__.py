@@ -1,1 +1,3 @@
-"""Safe: people, air, acids, heat, drains and loads; published limits beside every answer, and the chemistry of a bath."""
+"""Safe: people, air, acids, heat, drains and loads; published limits beside every answer, and the
+chemistry of a bath.
+"""

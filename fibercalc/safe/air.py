@@ -1,4 +1,6 @@
-"""Vapor in the air of a well-mixed room, and the sums of 29 CFR 1910.1000(d) over a day and over several vapors."""
+"""Vapor in the air of a well-mixed room, and the sums of 29 CFR 1910.1000(d) over a day and over
+several vapors.
+"""
 
 from collections.abc import Mapping, Sequence
 from math import pi
@@ -91,7 +93,8 @@ def emission(area: float, velocity: float, over_bath: float) -> float:
     velocity   transfer velocity, mm/s, 0 or more
     over_bath  vapor right over the bath, mg/m³, 0 or more
     Raises OutOfRange outside these.
-    Source: trade-memory (2 to 10 mm/s over an open bath); definition (flux is velocity times concentration).
+    Source: trade-memory (2 to 10 mm/s over an open bath); definition (flux is velocity times
+    concentration).
     """
     require("area", area, 0.0)
     require("velocity", velocity, 0.0)
@@ -135,7 +138,8 @@ def ppm(level: float, molar_mass: float) -> float:
 
 
 def clearing_time(share_left: float, changes: float, mixing: float = 1.0) -> float:
-    """Time until a room's air holds only some share of what was in it, min, once nothing more is let in.
+    """Time until a room's air holds only some share of what was in it, min, once nothing more is
+    let in.
 
     share_left  what may be left, above 0, up to 1
     changes     of the room's air in an hour, above 0
@@ -150,7 +154,8 @@ def clearing_time(share_left: float, changes: float, mixing: float = 1.0) -> flo
 
 
 def day_mean(levels: Sequence[float], hours: Sequence[float]) -> float:
-    """Mean over a work day of 8 hours of several exposures to one substance, in the unit of the levels.
+    """Mean over a work day of 8 hours of several exposures to one substance, in the unit of the
+    levels.
 
     levels  each 0 or more
     hours   of each, as many as levels, each 0 or more; 24 together at most
@@ -165,7 +170,8 @@ def day_mean(levels: Sequence[float], hours: Sequence[float]) -> float:
 
 
 def mixture_index(levels: Mapping[str, float], limits: Mapping[str, float]) -> float:
-    """Sum of level over limit for several vapors, no unit: above 1 the limit of the mixture is exceeded.
+    """Sum of level over limit for several vapors, no unit: above 1 the limit of the mixture is
+    exceeded.
 
     levels  by substance, each 0 or more
     limits  by substance, above 0, in the same unit

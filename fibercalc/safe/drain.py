@@ -13,8 +13,10 @@ def held_acid(kind: str, ph: float, liters: float, alkalinity: float) -> float:
     ph          as measured, 0 to 14
     liters      of bath, above 0
     alkalinity  of the water, mg/L as calcium carbonate, 0 to 2,000
-    Raises OutOfRange outside these or for a pH this acid does not reach, KeyError for an unknown acid.
-    Source: goldberg-2002, spana-help (the charge balance); a bath that holds salts of the acid holds more of it.
+    Raises OutOfRange outside these or for a pH this acid does not reach, KeyError for an unknown
+    acid.
+    Source: goldberg-2002, spana-help (the charge balance); a bath that holds salts of the acid
+    holds more of it.
     """
     if ph >= bath_ph(liters, NOTHING, alkalinity):
         return 0.0
@@ -57,7 +59,9 @@ def doses(
                 dose_for_ph(chemical, target, liters, {held: grams}, alkalinity, driven_off)
             )
         except OutOfRange:
-            if driven_off:  # with its carbon dioxide gone the bath may lie beyond the target already: nothing is needed then
+            # With its carbon dioxide gone the bath may lie beyond the target already: nothing is
+            # needed then
+            if driven_off:
                 found.append(0.0)
             else:
                 raise

@@ -1,4 +1,6 @@
-"""How a published limit is named beside an answer: what it says, whose it is, and when it was read."""
+"""How a published limit is named beside an answer: what it says, whose it is, and when it was
+read.
+"""
 
 import re
 
@@ -17,7 +19,8 @@ def published(what: str, source_id: str, how: str = "") -> str:
 
     what       the limit in words, "10 ppm over 8 hours"
     source_id  of the bibliography; what has no body is named by the head of its title
-    how        this one value was come by, where it is not as its source was: read, secondary or memory
+    how        this one value was come by, where it is not as its source was: read, secondary or
+               memory
     Raises KeyError for an unknown source.
     Source: definition (the bibliography says how each was come by).
     """

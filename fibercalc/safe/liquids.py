@@ -1,4 +1,6 @@
-"""Liquid acids and ammonia by name, never without their strength, and how much of one a bath is given."""
+"""Liquid acids and ammonia by name, never without their strength, and how much of one a bath is
+given.
+"""
 
 from ..core.problem import require
 from ..core.table import read_table

@@ -1,4 +1,6 @@
-"""Good skeins shared out by lot: kits with each color from one lot, the club, and the shop; and parcels against bands of weight."""
+"""Good skeins shared out by lot: kits with each color from one lot, the club, and the shop; and
+parcels against bands of weight.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -10,7 +12,9 @@ MOST = 20_000
 
 @dataclass(frozen=True)
 class Share:
-    """What one lot gives: its color, its name, good skeins, kits served from it and the skeins that takes, club skeins, and the rest."""
+    """What one lot gives: its color, its name, good skeins, kits served from it and the skeins
+    that takes, club skeins, and the rest.
+    """
 
     color: str
     lot: str
@@ -60,7 +64,8 @@ def allocate(
     kits: int,
     club: Sequence[tuple[str, int]],
 ) -> list[Share]:
-    """Kits first, small lots first, so that what is left lies in few lots; then the club, all of a color from one lot where one holds it; the rest is the shop's.
+    """Kits first, small lots first, so that what is left lies in few lots; then the club, all of
+    a color from one lot where one holds it; the rest is the shop's.
 
     lots  (color, lot, good skeins) each, good 0 or more
     kit   (color, skeins) of one kit, each 1 or more
@@ -108,7 +113,8 @@ def allocate(
 
 
 def band_of(mass: float, bands: Sequence[float]) -> int | None:
-    """The place, from 0, of the first band that a parcel may weigh up to; None where it is over all of them.
+    """The place, from 0, of the first band that a parcel may weigh up to; None where it is over
+    all of them.
 
     mass   g, 0 or more
     bands  g that each goes up to, rising, each above 0

@@ -1,4 +1,6 @@
-"""A release planned backward: for each step the last day on which it can be done, at a slow, a usual and a quick pace."""
+"""A release planned backward: for each step the last day on which it can be done, at a slow, a
+usual and a quick pace.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -24,7 +26,8 @@ class Times:
 
     ahead   days that a parcel is to be there before the start
     window  days from the release to the first parcel
-    label   working days to label, picture and list;  drying  days that the last load hangs;  dye, check  working days
+    label   working days to label, picture and list;  drying  days that the last load hangs;  dye,
+            check  working days
     spare   working days kept free before labeling
     """
 
@@ -39,7 +42,9 @@ class Times:
 
 @dataclass(frozen=True)
 class LastDays:
-    """The last days. dye_from to dye_to, label_from to label_to and check are working days in full; the rest are single days."""
+    """The last days. dye_from to dye_to, label_from to label_to and check are working days in
+    full; the rest are single days.
+    """
 
     order: date
     arrive: date
@@ -63,7 +68,8 @@ def back_plan(
     start     the day on which all begins, such as part one
     times     one's own days
     pace      the others' days
-    calendar  one's working days and closed days; orders, parcels and the release fall on working days too
+    calendar  one's working days and closed days; orders, parcels and the release fall on working
+              days too
     supplier  the supplier's closed days, which are added to its lead; None where it has none
     Raises OutOfRange where the closed days leave no room.
     Source: arithmetic (each step begins as late as the next allows).

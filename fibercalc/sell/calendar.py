@@ -1,4 +1,6 @@
-"""Working days and closed days, counted backward: the last day on which something can still be begun."""
+"""Working days and closed days, counted backward: the last day on which something can still be
+begun.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -59,7 +61,8 @@ def last_working_day(day: date, calendar: Calendar) -> date:
 
 
 def first_of_working_days(end: date, days: int, calendar: Calendar) -> date:
-    """The first of so many working days of which the last is on or before a day: the latest that they can begin.
+    """The first of so many working days of which the last is on or before a day: the latest that
+    they can begin.
 
     end       the day by whose evening all must be done
     days      working days, 1 to 400
@@ -83,7 +86,8 @@ def first_of_working_days(end: date, days: int, calendar: Calendar) -> date:
 
 
 def days_earlier(end: date, days: int, calendar: Calendar | None = None) -> date:
-    """A day so many calendar days before another. Where a calendar is given, its closed stretches do not count: nobody moves anything then.
+    """A day so many calendar days before another. Where a calendar is given, its closed stretches
+    do not count: nobody moves anything then.
 
     end       any day
     days      0 to 1,000

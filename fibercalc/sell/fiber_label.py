@@ -1,4 +1,5 @@
-"""Fiber content of a label in the legal order: who is named, who is "other", and whole percents that make 100.
+"""Fiber content of a label in the legal order: who is named, who is "other", and whole percents
+that make 100.
 
 US: 16 CFR 303 and the Wool Act. EU and UK: Regulation 1007/2011. Both put the largest share first.
 """
@@ -10,9 +11,11 @@ from ..core.problem import OutOfRange, require
 from .money import in_whole
 
 US, EU = "us", "eu"
-NAMED_FROM = 5.0  # %: US, from here on by name (cfr-16-303); EU, up to here one fiber may be "other" (eu-1007-memory)
+# %: US, from here on by name (cfr-16-303); EU, up to here one fiber may be "other" (eu-1007-memory)
+NAMED_FROM = 5.0
 OTHERS_TOGETHER = 15.0  # %: EU, several small ones together (eu-1007-memory)
-POINTS = 3.0  # percentage points of the fiber weight between label and test: US (cfr-16-303), EU (eu-1007-2011)
+# Percentage points of the fiber weight between label and test: US (cfr-16-303), EU (eu-1007-2011)
+POINTS = 3.0
 OFF_BY = 0.05  # %: what a sum of shares typed to a tenth may be off by
 
 
@@ -81,8 +84,10 @@ def unnamed(
 
     shares  % by fiber, each above 0
     law     "us" or "eu"
-    kept    fibers that are named however little there is: wool in the US, and those with a function that is stated
-    US: every one under 5 %. EU: one alone of 5 % or less; or several of 5 % or less that make 15 % or less together.
+    kept    fibers that are named however little there is: wool in the US, and those with a
+            function that is stated
+    US: every one under 5 %. EU: one alone of 5 % or less; or several of 5 % or less that make 15
+    % or less together.
     Raises OutOfRange for a share of 0 or less; KeyError for another law.
     Source: cfr-16-303 (303.16) and wool-act; eu-1007-memory, Article 9 (from memory).
     """

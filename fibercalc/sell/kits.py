@@ -1,4 +1,6 @@
-"""A kit's yarn by color: what the pattern really takes, how sure so many skeins are, and whether a cut skein would do."""
+"""A kit's yarn by color: what the pattern really takes, how sure so many skeins are, and whether
+a cut skein would do.
+"""
 
 from ..core.problem import require
 from ..core.spread import NORMAL_95, Parts
@@ -22,9 +24,11 @@ def color_in_skeins(
     length_rough  half-width of its rounding, m, 0 or more
     skein_length  m, above 0
     skein_rough   half-width of the put-up, m, 0 or more
-    holds         what the pattern's figure holds over the bare need, as a factor, 1 to 2 (knit.needs.BUFFERS)
+    holds         what the pattern's figure holds over the bare need, as a factor, 1 to 2
+                  (knit.needs.BUFFERS)
     holds_rough   half-width of that factor, 0 to 1
-    knitter       how far a knitter strays from the pattern's, as a 95 % share, 0 to 1 (knit.needs.KNITTER_ERROR)
+    knitter       how far a knitter strays from the pattern's, as a 95 % share, 0 to 1
+                  (knit.needs.KNITTER_ERROR)
     Raises OutOfRange outside these.
     Source: first-order propagation, as everywhere in the book (core.spread).
     """
@@ -56,7 +60,8 @@ def chance_short(skeins: float, needed: float, parts: Parts) -> float:
     needed  in skeins, 0 or more
     parts   its spread
     Raises OutOfRange outside these.
-    Source: the definition of a chance, by the same distributions as every range in the book (core.spread).
+    Source: the definition of a chance, by the same distributions as every range in the book
+    (core.spread).
     """
     require("skeins", skeins, 0.0)
     require("needed", needed, 0.0)

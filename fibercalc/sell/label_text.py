@@ -1,4 +1,6 @@
-"""The words of a label from what is known: what it promises rounded down, fiber shares that add up, hazards of a bottle, and what is missing."""
+"""The words of a label from what is known: what it promises rounded down, fiber shares that add
+up, hazards of a bottle, and what is missing.
+"""
 
 import re
 from collections.abc import Mapping
@@ -17,7 +19,8 @@ DATA_SHEET = "until its data sheet says otherwise"
 
 
 def length_words(length: float) -> tuple[str, str]:
-    """A length as a label promises it, in yards and meters: each a whole number, rounded down by itself.
+    """A length as a label promises it, in yards and meters: each a whole number, rounded down by
+    itself.
 
     length  m, 0 or more
     Raises OutOfRange below 0.
@@ -27,7 +30,8 @@ def length_words(length: float) -> tuple[str, str]:
 
 
 def mass_words(mass: float, style: str = "point") -> tuple[str, str]:
-    """A weight as a label promises it: whole grams, and ounces to a tenth, each rounded down by itself.
+    """A weight as a label promises it: whole grams, and ounces to a tenth, each rounded down by
+    itself.
 
     mass   g, 0 or more
     style  number style, "point" or "comma"
@@ -41,7 +45,8 @@ def mass_words(mass: float, style: str = "point") -> tuple[str, str]:
 
 
 def shares_of(fiber: str) -> tuple[float, ...]:
-    """The shares that a line of fiber content names, %: "75 % wool, 25 % nylon" gives 75 and 25; words alone give none.
+    """The shares that a line of fiber content names, %: "75 % wool, 25 % nylon" gives 75 and 25;
+    words alone give none.
 
     fiber  any text
     Raises OutOfRange for shares that do not add up to 100.
@@ -61,7 +66,9 @@ def shares_of(fiber: str) -> tuple[float, ...]:
 
 @dataclass(frozen=True)
 class Hazards:
-    """What a bottle's label says of its contents: one signal word or "none", statements as lines, whether a data sheet has still to decide."""
+    """What a bottle's label says of its contents: one signal word or "none", statements as lines,
+    whether a data sheet has still to decide.
+    """
 
     signal: str
     lines: tuple[str, ...]
@@ -69,10 +76,12 @@ class Hazards:
 
 
 def hazards(contents: Mapping[str, float]) -> Hazards:
-    """Signal word and statements for a bottle, from the limits of the safe chapter; none is made up for what has no entry there.
+    """Signal word and statements for a bottle, from the limits of the safe chapter; none is made
+    up for what has no entry there.
 
     contents  % by weight of each substance of the table label-limits, by its key, each 0 to 100
-    Raises OutOfRange outside 0 to 100 and for contents of more than 100 % together; KeyError for an unknown substance.
+    Raises OutOfRange outside 0 to 100 and for contents of more than 100 % together; KeyError for
+    an unknown substance.
     Source: clp-annexes; ghs-memory (wording from memory).
     """
     require("contents", sum(contents.values()), 0.0, 100.0001)
@@ -115,6 +124,7 @@ def missing(said: Mapping[str, str]) -> tuple[str, ...]:
     """The items of ASKED that a label does not say, by name.
 
     said  what it says, by item: "" where it says nothing
-    Source: cfr-16-303, wool-act, eu-1007-2011, nist-hb-130, ri-6-10; common practice where no rule asks.
+    Source: cfr-16-303, wool-act, eu-1007-2011, nist-hb-130, ri-6-10; common practice where no
+    rule asks.
     """
     return tuple(item for item, _, _ in ASKED if not said.get(item, "").strip())

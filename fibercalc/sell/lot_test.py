@@ -1,4 +1,5 @@
-"""A sample judged by each rule that reaches its label: what is asked, the limit, what was found, and whether it is met.
+"""A sample judged by each rule that reaches its label: what is asked, the limit, what was found,
+and whether it is met.
 
 Each law's test has a least sample: fewer skeins are no test, and are not judged.
 """
@@ -26,8 +27,10 @@ from .tolerance import (
 
 US, EU, INSPECTOR, THREAD = "us", "eu", "inspector", "thread"
 WEIGHT, LENGTH = "weight", "length"
-SMALL_BATCH = 100  # packages: of fewer an inspector in the EU and the UK weighs all (directive-76-211, Annex II)
-ONE_IN = 40  # packages of which one may be short by more than the tolerable negative error (uk-packaged-goods)
+# Packages: of fewer an inspector in the EU and the UK weighs all (directive-76-211, Annex II)
+SMALL_BATCH = 100
+# Packages of which one may be short by more than the tolerable negative error (uk-packaged-goods)
+ONE_IN = 40
 
 
 @dataclass(frozen=True)
@@ -35,8 +38,10 @@ class Judged:
     """One rule and what a sample makes of it.
 
     law    whose rule;  key  which of its rules: "mean", "each", "far"
-    limit  the edge, in the label's unit;  allowed  how many may be under it; None for a rule of the mean
-    found  the mean, or how many are under the edge;  met  whether the rule is kept; None where the sample is under the law's least
+    limit  the edge, in the label's unit;  allowed  how many may be under it; None for a rule of the
+           mean
+    found  the mean, or how many are under the edge;  met  whether the rule is kept; None where the
+           sample is under the law's least
     """
 
     law: str
@@ -54,7 +59,8 @@ def least_sample(law: str, lot: int) -> int:
     lot  packages under that label, 1 or more
     Opened packages count in the EU and the UK, since a skein is weighed without its band.
     Raises OutOfRange outside these; KeyError for another law.
-    Source: nist-hb-133 (from memory); directive-76-211; si-2006-659, Schedule 2, paragraph 4.6; ri-6-10 and ma-94-285.
+    Source: nist-hb-133 (from memory); directive-76-211; si-2006-659, Schedule 2, paragraph 4.6;
+    ri-6-10 and ma-94-285.
     """
     require("lot", lot, 1)
     if law == US:
@@ -77,9 +83,11 @@ def judge(values: Sequence[float], label: float, by: str, lot: int) -> list[Judg
     label   of the label, same unit, above 0
     by      "weight" or "length"
     lot     packages under that label, 1 or more
-    US rules reach weights to 571 g and every length; EU and UK rules weights of 5 g to 10 kg; thread laws all.
+    US rules reach weights to 571 g and every length; EU and UK rules weights of 5 g to 10 kg;
+    thread laws all.
     Raises OutOfRange outside these; KeyError for another way.
-    Source: nist-hb-133 (from memory), nist-hb-133-length, directive-76-211, si-2006-659, uk-packaged-goods, ri-6-10.
+    Source: nist-hb-133 (from memory), nist-hb-133-length, directive-76-211, si-2006-659,
+    uk-packaged-goods, ri-6-10.
     """
     if by not in (WEIGHT, LENGTH):
         raise KeyError(by)

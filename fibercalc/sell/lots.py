@@ -1,4 +1,6 @@
-"""Loads in which nothing that belongs together is parted: the skeins of one color of one kit come out of one pot."""
+"""Loads in which nothing that belongs together is parted: the skeins of one color of one kit come
+out of one pot.
+"""
 
 from collections.abc import Sequence
 
@@ -8,11 +10,13 @@ MOST_LARGEST, MOST_SKEINS = 500, 20_000
 
 
 def loads_kept_whole(blocks: Sequence[tuple[int, int]], largest: int) -> list[int]:
-    """Loads of one color, as skeins in each, so that every block is in one load; the largest blocks are placed first, each in the fullest load that takes it.
+    """Loads of one color, as skeins in each, so that every block is in one load; the largest
+    blocks are placed first, each in the fullest load that takes it.
 
     blocks   (skeins that belong together, how many such), each 1 or more
     largest  skeins that a load takes, 1 to 500
-    Raises OutOfRange outside these. A block larger than a load is cut into full loads and a rest: see too_large.
+    Raises OutOfRange outside these. A block larger than a load is cut into full loads and a rest:
+    see too_large.
     Source: common practice (best fit, largest first).
     """
     require("largest", largest, 1, MOST_LARGEST)

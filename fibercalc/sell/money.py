@@ -1,7 +1,8 @@
 """Money in whole cents: rounding said once, and splitting so that no cent is lost.
 
-Sums are kept as floats like every other amount; where an amount is *paid out in parts* the parts are whole cents and add up to
-the whole exactly. Whole numbers do that; a decimal type would cost the browser its start.
+Sums are kept as floats like every other amount; where an amount is *paid out in parts* the parts
+are whole cents and add up to the whole exactly. Whole numbers do that; a decimal type would cost
+the browser its start.
 """
 
 from collections.abc import Sequence
@@ -39,11 +40,13 @@ def cents_up(amount: float) -> int:
 
 
 def split(total: int, parts: Sequence[float]) -> list[int]:
-    """A total in whole cents shared out in proportion to parts, each in whole cents, together exactly the total.
+    """A total in whole cents shared out in proportion to parts, each in whole cents, together
+    exactly the total.
 
     total  cents, any whole number up to 1e11 either way
     parts  numbers of the same sign as their sum, which is not 0
-    Every part is within a cent of its exact share: whoever lost most by rounding down gets a cent more (largest remainder).
+    Every part is within a cent of its exact share: whoever lost most by rounding down gets a cent
+    more (largest remainder).
     Raises OutOfRange for no parts, for parts of both signs or a sum of 0.
     Source: common practice (largest remainder).
     """
@@ -55,7 +58,8 @@ def split(total: int, parts: Sequence[float]) -> list[int]:
 
 
 def in_whole(exact: Sequence[float], total: int) -> list[int]:
-    """Exact amounts, in cents or in percent, as whole numbers that add up to a whole total: the ones with the largest remainders are rounded up.
+    """Exact amounts, in cents or in percent, as whole numbers that add up to a whole total: the
+    ones with the largest remainders are rounded up.
 
     exact  amounts of either sign, together within one of the total for each of them
     total  what they add up to, a whole number
@@ -78,7 +82,8 @@ def in_whole(exact: Sequence[float], total: int) -> list[int]:
 
 
 def change(due: int) -> dict[int, int]:
-    """The fewest notes and coins that make an amount, in steps of 1, 2 and 5, as cents and how many of each.
+    """The fewest notes and coins that make an amount, in steps of 1, 2 and 5, as cents and how
+    many of each.
 
     due  cents, 0 to 1e9
     Taking the largest first gives the fewest in a 1-2-5 row; money with other steps needs its own.

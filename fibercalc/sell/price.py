@@ -1,6 +1,8 @@
-"""What a skein costs, what it must be sold at, and what is left: margin and markup, tax, fees, losses, break-even.
+"""What a skein costs, what it must be sold at, and what is left: margin and markup, tax, fees,
+losses, break-even.
 
-Percent arguments are percents, not shares. Tax rates and fees are always the user's own: none is known here.
+Percent arguments are percents, not shares. Tax rates and fees are always the user's own: none is
+known here.
 """
 
 from ..core.problem import OutOfRange, require
@@ -103,7 +105,8 @@ def fee(paid: float, percent: float, fixed: float) -> float:
 def price_for(
     wanted: float, percent: float, fixed: float, tax_in_fee: float = 0.0, kept: float = 0.0
 ) -> float:
-    """Price before tax that leaves a wanted amount when the fee, and a margin of the price, have been taken: grossed up, not added on.
+    """Price before tax that leaves a wanted amount when the fee, and a margin of the price, have
+    been taken: grossed up, not added on.
 
     wanted      to be left, 0 or more
     percent     fee, % of what the buyer pays, 0 to 60

@@ -1,4 +1,5 @@
-"""A release from products to what it takes: skeins and yarn of a colorway, its loads, packs of base.
+"""A release from products to what it takes: skeins and yarn of a colorway, its loads, packs of
+base.
 
 A bill of materials: every skein in a product is dyed, and every skein dyed is of a base.
 """
@@ -85,7 +86,8 @@ def loads_of_color(held: Sequence[Held], shades: int, largest: int) -> tuple[tup
 
 
 def packs_for(needed: float, on_hand: float, pack: float) -> int:
-    """Packs to order: the fewest that cover what is needed over what is on hand; 0 where that is enough.
+    """Packs to order: the fewest that cover what is needed over what is on hand; 0 where that is
+    enough.
 
     needed   0 or more, in one unit
     on_hand  0 or more, in the same

@@ -1,4 +1,6 @@
-"""A set of numbered small skeins: how many full skeins it takes, by whether they are cut or dyed first."""
+"""A set of numbered small skeins: how many full skeins it takes, by whether they are cut or dyed
+first.
+"""
 
 from collections.abc import Sequence
 from math import ceil
@@ -12,7 +14,8 @@ MOST_SHADES, MOST_SETS = 60, 2000
 
 
 def skeins_cut_first(shades: int, sets: int, per_skein: int) -> int:
-    """Full skeins when small skeins are wound first and dyed after: all are counted together, and round up once.
+    """Full skeins when small skeins are wound first and dyed after: all are counted together, and
+    round up once.
 
     shades     in the set, 1 to 60
     sets       with spares, 1 to 2,000

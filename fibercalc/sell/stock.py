@@ -1,4 +1,6 @@
-"""What must be ordered: needs less what is on hand, in the cheapest whole packs, what they cost landed, and what to keep on the shelf."""
+"""What must be ordered: needs less what is on hand, in the cheapest whole packs, what they cost
+landed, and what to keep on the shelf.
+"""
 
 from collections.abc import Sequence
 from math import ceil
@@ -15,7 +17,8 @@ MOST = 1e6
 def dye_on_hand(
     jar: float, empty: float, bottle: float, strength: float, age: float, good_for: float
 ) -> float:
-    """Dye that can be counted on, g: what is in the jar, and in the stock bottle unless that is too old.
+    """Dye that can be counted on, g: what is in the jar, and in the stock bottle unless that is
+    too old.
 
     jar       g, weighed with what is in it, 0 or more
     empty     g, the jar alone, 0 to jar
@@ -60,12 +63,14 @@ def net_need(needed: float, promised: float, keep: float, on_hand: float) -> flo
 def stock_to_keep(
     use: float, spread: float, lead_low: float, lead_high: float, sure: float
 ) -> float:
-    """The count on the shelf at which to order again: use over the lead time, and safety for both: d L + z sqrt(L s² + d² t²).
+    """The count on the shelf at which to order again: use over the lead time, and safety for
+    both: d L + z sqrt(L s² + d² t²).
 
     use       in a usual week, d, 0 or more
     spread    standard deviation of a week's use as a share of it, 0 to 3 (s = spread x d)
     lead_low  quickest lead, weeks, 0 or more
-    lead_high  slowest lead, weeks, lead_low or more; L is their middle, t that of a uniform distribution between them
+    lead_high  slowest lead, weeks, lead_low or more; L is their middle, t that of a uniform
+               distribution between them
     sure      the chance of not running out while waiting, 0.5 to 0.999
     Raises OutOfRange outside these.
     Source: inventory-textbook (from memory).
@@ -92,7 +97,8 @@ def use_while_waiting(use: float, lead_low: float, lead_high: float) -> float:
 
 
 def safety_stock(use: float, spread: float, lead_low: float, lead_high: float, z: float) -> float:
-    """What is kept over that, as use and lead vary: z sqrt(L s² + d² t²), with t² the variance of a uniform lead.
+    """What is kept over that, as use and lead vary: z sqrt(L s² + d² t²), with t² the variance of
+    a uniform lead.
 
     use       in a usual week, d, 0 or more
     spread    standard deviation of a week's use as a share of it, 0 to 3 (s = spread x d)
@@ -113,7 +119,8 @@ def safety_stock(use: float, spread: float, lead_low: float, lead_high: float, z
 def cheapest_packs(
     needed: float, pack: float, price: float, large: float = 0.0, large_price: float = 0.0
 ) -> tuple[int, int]:
-    """Small and large packs that cover a need for the least money; of equal ones, the one with less left over.
+    """Small and large packs that cover a need for the least money; of equal ones, the one with
+    less left over.
 
     needed       0 or more
     pack         what a small pack holds, above 0
@@ -143,14 +150,16 @@ def cheapest_packs(
 def landed_costs(
     goods: Sequence[float], masses: Sequence[float], carriage: float, duty: float
 ) -> list[float]:
-    """What each line of an order costs when it is here: its price, its share of carriage by weight, and duty on both.
+    """What each line of an order costs when it is here: its price, its share of carriage by
+    weight, and duty on both.
 
     goods     price of each line, 0 or more
     masses    g of each, 0 or more, not all 0 where there is carriage
     carriage  for the whole order, 0 or more
     duty      %, 0 to 200
     Raises OutOfRange outside these.
-    Source: common practice (carriage by weight; duty on price and carriage together, as where it is taken on arrival).
+    Source: common practice (carriage by weight; duty on price and carriage together, as where it
+    is taken on arrival).
     """
     require("carriage", carriage, 0.0)
     require("duty", duty, 0.0, 200.0)

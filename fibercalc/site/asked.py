@@ -46,8 +46,8 @@ def settings_of(request: dict[str, Any]) -> Settings:
 
 
 def given_of(request: dict[str, Any], card: Card, settings: Settings) -> Given:
-    """Inputs from a request's controls: units are the names that end in .unit; own names those that
-    a person gave, of which a number typed as the example has it is the example's again.
+    """Inputs from a request's controls: units are the names that end in .unit; own names those
+    that a person gave, of which a number typed as the example has it is the example's again.
     """
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
     units = {

@@ -28,11 +28,11 @@ def front_matter(path: Path) -> dict[str, str]:
 
 
 def navigation(pages: Path) -> list[Entry]:
-    """MkDocs' nav: the front page, each chapter that has cards (overview, cards, reference pages),
-    then the general pages.
+    """MkDocs' nav: the front page, each chapter that has cards (overview, cards, reference
+    pages), then the general pages.
 
-    Raises Unplaced when a card has no page or a page in a chapter's folder is neither a card's nor
-    a reference page.
+    Raises Unplaced when a card has no page or a page in a chapter's folder is neither a card's
+    nor a reference page.
     """
     nav: list[Entry] = [{"Contents": "index.md"}]
     for chapter in CHAPTERS:

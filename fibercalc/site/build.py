@@ -3,8 +3,8 @@ hold is added around them.
 
 Before the pages: the browser's Python and the icons, and the navigation from the cards there are.
 After them: the scripts, fonts and check rows; each page's head; the policy; and last the service
-worker, which must see every file as it will be. Never in the browser's package. docs/hooks.py calls
-prepare() and finish().
+worker, which must see every file as it will be. Never in the browser's package. docs/hooks.py
+calls prepare() and finish().
 """
 
 from __future__ import annotations
@@ -95,11 +95,11 @@ def finish(config: MkDocsConfig) -> None:
 
 
 def content_policy(pages: Iterable[str]) -> str:
-    """The Content-Security-Policy for every page: our own files, and the theme's inline scripts by
-    their hashes.
+    """The Content-Security-Policy for every page: our own files, and the theme's inline scripts
+    by their hashes.
 
-    One policy for all pages: instant navigation exchanges head elements, and a policy that changed
-    would be added to the old one.
+    One policy for all pages: instant navigation exchanges head elements, and a policy that
+    changed would be added to the old one.
     """
     hashes = set()
     for html in pages:
@@ -116,8 +116,8 @@ def content_policy(pages: Iterable[str]) -> str:
 
 
 def _browser_python(site: Path) -> str:
-    """Copy Pyodide's folder; its address from the site's root. It changes with Pyodide alone, so an
-    update need not fetch it again.
+    """Copy Pyodide's folder; its address from the site's root. It changes with Pyodide alone, so
+    an update need not fetch it again.
     """
     lazy = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))["tool"]["bench-book"]["lazy"]
     name = _node("runtime.mjs", sysconfig.get_path("purelib"), *lazy).strip()
@@ -130,8 +130,8 @@ def _scripts(site: Path) -> str:
     """Put the page's scripts, our Python and the helper's table into one folder named for its
     content; its address from the root.
 
-    They share a folder, and so a version: page script and Python speak one protocol and must never
-    be of two builds.
+    They share a folder, and so a version: page script and Python speak one protocol and must
+    never be of two builds.
     """
     unnamed = site / "assets" / "app"
     shutil.copytree(WORK / "runtime" / "ours", unnamed)
@@ -172,8 +172,8 @@ def _copy_checks(site: Path) -> None:
 
 
 def _write_record_schema(site: Path, config: MkDocsConfig) -> None:
-    """What a workbook's file holds, for other programs; the address stays, the schema number stands
-    inside.
+    """What a workbook's file holds, for other programs; the address stays, the schema number
+    stands inside.
     """
     schema = file_schema(f"{(config.site_url or '/').rstrip('/')}/workbook-schema.json")
     (site / "workbook-schema.json").write_text(

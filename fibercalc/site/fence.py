@@ -311,8 +311,8 @@ def helper_link(name: str) -> Markup:
 
 
 def fair(name: str) -> Markup:
-    """```fair: the button that says whether the book will work with no signal, by trying it on the
-    card named.
+    """```fair: the button that says whether the book will work with no signal, by trying it on
+    the card named.
     """
     button = tag(
         "button",

@@ -72,8 +72,8 @@ def field(
     beside: Input[Any] | None = None,
 ) -> Markup:
     """One input: label, hint, control with its unit, the reading echoed, and room for an error
-    line. hints is the id of a hint that stands elsewhere: rows share theirs. beside is a choice
-    that says something of the value.
+    line. hints is the id of a hint that stands elsewhere: rows share theirs. beside is a
+    choice that says something of the value.
     """
     reading = given.readings.get(name)
     label = label or each.label
@@ -303,8 +303,8 @@ def _row(
 
 
 def values_of(given: Given, settings: Settings) -> dict[str, str]:
-    """The text of every control by its name, units included, for inputs as read: what a form shows
-    them as.
+    """The text of every control by its name, units included, for inputs as read: what a form
+    shows them as.
     """
     values = {}
     for name, reading in given.readings.items():

@@ -2,9 +2,10 @@
 before Python runs.
 
 A customer names a project, a size and how sure she wants to be. The answer comes from the card
-yarn-needed. For each project and size the yarn needed depends smoothly on the skein's meters in 100
-g, and the odds on what is bought over what is needed; both are written into the table together with
-the sentences, so that the page's small reader only interpolates, compares and joins.
+yarn-needed. For each project and size the yarn needed depends smoothly on the skein's meters in
+100 g, and the odds on what is bought over what is needed; both are written into the table
+together with the sentences, so that the page's small reader only interpolates, compares and
+joins.
 """
 
 from collections.abc import Callable
@@ -169,8 +170,8 @@ def reply(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def projects() -> tuple[Any, ...]:
-    """What a customer may ask for. The site knows no chapter by name in its code's imports; this is
-    data of the card's own chapter.
+    """What a customer may ask for. The site knows no chapter by name in its code's imports; this
+    is data of the card's own chapter.
     """
     asked = import_module(f"fibercalc.{find_card(CARD).chapter}.asked")
     offered: tuple[Any, ...] = asked.PROJECTS
@@ -185,8 +186,8 @@ def _found(key: str, among: tuple[Any, ...]) -> Any:
 
 
 def say(answer: Answer, sure: str, table: dict[str, Any]) -> dict[str, Any]:
-    """The sentences of an answer, from the table's own lists: the page's reader does the same with
-    the same lists.
+    """The sentences of an answer, from the table's own lists: the page's reader does the same
+    with the same lists.
     """
     words, wanted = table["words"], int(sure) / 100
     buy = next((count for count in range(1, MOST + 1) if answer.chance(count) >= wanted), None)
@@ -266,8 +267,8 @@ def phrases() -> dict[str, Any]:
 
 
 def _lengths() -> list[list[Any]]:
-    """[upper edge in meters, meters, yards] as written: no finer than the spread supports, 2 to 5 %
-    apart, without groups below 10,000.
+    """[upper edge in meters, meters, yards] as written: no finer than the spread supports, 2 to 5
+    % apart, without groups below 10,000.
     """
     rows, value = [], 10.0
     while value < 40_000:
@@ -345,9 +346,9 @@ def table() -> dict[str, Any]:
 
 
 def _curve(answer: Answer, ratios: list[float], meters: float) -> list[int]:
-    """The odds that a length bought is enough, for each ratio of it to the median need: 1,000 times
-    the logarithm of chance over its rest, which bends less between two points than the chance
-    itself does, so that rare cases are as true as common ones.
+    """The odds that a length bought is enough, for each ratio of it to the median need: 1,000
+    times the logarithm of chance over its rest, which bends less between two points than the
+    chance itself does, so that rare cases are as true as common ones.
     """
     chances = [
         min(max(answer.chance(ratio * answer.need / meters), SUREST), 1 - SUREST)

@@ -37,8 +37,8 @@ def write_parts(folder: Path) -> None:
 
 
 def write_pages(site: Path, app: str, name: str) -> dict[Path, str]:
-    """Both pages; their files, each with the script that wakes it. app is the scripts' folder, name
-    the book's.
+    """Both pages; their files, each with the script that wakes it. app is the scripts' folder,
+    name the book's.
     """
     table = json.loads((site / app / "helper.json").read_text("utf-8"))
     made = {}

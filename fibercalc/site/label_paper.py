@@ -35,8 +35,8 @@ def labels_paper(
     worked: Worked, number: int, here: str, today: date | None = None
 ) -> dict[str, Any]:
     """A card's labels as pages: {"html", "kind", "said"}, or {"html": "", "refused"} in one line.
-    Raises ModuleNotFoundError until the library that makes codes is there, and IndexError for a
-    paper the card does not have.
+    Raises ModuleNotFoundError until the library that makes codes is there, and IndexError for
+    a paper the card does not have.
 
     here  the address of the book that the page is in: what a code leads to
     """
@@ -60,8 +60,8 @@ def labels_paper(
 
 
 class Linked:
-    """Where a code leads: its drawing's code, the address to type, what to tell the maker, or what
-    is wrong.
+    """Where a code leads: its drawing's code, the address to type, what to tell the maker, or
+    what is wrong.
     """
 
     def __init__(

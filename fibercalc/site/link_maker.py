@@ -1,5 +1,5 @@
-"""The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page, the
-booth card, the counter's bases.
+"""The maker's side of the yardage helper: a base's link, its code, the lines for a shop's page,
+the booth card, the counter's bases.
 """
 
 from __future__ import annotations
@@ -211,8 +211,8 @@ def booth_card(code: QRCode, base: BaseLink, short: str) -> Markup:
 
 
 def yards_of(base: BaseLink) -> str:
-    """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251 yd
-    stay 251.
+    """Whole yards, rounded down but for what the link's one decimal of a meter has cut off: 251
+    yd stay 251.
     """
     return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
@@ -265,8 +265,8 @@ def counter_code(
     records: Iterable[object] = (),
     settings: Settings | None = None,
 ) -> dict[str, Any]:
-    """The code that a customer scans at the counter: base and lot, no price, since that is for the
-    maker to give away.
+    """The code that a customer scans at the counter: base and lot, no price, since that is for
+    the maker to give away.
     """
     home, wrong = home_of(here)
     sold = _sold(record, records, settings or Settings(), [])

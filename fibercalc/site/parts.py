@@ -116,8 +116,8 @@ def tables(worked: Worked) -> Markup:
 
 
 def listing(table: Table) -> Markup:
-    """A table with its caption and note; it may scroll sideways in its own box, which the keyboard
-    can reach.
+    """A table with its caption and note; it may scroll sideways in its own box, which the
+    keyboard can reach.
     """
     looks = [_number_look([row[at] for row in table.rows]) for at in range(len(table.columns))]
     head = tag(

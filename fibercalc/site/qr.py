@@ -47,8 +47,8 @@ def module_in(code: QRCode, side: float) -> float:
 
 
 def code_shapes(code: QRCode, x: float, y: float, side: float) -> Markup:
-    """The code as shapes of a drawing in mm, filling a square with its quiet zone: each row's runs
-    of dark modules as boxes of one path.
+    """The code as shapes of a drawing in mm, filling a square with its quiet zone: each row's
+    runs of dark modules as boxes of one path.
     """
     module, runs = module_in(code, side), []
     for row, modules in enumerate(code.matrix, QUIET):

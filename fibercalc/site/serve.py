@@ -1,9 +1,9 @@
 """Serves a built site on this machine: `python -m fibercalc.site.serve`. For the maker's desk and
 the tests, not the internet.
 
-Differs from the standard library's server where a browser is strict: types for `.mjs`, `.wasm` and
-`.webmanifest`, no stored HTML, compressed answers, and on request a policy header and a path under
-which the whole site stands.
+Differs from the standard library's server where a browser is strict: types for `.mjs`, `.wasm`
+and `.webmanifest`, no stored HTML, compressed answers, and on request a policy header and a path
+under which the whole site stands.
 """
 
 import argparse

@@ -1,5 +1,5 @@
-"""The stand for a stall: one sheet of A4 with a base's code, large, and a chart of how many skeins
-each project takes.
+"""The stand for a stall: one sheet of A4 with a base's code, large, and a chart of how many
+skeins each project takes.
 """
 
 from datetime import date

@@ -1,5 +1,5 @@
-"""Sources first cited by the knit chapter: loops, sizes, needles, yardage. Another chapter may cite
-them too.
+"""Sources first cited by the knit chapter: loops, sizes, needles, yardage. Another chapter may
+cite them too.
 """
 
 from .source import Source

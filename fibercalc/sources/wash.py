@@ -1,5 +1,5 @@
-"""Sources first cited by the wash chapter: dimensional change, fastness, care. Another chapter may
-cite them too.
+"""Sources first cited by the wash chapter: dimensional change, fastness, care. Another chapter
+may cite them too.
 """
 
 from .source import Source

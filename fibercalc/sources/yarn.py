@@ -1,5 +1,5 @@
-"""Sources first cited by the yarn chapter: counts, thickness, fibers, moisture. Another chapter may
-cite them too.
+"""Sources first cited by the yarn chapter: counts, thickness, fibers, moisture. Another chapter
+may cite them too.
 """
 
 from .source import Source

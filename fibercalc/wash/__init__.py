@@ -1,1 +1,3 @@
-"""What washing does to cloth: size, relaxation, fastness of the color, lint, and the care that goes on a label."""
+"""What washing does to cloth: size, relaxation, fastness of the color, lint, and the care that
+goes on a label.
+"""

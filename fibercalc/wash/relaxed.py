@@ -1,7 +1,8 @@
-"""What relaxation does to plain knitting by its constants: strain goes out of the loop, and the cloth takes the proportions of a new state of rest.
+"""What relaxation does to plain knitting by its constants: strain goes out of the loop, and the
+cloth takes the proportions of a new state of rest.
 
-Stitches in a width are Kw / loop length, so with the same yarn in the loop a width goes as 1 / Kw and a height as 1 / Kc
-(tables/munden-constants.csv).
+Stitches in a width are Kw / loop length, so with the same yarn in the loop a width goes as 1 / Kw
+and a height as 1 / Kc (tables/munden-constants.csv).
 """
 
 from ..core.problem import require
@@ -10,7 +11,8 @@ HALF_DIGIT = 0.05  # the constants are printed to one decimal
 
 
 def relaxed_change(constant_before: float, constant_after: float) -> float:
-    """Change, %, of a width (with Kw) or a height (with Kc) from one state of rest to another: 100 (K before / K after - 1).
+    """Change, %, of a width (with Kw) or a height (with Kc) from one state of rest to another:
+    100 (K before / K after - 1).
 
     constant_before  Kw or Kc of the state in which it was measured, 1 to 10
     constant_after   the same of the state it will come to, 1 to 10

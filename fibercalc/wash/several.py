@@ -1,4 +1,6 @@
-"""Several samples of one cloth: what a next piece of it may do, which scatters more than their mean is uncertain."""
+"""Several samples of one cloth: what a next piece of it may do, which scatters more than their
+mean is uncertain.
+"""
 
 from collections.abc import Sequence
 from math import sqrt
@@ -9,7 +11,8 @@ from ..yarn.student_t import quantile
 
 
 def next_piece_half_width(changes: Sequence[float], confidence: float = 95.0) -> float:
-    """How far one more piece may lie from the mean of the samples, either way, in their unit; 0 for a single sample, which tells nothing of it.
+    """How far one more piece may lie from the mean of the samples, either way, in their unit; 0
+    for a single sample, which tells nothing of it.
 
     changes     measured changes, %, one or more, each -100 to 200
     confidence  %, 50 to 99.8, two-sided

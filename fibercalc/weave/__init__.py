@@ -1,1 +1,3 @@
-"""Weaving on a small loom: setts, a whole run of pieces planned on one warp, the cloth seen before it is threaded."""
+"""Weaving on a small loom: setts, a whole run of pieces planned on one warp, the cloth seen
+before it is threaded.
+"""

@@ -1,7 +1,9 @@
-"""The chain of sizes: from the cloth that is wanted back to the loom and the yarn, each loss divided out in its own place.
+"""The chain of sizes: from the cloth that is wanted back to the loom and the yarn, each loss
+divided out in its own place.
 
-Each percentage is of another thing. Shrinkage is of the cloth before washing, draw-in of the width in the heddle, take-up of the
-yarn. None is ever added: 20 % lost of 12.5 in leaves 10 in, while 10 in and 20 % on top leave 9.6.
+Each percentage is of another thing. Shrinkage is of the cloth before washing, draw-in of the
+width in the heddle, take-up of the yarn. None is ever added: 20 % lost of 12.5 in leaves 10 in,
+while 10 in and 20 % on top leave 9.6.
 """
 
 from math import floor

@@ -1,4 +1,6 @@
-"""How much of the cloth its threads cover, and when no more go in: Peirce's cover factor and his jammed plain weave."""
+"""How much of the cloth its threads cover, and when no more go in: Peirce's cover factor and his
+jammed plain weave.
+"""
 
 from ..core.arithmetic import sqrt
 from ..core.problem import require
@@ -7,7 +9,8 @@ TOUCHING = 28.0  # Peirce's K where threads lie side by side: 28 diameters to th
 
 
 def cover_factor(threads_per_inch: float, cotton_count: float) -> float:
-    """Peirce's cover factor of one set of threads: threads per inch over the square root of the cotton count. Threads touch at 28.
+    """Peirce's cover factor of one set of threads: threads per inch over the square root of the
+    cotton count. Threads touch at 28.
 
     threads_per_inch  ends or picks in an inch, above 0
     cotton_count      Ne of their yarn, above 0
@@ -67,14 +70,16 @@ def left_to_bend(ends_per_inch: float, warp_diameter: float, weft_diameter: floa
 def closest_picks(
     ends_per_inch: float, warp_diameter: float, weft_diameter: float, left: float | None = None
 ) -> float:
-    """Most picks in an inch of a plain weave at a given sett: jammed by Peirce's geometry, or picks touching, whichever is fewer.
+    """Most picks in an inch of a plain weave at a given sett: jammed by Peirce's geometry, or
+    picks touching, whichever is fewer.
 
     ends_per_inch  ends in an inch, above 0, no closer than the threads' own diameters
     warp_diameter  inches, above 0
     weft_diameter  inches, above 0
     left           what the ends leave for the picks to bend, where it is known (left_to_bend)
     Raises OutOfRange outside these.
-    Source: Peirce 1937 (peirce-1937): read for the square cloth (p / D = 0.866), the form for unequal setts is from memory.
+    Source: Peirce 1937 (peirce-1937): read for the square cloth (p / D = 0.866), the form for
+    unequal setts is from memory.
     """
     require("warp_diameter", warp_diameter, above=0.0)
     require("weft_diameter", weft_diameter, above=0.0)

@@ -1,4 +1,6 @@
-"""Ends: how many for a width, how many a loom holds, and how many of each color an order of stripes gives."""
+"""Ends: how many for a width, how many a loom holds, and how many of each color an order of
+stripes gives.
+"""
 
 from collections.abc import Sequence
 from math import ceil, floor
@@ -39,7 +41,8 @@ def ends_that_fit(loom_width: float, sett: float, multiple: int) -> int:
 
 
 def ends_by_color(order: Sequence[tuple[str, int]], ends: int) -> dict[str, int]:
-    """Ends of each color when an order of stripes is laid again and again from the first end to the last.
+    """Ends of each color when an order of stripes is laid again and again from the first end to
+    the last.
 
     order  (color, ends of that stripe) one after another, at least one, each stripe 1 or more
     ends   ends in all, 0 or more; the last repeat may be cut short

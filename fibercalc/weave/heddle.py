@@ -1,4 +1,6 @@
-"""Heddles and reeds: what their numbers mean in inches and centimeters, and which sett a denting order gives."""
+"""Heddles and reeds: what their numbers mean in inches and centimeters, and which sett a denting
+order gives.
+"""
 
 from collections.abc import Sequence
 
@@ -15,7 +17,8 @@ DENTING_ORDERS = ((1, 0), (1,), (1, 1, 2), (1, 2), (1, 2, 2), (2,), (2, 3), (3,)
 def heddle_list() -> SourcedTable:
     """Heddles and reeds that are sold, by the number on them.
 
-    Source: trade pages (trade-pages-reeds) for metric reeds and the inch names sold for them; the rest from memory.
+    Source: trade pages (trade-pages-reeds) for metric reeds and the inch names sold for them; the
+    rest from memory.
     """
     return read_table("weave", "heddles")
 
@@ -45,7 +48,8 @@ def dents_per_10_cm(per_inch: float) -> float:
 def ends_in_a_dent(order: Sequence[int]) -> float:
     """Mean number of ends in a dent of a denting order.
 
-    order  ends in each dent, one dent after another, at least one dent; 0 leaves a dent empty, not all of them
+    order  ends in each dent, one dent after another, at least one dent; 0 leaves a dent empty,
+           not all of them
     Raises OutOfRange for no dent, a number below 0, or nothing but empty dents.
     Source: arithmetic (the mean).
     """

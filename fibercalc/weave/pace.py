@@ -1,4 +1,6 @@
-"""Hours on a run of cloth from own speeds: winding the warp, threading, weaving, hemming; and the sittings they fill."""
+"""Hours on a run of cloth from own speeds: winding the warp, threading, weaving, hemming; and the
+sittings they fill.
+"""
 
 from math import ceil
 
@@ -46,7 +48,8 @@ def weaving_minutes(
     stick_share: float = 0.0,
     stick_times: float = 1.0,
 ) -> float:
-    """Time to weave some picks, min; picks with the stick take longer than the plain ones that were timed.
+    """Time to weave some picks, min; picks with the stick take longer than the plain ones that
+    were timed.
 
     picks          0 or more
     timed_picks    plain picks woven while timed, above 0
@@ -64,7 +67,8 @@ def weaving_minutes(
 
 
 def sittings(minutes: float, sitting: float, settling: float = 0.0) -> int:
-    """Sittings that some time fills, when each begins with settling down and ends with clearing away.
+    """Sittings that some time fills, when each begins with settling down and ends with clearing
+    away.
 
     minutes   of work, 0 or more
     sitting   min from sitting down to standing up, above settling

@@ -1,4 +1,6 @@
-"""A run of pieces along one warp: how far each reaches, which is lost when the warp is short, and by how much to change what."""
+"""A run of pieces along one warp: how far each reaches, which is lost when the warp is short, and
+by how much to change what.
+"""
 
 from collections.abc import Sequence
 
@@ -8,10 +10,12 @@ NOISE = 1e-9
 
 
 def reached(warp_each: Sequence[float], divider: float, before: float) -> list[float]:
-    """Warp used, from the first pick, when each piece is off, in the unit given; the divider after it is not counted yet.
+    """Warp used, from the first pick, when each piece is off, in the unit given; the divider
+    after it is not counted yet.
 
     warp_each  warp that each piece takes in the order of weaving, its fringes with it, each above 0
-    divider    warp that each divider takes; one stands before the first piece and one after each, 0 or more
+    divider    warp that each divider takes; one stands before the first piece and one after each,
+               0 or more
     before     warp for what is woven before them, a sample, 0 or more
     Raises OutOfRange outside these.
     Source: arithmetic (a running sum).

@@ -1,6 +1,8 @@
-"""What is left on a shuttle or a ball as picks and cloth, and leftovers dealt into stripes that come out even across the pieces.
+"""What is left on a shuttle or a ball as picks and cloth, and leftovers dealt into stripes that
+come out even across the pieces.
 
-A pick takes the width in the heddle, and what it bends around the warp: take-up is a percent of the weft, so it is divided out.
+A pick takes the width in the heddle, and what it bends around the warp: take-up is a percent of
+the weft, so it is divided out.
 """
 
 from collections.abc import Sequence
@@ -10,7 +12,8 @@ from ..core.problem import OutOfRange, require
 
 MOST_PIECES, MOST_STRIPES = 100, 100
 TINY = 1e-9
-PAIR = 2  # picks: a stripe of pairs begins and ends at the same edge, so its yarn need not be cut to wait
+# Picks: a stripe of pairs begins and ends at the same edge, so its yarn need not be cut to wait
+PAIR = 2
 
 
 def pick_length(width: float, take_up: float) -> float:
@@ -42,7 +45,8 @@ def yarn_length(mass: float, tare: float, tex: float) -> float:
 
 
 def picks_from(length: float, each: float, stripes: int = 0, tail: float = 0.0) -> float:
-    """Picks that a length of weft weaves, with the part of one; 0 when its stripes' tails use it up.
+    """Picks that a length of weft weaves, with the part of one; 0 when its stripes' tails use it
+    up.
 
     length   m, 0 or more
     each     m in a pick, above 0 (see pick_length)
@@ -59,7 +63,8 @@ def picks_from(length: float, each: float, stripes: int = 0, tail: float = 0.0) 
 
 
 def stripe_picks(picks: float, pieces: int, stripes: int) -> int:
-    """Picks of each stripe when one color is to come out even: every stripe of every piece alike, and a pair of picks or more pairs.
+    """Picks of each stripe when one color is to come out even: every stripe of every piece alike,
+    and a pair of picks or more pairs.
 
     picks    that the color weaves, tails taken off, 0 or more
     pieces   1 to 100
@@ -93,8 +98,9 @@ def stripes_that_fit(picks: Sequence[int], stripes: int, room: int) -> list[int]
 
 
 def laid_out(picks: Sequence[int], stripes: int, room: int) -> list[tuple[int, int]]:
-    """A piece laid out: stripes (color, picks) with the main yarn (color -1) before, between and after them. The colors follow each
-    other in turn; gaps are whole pairs of picks, as equal as can be, what is over lies in the first and the last.
+    """A piece laid out: stripes (color, picks) with the main yarn (color -1) before, between and
+    after them. The colors follow each other in turn; gaps are whole pairs of picks, as equal
+    as can be, what is over lies in the first and the last.
 
     picks    of one stripe of each color, each 0 or more; a color with 0 is left out
     stripes  of each color in a piece, 1 to 100

@@ -2,9 +2,9 @@
 read as hostile input.
 
 The query goes to a server's log, so it holds numbers only: version, grams and meters of a skein,
-weight class. Name, lot and price travel in the fragment, which stays in the browser. The page must
-read a link before Python runs, so RULES is also written into the page's table: both readers follow
-the same data, and a test gives both the same links.
+weight class. Name, lot and price travel in the fragment, which stays in the browser. The page
+must read a link before Python runs, so RULES is also written into the page's table: both readers
+follow the same data, and a test gives both the same links.
 """
 
 import re
@@ -79,8 +79,8 @@ class BaseLink:
 
 
 def read_link(search: str, fragment: str) -> BaseLink:
-    """Read a link's query and fragment, with or without their "?" and "#". Never raises; a name is
-    cleaned and cut, a bad number breaks.
+    """Read a link's query and fragment, with or without their "?" and "#". Never raises; a name
+    is cleaned and cut, a bad number breaks.
     """
     query = search.removeprefix("?")
     if len(query) > RULES["longest"]:

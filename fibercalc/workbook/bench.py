@@ -1,9 +1,9 @@
 """My bench: units, number style, instruments, water, pots and saved bases, declared with the same
 inputs as a card.
 
-A record holds canonical texts by input name, so reading one is reading inputs: what does not fit is
-dropped with a note, never guessed. It starts empty: an example saved by one press would be taken
-for hers. It is offered to a card ("use my reel") and never filled in silently.
+A record holds canonical texts by input name, so reading one is reading inputs: what does not fit
+is dropped with a note, never guessed. It starts empty: an example saved by one press would be
+taken for hers. It is offered to a card ("use my reel") and never filled in silently.
 """
 
 from collections.abc import Callable
@@ -374,8 +374,8 @@ def settings_of(record: dict[str, Any]) -> Settings:
 
 
 def offers(card: Card, record: dict[str, Any]) -> list[dict[str, Any]]:
-    """What this bench can offer to a card: a label, and the values it would set. Rows of a card are
-    not offered to.
+    """What this bench can offer to a card: a label, and the values it would set. Rows of a card
+    are not offered to.
     """
     wanted: dict[str, list[tuple[Input[Any], str]]] = {}
     single: list[Input[Any]] = []

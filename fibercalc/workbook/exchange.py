@@ -29,8 +29,8 @@ FORBIDDEN = ("__proto__", "constructor", "prototype")
 
 
 class File(NamedTuple):
-    """What a file holds: records as they are kept, what cannot be read here as it is, and My bench
-    if it is there.
+    """What a file holds: records as they are kept, what cannot be read here as it is, and My
+    bench if it is there.
     """
 
     records: list[dict[str, Any]]
@@ -62,8 +62,8 @@ def file_text(
 def not_a_copy(
     text: str, records: list[dict[str, Any]], unread: list[Any], bench_record: dict[str, Any] | None
 ) -> str:
-    """Why a file's text is no copy of these, read back as any file is; "" when every one of them is
-    in it, unchanged.
+    """Why a file's text is no copy of these, read back as any file is; "" when every one of them
+    is in it, unchanged.
     """
     try:
         read = read_file(text)
@@ -285,8 +285,8 @@ def _name(document: dict[str, Any]) -> str:
 
 
 def reminder(about: Any, now: str) -> str:
-    """Why it is time for an export: after MOST_SAVES saves, or MOST_DAYS days with any; "" when it
-    is not.
+    """Why it is time for an export: after MOST_SAVES saves, or MOST_DAYS days with any; "" when
+    it is not.
 
     about  {"saves": since the last export, "exported": its moment or None, "first": moment of the
            first of these saves};  now  a moment

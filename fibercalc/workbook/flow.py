@@ -39,8 +39,8 @@ def offers(card: Card, records: list[dict[str, Any]], settings: Settings) -> lis
 
     A record brings along what the ones that it leads to can fill in: a plan its products, their
     colorways, their bases. A list that has a row for each record of a kind takes those that it
-    leads to, or all of them. What does not fit is no reason to say nothing: "why" is the line that
-    says what stays out, and values are empty where that is all of it.
+    leads to, or all of them. What does not fit is no reason to say nothing: "why" is the line
+    that says what stays out, and values are empty where that is all of it.
     """
     wanted: dict[str, list[Input[Any] | Rows[Any]]] = {}
     for item in card.inputs:
@@ -171,8 +171,8 @@ class _Filling:
                     self.amounts.append(written(reading.amount, self.settings))
 
     def take_all(self, item: Rows[Any], documents: list[dict[str, Any]]) -> bool:
-        """A row for each of these records; in the order of their days where their kind has one, and
-        then of too many the newest.
+        """A row for each of these records; in the order of their days where their kind has one,
+        and then of too many the newest.
         """
         day = KINDS[documents[0]["kind"]].newest if documents else ""
         if day:
@@ -221,8 +221,8 @@ class _Filling:
         return True
 
     def _another_list(self, item: Rows[Any], rows: list[tuple[dict[str, Any], str]]) -> bool:
-        """Whether no row of a record's list says the first amount that the card asks for: the parts
-        of a set are no colors of a kit.
+        """Whether no row of a record's list says the first amount that the card asks for: the
+        parts of a set are no colors of a kit.
         """
         for each in item.fields:
             readings = (
@@ -239,8 +239,8 @@ class _Filling:
         return False
 
     def _reading(self, document: dict[str, Any], field: str) -> Reading | None:
-        """A field as read, through "product>name" one of the record that it names; None where there
-        is no such field.
+        """A field as read, through "product>name" one of the record that it names; None where
+        there is no such field.
         """
         field, _, further = field.partition(">")
         kind = KINDS[document["kind"]]
@@ -255,8 +255,8 @@ class _Filling:
 
 
 def _misfit(each: Input[Any], reading: Reading) -> str:
-    """Why a text cannot stand in an input, in a few words; "" when it can. Half a hazard phrase is
-    none, so nothing is cut.
+    """Why a text cannot stand in an input, in a few words; "" when it can. Half a hazard phrase
+    is none, so nothing is cut.
     """
     if each.kind == CHOICE and _word(reading.text, each.options) is None:
         return f"no word here for “{reading.text}”"

@@ -1,6 +1,6 @@
-"""The workbook grows out of My bench: its saved bases become base records, a lot named there a mill
-lot. What it holds besides (units, reels, scales, water, pots) stays My bench's and travels in
-the same file.
+"""The workbook grows out of My bench: its saved bases become base records, a lot named there a
+mill lot. What it holds besides (units, reels, scales, water, pots) stays My bench's and
+travels in the same file.
 """
 
 import re
@@ -15,8 +15,8 @@ BLEND = re.compile(r"(\d{1,3}(?:/\d{1,3})*) (.+)")
 
 
 def records_of_bench(record: dict[str, Any]) -> list[dict[str, Any]]:
-    """Base and mill lot records for a bench record as read. The same bench gives the same records,
-    so bringing it in twice adds none.
+    """Base and mill lot records for a bench record as read. The same bench gives the same
+    records, so bringing it in twice adds none.
     """
     found = []
     taken: set[str] = set()
@@ -52,8 +52,8 @@ def records_of_bench(record: dict[str, Any]) -> list[dict[str, Any]]:
 
 
 def bench_and_records(data: Any) -> tuple[dict[str, Any], list[dict[str, Any]], list[str]]:
-    """A bench file of any schema: the bench record in its newest, the records that come of it, and
-    notes on what could not be read.
+    """A bench file of any schema: the bench record in its newest, the records that come of it,
+    and notes on what could not be read.
     """
     record, notes = bench.read_record(data)
     return record, records_of_bench(record), notes

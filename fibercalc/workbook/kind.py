@@ -1,8 +1,8 @@
-"""How a kind of record is declared: fields as a card's inputs, which make its form, its checks, its
-file format and its schema.
+"""How a kind of record is declared: fields as a card's inputs, which make its form, its checks,
+its file format and its schema.
 
-Every number in a record says how it is known. A field that names another record holds that record's
-id.
+Every number in a record says how it is known. A field that names another record holds that
+record's id.
 """
 
 from collections.abc import Callable, Mapping
@@ -34,11 +34,11 @@ class Kind:
     about   one sentence: what it is for
     fields  its inputs and lists, all of them optional but the one that names it
     title   the field that names a record;  shown  the fields that its line in the list shows
-    newest  its date field by which a card's list that cannot hold all of them takes the newest; ""
-            where each counts
-    refers  field (or "list.field") -> the kind of the record that it names derived what can be said
-            of a record in one line, for a card that asks for it so: name -> function of the record
-            and of all records by id
+    newest  its date field by which a card's list that cannot hold all of them takes the newest;
+            "" where each counts
+    refers  field (or "list.field") -> the kind of the record that it names
+    derived what can be said of a record in one line, for a card that asks for it so: name ->
+    function of the record and of all records by id
     """
 
     id: str

@@ -63,8 +63,8 @@ def shades_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> s
 
 
 def skeins_line(document: dict[str, Any], by_id: dict[str, dict[str, Any]]) -> str:
-    """How many full skeins go into one of a product, of a set the share of them that its small ones
-    are; "" where no part is written down.
+    """How many full skeins go into one of a product, of a set the share of them that its small
+    ones are; "" where no part is written down.
     """
     parts = _parts(document, by_id)
     per = _count(document["values"], "small", 1) if document["values"].get("sort") in SETS else 1

@@ -177,8 +177,8 @@ def with_own_rules(kind: Kind, given: Given) -> Given:
 
 
 def looks_like_a_customer(text: str, numbers: bool = True) -> bool:
-    """Whether a text holds what looks like an e-mail address or, with numbers, a telephone number.
-    Days are neither.
+    """Whether a text holds what looks like an e-mail address or, with numbers, a telephone
+    number. Days are neither.
     """
     text = DAY.sub(" ", text)
     if "@" in text and MAIL.search(

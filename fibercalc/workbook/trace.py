@@ -9,8 +9,8 @@ from .records import references, title_of
 
 @dataclass
 class Traced:
-    """One dye lot: what it came of and where it went. Records are documents; orders are (order, how
-    many: a canonical text or "").
+    """One dye lot: what it came of and where it went. Records are documents; orders are (order,
+    how many: a canonical text or "").
     """
 
     lot: dict[str, Any]

@@ -1,7 +1,8 @@
 """Blends: regain, density and shares of a yarn of more than one fiber.
 
-Shares are given by name, in percent, and must add up to 100. Agreed allowances belong to dry shares; a label usually states
-shares of the conditioned weight, so the two are turned into each other here.
+Shares are given by name, in percent, and must add up to 100. Agreed allowances belong to dry
+shares; a label usually states shares of the conditioned weight, so the two are turned into each
+other here.
 """
 
 from collections.abc import Mapping, Sequence
@@ -19,7 +20,8 @@ def blend_regain(dry_shares: Mapping[str, float], regains: Mapping[str, float]) 
 
     dry_shares  % of the dry weight by fiber, each 0 or more, together 100 (within 0.5)
     regains     % by fiber, 0 to 60, for every fiber in dry_shares
-    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber with no regain.
+    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber
+    with no regain.
     Source: EU rule for agreed allowances of mixtures (ec-allowances-1998).
     """
     together = _together(dry_shares)
@@ -28,7 +30,8 @@ def blend_regain(dry_shares: Mapping[str, float], regains: Mapping[str, float]) 
 
 
 def dry_parts(share: float, regain: float) -> float:
-    """What is left of a fiber's share when its water is taken out, in parts that together are less than 100.
+    """What is left of a fiber's share when its water is taken out, in parts that together are
+    less than 100.
 
     share   % of the weight with the fiber at its regain, 0 or more
     regain  % of the fiber's dry weight, 0 to 60
@@ -57,12 +60,14 @@ def share_of(parts: float, all_parts: Sequence[float]) -> float:
 def dry_share(
     fiber: str, conditioned_shares: Mapping[str, float], regains: Mapping[str, float]
 ) -> float:
-    """One fiber's share of the dry weight, %, from shares of the weight with each fiber at its regain.
+    """One fiber's share of the dry weight, %, from shares of the weight with each fiber at its
+    regain.
 
     fiber               the one asked for
     conditioned_shares  % by fiber, each 0 or more, together 100 (within 0.5)
     regains             % by fiber, 0 to 60, for every fiber in conditioned_shares
-    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber that has none.
+    Raises OutOfRange for shares that do not add up or a regain out of range; KeyError for a fiber
+    that has none.
     Source: definition of regain (astm-d1909-extract).
     """
     _together(conditioned_shares)
@@ -76,7 +81,8 @@ def blend_density(shares: Mapping[str, float], densities: Mapping[str, float]) -
 
     shares     % of the weight by fiber, each 0 or more, together 100 (within 0.5)
     densities  g/cm3 by fiber, 0.8 to 3, for every fiber in shares
-    Raises OutOfRange for shares that do not add up or a density out of range; KeyError for a fiber with no density.
+    Raises OutOfRange for shares that do not add up or a density out of range; KeyError for a
+    fiber with no density.
     Source: arithmetic (volumes add).
     """
     together = _together(shares)

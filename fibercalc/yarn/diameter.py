@@ -1,8 +1,9 @@
 """Yarn diameter calculated from its count, three ways.
 
-Which for what: the solid model when the fiber and how tightly it is packed are known (it is the definition of packing fraction);
-Peirce for cotton and close-spun yarn inside cloth geometry; Ashenhurst for setts, with the kind of yarn in its constant.
-None of them is what a relaxed hand wrap measures: that is about twice as thick.
+Which for what: the solid model when the fiber and how tightly it is packed are known (it is the
+definition of packing fraction); Peirce for cotton and close-spun yarn inside cloth geometry;
+Ashenhurst for setts, with the kind of yarn in its constant. None of them is what a relaxed hand
+wrap measures: that is about twice as thick.
 """
 
 from math import pi
@@ -32,9 +33,11 @@ def solid_diameter(tex: float, fiber_density: float, packing_fraction: float) ->
 
     tex               g per 1,000 m, 0.001 to 10,000,000
     fiber_density     g/cm3, 0.8 to 3
-    packing_fraction  share of the yarn's volume filled by fiber, 0.05 to 0.91 (0.907 is parallel rods with no gaps left)
+    packing_fraction  share of the yarn's volume filled by fiber, 0.05 to 0.91 (0.907 is parallel
+                      rods with no gaps left)
     Raises OutOfRange outside these.
-    Source: arithmetic (area of a circle); typical packing 0.60 close-spun, 0.30 to 0.45 soft and woolen is from memory (trade-memory).
+    Source: arithmetic (area of a circle); typical packing 0.60 close-spun, 0.30 to 0.45 soft and
+    woolen is from memory (trade-memory).
     """
     require("tex", tex, FINEST_TEX, COARSEST_TEX)
     require("fiber_density", fiber_density, 0.8, 3.0)
@@ -44,7 +47,8 @@ def solid_diameter(tex: float, fiber_density: float, packing_fraction: float) ->
 
 
 def peirce_diameter(tex: float) -> float:
-    """Diameter, mm, after Peirce: 1 / (28 x square root of cotton count) inches. For cotton, moderately compressed.
+    """Diameter, mm, after Peirce: 1 / (28 x square root of cotton count) inches. For cotton,
+    moderately compressed.
 
     tex  g per 1,000 m, 0.001 to 10,000,000
     Raises OutOfRange outside this.

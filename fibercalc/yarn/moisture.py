@@ -1,7 +1,7 @@
 """Weight of yarn at one dampness from its weight at another.
 
-Regain is water as a percentage of the oven-dry fiber. Only the oven-dry weight belongs to the yarn; the rest is weather. So two
-weights are compared by taking both to the same regain.
+Regain is water as a percentage of the oven-dry fiber. Only the oven-dry weight belongs to the
+yarn; the rest is weather. So two weights are compared by taking both to the same regain.
 """
 
 from ..core.problem import require

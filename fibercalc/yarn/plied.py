@@ -1,7 +1,8 @@
 """Plied yarn from its singles, and what plying takes up.
 
-Take-up is the share of a single's length that is lost when it winds around the others. It is 0 when the count is nominal.
-Ply twist laid against the singles' twist also opens the singles, so a measured take-up can be smaller than the helix alone says.
+Take-up is the share of a single's length that is lost when it winds around the others. It is 0
+when the count is nominal. Ply twist laid against the singles' twist also opens the singles, so a
+measured take-up can be smaller than the helix alone says.
 """
 
 from collections.abc import Sequence
@@ -24,7 +25,8 @@ def plied_tex(singles: Sequence[float], take_up: float = 0.0) -> float:
 
 
 def plied_count(singles: Sequence[float], take_up: float = 0.0) -> float:
-    """Count of a plied yarn in the same indirect system as its singles: one over the sum of one over each.
+    """Count of a plied yarn in the same indirect system as its singles: one over the sum of one
+    over each.
 
     singles  indirect count of each single (all in one system), one or more, each above 0
     take_up  % of a single's length lost in plying, 0 to 50

@@ -1,7 +1,8 @@
-"""What may be printed on a label: whole units, rounded so that they never promise more than there is.
+"""What may be printed on a label: whole units, rounded so that they never promise more than there
+is.
 
-100 g / 420 m is 459 yd and not 460: 459.3 yards are there. Each unit is rounded down from the exact length, not from another
-rounded figure.
+100 g / 420 m is 459 yd and not 460: 459.3 yards are there. Each unit is rounded down from the
+exact length, not from another rounded figure.
 """
 
 from math import ceil, floor

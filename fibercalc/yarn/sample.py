@@ -1,10 +1,12 @@
 """Several skeins measured: their mean, their spread, and the put-up that may be printed.
 
-Which limit is for what. The published rule for packages is that the *average* must not be below the label, so the figure to print
-is a lower limit of the mean: one-sided, 95 %, with Student's t because the spread itself is known from a few skeins only. That
-says nothing of a single skein; for one buyer's one skein use the lower limit of the next skein. A tolerance limit ("95 % sure
-that 95 % of all skeins are above") was left out: from three to six skeins it is so low that nobody could print it.
-All of them take skeins picked at random from one delivery, with lengths scattered as a normal distribution.
+Which limit is for what. The published rule for packages is that the *average* must not be below
+the label, so the figure to print is a lower limit of the mean: one-sided, 95 %, with Student's t
+because the spread itself is known from a few skeins only. That says nothing of a single skein;
+for one buyer's one skein use the lower limit of the next skein. A tolerance limit ("95 % sure
+that 95 % of all skeins are above") was left out: from three to six skeins it is so low that
+nobody could print it. All of them take skeins picked at random from one delivery, with lengths
+scattered as a normal distribution.
 """
 
 from collections.abc import Sequence
@@ -29,7 +31,8 @@ def mean(values: Sequence[float]) -> float:
 
 
 def standard_deviation(values: Sequence[float]) -> float:
-    """Standard deviation estimated from a sample (divided by one less than their number), in the values' own unit.
+    """Standard deviation estimated from a sample (divided by one less than their number), in the
+    values' own unit.
 
     values  two or more numbers
     Raises OutOfRange when there are fewer than two.
@@ -59,7 +62,8 @@ def lower_limit_of_mean(
     confidence: float = 95.0,
     t: float | None = None,
 ) -> float:
-    """The put-up to print: the average of the whole delivery is above this, with the stated confidence.
+    """The put-up to print: the average of the whole delivery is above this, with the stated
+    confidence.
 
     sample_mean  mean of the skeins measured
     deviation    their standard deviation, 0 or more
@@ -67,7 +71,8 @@ def lower_limit_of_mean(
     confidence   %, 50 to 99.9, one-sided
     t            Student's t for that confidence and count, where it is known already
     Raises OutOfRange outside these.
-    Source: IUPAC, confidence limits, one-sided (iupac-confidence-limits); average rule of Directive 76/211/EEC (directive-76-211).
+    Source: IUPAC, confidence limits, one-sided (iupac-confidence-limits); average rule of
+    Directive 76/211/EEC (directive-76-211).
     """
     require("sample_mean", sample_mean, -LARGEST, LARGEST)
     return sample_mean - _t_times_error(deviation, count, confidence, t)

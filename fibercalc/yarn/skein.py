@@ -1,7 +1,8 @@
 """Length of yarn in a skein: by turns of a reel, and by weighing a measured sample.
 
-By turns is good when the circumference was measured on yarn at winding tension and the stretch is known; by weight is good when
-the sample is long and both were weighed equally dry. Their spreads say which to trust today.
+By turns is good when the circumference was measured on yarn at winding tension and the stretch is
+known; by weight is good when the sample is long and both were weighed equally dry. Their spreads
+say which to trust today.
 """
 
 from ..core.problem import require

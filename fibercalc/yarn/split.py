@@ -1,7 +1,8 @@
 """Full skeins into small ones: how many, what is left, and whether the last one is short.
 
-The same arithmetic holds by length and by weight, so these functions take any one unit throughout. A loss share (knots, a weak
-place, what sticks to the swift) comes off the skein first; each small skein then takes what is wanted and its own loss (ties, ends).
+The same arithmetic holds by length and by weight, so these functions take any one unit
+throughout. A loss share (knots, a weak place, what sticks to the swift) comes off the skein
+first; each small skein then takes what is wanted and its own loss (ties, ends).
 """
 
 from ..core.problem import require
@@ -37,7 +38,8 @@ def small_skeins(usable: float, wanted: float, loss_per_cut: float = 0.0) -> int
 
 
 def left_over(usable: float, count: int, wanted: float, loss_per_cut: float = 0.0) -> float:
-    """What is left after count small skeins, in the same unit. Below 0 when there is not enough for them.
+    """What is left after count small skeins, in the same unit. Below 0 when there is not enough
+    for them.
 
     usable        what can be wound, m or g, 0 or more
     count         small skeins wound, 0 or more
@@ -54,7 +56,8 @@ def left_over(usable: float, count: int, wanted: float, loss_per_cut: float = 0.
 
 
 def margin_of_last(usable: float, count: int, wanted: float, loss_per_cut: float = 0.0) -> float:
-    """How much more than wanted is there for the last of count small skeins; below 0, the last one is short by that much.
+    """How much more than wanted is there for the last of count small skeins; below 0, the last
+    one is short by that much.
 
     usable        what can be wound, m or g, 0 or more
     count         small skeins planned, 1 or more
@@ -70,7 +73,8 @@ def margin_of_last(usable: float, count: int, wanted: float, loss_per_cut: float
 def most_turns_for_count(
     usable_length: float, count: int, turn_length: float, loss_per_cut: float = 0.0
 ) -> int:
-    """Most whole turns that each small skein can have when count of them must come out of one skein; 0 when not one turn fits.
+    """Most whole turns that each small skein can have when count of them must come out of one
+    skein; 0 when not one turn fits.
 
     usable_length  m, 0 or more
     count          small skeins wanted, 1 or more
@@ -92,7 +96,8 @@ def full_skeins_for(count: int, per_skein: int) -> int:
     count      small skeins wanted, 0 or more
     per_skein  small skeins out of one full skein, 1 or more
     Raises OutOfRange outside these.
-    Source: common practice (rounded up). When shades are dyed whole, ask for each shade by itself and add.
+    Source: common practice (rounded up). When shades are dyed whole, ask for each shade by itself
+    and add.
     """
     require("count", count, 0.0)
     require("per_skein", per_skein, 1.0)

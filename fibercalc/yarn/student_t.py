@@ -1,6 +1,7 @@
 """Student's t distribution, for the few skeins a maker has time to measure.
 
-Whole degrees of freedom have a finite sum in sines and cosines, so nothing is approximated and nothing need be installed.
+Whole degrees of freedom have a finite sum in sines and cosines, so nothing is approximated and
+nothing need be installed.
 """
 
 from functools import cache
@@ -18,7 +19,8 @@ def share_below(t: float, degrees: int) -> float:
     t        any number from -1e9 to 1e9
     degrees  degrees of freedom, a whole number from 1 to 10,000
     Raises OutOfRange outside these.
-    Source: Abramowitz and Stegun 26.7.3, 26.7.4 (abramowitz-stegun, from memory); checked against a printed table (student-table).
+    Source: Abramowitz and Stegun 26.7.3, 26.7.4 (abramowitz-stegun, from memory); checked against
+    a printed table (student-table).
     """
     require("t", t, -LARGEST_T, LARGEST_T)
     _require_degrees(degrees)
@@ -44,7 +46,8 @@ def quantile(share: float, degrees: int) -> float:
     share    %, 0.1 to 99.9
     degrees  degrees of freedom, a whole number from 1 to 10,000
     Raises OutOfRange outside these.
-    Source: Abramowitz and Stegun 26.7.3, 26.7.4 (abramowitz-stegun, from memory); checked against a printed table (student-table).
+    Source: Abramowitz and Stegun 26.7.3, 26.7.4 (abramowitz-stegun, from memory); checked against
+    a printed table (student-table).
     """
     require("share", share, 0.1, 99.9)
     _require_degrees(degrees)

@@ -1,5 +1,5 @@
-"""Exact labels: what stands where on a small piece of paper, laid out in millimeters, and how many
-go on a sheet. Knows no trade.
+"""Exact labels: what stands where on a small piece of paper, laid out in millimeters, and how
+many go on a sheet. Knows no trade.
 """
 
 from .label import LEAST, Area, Block, Code, Label, TooLong, laid_out, smallest

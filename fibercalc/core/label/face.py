@@ -1,5 +1,5 @@
-"""How wide words stand on a label: advance widths of the book's sans face, so that a label is laid
-out before any browser draws it.
+"""How wide words stand on a label: advance widths of the book's sans face, so that a label is
+laid out before any browser draws it.
 
 Measured at 1,000 units to the em, each rounded up to 20, so that a line is never wider than this
 says (kerning only tightens it). A letter that the face lacks comes from whatever face the machine

@@ -72,8 +72,8 @@ class Code:
 
 @dataclass(frozen=True)
 class Label:
-    """One label: width and height, mm; its areas; codes; rules (x1, y1, x2, y2), dashed ones where
-    it is folded; a hole (x, y, radius).
+    """One label: width and height, mm; its areas; codes; rules (x1, y1, x2, y2), dashed ones
+    where it is folded; a hole (x, y, radius).
     """
 
     name: str
@@ -89,8 +89,8 @@ class Label:
 
 @dataclass(frozen=True)
 class Line:
-    """A line in its place: x of its anchor and y of its foot, mm; size in pt; wide is what it takes
-    at most, mm.
+    """A line in its place: x of its anchor and y of its foot, mm; size in pt; wide is what it
+    takes at most, mm.
     """
 
     x: float
@@ -156,8 +156,8 @@ def fitted(area: Area) -> tuple[list[Line], list[str]]:
 
 
 def _block(block: Block, width: float, size: float) -> tuple[float, list[str]]:
-    """The size, from the one given down, at which a block takes no more lines than it may; no lines
-    where there is none.
+    """The size, from the one given down, at which a block takes no more lines than it may; no
+    lines where there is none.
     """
     least = min(block.least, size)
     while True:

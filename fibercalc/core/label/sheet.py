@@ -55,8 +55,8 @@ class Sheets:
 
 
 def fits_on(page: str, width: float, height: float, gap: float = 0.0) -> tuple[int, int]:
-    """How many labels go across and down a sheet, of a width and height in mm. Raises KeyError for
-    a page that is not known.
+    """How many labels go across and down a sheet, of a width and height in mm. Raises KeyError
+    for a page that is not known.
     """
     wide, high = usable(page)
     return floor((wide + gap) / (width + gap) + 1e-9), floor((high + gap) / (height + gap) + 1e-9)
@@ -69,8 +69,8 @@ def usable(page: str) -> tuple[float, float]:
 
 
 def grid(page: str, width: float, height: float, gap: float = 0.0) -> list[tuple[float, float]]:
-    """The top left corners of the labels of one sheet, mm, row by row; the block of them stands in
-    the middle of the sheet's width.
+    """The top left corners of the labels of one sheet, mm, row by row; the block of them stands
+    in the middle of the sheet's width.
     """
     across, down = fits_on(page, width, height, gap)
     left = (PAGES[page][0] - across * (width + gap) + gap) / 2

@@ -1,5 +1,5 @@
-"""Pictures as SVG text, drawn to be read at 358 px wide and in black and white, each with the words
-that stand for it.
+"""Pictures as SVG text, drawn to be read at 358 px wide and in black and white, each with the
+words that stand for it.
 """
 
 from .contrast import against, dash_of

@@ -1,5 +1,5 @@
-"""Colors of yarn told apart without color: each has a line of its own, black or white, whichever is
-seen on it.
+"""Colors of yarn told apart without color: each has a line of its own, black or white, whichever
+is seen on it.
 """
 
 from ..color import lab_from_hex

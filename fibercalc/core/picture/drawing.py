@@ -30,8 +30,8 @@ def n(value: float) -> str:
 
 
 def short(name: str, most: int) -> str:
-    """A name in so many characters: its beginning and its end, since the names of one studio often
-    differ only there.
+    """A name in so many characters: its beginning and its end, since the names of one studio
+    often differ only there.
     """
     if len(name) <= most:
         return name

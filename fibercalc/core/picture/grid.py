@@ -1,9 +1,9 @@
 """A part of a drawing ruled in threads: cloth of 400 by 400 threads as a few elements.
 
-A thread that goes up and down in a regular order is one dashed line. So cloth is bands of weft, and
-over them the warp as dashed lines, each color and each column of the repeat as one path. Rejected:
-a box for each crossing (160,000 of them), and patterns or masks, which need names of their own in
-the page and vanish where the first picture of that name is hidden.
+A thread that goes up and down in a regular order is one dashed line. So cloth is bands of weft,
+and over them the warp as dashed lines, each color and each column of the repeat as one path.
+Rejected: a box for each crossing (160,000 of them), and patterns or masks, which need names of
+their own in the page and vanish where the first picture of that name is hidden.
 """
 
 from collections.abc import Sequence
@@ -32,8 +32,8 @@ class Grid:
         width: float = 0.0,
         opacity: float = 1.0,
     ) -> None:
-        """Many boxes (first column, first row, columns, rows) as one path; width of the outline in
-        sheet units; opacity of the filling 0 to 1.
+        """Many boxes (first column, first row, columns, rows) as one path; width of the outline
+        in sheet units; opacity of the filling 0 to 1.
         """
         if boxes:
             data = "".join(f"M{x} {y}h{wide}v{high}h{-wide}z" for x, y, wide, high in boxes)

@@ -1,4 +1,6 @@
-"""Wall charts of the dye chapter: tables and pictures made by the chapter's own formulas, each on one printed page."""
+"""Wall charts of the dye chapter: tables and pictures made by the chapter's own formulas, each on
+one printed page.
+"""
 
 from .acids import acid_equivalence
 from .bath import auxiliaries, liquor_ratios, steam_times

@@ -1,4 +1,6 @@
-"""Charts of the bath: acids, alkalis and salts with their published ranges, liquor ratios, steam setting."""
+"""Charts of the bath: acids, alkalis and salts with their published ranges, liquor ratios, steam
+setting.
+"""
 
 from ...core.answer import Table
 from ...core.marks import meaning
@@ -7,9 +9,11 @@ from .cells import between, named_sources
 
 
 def auxiliaries() -> list[Table]:
-    """What goes into the bath beside the dye: on the fiber's weight for acid dyes, by the liter for reactive ones.
+    """What goes into the bath beside the dye: on the fiber's weight for acid dyes, by the liter
+    for reactive ones.
 
-    Source: trade pages (trade-page-small-lots), one paper (cotton-depth-2016), memory of textbooks (dyeing-textbook).
+    Source: trade pages (trade-page-small-lots), one paper (cotton-depth-2016), memory of
+    textbooks (dyeing-textbook).
     """
     table = read_table("dye", "auxiliaries")
     classes = {row["key"]: row["label"] for row in read_table("dye", "dye-classes").rows}

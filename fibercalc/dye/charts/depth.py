@@ -39,7 +39,8 @@ def depth_words() -> list[Table]:
 
 
 def depth_to_volume() -> list[Table]:
-    """Milliliters of stock for a depth of shade on 50 to 600 g, from an everyday and from a weak stock.
+    """Milliliters of stock for a depth of shade on 50 to 600 g, from an everyday and from a weak
+    stock.
 
     Source: textile-pages-recipe (volume = weight x depth / strength).
     """

@@ -1,4 +1,6 @@
-"""Charts of stock solutions: powder for a volume, thinning, what a scale's error does, which strength for what."""
+"""Charts of stock solutions: powder for a volume, thinning, what a scale's error does, which
+strength for what.
+"""
 
 from ...core.answer import Table
 from ...core.number import write_number, write_plain
@@ -45,7 +47,8 @@ def stock_strengths() -> list[Table]:
 def stock_makeup() -> list[Table]:
     """Powder for a final volume of stock, thinning a stronger stock, and what weighing errors do.
 
-    Source: arithmetic (strength is grams in 100 mL of finished stock); errors of scale and jug are common practice.
+    Source: arithmetic (strength is grams in 100 mL of finished stock); errors of scale and jug
+    are common practice.
     """
     volume, stocks = THINNED
     makes = tuple(

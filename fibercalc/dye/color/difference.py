@@ -1,7 +1,8 @@
 """How different two colors look: CIEDE2000, written out here rather than fetched.
 
-A card with sixty steps asks for thousands of differences in one answer. A library would first have to be loaded in the browser (about
-0.4 s) and then takes three times as long for each; this one is held against two of them, and against the authors' printed pairs.
+A card with sixty steps asks for thousands of differences in one answer. A library would first
+have to be loaded in the browser (about 0.4 s) and then takes three times as long for each; this
+one is held against two of them, and against the authors' printed pairs.
 """
 
 from collections.abc import Sequence

@@ -1,8 +1,10 @@
-"""From colors back to dye: the recipe nearest to a color, and the nudge that brings a new lot nearer to an old one.
+"""From colors back to dye: the recipe nearest to a color, and the nudge that brings a new lot
+nearer to an old one.
 
-K/S is linear in dye, so a change of recipe is a small system of equations: one for each channel, weighted by how much a little K/S there moves
-the color in CIELAB, solved by least squares with a lower bound for each dye. The undyed fiber cancels in a nudge: only what one percent of
-each dye adds is used, so that a base or bath that took the recipe differently is allowed for.
+K/S is linear in dye, so a change of recipe is a small system of equations: one for each channel,
+weighted by how much a little K/S there moves the color in CIELAB, solved by least squares with a
+lower bound for each dye. The undyed fiber cancels in a nudge: only what one percent of each dye
+adds is used, so that a base or bath that took the recipe differently is allowed for.
 """
 
 from collections.abc import Sequence
@@ -15,14 +17,18 @@ from .channels import Three, lab_of
 from .difference import between
 from .kubelka_munk import MOST_PERCENT, Palette, absorption, color_from, reflectance
 
-STEADY = 1e-8  # of the largest term: keeps two dyes of nearly one color from being traded against each other in huge amounts
+# Of the largest term: keeps two dyes of nearly one color from being traded against each other in
+# huge amounts
+STEADY = 1e-8
 LITTLE = 0.02  # % of a dye: a change of less than this is small whatever was there
 NUDGE = 1e-4  # of K/S, for the slope of the color
 
 
 @dataclass(frozen=True)
 class Nudge:
-    """A changed recipe: change in percent of each dye, the whole new recipe, the color it should give, CIEDE2000 to the goal before and after."""
+    """A changed recipe: change in percent of each dye, the whole new recipe, the color it should
+    give, CIEDE2000 to the goal before and after.
+    """
 
     changes: tuple[float, ...]
     recipe: tuple[float, ...]
@@ -34,7 +40,8 @@ class Nudge:
 def nudge(
     palette: Palette, recipe: Sequence[float], old: Color, new: Color, only_add: bool = False
 ) -> Nudge:
-    """The change of recipe that should bring the next lot from the new lot's color to the old lot's.
+    """The change of recipe that should bring the next lot from the new lot's color to the old
+    lot's.
 
     palette   fiber and dyes; one dye alone may stand for the whole recipe, made weaker or stronger
     recipe    percent of each dye that the new lot was dyed with, 0 to 20
@@ -93,8 +100,9 @@ def gentlest_nudge(
     only_add: bool = False,
     enough: float = 1.0,
 ) -> Nudge:
-    """The smallest change of recipe that brings the next lot near enough: some dyes of like color could trade places in large amounts
-    for no visible gain, so every choice of dyes to change is tried and the one that changes them least, for their depth, is kept.
+    """The smallest change of recipe that brings the next lot near enough: some dyes of like color
+    could trade places in large amounts for no visible gain, so every choice of dyes to change
+    is tried and the one that changes them least, for their depth, is kept.
 
     palette   fiber and dyes
     recipe    percent of each dye that the new lot was dyed with, 0 to 20
@@ -142,9 +150,11 @@ def gentlest_nudge(
 def _nearest(
     dyes: Sequence[Three], goal: Three, wanted: Sequence[float], lows: Sequence[float]
 ) -> tuple[float, ...]:
-    """Amounts of dye, none under its low, whose K/S comes nearest to wanted as the eye sees it at the goal.
+    """Amounts of dye, none under its low, whose K/S comes nearest to wanted as the eye sees it at
+    the goal.
 
-    With three dyes at most every choice of dyes that stand at their low can be tried: eight small systems of equations.
+    With three dyes at most every choice of dyes that stand at their low can be tried: eight small
+    systems of equations.
     """
     slopes = _slopes(goal)
     columns = [

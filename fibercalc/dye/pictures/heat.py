@@ -29,7 +29,8 @@ def heat_picture(
     sign: str = "°C",
     cooling: Sequence[tuple[float, float]] = (),
 ) -> Picture:
-    """Temperature against time: ramps and holds as a line, cooling dashed, each point numbered and listed below with its clock time.
+    """Temperature against time: ramps and holds as a line, cooling dashed, each point numbered
+    and listed below with its clock time.
 
     points   (minutes from the beginning, temperature) as ramp.bath_program gives them
     words    what happens at each point ("into the bath", "hold ends")
@@ -75,7 +76,8 @@ def heat_picture(
         size=13,
         fill=MADDER,
     )
-    # Numbers stand near the base line, moved apart where points are close in time, each joined to its point; many stand in two rows.
+    # Numbers stand near the base line, moved apart where points are close in time, each joined to
+    # its point; many stand in two rows.
     gap = min(19.0, (RIGHT - LEFT - 18) / max(len(line) - 1, 1))
     for number, ((x, y), place) in enumerate(
         zip(line, moved_apart([x for x, _ in line], gap, LEFT + 9, RIGHT - 9)), 1

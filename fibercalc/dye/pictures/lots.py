@@ -12,7 +12,8 @@ LEFT, WIDE, HIGH = 6, 348, 84
 def lots_picture(
     names: Sequence[str], colors: Sequence[Color], differences: Sequence[str]
 ) -> Picture:
-    """Two or three lots, edge to edge, each with its lightness as number and bar, and the words for their differences beneath.
+    """Two or three lots, edge to edge, each with its lightness as number and bar, and the words
+    for their differences beneath.
 
     names        of the lots, short; longer than fifteen characters are cut
     colors       their colors, in the same order

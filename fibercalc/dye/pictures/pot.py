@@ -18,7 +18,8 @@ def pot_picture(
     water: float,
     write: Callable[[float], str],
 ) -> Picture:
-    """A pot cut open: yarn, the water it brings, all additions and the water that tops it up, as if they lay in layers.
+    """A pot cut open: yarn, the water it brings, all additions and the water that tops it up, as
+    if they lay in layers.
 
     brim       mL that the pot holds to the brim
     fill_line  mL that it may be filled to

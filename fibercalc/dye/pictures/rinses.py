@@ -1,4 +1,6 @@
-"""Color of each rinse on a logarithmic scale, where equal rinses make a straight line, drawn on to where it is good enough."""
+"""Color of each rinse on a logarithmic scale, where equal rinses make a straight line, drawn on
+to where it is good enough.
+"""
 
 from collections.abc import Sequence
 
@@ -13,7 +15,8 @@ FURTHEST = 40.0  # rinses drawn; more than that nobody does
 def rinses_picture(
     readings: Sequence[tuple[float, float]], fit: CarryOver, wanted: float
 ) -> Picture:
-    """Readings as dots, the fitted fall as a line with its range, and the color that is good enough.
+    """Readings as dots, the fitted fall as a line with its range, and the color that is good
+    enough.
 
     readings  (number of the rinse, color as % of the first bath) each, as for bleed.fit_carry_over
     fit       what it gave

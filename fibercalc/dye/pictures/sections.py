@@ -15,7 +15,8 @@ def sections_picture(
     volumes: Sequence[str],
     colors: Sequence[str] = (),
 ) -> Picture:
-    """Sections around the opened skein in proportion, numbered, with the liquor of each listed below.
+    """Sections around the opened skein in proportion, numbered, with the liquor of each listed
+    below.
 
     names    of the sections' colors
     masses   g of yarn in each, as paint.section_masses gives them

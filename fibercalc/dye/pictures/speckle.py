@@ -1,4 +1,6 @@
-"""Three skeins of one lot: as few spots, as many as meant, and as many spots as chance alone brings."""
+"""Three skeins of one lot: as few spots, as many as meant, and as many spots as chance alone
+brings.
+"""
 
 from ...core.answer import Picture
 from ...core.picture import INK, MADDER, SHEET, SOFT, Drawing

@@ -1,6 +1,8 @@
-"""A set of dyed skeins as swatches: one strip with its doses, or several ways of stepping beneath one another.
+"""A set of dyed skeins as swatches: one strip with its doses, or several ways of stepping beneath
+one another.
 
-A swatch is never the only bearer of a fact: steps are numbered, lightness is a bar, and differences are bars on one scale.
+A swatch is never the only bearer of a fact: steps are numbered, lightness is a bar, and
+differences are bars on one scale.
 """
 
 from collections.abc import Sequence
@@ -21,7 +23,8 @@ def strip_picture(
     """Every skein of a set: its number, its dose, its color and a bar for its lightness.
 
     colors  of the skeins, in order, up to 60
-    doses   for each the words beneath it, up to five characters ("1.92"); of one step for each skein
+    doses   for each the words beneath it, up to five characters ("1.92"); of one step for each
+            skein
     said    what the doses are
     Raises nothing.
     """

@@ -7,7 +7,9 @@ from .room import Load, Recipe, Room, stretches_of
 
 
 def ways_to_share(recipes: Sequence[Recipe], room: Room) -> list[list[Load]]:
-    """Every way worth trying, without repeats: loads for the largest pot, loads that every pot takes, and pots filled in turn."""
+    """Every way worth trying, without repeats: loads for the largest pot, loads that every pot
+    takes, and pots filled in turn.
+    """
     sizes = sorted(room.pots, reverse=True)
     ways = [[even_loads(recipe.skeins, sizes[0]) for recipe in recipes]]
     if sizes[-1] != sizes[0]:

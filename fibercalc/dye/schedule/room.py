@@ -1,4 +1,6 @@
-"""What a plan is made from: the room, the steps, and the loads with their stretches of steps that nothing may come between."""
+"""What a plan is made from: the room, the steps, and the loads with their stretches of steps that
+nothing may come between.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -15,8 +17,10 @@ MOST_OF_ANYTHING = 20
 
 @dataclass(frozen=True)
 class Step:
-    """One thing done to a load: its minutes and what it occupies; what is on a burner is in a pot. Hands and burner mean working
-    hours; a soak, or a bath that cools on its own, may run on overnight."""
+    """One thing done to a load: its minutes and what it occupies; what is on a burner is in a
+    pot. Hands and burner mean working hours; a soak, or a bath that cools on its own, may run
+    on overnight.
+    """
 
     name: str
     minutes: float
@@ -57,7 +61,8 @@ class Room:
 
 @dataclass(frozen=True)
 class Stretch:
-    """Steps that follow one another without a break: from filling a pot to turning its burner off, else one step alone.
+    """Steps that follow one another without a break: from filling a pot to turning its burner
+    off, else one step alone.
 
     burner   (offset, minutes) on the burner, or None
     hands    (offset, minutes) of each step that needs hands
@@ -77,7 +82,9 @@ class Stretch:
 
 @dataclass(frozen=True)
 class Load:
-    """One pot full: the place of its recipe, its skeins, its stretches, and which of them is the first and the last in a pot."""
+    """One pot full: the place of its recipe, its skeins, its stretches, and which of them is the
+    first and the last in a pot.
+    """
 
     recipe: int
     skeins: int
@@ -89,8 +96,8 @@ class Load:
 def stretches_of(steps: Sequence[Step]) -> tuple[Stretch, ...]:
     """Steps gathered into stretches; a step of no minutes is left out.
 
-    What is put into a pot by hand just before its burner is lit belongs to that stretch: a pot with dye and yarn in it does not
-    wait cold overnight. A soak in the pot may.
+    What is put into a pot by hand just before its burner is lit belongs to that stretch: a pot
+    with dye and yarn in it does not wait cold overnight. A soak in the pot may.
     """
     groups: list[list[Step]] = []
     for step in steps:

@@ -23,7 +23,7 @@ def moment(minute: float, opens: float) -> str:
 
 
 def load_table(plan: Plan, opens: float) -> Table:
-    """Every load with its color, skeins, pot and times, in the order in which they go into a pot."""
+    """Every load with its color, skeins, pot and times, in the order they go into a pot."""
     rows, steps = [], plan.steps
     for number, place in enumerate(plan.numbered, 1):
         load, own = plan.placing.loads[place], [one for one in steps if one.load == number]
@@ -67,7 +67,9 @@ def _later(minute: float, day: int, opens: float) -> str:
 
 
 def hands_table(plan: Plan, opens: float, day: int) -> Table:
-    """What to do next on one working day (from 1), in order of time: every step that begins with a person there."""
+    """What to do next on one working day (from 1), in order of time: every step that begins with
+    a person there.
+    """
     rows = []
     for one in plan.steps:
         if floor((one.start + NOISE) / DAY) + 1 != day:

@@ -1,4 +1,6 @@
-"""Wall charts of the knit chapter: tables and pictures made by the chapter's own formulas, each on one printed page."""
+"""Wall charts of the knit chapter: tables and pictures made by the chapter's own formulas, each
+on one printed page.
+"""
 
 from .bodies import body_measures, children_sizes, ease, men_sizes, women_sizes
 from .gauge import cast_on, gauge, swatch_error

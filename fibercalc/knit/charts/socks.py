@@ -19,7 +19,8 @@ MIDDLE_ROWS = 4.0
 
 
 def sock_rounds() -> list[Table]:
-    """Foot rounds between heel and toe by foot length and rows, and the short-row heel of each cylinder.
+    """Foot rounds between heel and toe by foot length and rows, and the short-row heel of each
+    cylinder.
 
     Source: arithmetic; heel and toe narrowed to a third of half the needles is common practice.
     """

@@ -21,8 +21,10 @@ def yarn_used_by_row(
     """Share of the yarn used against rows, with up to five marked rows listed below it.
 
     rows, first, grow, end_rows  the piece, as in left.share_used
-    marks                        what each marked row is and the row ("weighed", 120); drawn as numbered dots
-    stop                         the row at which the yarn is likely gone, where that is before the end; 0 for none
+    marks                        what each marked row is and the row ("weighed", 120); drawn as
+                                 numbered dots
+    stop                         the row at which the yarn is likely gone, where that is before
+                                 the end; 0 for none
     Raises OutOfRange as left.share_used does.
     """
     marks = list(marks)[:5]

@@ -18,7 +18,8 @@ def pace_timeline(
     quick: Sequence[PartDays],
     slow: Sequence[PartDays],
 ) -> Picture:
-    """A bar for each part from the day it is begun to the day it is done, its release as a triangle, the likely range of its end as a line.
+    """A bar for each part from the day it is begun to the day it is done, its release as a
+    triangle, the likely range of its end as a line.
 
     A bar that ends after the next release is hatched.
     names               of the parts, short; longer than nine characters are cut

@@ -1,4 +1,6 @@
-"""The outline of what is made, labeled with its measures: flat shapes in proportion; a sweater's sleeves only nearly, as they lie."""
+"""The outline of what is made, labeled with its measures: flat shapes in proportion; a sweater's
+sleeves only nearly, as they lie.
+"""
 
 from collections.abc import Callable
 from math import cos, pi, sin
@@ -101,7 +103,8 @@ def _sweater(case: SweaterMeasures, out: Outcome[Any]) -> Picture:
     half, half_neck, high = m.chest / 2, m.neck / 2 * 0.8, m.body + m.yoke
     drop = case.construction == "drop"
     sleeve, top, cuff = m.sleeve, (m.yoke if drop else m.upper_arm / 2), m.wrist / 2
-    # The sleeve hangs at about 60 degrees: its top edge runs on from the shoulder, so that it lies beside the body and not over it.
+    # The sleeve hangs at about 60 degrees: its top edge runs on from the shoulder, so that it lies
+    # beside the body and not over it.
     lean = pi / 3
     reach, fall = sleeve * cos(lean), sleeve * sin(lean)
     sheet = _Sheet(half + 2 * reach + 2 * cuff, max(high, m.yoke + fall) + 2, out)
@@ -309,5 +312,7 @@ DRAWN: dict[str, Callable[[Any, Outcome[Any]], Picture]] = {
 
 
 def schematic(make: str, case: Made, out: Outcome[Any]) -> Picture:
-    """The outline of what is made, labeled. make is a key of DRAWN; out writes amounts in the user's units."""
+    """The outline of what is made, labeled. make is a key of DRAWN; out writes amounts in the
+    user's units.
+    """
     return DRAWN[make](case, out)

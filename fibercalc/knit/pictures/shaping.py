@@ -13,7 +13,8 @@ INCREASE, DECREASE = 1, -1
 def shaped_row(gaps: Sequence[int], closed: bool, step: int, taken: int) -> Picture:
     """The stitches as they come off the left needle, wrapped in lines, each change marked.
 
-    A plain stitch is a small v; an increase is a triangle pointing up, a decrease one pointing down over the stitches it takes.
+    A plain stitch is a small v; an increase is a triangle pointing up, a decrease one pointing
+    down over the stitches it takes.
     gaps    plain stitches before each change (see shaping.even_gaps)
     closed  a round; a flat row has one gap more than changes
     step    stitches one change adds; below 0 for a decrease
@@ -83,7 +84,8 @@ def shaped_row(gaps: Sequence[int], closed: bool, step: int, taken: int) -> Pict
         ),
         size=13,
     )
-    # A make 1 is a stitch only once it is made; every other change is worked on stitches that are there.
+    # A make 1 is a stitch only once it is made; every other change is worked on stitches that are
+    # there.
     rest = (
         f"The first {shown:,} of {cells:,} are drawn."
         if shown < cells
@@ -105,11 +107,13 @@ def _few(gaps: Sequence[int]) -> str:
 
 
 def shaping_rows(takes: Sequence[int], rows: int) -> Picture:
-    """The edge that shaping over rows makes: a stair, rows from the bottom up, each shaping row with its number at the step.
+    """The edge that shaping over rows makes: a stair, rows from the bottom up, each shaping row
+    with its number at the step.
 
     takes  rows each change takes (see shaping.even_rows)
     rows   rows in all
-    Raises nothing. With more than 24 changes only the first, the last and every so many are numbered.
+    Raises nothing. With more than 24 changes only the first, the last and every so many are
+    numbered.
     """
     high = max(150.0, min(14.0 * len(takes), 320.0)) + 20
     drawing = Drawing(high + 44)

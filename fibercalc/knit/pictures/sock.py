@@ -105,7 +105,9 @@ def _pocket_words(pocket: tuple[int, int, int]) -> list[str]:
 
 
 def _pocket(drawing: Drawing, top: float, bottom: float) -> None:
-    """A short-row pocket bulges from the tube; its two slanting seams meet where the rows were shortest."""
+    """A short-row pocket bulges from the tube; its two slanting seams meet where the rows were
+    shortest.
+    """
     left, right, middle, out = (
         LEFT_EDGE,
         LEFT_EDGE + WIDE,

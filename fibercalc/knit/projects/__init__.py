@@ -1,1 +1,3 @@
-"""What can be made: each kind's measures as a class of parts, and its pieces of cloth, which the working names one by one."""
+"""What can be made: each kind's measures as a class of parts, and its pieces of cloth, which the
+working names one by one.
+"""

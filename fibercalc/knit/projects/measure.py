@@ -1,4 +1,6 @@
-"""What every kind of project is asked along with, how a measure of the cloth is asked for, and what a piece of it is."""
+"""What every kind of project is asked along with, how a measure of the cloth is asked for, and
+what a piece of it is.
+"""
 
 from __future__ import annotations
 

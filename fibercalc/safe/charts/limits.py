@@ -86,16 +86,17 @@ def label_limits() -> list[Table]:
 
 
 def _other_statements(key: str) -> str:
-    """Statements beside those of skin, eyes and airway, each with the strength it holds from, or "ask"."""
+    """Statements beside those of skin, eyes and airway, each with the strength it holds from, or
+    "ask".
+    """
     limits = acute_from(key) | dict(listed(key))
-    return (
-        ", ".join(
-            f"{code}"
-            f" {'ask' if limit is None else marked(f'{limit:.3g}', 'memory' if code == 'EUH208' else 'read')}"
-            for code, limit in limits.items()
-        )
-        or "–"
-    )
+    return ", ".join(f"{code} {_from(code, limit)}" for code, limit in limits.items()) or "–"
+
+
+def _from(code: str, limit: float | None) -> str:
+    if limit is None:
+        return "ask"
+    return marked(f"{limit:.3g}", "memory" if code == "EUH208" else "read")
 
 
 def burn_times() -> list[Table]:

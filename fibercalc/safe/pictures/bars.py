@@ -15,7 +15,8 @@ def shares_of_limit(
     at_limit: float = 1.0,
     most: float = 2.0,
 ) -> Picture:
-    """Each row's share of its limit as a bar with its range, the limit as a line; what lies beyond the sheet is cut and says so.
+    """Each row's share of its limit as a bar with its range, the limit as a line; what lies
+    beyond the sheet is cut and says so.
 
     title        the picture's title
     rows         label, share of the limit, low and high; up to four

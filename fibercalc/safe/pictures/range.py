@@ -7,7 +7,8 @@ from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SOFT, Drawing, Sca
 def ph_on_scale(
     ph: float, rough: float, low: float, high: float, target: float | None = None
 ) -> Picture:
-    """The reading with its roughness, the range between the limits, and the target where something is stirred in.
+    """The reading with its roughness, the range between the limits, and the target where
+    something is stirred in.
 
     ph, rough  the reading and its half-width
     low, high  the limits

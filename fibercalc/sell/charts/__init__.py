@@ -1,4 +1,6 @@
-"""Wall charts of the sell chapter: tables made by the chapter's own formulas, each on one printed page."""
+"""Wall charts of the sell chapter: tables made by the chapter's own formulas, each on one printed
+page.
+"""
 
 from .fair import fair_list, fair_pays
 from .labels import fiber_names, label_rules

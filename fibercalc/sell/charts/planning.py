@@ -1,4 +1,6 @@
-"""Charts of planning: a release's steps, a date wheel to cut out, full skeins for a numbered set, spares to make and to keep."""
+"""Charts of planning: a release's steps, a date wheel to cut out, full skeins for a numbered set,
+spares to make and to keep.
+"""
 
 from datetime import date
 from math import cos, pi, sin
@@ -74,7 +76,9 @@ def release_steps() -> list[Table]:
 
 
 def date_wheel() -> list[Picture | Table]:
-    """Two discs that turn on each other: the year outside, the steps before a start inside; and the same as a table. Source: arithmetic."""
+    """Two discs that turn on each other: the year outside, the steps before a start inside; and
+    the same as a table. Source: arithmetic.
+    """
     days = [(name, (START - day).days) for name, day in WHEEL]
     rows = tuple(
         (name[0].upper() + name[1:], str(count), f"{count / 7:.1f}".removesuffix(".0"))
@@ -173,7 +177,9 @@ def _steps(days: list[tuple[str, int]]) -> Picture:
 
 
 def set_skeins() -> list[Table]:
-    """Full skeins for a numbered set at five small ones from a skein: cut first, and dyed whole. Source: arithmetic."""
+    """Full skeins for a numbered set at five small ones from a skein: cut first, and dyed whole.
+    Source: arithmetic.
+    """
     days = (6, 7, 10, 12, 24, 31)
     rows = tuple(
         (
@@ -199,7 +205,9 @@ def set_skeins() -> list[Table]:
 
 
 def spares_chart() -> list[Table]:
-    """Skeins to dye for so many good ones, and spares to keep for lost parcels. Source: definition of the binomial distribution."""
+    """Skeins to dye for so many good ones, and spares to keep for lost parcels. Source:
+    definition of the binomial distribution.
+    """
     shares, counts = (1, 2, 3, 5, 8, 10), (4, 8, 12, 16, 20, 24, 30, 40, 60, 80, 100)
     note = (
         "Enough in 95 of 100 cases, each going wrong by itself. A whole pot that goes wrong is not"

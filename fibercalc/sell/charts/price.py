@@ -36,7 +36,8 @@ WORDS = (
 def price_words() -> list[Table]:
     """What the words of a price mean.
 
-    Source: definitions (arithmetic); wholesale at half and keystone, common practice from memory (trade-memory).
+    Source: definitions (arithmetic); wholesale at half and keystone, common practice from memory
+    (trade-memory).
     """
     return [
         Table(

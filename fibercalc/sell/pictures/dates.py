@@ -1,4 +1,6 @@
-"""A plan on a calendar: for each step the span from its last sure day to its last possible one, today as a line, closed days hatched."""
+"""A plan on a calendar: for each step the span from its last sure day to its last possible one,
+today as a line, closed days hatched.
+"""
 
 from collections.abc import Sequence
 from datetime import date, timedelta

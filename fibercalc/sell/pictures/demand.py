@@ -1,4 +1,6 @@
-"""Past releases as bars, those that sold out open to the right, with the count to have as a line through them."""
+"""Past releases as bars, those that sold out open to the right, with the count to have as a line
+through them.
+"""
 
 from collections.abc import Sequence
 
@@ -24,7 +26,8 @@ MOST = 16
 def demand_picture(
     releases: Sequence[tuple[str, float, float]], mean: float, low: float, high: float, count: float
 ) -> Picture:
-    """A bar for each release (name, offered, sold), then one for the demand to expect with its range, and a line at the count.
+    """A bar for each release (name, offered, sold), then one for the demand to expect with its
+    range, and a line at the count.
 
     Raises nothing. More than sixteen releases: the last ones are drawn.
     """

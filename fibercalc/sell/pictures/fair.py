@@ -1,4 +1,6 @@
-"""A fair's money against skeins sold: where it begins to pay, with and without a wage, and what past fairs sold."""
+"""A fair's money against skeins sold: where it begins to pay, with and without a wage, and what
+past fairs sold.
+"""
 
 from collections.abc import Callable, Sequence
 

@@ -1,4 +1,6 @@
-"""A kit's colors: the skeins given as boxes, what the pattern takes as a bar through them, and how far that may stray."""
+"""A kit's colors: the skeins given as boxes, what the pattern takes as a bar through them, and
+how far that may stray.
+"""
 
 from collections.abc import Sequence
 
@@ -9,7 +11,8 @@ LEFT, RIGHT, ROW = 8, 352, 60
 
 
 def kit_picture(colors: Sequence[tuple[str, int, float, float, float, str]]) -> Picture:
-    """A row for each color: (name, skeins given, need, its low and high end, all in skeins, and the words about it).
+    """A row for each color: (name, skeins given, need, its low and high end, all in skeins, and
+    the words about it).
 
     Raises nothing.
     """

@@ -1,4 +1,6 @@
-"""A label on the screen: the very drawing that is printed, in its true proportions, large enough to be read on a phone."""
+"""A label on the screen: the very drawing that is printed, in its true proportions, large enough
+to be read on a phone.
+"""
 
 from ...core.answer import Picture
 from ...core.label.draw import drawn

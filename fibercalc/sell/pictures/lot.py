@@ -15,7 +15,8 @@ def sample_dots(
     limits: Sequence[tuple[str, float]],
     written: Callable[[float], str],
 ) -> Picture:
-    """Skeins as dots stacked where they fall; the label a full line, the mean a wedge, limits broken lines with their names.
+    """Skeins as dots stacked where they fall; the label a full line, the mean a wedge, limits
+    broken lines with their names.
 
     values   measured, in the unit shown
     label    of the label, same unit

@@ -52,7 +52,8 @@ def where_it_goes(parts: Sequence[tuple[str, int]], written: Callable[[int], str
 def what_moves_it(
     rows: Sequence[tuple[str, float, float]], left: float, written: Callable[[float], str]
 ) -> Picture:
-    """What is left of one skein when one thing after another is a tenth less, and a tenth more: widest first.
+    """What is left of one skein when one thing after another is a tenth less, and a tenth more:
+    widest first.
 
     rows     (name, left with a tenth less of it, left with a tenth more), in the order shown
     left     as things are

@@ -6,7 +6,9 @@ BOX = "☐"
 
 
 def lot_card(lot: str, base: str, color: str, put_up: str) -> tuple[Table, ...]:
-    """From the pot to the shelf and to whoever has it; what is not known yet is a line to write on."""
+    """From the pot to the shelf and to whoever has it; what is not known yet is a line to write
+    on.
+    """
     head = Table(
         "This lot",
         ("What", "Here"),

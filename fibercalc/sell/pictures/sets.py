@@ -1,4 +1,6 @@
-"""The full skeins of a set in their shades: cut first beside dyed whole, with what is over hatched."""
+"""The full skeins of a set in their shades: cut first beside dyed whole, with what is over
+hatched.
+"""
 
 from collections.abc import Sequence
 
@@ -12,10 +14,12 @@ MOST_ROWS = 30
 def set_picture(
     shades: Sequence[str], cut_first: float, cut_over: float, each: int, each_over: float
 ) -> Picture:
-    """Two blocks of skeins, a column for each shade. Left blocks round up once, right ones shade by shade.
+    """Two blocks of skeins, a column for each shade. Left blocks round up once, right ones shade
+    by shade.
 
     shades     screen colors of the shades, in order, 1 to 60
-    cut_first  full skeins when cut first;  cut_over  of them, what is left as a share of one shade's column in skeins
+    cut_first  full skeins when cut first;  cut_over  of them, what is left as a share of one
+               shade's column in skeins
     each       full skeins of one shade when dyed whole;  each_over  of them, left over, in skeins
     Raises nothing.
     """

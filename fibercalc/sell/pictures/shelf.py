@@ -9,7 +9,8 @@ LEFT, RIGHT, ROW = 8, 352, 74
 
 
 def shelf_picture(lines: Sequence[tuple[str, float, float, float, float, float]]) -> Picture:
-    """Two bars for each line: (name, needed by plans, promised, to keep, on hand, ordered), in skeins.
+    """Two bars for each line: (name, needed by plans, promised, to keep, on hand, ordered), in
+    skeins.
 
     Raises nothing.
     """

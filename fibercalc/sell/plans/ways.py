@@ -1,7 +1,8 @@
 """What planning cards hand on: a kit's skeins to the dye room and the packing table, closed days,
 the first dye day.
 
-Each function takes the outcome of the card named in it and gives canonical texts, one dict for each row.
+Each function takes the outcome of the card named in it and gives canonical texts, one dict for
+each row.
 """
 
 from datetime import date

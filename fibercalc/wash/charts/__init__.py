@@ -1,4 +1,6 @@
-"""Wall charts of the wash chapter: tables and pictures made by the chapter's own formulas, each on one printed page."""
+"""Wall charts of the wash chapter: tables and pictures made by the chapter's own formulas, each
+on one printed page.
+"""
 
 from .care import care_dyes, care_fibers, care_words
 from .fastness import fluff_or_dye, gray_scales, tests_at_home

@@ -1,4 +1,6 @@
-"""Charts of fastness: the gray scales in numbers and words, tests side by side, fluff told from dye."""
+"""Charts of fastness: the gray scales in numbers and words, tests side by side, fluff told from
+dye.
+"""
 
 from ...core.answer import Table
 from ...core.marks import MARKS, marked, meaning
@@ -52,7 +54,8 @@ def gray_scales() -> list[Table]:
 def tests_at_home() -> list[Table]:
     """Wash and rub tests: the standard's way and the way at home.
 
-    Source: ISO 105-C06 (iso-105-c06, secondary), ISO 105-X12 (iso-105-x12); common practice at home.
+    Source: ISO 105-C06 (iso-105-c06, secondary), ISO 105-X12 (iso-105-x12); common practice at
+    home.
     """
     table, made = read_table("wash", "fastness-tests"), []
     for test in dict.fromkeys(row["test"] for row in table.rows):

@@ -1,4 +1,6 @@
-"""Changes in percent on one scale: what was to be expected as a band, what was measured as a mark."""
+"""Changes in percent on one scale: what was to be expected as a band, what was measured as a
+mark.
+"""
 
 from collections.abc import Sequence
 
@@ -9,7 +11,8 @@ LEFT, RIGHT, TOP, ROW = 64, 344, 10, 34
 
 
 def change_bars(title: str, rows: Sequence[tuple[str, float, float, float | None]]) -> Picture:
-    """One row for each direction: the expected range as a bar, the own change as a mark; zero as a line.
+    """One row for each direction: the expected range as a bar, the own change as a mark; zero as
+    a line.
 
     title  of the picture
     rows   (direction, lowest and highest expected change in %, own change in % or None)

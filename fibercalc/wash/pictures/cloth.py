@@ -1,4 +1,6 @@
-"""A cloth in several sizes, laid corner on corner in true proportion: before and after a wash, or as made and as wanted."""
+"""A cloth in several sizes, laid corner on corner in true proportion: before and after a wash, or
+as made and as wanted.
+"""
 
 from collections.abc import Sequence
 

@@ -1,4 +1,6 @@
-"""The nine steps of a gray scale as pairs of grays, and where one's own two colors stand among them."""
+"""The nine steps of a gray scale as pairs of grays, and where one's own two colors stand among
+them.
+"""
 
 from collections.abc import Sequence
 
@@ -7,10 +9,8 @@ from ...core.color import from_lab
 from ...core.picture import INK, MADDER, SOFT, Drawing
 
 LEFT, EACH, TOP, HIGH = 9, 38, 22, 58
-DARK, WHITE = (
-    40.0,
-    94.0,
-)  # L* that the pairs start from: a gray for change, a white for staining (our own, to be looked at only)
+# L* that the pairs start from: a gray for change, a white for staining (our own, to be looked at).
+DARK, WHITE = 40.0, 94.0
 
 
 def gray_pairs(
@@ -20,7 +20,8 @@ def gray_pairs(
     staining: bool,
     colors: tuple[str, str] | None,
 ) -> Picture:
-    """Nine pairs from 5 to 1, the span of the own grade as a bar below, and the own two colors where they are known.
+    """Nine pairs from 5 to 1, the span of the own grade as a bar below, and the own two colors
+    where they are known.
 
     steps     (step as written, CIELAB difference) from the best to the worst
     low       lower end of the own grade, 1 to 5

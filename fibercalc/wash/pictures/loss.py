@@ -1,4 +1,4 @@
-"""What was lost in a wash beside what can be dye: bars of grams, with what the scale leaves open."""
+"""What was lost in a wash beside what can be dye: grams, with what the scale leaves open."""
 
 from ...core.answer import Picture
 from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, SOFT, Drawing, Scale, nice_ticks

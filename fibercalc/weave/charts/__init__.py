@@ -1,4 +1,6 @@
-"""Wall charts of the weave chapter: tables made by the chapter's own formulas, each on one printed page."""
+"""Wall charts of the weave chapter: tables made by the chapter's own formulas, each on one
+printed page.
+"""
 
 from .draw_downs import draw_downs
 from .heddles import denting, ends_in_width, heddles

@@ -1,4 +1,6 @@
-"""Charts of heddles and reeds: exact numbers in inches and centimeters, denting orders, ends in a width."""
+"""Charts of heddles and reeds: exact numbers in inches and centimeters, denting orders, ends in a
+width.
+"""
 
 from ...core.answer import Table
 from ...core.marks import MARKS, meaning
@@ -13,7 +15,8 @@ REEDS = (6, 8, 10, 12, 15)
 def heddles() -> list[Table]:
     """Every heddle and reed by its number, exact in both systems.
 
-    Source: definition of the inch; trade pages for the inch numbers sold (trade-pages-reeds); which are rigid heddles from memory (trade-memory).
+    Source: definition of the inch; trade pages for the inch numbers sold (trade-pages-reeds);
+    which are rigid heddles from memory (trade-memory).
     """
     table, metric, inch = heddle_list(), [], []
     for row in table.rows:

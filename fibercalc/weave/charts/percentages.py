@@ -1,4 +1,6 @@
-"""Charts of what each percentage is a percentage of, with a chain worked through, and of crimp beside take-up."""
+"""Charts of what each percentage is a percentage of, with a chain worked through, and of crimp
+beside take-up.
+"""
 
 from ...core.answer import Table
 from ...core.marks import MARKS, meaning
@@ -22,7 +24,8 @@ CRIMPS = (1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25)
 def percentages() -> list[Table]:
     """Each percentage, what it is of, and a towel worked back through all of them.
 
-    Source: trade practice (trade-pages-warp); usual figures from memory (trade-memory); crimp after Peirce (peirce-1937).
+    Source: trade practice (trade-pages-warp); usual figures from memory (trade-memory); crimp
+    after Peirce (peirce-1937).
     """
     table = read_table("weave", "allowances")
     rows = tuple(

@@ -1,4 +1,6 @@
-"""Chart of weaves: crossings, floats, how closely each is set beside plain weave, and where it stands on a rigid heddle."""
+"""Chart of weaves: crossings, floats, how closely each is set beside plain weave, and where it
+stands on a rigid heddle.
+"""
 
 from ...core.answer import Table
 from ...core.marks import MARKS, meaning
@@ -10,7 +12,8 @@ from ..setting import average_float, interlacings, maximum_sett, sett_in_another
 def structures() -> list[Table]:
     """Weaves by their repeat, and how to weave them on a rigid heddle.
 
-    Source: arithmetic for what is counted in a repeat; the trade (trade-memory, common-practice) for the textured ones and the rigid heddle.
+    Source: arithmetic for what is counted in a repeat; the trade (trade-memory, common-practice)
+    for the textured ones and the rigid heddle.
     """
     table = interlacings()
     counted = tuple(

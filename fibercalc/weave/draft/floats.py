@@ -1,7 +1,9 @@
-"""How far a thread lies over others without being bound: along the warp, along the weft, on both faces, and around the edges.
+"""How far a thread lies over others without being bound: along the warp, along the weft, on both
+faces, and around the edges.
 
-The weft is one thread that goes to and fro. Where the outermost end lies on the same side in two picks that meet at that edge, the
-weft turns without catching it: its float runs on around the edge, and the end hangs loose there.
+The weft is one thread that goes to and fro. Where the outermost end lies on the same side in two
+picks that meet at that edge, the weft turns without catching it: its float runs on around the
+edge, and the end hangs loose there.
 """
 
 from collections.abc import Sequence
@@ -13,8 +15,10 @@ from .repeat import WARP, WEFT, columns_of
 
 @dataclass(frozen=True)
 class Floats:
-    """Longest floats in threads passed over, of warp and of weft on the face and on the back; the longest weft float around an
-    edge (0: every turn is bound); turns in all, and those that miss the outermost end."""
+    """Longest floats in threads passed over, of warp and of weft on the face and on the back; the
+    longest weft float around an edge (0: every turn is bound); turns in all, and those that
+    miss the outermost end.
+    """
 
     warp_face: int
     warp_back: int
@@ -87,7 +91,9 @@ def _turns(rows: Sequence[str], from_left: bool) -> tuple[int, int]:
 
 
 def _around(one: str, next_one: str, right: bool) -> int:
-    """Ends that the weft passes without a crossing while it turns; 0 when it catches the outermost one."""
+    """Ends that the weft passes without a crossing while it turns; 0 when it catches the
+    outermost one.
+    """
     if right:
         one, next_one = one[::-1], next_one[::-1]
     if one[0] != next_one[0]:

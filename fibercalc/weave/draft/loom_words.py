@@ -1,4 +1,6 @@
-"""A weave and a weft order in the words of the loom: heddle up or down, stick forward or back, so many picks of a color."""
+"""A weave and a weft order in the words of the loom: heddle up or down, stick forward or back, so
+many picks of a color.
+"""
 
 from collections.abc import Mapping, Sequence
 from itertools import groupby

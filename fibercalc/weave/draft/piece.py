@@ -1,4 +1,6 @@
-"""One piece of cloth: a plain-woven hem at each end and the weave between, with its weft order, its size, and its picks as a short list."""
+"""One piece of cloth: a plain-woven hem at each end and the weave between, with its weft order,
+its size, and its picks as a short list.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -30,7 +32,9 @@ class Section:
 
 @dataclass(frozen=True)
 class Block:
-    """Stripes of weft (place in the order, picks) woven so many times over; the place of a hem is HEM."""
+    """Stripes of weft (place in the order, picks) woven so many times over; the place of a hem is
+    HEM.
+    """
 
     times: int
     runs: tuple[tuple[int, int], ...]
@@ -42,8 +46,8 @@ class Block:
 
 @lru_cache(256)
 def sections_of(repeat: tuple[str, ...], picks: int, hem: int = 0) -> tuple[Section, ...]:
-    """A piece in sections: hem, weave, hem. A hem begins or ends so that it meets the weave in another shed, or the weft would
-    come out again at the edge.
+    """A piece in sections: hem, weave, hem. A hem begins or ends so that it meets the weave in
+    another shed, or the weft would come out again at the edge.
 
     repeat  the weave (see repeat.checked)
     picks   of the whole piece, 1 to 4,000
@@ -124,7 +128,8 @@ def stick_picks(repeat: tuple[str, ...], picks: int, hem: int) -> int:
 def floats_of_piece(
     repeat: tuple[str, ...], picks: int, hem: int, ends: int
 ) -> tuple[Floats, bool]:
-    """The longest floats of a piece, and whether its first pick is better thrown from the left (fewer turns that miss the edge).
+    """The longest floats of a piece, and whether its first pick is better thrown from the left
+    (fewer turns that miss the edge).
 
     repeat  the weave (see repeat.checked)
     picks   of the whole piece, 1 to 4,000
@@ -141,7 +146,8 @@ def floats_of_piece(
 
 
 def pick_list(counts: Sequence[int], picks: int, hem: int = 0) -> list[Block]:
-    """A piece's weft as a short list: a hem, the whole order so many times, what is left of it, a hem.
+    """A piece's weft as a short list: a hem, the whole order so many times, what is left of it, a
+    hem.
 
     counts  picks of each stripe of the weft order, one or more, each 1 to 4,000
     picks   of the whole piece, 1 to 4,000
@@ -214,7 +220,8 @@ def washed(size: float, shrink: float) -> float:
 
 
 def float_span(threads: float, across: float) -> float:
-    """How long a float lies free, in cm: over n threads it spans n + 1 spaces between the two threads that bind it.
+    """How long a float lies free, in cm: over n threads it spans n + 1 spaces between the two
+    threads that bind it.
 
     threads  passed over, 0 or more
     across   of the threads passed over, per cm, above 0

@@ -1,10 +1,11 @@
 """What rises in each shed of a rigid heddle with a pick-up stick, and which weaves it can make so.
 
-In a rigid heddle every second end runs through a hole and is held there; the ends between run through slots and are free (here end 1,
-at the left, always stands in a slot). Up lifts
-the ends in holes, down lowers them, so that those in slots lie on top. With the heddle down, a stick behind it takes up some of
-the ends in slots. Turned on edge with the heddle at rest, it lifts just these; lying flat behind the heddle that is up, it
-lifts these beside all ends in holes. More one heddle and one stick cannot do: the ends in holes always move together.
+In a rigid heddle every second end runs through a hole and is held there; the ends between run
+through slots and are free (here end 1, at the left, always stands in a slot). Up lifts the ends
+in holes, down lowers them, so that those in slots lie on top. With the heddle down, a stick
+behind it takes up some of the ends in slots. Turned on edge with the heddle at rest, it lifts
+just these; lying flat behind the heddle that is up, it lifts these beside all ends in holes. More
+one heddle and one stick cannot do: the ends in holes always move together.
 """
 
 from collections.abc import Sequence
@@ -28,7 +29,9 @@ TAKEN, LEFT = "1", "0"  # an end in a slot, by the stick
 
 @dataclass(frozen=True)
 class Lift:
-    """One pick at the loom: the shed, and which of the stick's settings it uses (from 1; 0 where the stick rests)."""
+    """One pick at the loom: the shed, and which of the stick's settings it uses (from 1; 0 where
+    the stick rests).
+    """
 
     shed: str
     setting: int = 0
@@ -36,8 +39,9 @@ class Lift:
 
 @dataclass(frozen=True)
 class Lifts:
-    """How a weave is made: a Lift for each pick of its repeat; what the stick takes up for each setting, a sign for each slot of the
-    repeat; picks that no shed makes."""
+    """How a weave is made: a Lift for each pick of its repeat; what the stick takes up for each
+    setting, a sign for each slot of the repeat; picks that no shed makes.
+    """
 
     picks: tuple[Lift, ...]
     settings: tuple[str, ...]
@@ -45,7 +49,8 @@ class Lifts:
 
 
 def read_sheds(text: str) -> list[Lift]:
-    """Sheds as a weaver notes them, one word or letter each: "up, down", "e u e d f d"; on edge and flat use the stick.
+    """Sheds as a weaver notes them, one word or letter each: "up, down", "e u e d f d"; on edge
+    and flat use the stick.
 
     text  words or first letters of up, down, edge, flat
     Raises OutOfRange for any other word, for none, and for more than 64.
@@ -73,7 +78,8 @@ def raised(shed: str, stick: str, ends: int) -> str:
     """The ends that lie on top in one shed, from the left: "1" for each that does.
 
     shed   one of up, down, edge (at rest, stick forward on edge), flat (up, stick forward and flat)
-    stick  a sign for each end in a slot, over and over: "1" the stick takes it up, "0" it leaves it; not empty
+    stick  a sign for each end in a slot, over and over: "1" the stick takes it up, "0" it leaves
+           it; not empty
     ends   1 to 2,000
     Raises OutOfRange outside these.
     Source: common practice (the rigid heddle itself).

@@ -1,7 +1,9 @@
-"""The weaves of the book: those of one rigid heddle with its stick, told by their sheds, and those that ask for more, by their draw-down.
+"""The weaves of the book: those of one rigid heddle with its stick, told by their sheds, and
+those that ask for more, by their draw-down.
 
-Twills are drawn by their definition: each pick moves one end to the right. The point waffle is the draft on four shafts, threaded
-1 2 3 4 3 2 and lifted 1, 2, 1+3, 1+2+4 and back. Sheds of the pick-up weaves are common practice.
+Twills are drawn by their definition: each pick moves one end to the right. The point waffle is
+the draft on four shafts, threaded 1 2 3 4 3 2 and lifted 1, 2, 1+3, 1+2+4 and back. Sheds of the
+pick-up weaves are common practice.
 """
 
 from dataclasses import dataclass
@@ -14,7 +16,9 @@ OWN = "own"
 
 @dataclass(frozen=True)
 class Structure:
-    """One weave: its key and name, its repeat, what is seen of it, and how its draft is known (a status of the tables)."""
+    """One weave: its key and name, its repeat, what is seen of it, and how its draft is known (a
+    status of the tables).
+    """
 
     key: str
     label: str
@@ -33,7 +37,9 @@ def _by_sheds(*sheds: str, settings: tuple[str, ...] = ("10",)) -> tuple[str, ..
 
 
 def _twill(over: int, under: int, order: tuple[int, ...] = ()) -> tuple[str, ...]:
-    """A twill: on pick j the warp lies over for ends j, j + 1 ... (over of them), then under; order tells which end of the plain twill stands at each place."""
+    """A twill: on pick j the warp lies over for ends j, j + 1 ... (over of them), then under;
+    order tells which end of the plain twill stands at each place.
+    """
     size = over + under
     return tuple(
         "".join(WARP if (end - pick) % size < over else WEFT for end in order or range(size))

@@ -1,4 +1,6 @@
-"""A weave's draw-down: black where the warp lies on top, pick by pick from the bottom, with what the heddle and the stick do."""
+"""A weave's draw-down: black where the warp lies on top, pick by pick from the bottom, with what
+the heddle and the stick do.
+"""
 
 from ...core.answer import Picture
 from ...core.picture import SOFT, Drawing, Grid
@@ -18,7 +20,8 @@ SAID = {UP: "up", DOWN: "down", EDGE: "stick on edge", FLAT: "up + stick flat", 
 
 
 def drawdown_picture(label: str, repeat: tuple[str, ...]) -> Picture:
-    """One repeat of a weave in the way of the picks (16 at most), 20 ends wide, its longest floats framed.
+    """One repeat of a weave in the way of the picks (16 at most), 20 ends wide, its longest
+    floats framed.
 
     label   what it is called
     repeat  the weave (see draft.repeat.checked)
@@ -87,7 +90,9 @@ def weave(
     across: float,
     up: float,
 ) -> None:
-    """A draw-down of so many ends and picks on a drawing, with a frame around one longest float of the warp and of the weft."""
+    """A draw-down of so many ends and picks on a drawing, with a frame around one longest float
+    of the warp and of the weft.
+    """
     drawing.rect(left, bottom - up * picks, across * ends, up * picks, fill=WHITE, stroke="none")
     grid = Grid(drawing, left, bottom, across, up)
     columns = ["".join(column) for column in zip(*repeat)]
@@ -123,7 +128,9 @@ def weave(
 
 
 def _longest(lines: list[str], sign: str) -> tuple[int, int, int]:
-    """(line, first place, length) of the longest run, one that lies whole within the lines rather than at their edge."""
+    """(line, first place, length) of the longest run, one that lies whole within the lines rather
+    than at their edge.
+    """
     best, found = (0, 0), (0, 0, 0)
     for number, line in enumerate(lines):
         begin = 0

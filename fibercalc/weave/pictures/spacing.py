@@ -1,4 +1,6 @@
-"""Ends cut across, to scale: touching, as close as the weave allows, and as set, with a pick of plain weave between them."""
+"""Ends cut across, to scale: touching, as close as the weave allows, and as set, with a pick of
+plain weave between them.
+"""
 
 from collections.abc import Sequence
 from math import cos, pi

@@ -1,5 +1,5 @@
-"""What is sold: products, the plans that make them, what past sales say, and the orders that took a
-lot. No customer is in any of them.
+"""What is sold: products, the plans that make them, what past sales say, and the orders that took
+a lot. No customer is in any of them.
 """
 
 from ...core.card import DATE, Input

@@ -1,4 +1,6 @@
-"""How many yards are in a skein: by turns of the reel and by a weighed sample, and what may be printed for several skeins."""
+"""How many yards are in a skein: by turns of the reel and by a weighed sample, and what may be
+printed for several skeins.
+"""
 
 from __future__ import annotations
 

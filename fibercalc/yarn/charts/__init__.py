@@ -1,4 +1,6 @@
-"""Wall charts of the yarn chapter: tables and pictures made by the chapter's own formulas, each on one printed page."""
+"""Wall charts of the yarn chapter: tables and pictures made by the chapter's own formulas, each
+on one printed page.
+"""
 
 from .counts import count_ladder, count_systems
 from .fibers import fiber_density, regain, regain_against_humidity, wool_regains

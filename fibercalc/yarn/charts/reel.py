@@ -1,4 +1,6 @@
-"""Charts for the reel and the scale: lengths by turns, turns for small skeins, weight at other dampness."""
+"""Charts for the reel and the scale: lengths by turns, turns for small skeins, weight at other
+dampness.
+"""
 
 from ...core.answer import Table
 from ...core.number import write_number

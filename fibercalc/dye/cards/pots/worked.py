@@ -86,7 +86,7 @@ def _least(case: Pots) -> float:
 
 
 def _plan(case: Pots, fits: list[int]) -> Plan:
-    """The plan that is done first; where roughness is carried, that same plan with other minutes."""
+    """The plan that is done first; where roughness is carried, that plan with other minutes."""
     done = tuple(
         Step(step.name or f"step {number}", float(step.minutes), *NEEDS[step.needs])
         for number, step in enumerate(case.steps, 1)

@@ -1,4 +1,4 @@
-"""Whether a cold, closed load may be lifted: the NIOSH equation. A hot pot is not carried at all."""
+"""Whether a cold, closed load may be lifted: the NIOSH equation. No hot pot is carried."""
 
 from __future__ import annotations
 

@@ -1,4 +1,6 @@
-"""What to order: what open plans need less what is on hand, in the cheapest packs, landed, and by when."""
+"""What to order: what open plans need less what is on hand, in the cheapest packs, landed, and by
+when.
+"""
 
 from __future__ import annotations
 

@@ -66,7 +66,9 @@ def jars_by_dye(case: ReleasePlan) -> dict[str, Jar]:
 
 
 def _read_names(case: ReleasePlan) -> None:
-    """Each line's names as the other lines have them. Raises Refused for a name that is not there."""
+    """Each line's names as the other lines have them. Raises Refused for a name that is not
+    there.
+    """
     _require_own_names(case.bases, "Base", "bases")
     _require_own_names(case.colorways, "Colorway", "colorways")
     for number, colorway in enumerate(case.colorways, 1):
