@@ -409,7 +409,7 @@ def test_the_fixture_card_has_every_kind_of_input():
 
 def test_the_fixture_card_has_every_part_of_a_case():
     case = CARDS[-1].case
-    assert {type(part) for part in case.parts.values()} == {
+    assert {type(part) for part in case.parts_by_name.values()} == {
         Input,
         Rows,
         Between,
