@@ -35,6 +35,8 @@ export interface Offer {
   /** what kind of record it is from; My bench's have none */
   kind?: string;
   rows?: Record<string, number>;
+  /** what of it this card cannot take, in a line; values are empty where that is all of it */
+  why?: string;
 }
 
 /** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */
