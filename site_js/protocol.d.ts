@@ -168,7 +168,7 @@ export interface YardageSaid {
   count: number;
 }
 
-/** One base of My bench at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
+/** One base of My bench or the workbook at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
 export interface CounterBase {
   number: number;
   label: string;

@@ -22,7 +22,7 @@ MOST = 60  # skeins: beyond that, ask the maker
 # How far the table may be from the full calculation; held by tests/site/test_helper_table.py and said on the page.
 NEED_WITHIN, ODDS_WITHIN = 0.2, 0.2  # per cent of the yarn, in 100 knitters
 
-GRIDS = 5  # counts of yarn in the table: between them need follows a power of the count very nearly
+GRIDS = 7  # counts of yarn in the table: between them need follows a power of the count very nearly
 RATIO_STEP = 0.025  # between two points of the odds, in the logarithm of bought over needed
 RATIOS = 65
 SUREST = 1e-4  # odds nearer to none or all than this are never told apart

@@ -16,7 +16,7 @@ from fibercalc.workbook.base_link import RULES, BaseLink, read_link, write_link
 
 ROOT = Path(__file__).resolve().parents[2]
 LINKS = json.loads((Path(__file__).parent / "helper-links.json").read_text("utf-8"))
-SKEINS = ((100.0, 230.0), (100.0, 420.0), (50.0, 115.0), (113.4, 180.5), (100.0, 61.3), (20.0, 97.1), (250.0, 3120.0))
+SKEINS = ((100.0, 230.0), (100.0, 420.0), (50.0, 115.0), (113.4, 180.5), (100.0, 61.3), (100.0, 37.0), (500.0, 70.0), (20.0, 97.1), (250.0, 3120.0))
 WORDS = [words for _, words in helper.phrases()["odds"]]
 
 
