@@ -157,7 +157,7 @@ export interface YardageTable {
   grists: number[];
   ratios: number[];
   curves: number[][];
-  projects: { key: string; label: string; assumes: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
+  projects: { key: string; label: string; assumes: string; sizes_from: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
 }
 
 export interface YardageSaid {

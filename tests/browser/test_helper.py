@@ -16,6 +16,7 @@ from fibercalc.workbook.base_link import BaseLink, write_link
 from .conftest import Watch
 from .looking import barriers, compressed, looked_at
 from .paper import printed, squeezed
+from .records import DUNMEL, TARROW, write_bench
 from .test_card_live import asked
 from .test_hostile_links import elements, handlers
 from .test_offline import FAILED_FETCH
@@ -282,7 +283,7 @@ def test_kept_on_request_it_opens_by_itself_without_signal(browser, site):
         expect(slot(again, "basis")).to_have_text("From the full calculation.", timeout=40_000)
         expect(slot(again, "say")).to_have_text(full(base=BaseLink("base", 50.0, 105.0))["say"])
         again.goto(server.address + "counter/")
-        expect(slot(again, "step")).to_contain_text("no base on My bench")
+        expect(slot(again, "step")).to_contain_text("no base to offer yet")
     finally:
         context.close()
         server.stop()
@@ -348,7 +349,7 @@ def test_both_pages_run_under_the_policy_as_a_header(new_page, serve, site):
     expect(slot(page, "say")).to_have_text(full()["say"])
     expect(slot(page, "basis")).to_have_text("From the full calculation.", timeout=40_000)
     page.goto(strict.address + "counter/")
-    expect(slot(page, "step")).to_contain_text("no base on My bench")
+    expect(slot(page, "step")).to_contain_text("no base to offer yet")
 
 
 @pytest.mark.parametrize("theme, scheme", [("dark", "light"), ("light", "dark")])
@@ -387,9 +388,7 @@ def test_without_scripts_there_is_a_table(new_page, server):
 
 def save_bench(page: Page, address: str) -> None:
     """Two bases, one with a lot and a price, by hand."""
-    page.goto(address + "bench/")
-    page.locator("[name='bases.1.price']").fill("27")
-    page.locator("[name='bases.1.lot']").fill("7")
+    write_bench(page, address, (TARROW[0], TARROW[1] | {"price": "27", "lot": "7"}), DUNMEL)
     page.get_by_role("button", name="Save my bench").click()
     expect(page.locator("bench-mine .state")).to_contain_text("Saved.", timeout=40_000)
 
@@ -397,7 +396,7 @@ def save_bench(page: Page, address: str) -> None:
 def test_at_the_counter_three_presses_lead_to_an_answer_with_its_price(new_page, server, tmp_path):
     page = new_page(**PHONE)
     page.goto(server.address + "counter/")
-    expect(slot(page, "step")).to_contain_text("no base on My bench")
+    expect(slot(page, "step")).to_contain_text("no base to offer yet")
     save_bench(page, server.address)
     page.goto(server.address + "counter/")
     page.get_by_role("button", name="Tarrow Sock").click(timeout=40_000)

@@ -12,7 +12,7 @@ from tests.workbook.making import record
 from .addresses import by_turns
 from .conftest import Watch
 from .looking import barriers, looked_at
-from .records import (PLACE, SAID, add_base, as_records, begin, exported, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold, wiped)
+from .records import (DUNMEL, PLACE, SAID, TARROW, add_base, as_records, begin, exported, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold, wiped, write_bench)
 from .test_card_live import field
 from .test_pages import DESK, PHONE, SMALLER, TARGETS
 from .waiting import until, until_live
@@ -273,8 +273,7 @@ def test_an_old_export_is_reminded_of(workbook):
 
 
 def test_my_benchs_bases_are_brought_in_when_asked(page, server):
-    page.goto(f"{server.address}bench/")
-    until(page, "() => customElements.get('bench-mine') !== undefined")
+    write_bench(page, server.address, TARROW, DUNMEL)
     page.get_by_role("button", name="Save my bench").click()
     expect(page.locator("bench-mine .state")).to_contain_text("Saved.", timeout=40_000)
     open_workbook(page, server)

@@ -12,6 +12,7 @@ import pytest
 
 from fibercalc.core.registry import find_card
 from fibercalc.site import helper
+from fibercalc.site.helper_page import counter_body, helper_body
 from fibercalc.workbook.base_link import RULES, BaseLink, read_link, write_link
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -165,3 +166,15 @@ def test_every_size_offered_is_one_that_the_card_works(table):
         assert low <= RULES[rule][0] and RULES[rule][1] <= high, "a link may not ask what the card refuses"
     grist = RULES["grist"]
     assert table["grists"][0] == grist[0] and table["grists"][-1] == grist[1]
+
+
+def test_a_customer_is_not_met_with_how_the_sizes_are_known(table):
+    """That they are from memory stands behind a fold, still true, and beside no address."""
+    page = str(helper_body(table))
+    fold = re.search(r"<details>.*?</details>", page, re.DOTALL)[0]
+    first_view = page.replace(fold, "") + " ".join(project["assumes"] for project in table["projects"]) + str(counter_body())
+    assert "unverified" not in first_view and "YarnStandards" not in page
+    assert "How it is worked out" in fold and "from memory, unverified" in fold
+    for project in table["projects"]:
+        of_bodies = project["key"] == "hat" or project["key"].startswith(("plain-", "cables-"))
+        assert ("from memory, unverified" in project["sizes_from"]) == of_bodies and "www" not in project["sizes_from"]
