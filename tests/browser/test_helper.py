@@ -12,11 +12,13 @@ from playwright.sync_api import Page, expect
 from fibercalc.site import helper
 from fibercalc.site.serve import SiteServer
 from fibercalc.workbook.base_link import BaseLink, write_link
+from fibercalc.workbook.exchange import file_text
+from tests.workbook.making import record
 
 from .conftest import Watch
 from .looking import barriers, compressed, looked_at
 from .paper import printed, squeezed
-from .records import DUNMEL, TARROW, write_bench
+from .records import DUNMEL, SAID, TARROW, give_file, open_workbook, write_bench
 from .test_card_live import asked
 from .test_hostile_links import elements, handlers
 from .test_offline import FAILED_FETCH
@@ -425,3 +427,32 @@ def test_at_the_counter_three_presses_lead_to_an_answer_with_its_price(new_page,
     page.reload()
     page.get_by_role("button", name="Dunmel DK").click()
     expect(slot(page, "step")).to_have_text("What is it for?")
+
+
+def test_a_base_of_the_workbook_stands_at_the_counter_and_the_others_are_named(new_page, server):
+    page = new_page(**PHONE)
+    open_workbook(page, server)
+    records = [record(slug="bump", name="Bump", mass="100g", length="37m", price="19.5"), record(slug="bare", name="Bare", mass="100g")]
+    give_file(page, file_text(records, [], None, "2027-01-13"))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("2 records brought in")
+    page.goto(server.address + "counter/")
+    expect(page.get_by_role("button", name="Bump")).to_be_visible(timeout=40_000)
+    expect(slot(page, "notes")).to_have_text("Bare: what a skein holds is not written down.")
+    expect(page.locator(".picks button")).to_have_count(1)
+    page.get_by_role("button", name="Bump").click()
+    expect(slot(page, "notes")).to_be_hidden()
+    page.get_by_role("button", name="Hat", exact=True).click()
+    page.get_by_role("button", name=re.compile("^Woman")).click()
+    said = helper.say(helper.work(100, 37, "hat", "woman"), "90", helper.phrases())
+    expect(slot(page, "say")).to_have_text(said["say"])
+    expect(slot(page, "cost")).to_have_text(f"€{19.5 * said['count']:g}")
+
+
+def test_how_it_is_worked_out_is_behind_a_fold(new_page, server):
+    page = new_page(**PHONE)
+    page.goto(server.address + "helper/")
+    expect(slot(page, "say")).to_contain_text("Buy")
+    assert "unverified" not in page.locator("body").inner_text()
+    page.get_by_text("How it is worked out").click()
+    expect(slot(page, "sizes-from")).to_contain_text("most of them are from memory, unverified")

@@ -343,3 +343,32 @@ def test_no_barrier_on_a_card_with_records(browser, server, view):
         assert not barriers(looked.page)
         assert looked.page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
         assert not looked.page.evaluate(TARGETS, ", ".join(SMALLER))
+
+
+def test_an_offer_that_cannot_be_used_stays_in_sight_and_says_why(page, server):
+    """Few records: a line beneath the buttons. Many: the list names it, and says why when it is chosen."""
+    name = "A base with a name of more than forty letters"
+    open_workbook(page, server)
+    give_file(page, file_text([record(slug="long", name=name, mass="100g", length="200m")], [], None, "2027-01-13"))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("1 record brought in")
+    page.goto(f"{server.address}sell/base-order/")
+    until_live(page)
+    offers = page.locator("bench-card .offers")
+    expect(offers).to_have_text("“all bases” cannot be used here: Bases (base 1, name: 45 letters, 40 fit).", timeout=40_000)
+    page.goto(f"{server.address}sell/label/")
+    until_live(page)
+    expect(offers.get_by_role("button")).to_have_text([f"Use {name} (200 m)"], timeout=40_000)
+    expect(offers.locator(".why-not")).to_have_text(f"“{name}” leaves out: Name (45 letters, 40 fit).")
+    open_workbook(page, server)
+    give_file(page, many(100))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("100 records brought in")
+    page.goto(f"{server.address}sell/release-plan/")
+    until_live(page)
+    expect(offers).to_have_text("“all bases” cannot be used here: Bases (101 of them, this card takes 1 to 40).", timeout=40_000)
+    page.goto(f"{server.address}sell/label/")
+    until_live(page)
+    chooser = page.get_by_label("From the workbook")
+    chooser.select_option(label=f"{name} (200 m)")
+    expect(offers.locator(".why-not")).to_have_text(f"“{name}” leaves out: Name (45 letters, 40 fit).")
