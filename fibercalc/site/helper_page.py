@@ -122,6 +122,5 @@ def counter_body() -> Markup:
             tag("div", data_slot="code", hidden=True),
             tag("section", tag("h2", data_slot="step"), tag("div", class_="picks", data_slot="picks"), class_="under", aria_label="Choose"),
             tag("p", class_="state", role="status", hidden=True), tag("noscript", tag("p", "The counter view needs scripts.")), data_late=helper.WORDS["late"]),
-        tag("footer", tag("p", tag("a", "My bench", href="../bench/"), tag("a", "Workbook", href="../workbook/"), tag("a", "Contents", href="../"),
-                          tag("a", "How it is worked out", href="../knit/yarn-needed/"))),
+        tag("footer", tag("p", tag("a", "My bench", href="../bench/"), tag("a", "Workbook", href="../workbook/"), tag("a", "Contents", href="../"))),
         data_md_color_scheme="default", class_="alone counter")

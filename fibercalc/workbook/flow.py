@@ -112,12 +112,13 @@ class _Filling:
                     self.amounts.append(written(reading.amount, self.settings))
 
     def take_all(self, item: Rows, documents: list[dict]) -> bool:
-        """A row for each of these records; the newest, where there are more than rows and their kind goes by the day."""
+        """A row for each of these records; in the order of their days where their kind has one, and then of too many the newest."""
         day = KINDS[documents[0]["kind"]].newest if documents else ""
-        if day and len(documents) > item.most:
-            self.missed.append(f"{item.label} (all but the newest {item.most} of {len(documents)})")
-            newest = {each["id"] for each in sorted(documents, key=lambda each: each["values"].get(day, ""), reverse=True)[:item.most]}
-            documents = [each for each in documents if each["id"] in newest]
+        if day:
+            documents = sorted(documents, key=lambda each: each["values"].get(day, ""))
+            if len(documents) > item.most:
+                self.missed.append(f"{item.label} (all but the newest {item.most} of {len(documents)})")
+                documents = documents[-item.most:]
         return self._take_rows(item, [(each, "") for each in documents])
 
     def _take_rows(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
