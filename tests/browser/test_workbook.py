@@ -7,6 +7,7 @@ from playwright.sync_api import expect
 
 from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import file_text
+from fibercalc.workbook.records import LONGEST_TEXT
 from tests.workbook.making import record
 
 from .addresses import by_turns
@@ -159,7 +160,7 @@ REFUSED = {
     "too large": (" " * 5_000_001, "larger than 5 MB"),
     "names of every object": (demo_text().replace('"format"', '"__proto__": {}, "format"'), "a name that no record has"),
     "too deep": (demo_text().replace('"made"', '"unread": [[[[[[[[[]]]]]]]]], "made"'), "nested more than 8 deep"),
-    "a text too long": (demo_text().replace("Loom cotton.", "x" * 2001), "more than 2000 characters"),
+    "a text too long": (demo_text().replace("Loom cotton.", "x" * (LONGEST_TEXT + 1)), f"more than {LONGEST_TEXT} characters"),
 }
 
 
