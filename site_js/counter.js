@@ -1,11 +1,12 @@
 // The counter view: her bases, three presses to an answer with its price, from the table that customers get. Python reads My
-// bench and writes the prices; what it said is kept, so that the next opening at the stall needs no start.
+// bench and the workbook and writes the prices; what it said is kept, so that the next opening at the stall needs no start.
 
 import { bench } from "./bench.js";
 import { button, one, say } from "./dom.js";
 import { siteRoot } from "./places.js";
 import { put } from "./put.js";
 import { python } from "./python.js";
+import { workbook } from "./records.js";
 import { read, write } from "./store.js";
 import { answered, fill } from "./yardage.js";
 import { stateWords } from "./words.js";
@@ -41,22 +42,28 @@ class Counter {
 
   async start() {
     python.addEventListener("stage", () => this.#tellStage());
-    bench.addEventListener("change", () => void this.#load());
-    await bench.ready();
+    for (const own of [bench, workbook]) own.addEventListener("change", () => void this.#load());
+    await Promise.all([bench.ready(), workbook.ready()]);
     await this.#load();
   }
 
+  /** Where her bases stand, for Python. */
+  get #own() {
+    return { record: bench.record, records: workbook.all.filter(({ kind }) => kind === "base"), settings: bench.settings };
+  }
+
   async #load() {
-    if (!bench.record) {
+    const own = this.#own;
+    if (!own.record && own.records.length === 0) {
       this.#take([], "");
       return;
     }
     const { words } = this.#table;
-    const record = JSON.stringify(bench.record);
+    const record = JSON.stringify(own);
     const kept = await read("last", KEPT);
     if ("value" in kept && kept.value?.record === record && kept.value.words === words.skein) this.#take(kept.value.bases, kept.value.notes);
     else {
-      const outcome = await python.ask({ do: "counter", record: bench.record }, { replaces: KEPT });
+      const outcome = await python.ask({ do: "counter", ...own }, { replaces: KEPT });
       if (!outcome) return;
       if ("problem" in outcome) {
         say(slot("step"), outcome.problem.text);
@@ -83,7 +90,8 @@ class Counter {
     const { words, projects } = this.#table;
     const project = projects.find(({ key }) => key === this.#project);
     this.#answer();
-    if (this.#bases.length === 0) this.#offer(`${words.no_bases} ${this.#notes}`.trim(), []);
+    say(slot("notes"), this.#base ? "" : this.#notes);
+    if (this.#bases.length === 0) this.#offer(words.no_bases, []);
     else if (!this.#base) this.#offer(words.which_base, this.#bases.map((base) => this.#pick(base.label, base.put_up, () => { this.#base = base; })));
     else if (!project) this.#offer(words.which_project, [...projects.map(({ key, label }) => this.#pick(label, "", () => { this.#project = key; })), this.#back()]);
     else if (!this.#size) {
@@ -161,7 +169,7 @@ class Counter {
   #codeButton() {
     const made = button(this.#table.words.show_code ?? "");
     made.addEventListener("click", async () => {
-      const outcome = await python.ask({ do: "counter-code", record: bench.record, number: this.#base?.number, here: siteRoot().href }, { replaces: "code" });
+      const outcome = await python.ask({ do: "counter-code", ...this.#own, number: this.#base?.number, here: siteRoot().href }, { replaces: "code" });
       const place = slot("code");
       if (!outcome || "problem" in outcome || !place) return;
       put(place, outcome.ok.svg);

@@ -93,6 +93,7 @@ class Helper {
     const chosen = project.sizes.some(({ key }) => key === select.value) ? select.value : project.first;
     select.replaceChildren(...project.sizes.map(({ key, label, measure }) => new Option(`${label}: ${measure}`, key, false, key === chosen)));
     say(slot("assumes"), project.assumes);
+    say(slot("sizes-from"), project.sizes_from);
   }
 
   /** Grams and meters as typed or linked, or the lines that say what is wrong. */

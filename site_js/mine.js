@@ -186,10 +186,10 @@ export class BenchMine extends HTMLElement {
   #benchChanged() {
     if (this.#unsaved) return;
     if (bench.record) void this.#show(bench.record);
-    else void this.#showExample();
+    else void this.#showEmpty();
   }
 
-  async #showExample() {
+  async #showEmpty() {
     const outcome = await python.ask({ do: "open", card: CARD, query: "", settings: bench.settings }, { replaces: CARD });
     if (!outcome || "problem" in outcome) return;
     this.#form?.fill(outcome.ok);

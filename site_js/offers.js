@@ -1,7 +1,7 @@
 // Values held out, never filled in silently: from My bench, from records, and the last values of this card after a reload.
 
 import { bench } from "./bench.js";
-import { button, one } from "./dom.js";
+import { button, one, say } from "./dom.js";
 import { python } from "./python.js";
 import { workbook } from "./records.js";
 import { read, write } from "./store.js";
@@ -77,7 +77,7 @@ export class Offers {
     const known = this.#offers.filter(({ kind }) => kind !== undefined);
     const single = known.length > MOST_BUTTONS ? this.#offers.filter(({ kind }) => kind === undefined) : this.#offers;
     /** @type {HTMLElement[]} */
-    const buttons = single.map((offer) => this.#button(offer.label, () => this.#take.values(offer)));
+    const buttons = single.filter(usable).map((offer) => this.#button(offer.label, () => this.#take.values(offer)));
     if (known.length > MOST_BUTTONS) buttons.push(this.#chooser(known));
     if (this.#last) {
       const back = this.#button("Put my last values back", () => {
@@ -92,6 +92,7 @@ export class Offers {
       });
       buttons.push(back);
     }
+    buttons.push(...single.filter(({ why }) => why).map(({ why }) => line(why)));
     const labels = (/** @type {Iterable<Element>} */ elements) => Array.from(elements, (each) => each.textContent).join("\n");
     if (labels(place.children) !== labels(buttons)) place.replaceChildren(...buttons); // or a button in focus would be lost
     place.hidden = buttons.length === 0;
@@ -108,18 +109,23 @@ export class Offers {
     for (const kind of new Set(offers.map((offer) => offer.kind ?? ""))) {
       const group = Object.assign(document.createElement("optgroup"), { label: kind });
       offers.forEach((offer, at) => {
-        if (offer.kind === kind) group.append(Object.assign(document.createElement("option"), { value: String(at), textContent: offer.label.replace(/^Use /, "") }));
+        const words = offer.label.replace(/^Use /, "") + (usable(offer) ? "" : ": cannot be used here");
+        if (offer.kind === kind) group.append(Object.assign(document.createElement("option"), { value: String(at), textContent: words }));
       });
       list.append(group);
     }
+    const chosen = () => (list.value === "" ? undefined : offers[Number(list.value)]);
     const use = this.#button("Use it", () => {
-      const chosen = list.value === "" ? undefined : offers[Number(list.value)];
-      if (chosen) this.#take.values(chosen);
+      const offer = chosen();
+      if (offer && usable(offer)) this.#take.values(offer);
       else list.focus();
     });
+    const why = line("");
+    why.setAttribute("role", "status");
+    list.addEventListener("change", () => say(why, chosen()?.why ?? ""));
     const both = document.createElement("span");
     both.className = "chooser";
-    both.append(list, use);
+    both.append(list, use, why);
     return both;
   }
 
@@ -132,4 +138,20 @@ export class Offers {
     made.addEventListener("click", act);
     return made;
   }
+}
+
+/**
+ * Can anything of it be put in?
+ * @param {Offer} offer
+ */
+function usable({ values }) {
+  return Object.keys(values).length > 0;
+}
+
+/** @param {string | undefined} text */
+function line(text) {
+  const made = document.createElement("p");
+  made.className = "why-not";
+  say(made, text ?? "");
+  return made;
 }

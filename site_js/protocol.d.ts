@@ -35,6 +35,8 @@ export interface Offer {
   /** what kind of record it is from; My bench's have none */
   kind?: string;
   rows?: Record<string, number>;
+  /** what of it this card cannot take, in a line; values are empty where that is all of it */
+  why?: string;
 }
 
 /** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */
@@ -155,7 +157,7 @@ export interface YardageTable {
   grists: number[];
   ratios: number[];
   curves: number[][];
-  projects: { key: string; label: string; assumes: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
+  projects: { key: string; label: string; assumes: string; sizes_from: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
 }
 
 export interface YardageSaid {
@@ -166,7 +168,7 @@ export interface YardageSaid {
   count: number;
 }
 
-/** One base of My bench at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
+/** One base of My bench or the workbook at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
 export interface CounterBase {
   number: number;
   label: string;

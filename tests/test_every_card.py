@@ -275,7 +275,11 @@ def test_the_declaration_is_plain_data(card):
 @every_card
 def test_my_bench_has_what_the_card_asks_it_for(card):
     """Every place in My bench that an input names is there, can be offered, and measures the same quantity."""
-    record = bench.record_of(read_inputs(bench.BENCH, {}, POINT))
+    mine = {"alkalinity": "40 mg/L", "tap": "9 °C", "altitude": "900 m", "reels.1.name": "Oak reel", "reels.1.circumference": "1.5 m", "pots.1.name": "Pan", "pots.1.fill": "9 L",
+            "bases.1.name": "Cobb", "bases.1.mass": "100 g", "bases.1.length": "170 m"}
+    given = read_inputs(bench.BENCH, mine, POINT)
+    assert not given.problems
+    record = bench.record_of(given)
     offered = {name for offer in bench.offers(card, record) for name in offer["values"]}
     for item in card.inputs:
         if isinstance(item, Input) and item.bench:

@@ -12,7 +12,7 @@ from .entry import read_one
 from .reading import Given
 from .settings import Settings
 
-LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 6000, 40, 128, 400  # a release with all its rows changed takes about 4,000
+LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 24_000, 40, 600, 1000  # a release of 40 products with all its rows changed takes about 20,000
 SAME_SHAPES = 64  # a card with its numbers of rows, and the cards it leads to
 CANONICAL = Settings()
 TAKEN = ("q", "v")

@@ -11,7 +11,8 @@ from ..core.table import read_table
 from .projects.sweater import BABIES, CHILDREN, MEN, WOMEN
 
 CM = 2.54
-BODIES_FROM = "Sizes of bodies: Craft Yarn Council’s www.YarnStandards.com, most of them from memory, unverified."
+# For whoever asks how it is worked out, and beside no address: what is from memory was read at none.
+BODIES_FROM = "Sizes of bodies are meant as the Craft Yarn Council’s; most of them are from memory, unverified. Where your own measures differ, go by them."
 
 
 @dataclass(frozen=True)
@@ -26,13 +27,15 @@ class Size:
 
 @dataclass(frozen=True)
 class Project:
-    """One thing to make: its key, the words a customer picks, what is taken for granted, its sizes and the key of the one shown first."""
+    """One thing to make: its key, the words a customer picks, what is taken for granted, its sizes and the key of the one shown first;
+    and where the sizes are from, for whoever asks how it is worked out."""
 
     key: str
     label: str
     assumes: str
     sizes: tuple[Size, ...]
     first: str
+    sizes_from: str = ""
 
 
 def _around(name: str, low: float, high: float) -> str:
@@ -56,8 +59,8 @@ def _sweaters(structure: str, name: str, how: str) -> list[Project]:
     for who, table, girth, ease, first in (("woman", WOMEN, "bust", "10 cm", "woman-m"), ("man", MEN, "chest", "10 cm", "man-m"), ("child", CHILDREN, "chest", "8 cm", "child-6"),
                                            ("baby", BABIES, "chest", "5 cm", "baby-12")):
         if (structure, who) != ("cables", "baby"):
-            assumes = f"{how}, long sleeves, a raglan yoke, {ease} wider around the chest than the body. {BODIES_FROM}"
-            made.append(Project(f"{structure}-{who}", f"{name}, {who}", assumes, _bodies(table, girth, ease, structure), first))
+            assumes = f"{how}, long sleeves, a raglan yoke, {ease} wider around the chest than the body."
+            made.append(Project(f"{structure}-{who}", f"{name}, {who}", assumes, _bodies(table, girth, ease, structure), first, BODIES_FROM))
     return made
 
 
@@ -68,7 +71,7 @@ HEIGHTS = {"premature": 11, "newborn": 14, "baby": 16, "toddler": 17, "child": 1
 def _hats() -> Project:
     sizes = tuple(Size(row["key"], row["label"], f"head {row['girth']:g}{NO_BREAK}cm, {row['girth'] / CM:.3g}{NO_BREAK}in",
                        {"make": "hat", "size_by": "table", "head_size": row["key"], "hat_height": f"{HEIGHTS[row['key']]} cm"}) for row in read_table("knit", "head-girths").rows)
-    return Project("hat", "Hat", f"Stocking stitch, a single edge, 8 % smaller than the head; 22 cm high for a woman. {HEADS_FROM}", sizes, "woman")
+    return Project("hat", "Hat", "Stocking stitch, a single edge, 8 % smaller than the head; 22 cm high for a woman.", sizes, "woman", HEADS_FROM)
 
 
 def _measured(key: str, label: str, assumes: str, first: str, make: str, names: tuple[str, ...], rows: tuple) -> Project:

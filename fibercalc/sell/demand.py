@@ -13,6 +13,7 @@ from ..yarn import student_t
 
 FITTED_FROM = 4  # releases that did not sell out, from which the spread is taken from the data itself (our own edge)
 MOST = 1e6
+MOST_RELEASES = 150  # five years of a release or a fair every other week
 STEPS = 200
 
 
@@ -200,13 +201,13 @@ class Demand:
 def demand_from_sales(sold: Sequence[float], offered: Sequence[float], usual_spread: float) -> Demand:
     """Demand from past releases. One that sold all it offered is taken as at least that.
 
-    sold          in each release, 0 or more, not over what was offered; 1 to 60 releases
+    sold          in each release, 0 or more, not over what was offered; 1 to 150 releases
     offered       in each release, above 0
     usual_spread  standard deviation of demand as a share of its mean, 0.02 to 1.5: used while fewer than four releases did not sell out
     Raises OutOfRange outside these, and where nothing was ever sold.
     Source: cohen-1991 (censored normal), tobin-1958; common practice where every release sold out (the mean that makes that as likely as not).
     """
-    require("sold", len(sold), 1, 60)
+    require("sold", len(sold), 1, MOST_RELEASES)
     require("usual_spread", usual_spread, 0.02, 1.5)
     if len(offered) != len(sold):
         raise OutOfRange("offered", len(offered), reason="each release needs both: what was offered and what was sold")

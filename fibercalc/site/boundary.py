@@ -184,13 +184,13 @@ def _stand(request: dict) -> dict:
 def _counter(request: dict) -> dict:
     from . import link_maker
 
-    return link_maker.counter_bases(request.get("record"))
+    return link_maker.counter_bases(request.get("record"), request.get("records") or (), settings_of(request))
 
 
 def _counter_code(request: dict) -> dict:
     from . import link_maker
 
-    return link_maker.counter_code(request.get("record"), int(request["number"]), str(request.get("here", "")))
+    return link_maker.counter_code(request.get("record"), int(request["number"]), str(request.get("here", "")), request.get("records") or (), settings_of(request))
 
 
 def _workbook(request: dict) -> dict:

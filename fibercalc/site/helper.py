@@ -22,7 +22,7 @@ MOST = 60  # skeins: beyond that, ask the maker
 # How far the table may be from the full calculation; held by tests/site/test_helper_table.py and said on the page.
 NEED_WITHIN, ODDS_WITHIN = 0.2, 0.2  # per cent of the yarn, in 100 knitters
 
-GRIDS = 5  # counts of yarn in the table: between them need follows a power of the count very nearly
+GRIDS = 7  # counts of yarn in the table: between them need follows a power of the count very nearly
 RATIO_STEP = 0.025  # between two points of the odds, in the logarithm of bought over needed
 RATIOS = 65
 SUREST = 1e-4  # odds nearer to none or all than this are never told apart
@@ -55,7 +55,7 @@ WORDS = {
     "grist": "This weight and this length do not go together: check grams and ounces, meters and yards.",
     "copied": "Copied.",
     "not_copied": "Copying did not work here: mark the text and copy it.",
-    "no_bases": "There is no base on My bench yet: write yours down there, then come back.",
+    "no_bases": "There is no base to offer yet: write yours down on My bench or in the workbook, then come back.",
     "which_base": "Which base?", "which_project": "What is it for?", "which_size": "Which size?", "how_sure": "How sure?",
     "other_size": "Another size", "start_again": "Next customer", "back": "Back", "show_code": "Code to take home", "scan": "Scan it to ask again at home.", "done": "Done",
     "late": "The list of answers did not arrive. Load this page again.",
@@ -184,7 +184,7 @@ def table() -> dict:
             if curve not in curves:
                 curves.append(curve)
             sizes.append({"key": size.key, "label": size.label, "measure": size.measure, "need": [round(each.need, 2) for each in answers], "curve": curves.index(curve)})
-        made.append({"key": project.key, "label": project.label, "assumes": project.assumes, "first": project.first, "sizes": sizes})
+        made.append({"key": project.key, "label": project.label, "assumes": project.assumes, "sizes_from": project.sizes_from, "first": project.first, "sizes": sizes})
     return {"rules": RULES} | phrases() | {"grists": grists, "ratios": ratios, "curves": curves, "projects": made}
 
 

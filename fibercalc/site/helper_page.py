@@ -62,10 +62,15 @@ def helper_body(table: dict) -> Markup:
                 tag("button", "Keep for no signal (about 10 MB)", type="button", data_do="keep", hidden=True), class_="do"),
             tag("p", class_="state", role="status", hidden=True), tag("p", class_="told", role="status", hidden=True),
             tag("p", data_offline_state=True, hidden=True), data_late=table["words"]["late"], data_waits=True),
-        tag("footer", tag("p", "No account, no tracking: what you choose here stays on this device. ",
-                          tag("a", "How it is worked out", href="../knit/yarn-needed/", target="_blank", rel="noopener")),
+        tag("footer", _worked_out(table), tag("p", "No account, no tracking: what you choose here stays on this device."),
             tag("p", tag("span", data_slot="address"), class_="print-line")),
         class_="alone helper")
+
+
+def _worked_out(table: dict) -> Markup:
+    """Where the answer comes from, folded away: a customer asks for skeins, and whoever asks for more finds it here."""
+    return tag("details", tag("summary", "How it is worked out"), tag("p", table["projects"][0]["sizes_from"], data_slot="sizes-from"),
+               tag("p", tag("a", "The whole calculation, with your own gauge and measures", href="../knit/yarn-needed/", target="_blank", rel="noopener")))
 
 
 def _questions(table: dict) -> Markup:
@@ -113,8 +118,9 @@ def counter_body() -> Markup:
             tag("header", tag("h1", TITLES["counter"]), tag("p", class_="path", data_slot="path")),
             tag("section", tag("output", class_="answer", role="status", aria_live="polite", aria_atomic="true", data_slot="say"),
                 tag("p", data_slot="cost", class_="cost"), *(tag("p", data_slot=slot) for slot in ("fewer", "need", "lot", "basis")), aria_label="The answer"),
+            tag("p", class_="notes", data_slot="notes", hidden=True),
             tag("div", data_slot="code", hidden=True),
             tag("section", tag("h2", data_slot="step"), tag("div", class_="picks", data_slot="picks"), class_="under", aria_label="Choose"),
             tag("p", class_="state", role="status", hidden=True), tag("noscript", tag("p", "The counter view needs scripts.")), data_late=helper.WORDS["late"]),
-        tag("footer", tag("p", tag("a", "My bench", href="../bench/"), tag("a", "Contents", href="../"))),
+        tag("footer", tag("p", tag("a", "My bench", href="../bench/"), tag("a", "Workbook", href="../workbook/"), tag("a", "Contents", href="../"))),
         data_md_color_scheme="default", class_="alone counter")

@@ -2,6 +2,7 @@
 
 from urllib.parse import urlsplit
 
+from ..core.entry import Reading
 from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
 from ..core.outcome import round_to
@@ -9,10 +10,11 @@ from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.units import METERS_PER_YARD
 from ..workbook import bench
-from ..workbook.base_link import BaseLink, RULES, clean, price_text, write_link
+from ..workbook.base_link import LOT, RULES, BaseLink, clean, price_text, write_link
 from .helper import MOST
 from .qr import QUIET, code_of, code_png, code_svg
 
+OF_A_BASE = ("name", "mass", "length", "weight_class", "lot", "price")
 SHORT = 80  # characters that still make a code for a small label
 MODULE_MM, CARD_MODULE_MM = 0.5, 1.1  # one module on a label, and on a booth card that is read from arm's length
 FRAME_HEIGHT = 640  # px, before the page around it hears the real one
@@ -47,7 +49,7 @@ def made(given: Given, here: str, settings: Settings) -> dict:
 def base_and_home(given: Given, here: str, settings: Settings) -> tuple[BaseLink, str, str]:
     """The base as typed, the address of its book, and one line when either cannot be used."""
     home, wrong = home_of(given.readings["home"].text or here)
-    base = base_of({name: given.readings[name] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+    base = base_of({name: given.readings[name] for name in OF_A_BASE}, settings)
     return base, home, wrong or out_of_range(base)
 
 
@@ -77,10 +79,10 @@ def host_of(home: str) -> str:
 def base_of(readings: dict, settings: Settings) -> BaseLink:
     """The base that these readings describe."""
     price = readings["price"].value
-    chosen = readings["weight_class"].value
+    chosen = readings["weight_class"].value or "none"
     return BaseLink("base", round(readings["mass"].amount.value, 1), round(readings["length"].amount.value, 1), "" if chosen == "none" else chosen,
                     *(clean(readings[name].text, RULES["texts"][key]) for name, key in (("name", "n"), ("lot", "l"))),
-                    "" if price is None else clean(price_text(price, settings), RULES["texts"]["p"]))
+                    "" if not price else clean(price_text(price, settings), RULES["texts"]["p"]))
 
 
 def out_of_range(base: BaseLink) -> str:
@@ -125,32 +127,70 @@ def yards_of(base: BaseLink) -> str:
     return write_plain(round_to((base.meters + 0.05) / METERS_PER_YARD, 1.0, "down"))
 
 
-def counter_bases(record) -> dict:
-    """The bases of a bench record that the helper can answer for, with the price of every count as written."""
-    record, notes = bench.read_record(record)
-    settings, readings = bench.settings_of(record), bench.given_of(record).readings
-    bases = []
-    for number in range(1, record["rows"].get("bases", 0) + 1):
-        base, price = _bench_base(readings, number, settings), readings[f"bases.{number}.price"].value
-        if wrong := out_of_range(base):
-            notes.append(f"{base.name}: {wrong}")
+def counter_bases(record, records=(), settings: Settings | None = None) -> dict:
+    """The bases of My bench and of the workbook that the helper can answer for, with the price of every count as written; notes name the
+    others, each with its reason.
+
+    record    My bench's, or what was kept as such;  records  the workbook's
+    settings  how numbers are written where My bench was never saved
+    """
+    bases, notes = [], []
+    for number, (name, base, price, wrong, settings) in enumerate(_sold(record, records, settings or Settings(), notes), 1):
+        if wrong:
+            notes.append(f"{name}: {wrong}")
             continue
-        costs = ["" if price is None else price_text(price * count, settings) for count in range(MOST + 1)]
-        bases.append({"number": number, "label": base.name, "put_up": f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)",
-                      "lot": base.lot, "grams": base.grams, "meters": base.meters, "costs": costs})
+        if base.name != name:
+            notes.append(f"{name}: the code to take home says “{base.name}”, as many letters as a link takes.")
+        costs = ["" if not price else price_text(price * count, settings) for count in range(MOST + 1)]
+        put_up = f"{write_plain(base.grams, settings.style)} g, {write_plain(base.meters, settings.style)} m ({yards_of(base)} yd)"
+        bases.append({"number": number, "label": name, "put_up": put_up, "lot": base.lot, "grams": base.grams, "meters": base.meters, "costs": costs})
     return {"bases": bases, "notes": notes}
 
 
-def counter_code(record, number: int, here: str) -> dict:
+def counter_code(record, number: int, here: str, records=(), settings: Settings | None = None) -> dict:
     """The code that a customer scans at the counter: base and lot, no price, since that is for the maker to give away."""
-    record, _ = bench.read_record(record)
     home, wrong = home_of(here)
-    if wrong or not 1 <= number <= record["rows"].get("bases", 0):
+    sold = _sold(record, records, settings or Settings(), [])
+    if wrong or not 1 <= number <= len(sold) or sold[number - 1][1] is None:
         return {"svg": "", "link": ""}
-    base = _bench_base(bench.given_of(record).readings, number, bench.settings_of(record))
-    link = write_link(home, BaseLink(**vars(base) | {"price": ""}))
+    link = write_link(home, BaseLink(**vars(sold[number - 1][1]) | {"price": ""}))
     return {"svg": code_svg(code_of(link), MODULE_MM), "link": link}
 
 
-def _bench_base(readings: dict, number: int, settings: Settings) -> BaseLink:
-    return base_of({name: readings[f"bases.{number}.{name}"] for name in ("name", "mass", "length", "weight_class", "lot", "price")}, settings)
+def _sold(record, records, settings: Settings, notes: list[str]) -> list[tuple]:
+    """Every base that she has written down: its name, the base for a link, the price of one, what is wrong with it, and the settings that
+    it is written in. Where My bench and the workbook have one of the same name, My bench's own words count, since the lot stands there,
+    and the workbook's fill what it leaves blank.
+    """
+    from ..workbook.records import readable, reading_of, title_of  # only where a counter is
+
+    kept, said = bench.read_record(record)
+    notes += said
+    settings, on_bench = (bench.settings_of(kept), bench.given_of(kept).readings) if isinstance(record, dict) else (settings, {})
+    named: dict[str, dict] = {}
+    for number in range(1, kept["rows"].get("bases", 0) + 1):
+        readings = {name: on_bench[f"bases.{number}.{name}"] for name in OF_A_BASE}
+        named.setdefault(_same(readings["name"].text), readings)
+    found, unread = readable([each for each in records if isinstance(each, dict) and each.get("kind") == "base"])
+    notes += [f"{len(unread)} of the workbook’s bases cannot be read by this version of the book."] if unread else []
+    for document in sorted(found, key=title_of):
+        readings = {name: reading_of(document, name) or Reading(LOT, name, "") for name in OF_A_BASE}
+        own = named.setdefault(_same(title_of(document)), readings)
+        for name, reading in readings.items():
+            if own[name].value in (None, "", "none") and reading.text:
+                own[name] = reading
+            elif name in ("mass", "length", "price") and reading.text and own[name].value != reading.value:
+                notes.append(f"{title_of(document)}: {reading.input.label.lower()} is another in the workbook; My bench’s is used.")
+    return [_offered(readings, settings) for readings in named.values()]
+
+
+def _offered(readings: dict, settings: Settings) -> tuple:
+    blank = [what for name, what in (("mass", "what a skein weighs"), ("length", "what a skein holds")) if readings[name].amount is None]
+    if blank:
+        return readings["name"].text, None, None, f"{' and '.join(blank)} is not written down.", settings
+    base = base_of(readings, settings)
+    return readings["name"].text, base, readings["price"].value, out_of_range(base), settings
+
+
+def _same(name: str) -> str:
+    return " ".join(name.lower().split())

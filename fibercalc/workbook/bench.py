@@ -1,7 +1,8 @@
 """My bench: units, number style, instruments, water, pots and saved bases, declared with the same inputs as a card.
 
 A record holds canonical texts by input name, so reading one is reading inputs: what does not fit is dropped with a note, never
-guessed. It is offered to a card ("use my reel") and never filled in silently.
+guessed. It starts empty: an example saved by one press would be taken for hers. It is offered to a card ("use my reel") and never
+filled in silently.
 """
 
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows
@@ -16,7 +17,7 @@ from .base_link import LOT, PRICE, WEIGHT_CLASS
 
 SCHEMA = 2
 FORMAT = "bench-book-bench"
-MOST_VALUES, LONGEST_VALUE = 400, 200
+MOST_VALUES, LONGEST_VALUE = 1000, 200
 
 # Which field of a list names its row in an offer, and what the row is called.
 OFFERED = {"reels": ("name", "circumference"), "bases": ("name", "length"), "pots": ("name", "fill")}
@@ -33,31 +34,27 @@ BENCH = Card(
         Input("style", CHOICE, "How you write numbers", default="point", options=(Option("point", "1,234.5"), Option("comma", "1 234,5"))),
         Input("system", CHOICE, "Units you want to see", default="both", options=(Option("both", "Both, side by side"), Option("metric", "Metric"), Option("us", "US"))),
         Input("money", TEXT, "Your money sign", default="€", longest=4, measure="A sign or three letters."),
-        Input("scale_step", MASS, "Kitchen scale reads to", default="1 g", allowed=("0.01 g", "50 g"), units=("g", "oz")),
-        Input("fine_scale_step", MASS, "Fine scale reads to", default="0.01 g", allowed=("0.001 g", "1 g"), units=("g",)),
-        Input("syringe", VOLUME, "Syringe or measuring cylinder reads to", default="1 mL", allowed=("0.01 mL", "50 mL"), units=("mL",), strict=True),
-        Rows("reels", "Reels", "reel", least=0, most=8, measure="The circumference is measured on the yarn as it lies on the reel.",
-             fields=(Input("name", TEXT, "Name", default="My reel", longest=40),
-                     Input("circumference", LENGTH, "Once around", default="1.50 m", allowed=("0.05 m", "10 m"), units=("m", "cm", "in", "yd")),
-                     Input("stretch", PERCENT, "Stretch on the reel", default="0 %", allowed=("0 %", "20 %"))),
-             default=({"name": "My reel", "circumference": "1.50 m"},)),
-        Input("alkalinity", CONCENTRATION, "Water alkalinity, as calcium carbonate", default="40 mg/L", allowed=("0 mg/L", "1000 mg/L"), units=("mg/L",), optional=True,
+        Input("scale_step", MASS, "Kitchen scale reads to", allowed=("0.01 g", "50 g"), units=("g", "oz"), optional=True, measure="Such as 1 g."),
+        Input("fine_scale_step", MASS, "Fine scale reads to", allowed=("0.001 g", "1 g"), units=("g",), optional=True, measure="Such as 0.01 g."),
+        Input("syringe", VOLUME, "Syringe or measuring cylinder reads to", allowed=("0.01 mL", "50 mL"), units=("mL",), optional=True, strict=True, measure="Such as 1 mL."),
+        Rows("reels", "Reels", "reel", least=0, most=8, default=(), measure="The circumference is measured on the yarn as it lies on the reel.",
+             fields=(Input("name", TEXT, "Name", longest=40, measure="Such as “Oak reel”."),
+                     Input("circumference", LENGTH, "Once around", allowed=("0.05 m", "10 m"), units=("m", "cm", "in", "yd"), measure="Such as 1.50 m."),
+                     Input("stretch", PERCENT, "Stretch on the reel", default="0 %", allowed=("0 %", "20 %")))),
+        Input("alkalinity", CONCENTRATION, "Water alkalinity, as calcium carbonate", allowed=("0 mg/L", "1000 mg/L"), units=("mg/L",), optional=True,
               measure="From the water supplier's report; leave blank if you do not know it."),
-        Input("tap", TEMPERATURE, "Tap water", default="9 °C", allowed=("0 °C", "40 °C"), units=("°C", "°F"), optional=True),
-        Input("altitude", LENGTH, "Height above the sea", default="900 m", allowed=("-400 m", "5000 m"), units=("m", "ft"), optional=True),
-        Rows("pots", "Pots", "pot", least=0, most=12, measure="The fill line is as high as you will fill it with yarn in.",
-             fields=(Input("name", TEXT, "Name", default="Pan", longest=40),
-                     Input("fill", VOLUME, "Filled to at most", default="9 L", allowed=("0.2 L", "200 L"), units=("L", "qt", "gal")),
-                     Input("skeins", COUNT, "Skeins in a load", default="4", allowed=("1", "200"))),
-             default=({"name": "Pan", "fill": "9 L", "skeins": "4"},)),
-        Rows("bases", "Bases", "base", least=0, most=40, measure="As printed on the mill's label, or better as you measured it.",
-             fields=(Input("name", TEXT, "Name", default="Tarrow Sock", longest=40),
-                     Input("fiber", TEXT, "Fiber", default="75/25 superwash wool/nylon", longest=60),
-                     Input("mass", MASS, "Weight of a skein", default="100 g", allowed=("1 g", "5 kg"), units=("g", "oz")),
-                     Input("length", LENGTH, "Length of a skein", default="420 m", allowed=("1 m", "20000 m"), units=("m", "yd")),
-                     WEIGHT_CLASS, LOT, PRICE),
-             default=({"name": "Tarrow Sock", "fiber": "75/25 superwash wool/nylon", "mass": "100 g", "length": "420 m"},
-                      {"name": "Dunmel DK", "fiber": "wool", "mass": "100 g", "length": "230 m"})),
+        Input("tap", TEMPERATURE, "Tap water", allowed=("0 °C", "40 °C"), units=("°C", "°F"), optional=True, measure="Such as 9 °C in winter."),
+        Input("altitude", LENGTH, "Height above the sea", allowed=("-400 m", "5000 m"), units=("m", "ft"), optional=True),
+        Rows("pots", "Pots", "pot", least=0, most=12, default=(), measure="The fill line is as high as you will fill it with yarn in.",
+             fields=(Input("name", TEXT, "Name", longest=40, measure="Such as “Pan”."),
+                     Input("fill", VOLUME, "Filled to at most", allowed=("0.2 L", "200 L"), units=("L", "qt", "gal"), measure="Such as 9 L."),
+                     Input("skeins", COUNT, "Skeins in a load", allowed=("1", "200"), optional=True))),
+        Rows("bases", "Bases", "base", least=0, most=100, default=(), measure="As printed on the mill's label, or better as you measured it.",
+             fields=(Input("name", TEXT, "Name", longest=40, measure="As you call it on your labels."),
+                     Input("fiber", TEXT, "Fiber", longest=60, optional=True, measure="Such as “75/25 superwash wool/nylon”."),
+                     Input("mass", MASS, "Weight of a skein", allowed=("1 g", "5 kg"), units=("g", "oz"), measure="Such as 100 g."),
+                     Input("length", LENGTH, "Length of a skein", allowed=("1 m", "20000 m"), units=("m", "yd"), measure="Such as 420 m."),
+                     WEIGHT_CLASS, LOT, PRICE)),
     ),
     results=(), answer=lambda w, **given: {}, say=_say,
     basis=Basis(BENCH_RULE, "What you measured or read yourself."), sources=(COMMON_PRACTICE,),
@@ -70,7 +67,7 @@ def record_of(given: Given) -> dict:
 
 
 def empty_record() -> dict:
-    """The record of someone who has saved nothing: the example's settings and no instruments."""
+    """The record of someone who has saved nothing: the usual settings and nothing of her own."""
     return record_of(given_of({"values": {}, "rows": {}}))
 
 
@@ -105,7 +102,18 @@ def _valid(data: dict) -> tuple[dict, list[str]]:
     bad = {problem.input for problem in given.problems}
     kept = {name: reading.text for name, reading in given.readings.items() if name not in bad}
     kept |= {name: canonical_default(given.readings[name].input, given.readings[name].input.default) for name in bad if name in given.readings}
-    return {"format": FORMAT, "schema": SCHEMA, "values": kept, "rows": counts}, notes
+    return {"format": FORMAT, "schema": SCHEMA} | _whole(kept, counts), notes
+
+
+def _whole(values: dict, counts: dict) -> dict:
+    """Values and rows without the rows that lack a name or an amount: nothing stands in for those."""
+    found, rows = {item.name: values[item.name] for item in BENCH.inputs if isinstance(item, Input)}, {}
+    for item in BENCH.inputs:
+        if isinstance(item, Rows):
+            full = [number for number in range(1, counts[item.name] + 1) if all(each.optional or values[f"{item.name}.{number}.{each.name}"] for each in item.fields)]
+            found |= {f"{item.name}.{at}.{each.name}": values[f"{item.name}.{number}.{each.name}"] for at, number in enumerate(full, 1) for each in item.fields}
+            rows[item.name] = len(full)
+    return {"values": found, "rows": rows}
 
 
 def _count(number, item: Rows) -> int:

@@ -26,10 +26,11 @@ def kinds_for(card: Card) -> set[str]:
 
 
 def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
-    """What the records can fill in on a card: {"label", "kind", "values", "rows"}.
+    """What the records can fill in on a card: {"label", "kind", "values", "rows", "why"}.
 
     A record brings along what the ones that it leads to can fill in: a plan its products, their colorways, their bases. A list that has a
-    row for each record of a kind takes those that it leads to, or all of them.
+    row for each record of a kind takes those that it leads to, or all of them. What does not fit is no reason to say nothing: "why" is
+    the line that says what stays out, and values are empty where that is all of it.
     """
     wanted: dict[str, list[Input | Rows]] = {}
     for item in card.inputs:
@@ -44,15 +45,16 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
         for document in by_kind[kind_id] if single else ():
             own = _Filling(by_id, settings)
             own.take(single, document)
-            if not own.values:
-                continue
             shown = f" ({own.amounts[-1]})" if own.amounts else ""
-            _bring_along(own, document, wanted, by_kind)
-            found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows})
+            if own.values:
+                _bring_along(own, document, wanted, by_kind)
+            if own.values or own.missed:
+                found.append(own.offer(title_of(document), shown, kind.many))
         for item in items:
             every = _Filling(by_id, settings)
-            if "." not in item.record and every.take_all(item, by_kind[kind_id]):
-                found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows})
+            if "." not in item.record and (every.take_all(item, by_kind[kind_id]) or every.missed):
+                count = every.rows.get(item.name, len(by_kind[kind_id]))
+                found.append(every.offer(f"all {kind.many.lower()}", f" ({count})", "All of a kind"))
     return found
 
 
@@ -81,6 +83,13 @@ class _Filling:
         self.values: dict[str, str] = {}
         self.rows: dict[str, int] = {}
         self.amounts: list[str] = []
+        self.missed: list[str] = []  # what a record says and this card cannot take, each in a few words
+
+    def offer(self, title: str, shown: str, kind: str) -> dict:
+        """The offer as the page gets it."""
+        missed = "; ".join(dict.fromkeys(self.missed))
+        why = f"“{title}” {'leaves out' if self.values else 'cannot be used here'}: {missed}." if missed else ""
+        return {"label": f"Use {title}{shown}" if self.values else title, "kind": kind, "values": self.values, "rows": self.rows, "why": why}
 
     def take(self, items: list[Input | Rows], document: dict, only_new: bool = False) -> None:
         """What one record gives to these inputs."""
@@ -93,38 +102,54 @@ class _Filling:
                 self._take_rows(item, rows)
             elif not (only_new and item.name in self.values):
                 reading = self._reading(document, field)
-                if reading is not None and reading.text and (texts := _texts(item, item.name, reading, self.settings)):
-                    self.values |= texts
-                    if reading.amount is not None:
-                        self.amounts.append(written(reading.amount, self.settings))
+                if reading is None or not reading.text:
+                    continue
+                if why := _misfit(item, reading):
+                    self.missed.append(f"{item.label} ({why})")
+                    continue
+                self.values |= _texts(item, item.name, reading, self.settings)
+                if reading.amount is not None:
+                    self.amounts.append(written(reading.amount, self.settings))
 
     def take_all(self, item: Rows, documents: list[dict]) -> bool:
-        """A row for each of these records."""
+        """A row for each of these records; in the order of their days where their kind has one, and then of too many the newest."""
+        day = KINDS[documents[0]["kind"]].newest if documents else ""
+        if day:
+            documents = sorted(documents, key=lambda each: each["values"].get(day, ""))
+            if len(documents) > item.most:
+                self.missed.append(f"{item.label} (all but the newest {item.most} of {len(documents)})")
+                documents = documents[-item.most:]
         return self._take_rows(item, [(each, "") for each in documents])
 
     def _take_rows(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
         """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
-        if not max(item.least, 1) <= len(rows) <= item.most:
+        if not rows or self._another_list(item, rows):
             return False
-        values, first = {}, None  # the first amount that the card asks for: a list in which no row says it is another kind of list
+        if not item.least <= len(rows) <= item.most:
+            self.missed.append(f"{item.label} ({len(rows)} of them, this card takes {item.least} to {item.most})")
+            return False
+        values = {}
         for number, (document, start) in enumerate(rows, 1):
             for each in item.fields:
-                name, field = f"{item.name}.{number}.{each.name}", each.record or each.name
-                reading = self._reading(document, start + field)
-                if start and each.measured and first is None and reading is not None:
-                    first = each.name
-                if reading is not None and reading.text:
-                    texts = _texts(each, name, reading, self.settings)
-                    if not texts:
-                        return False
-                    values |= texts
-                else:
+                name, reading = f"{item.name}.{number}.{each.name}", self._reading(document, start + (each.record or each.name))
+                if reading is None or not reading.text:
                     values |= {name: "" if reading is not None and each.kind != CHOICE else each.default}
-        if first is not None and not any(values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)):
-            return False
+                elif why := _misfit(each, reading):
+                    self.missed.append(f"{item.label} ({item.one} {number}, {each.label.lower()}: {why})")
+                    return False
+                else:
+                    values |= _texts(each, name, reading, self.settings)
         self.values |= values
         self.rows |= {item.name: len(rows)}
         return True
+
+    def _another_list(self, item: Rows, rows: list[tuple[dict, str]]) -> bool:
+        """Whether no row of a record's list says the first amount that the card asks for: the parts of a set are no colors of a kit."""
+        for each in item.fields:
+            readings = [self._reading(document, start + (each.record or each.name)) for document, start in rows if start] if each.measured else []
+            if readings and readings[0] is not None:
+                return not any(reading.text for reading in readings)
+        return False
 
     def _reading(self, document: dict, field: str) -> Reading | None:
         """A field as read, through "product>name" one of the record that it names; None where there is no such field."""
@@ -138,14 +163,20 @@ class _Filling:
         return reading_of(document, field)
 
 
+def _misfit(each: Input, reading: Reading) -> str:
+    """Why a text cannot stand in an input, in a few words; "" when it can. Half a hazard phrase is none, so nothing is cut."""
+    if each.kind == CHOICE and _word(reading.text, each.options) is None:
+        return f"no word here for “{reading.text}”"
+    if each.kind == TEXT and len(reading.text) > each.longest:
+        return f"{len(reading.text)} letters, {each.longest} fit"
+    return ""
+
+
 def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict[str, str]:
-    """The texts that set one input; none where a choice has no such word, or where a text does not fit."""
+    """The texts that set one input from what fits it."""
     if each.kind == CHOICE:
-        value = _word(reading.text, each.options)
-        return {name: value} if value is not None else {}
-    if each.kind == TEXT:  # half a hazard phrase is none
-        return {name: reading.text} if len(reading.text) <= each.longest else {}
-    return texts_for(each, name, reading, settings)
+        return {name: _word(reading.text, each.options)}
+    return {name: reading.text} if each.kind == TEXT else texts_for(each, name, reading, settings)
 
 
 def _word(text: str, options: tuple[Option, ...]) -> str | None:

@@ -26,6 +26,7 @@ class Kind:
     about   one sentence: what it is for
     fields  its inputs and lists, all of them optional but the one that names it
     title   the field that names a record;  shown  the fields that its line in the list shows
+    newest  its date field by which a card's list that cannot hold all of them takes the newest; "" where each counts
     refers  field (or "list.field") -> the kind of the record that it names
     derived what can be said of a record in one line, for a card that asks for it so: name -> function of the record and of all records by id
     """
@@ -37,6 +38,7 @@ class Kind:
     fields: tuple[Input | Rows, ...]
     title: str = "name"
     shown: tuple[str, ...] = ()
+    newest: str = ""
     refers: dict[str, str] = field(default_factory=dict)
     derived: dict[str, Callable[[dict, dict], str]] = field(default_factory=dict)
 

@@ -19,7 +19,7 @@ from .kind import KNOWN_END, Kind
 from .kinds import KINDS
 
 SCHEMA = 1
-LONGEST_TEXT, MOST_PAST = 2000, 30
+LONGEST_TEXT, MOST_PAST = 24_000, 30  # as long as a link may be: a kept answer holds one
 ID = re.compile(r"[a-z][a-z0-9-]{2,59}")
 REV = re.compile(r"[1-9][0-9]{0,8}-[a-z0-9]{4,16}")
 MOMENT = re.compile(r"[0-9]{4}-[01][0-9]-[0-3][0-9]T[0-2][0-9]:[0-5][0-9]:[0-5][0-9]Z")

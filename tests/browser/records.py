@@ -9,6 +9,9 @@ from .waiting import until
 
 PLACE = "workbook/"
 SAID = "bench-workbook > .said"
+REEL = ("reels", {"name": "My reel", "circumference": "1.5"})
+TARROW = ("bases", {"name": "Tarrow Sock", "mass": "100", "length": "420"})
+DUNMEL = ("bases", {"name": "Dunmel DK", "mass": "100", "length": "230"})
 
 STORED = """async (store) => {
   if (!(await indexedDB.databases()).some(({ name }) => name === "bench-book")) return [];  // opening it would make it
@@ -138,3 +141,15 @@ def names(records: list[dict]) -> list[str]:
 
 def as_records(text: str) -> list[dict]:
     return json.loads(text)["records"]
+
+
+def write_bench(page, server_address: str, *rows: tuple[str, dict[str, str]]) -> None:
+    """Rows written by hand into My bench, which starts empty: each by its list and its fields."""
+    page.goto(f"{server_address}bench/")
+    until(page, "() => customElements.get('bench-mine') !== undefined")
+    counts: dict[str, int] = {}
+    for name, fields in rows:
+        counts[name] = counts.get(name, 0) + 1
+        page.locator(f"bench-mine [data-add='{name}']").click()
+        for field, text in fields.items():
+            page.locator(f"bench-mine [name='{name}.{counts[name]}.{field}']").fill(text)

@@ -12,10 +12,13 @@ from playwright.sync_api import Page, expect
 from fibercalc.site import helper
 from fibercalc.site.serve import SiteServer
 from fibercalc.workbook.base_link import BaseLink, write_link
+from fibercalc.workbook.exchange import file_text
+from tests.workbook.making import record
 
 from .conftest import Watch
 from .looking import barriers, compressed, looked_at
 from .paper import printed, squeezed
+from .records import DUNMEL, SAID, TARROW, give_file, open_workbook, write_bench
 from .test_card_live import asked
 from .test_hostile_links import elements, handlers
 from .test_offline import FAILED_FETCH
@@ -282,7 +285,7 @@ def test_kept_on_request_it_opens_by_itself_without_signal(browser, site):
         expect(slot(again, "basis")).to_have_text("From the full calculation.", timeout=40_000)
         expect(slot(again, "say")).to_have_text(full(base=BaseLink("base", 50.0, 105.0))["say"])
         again.goto(server.address + "counter/")
-        expect(slot(again, "step")).to_contain_text("no base on My bench")
+        expect(slot(again, "step")).to_contain_text("no base to offer yet")
     finally:
         context.close()
         server.stop()
@@ -348,7 +351,7 @@ def test_both_pages_run_under_the_policy_as_a_header(new_page, serve, site):
     expect(slot(page, "say")).to_have_text(full()["say"])
     expect(slot(page, "basis")).to_have_text("From the full calculation.", timeout=40_000)
     page.goto(strict.address + "counter/")
-    expect(slot(page, "step")).to_contain_text("no base on My bench")
+    expect(slot(page, "step")).to_contain_text("no base to offer yet")
 
 
 @pytest.mark.parametrize("theme, scheme", [("dark", "light"), ("light", "dark")])
@@ -387,9 +390,7 @@ def test_without_scripts_there_is_a_table(new_page, server):
 
 def save_bench(page: Page, address: str) -> None:
     """Two bases, one with a lot and a price, by hand."""
-    page.goto(address + "bench/")
-    page.locator("[name='bases.1.price']").fill("27")
-    page.locator("[name='bases.1.lot']").fill("7")
+    write_bench(page, address, (TARROW[0], TARROW[1] | {"price": "27", "lot": "7"}), DUNMEL)
     page.get_by_role("button", name="Save my bench").click()
     expect(page.locator("bench-mine .state")).to_contain_text("Saved.", timeout=40_000)
 
@@ -397,7 +398,7 @@ def save_bench(page: Page, address: str) -> None:
 def test_at_the_counter_three_presses_lead_to_an_answer_with_its_price(new_page, server, tmp_path):
     page = new_page(**PHONE)
     page.goto(server.address + "counter/")
-    expect(slot(page, "step")).to_contain_text("no base on My bench")
+    expect(slot(page, "step")).to_contain_text("no base to offer yet")
     save_bench(page, server.address)
     page.goto(server.address + "counter/")
     page.get_by_role("button", name="Tarrow Sock").click(timeout=40_000)
@@ -426,3 +427,32 @@ def test_at_the_counter_three_presses_lead_to_an_answer_with_its_price(new_page,
     page.reload()
     page.get_by_role("button", name="Dunmel DK").click()
     expect(slot(page, "step")).to_have_text("What is it for?")
+
+
+def test_a_base_of_the_workbook_stands_at_the_counter_and_the_others_are_named(new_page, server):
+    page = new_page(**PHONE)
+    open_workbook(page, server)
+    records = [record(slug="bump", name="Bump", mass="100g", length="37m", price="19.5"), record(slug="bare", name="Bare", mass="100g")]
+    give_file(page, file_text(records, [], None, "2027-01-13"))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("2 records brought in")
+    page.goto(server.address + "counter/")
+    expect(page.get_by_role("button", name="Bump")).to_be_visible(timeout=40_000)
+    expect(slot(page, "notes")).to_have_text("Bare: what a skein holds is not written down.")
+    expect(page.locator(".picks button")).to_have_count(1)
+    page.get_by_role("button", name="Bump").click()
+    expect(slot(page, "notes")).to_be_hidden()
+    page.get_by_role("button", name="Hat", exact=True).click()
+    page.get_by_role("button", name=re.compile("^Woman")).click()
+    said = helper.say(helper.work(100, 37, "hat", "woman"), "90", helper.phrases())
+    expect(slot(page, "say")).to_have_text(said["say"])
+    expect(slot(page, "cost")).to_have_text(f"€{19.5 * said['count']:g}")
+
+
+def test_how_it_is_worked_out_is_behind_a_fold(new_page, server):
+    page = new_page(**PHONE)
+    page.goto(server.address + "helper/")
+    expect(slot(page, "say")).to_contain_text("Buy")
+    assert "unverified" not in page.locator("body").inner_text()
+    page.get_by_text("How it is worked out").click()
+    expect(slot(page, "sizes-from")).to_contain_text("most of them are from memory, unverified")

@@ -9,6 +9,7 @@ from playwright.sync_api import Page, expect
 from fibercalc.core.link import query_of_texts
 from fibercalc.core.registry import find_card
 
+from .records import REEL, TARROW, write_bench
 from .test_card_live import field, natively, text_of
 from .waiting import until, until_live
 
@@ -154,9 +155,11 @@ def test_a_hostile_record_in_this_browser_stays_text(counted, server, plain):
     """A bench record as another program could have left it: My bench and a card open, and say what they can use."""
     page = counted
     page.goto(server.address + "bench/")
+    until(page, "() => customElements.get('bench-mine') !== undefined")
+    before = elements(page)  # spoiled, no row of the record can be used
+    write_bench(page, server.address, REEL, TARROW)
     page.get_by_role("button", name="Save my bench").click()
     expect(page.locator("bench-mine .state")).to_contain_text("Saved.", timeout=40_000)
-    before = elements(page)
     assert page.evaluate(TAMPER, IMAGE) > 3
     page.reload()
     expect(page.locator("bench-mine .state")).not_to_be_empty(timeout=40_000)

@@ -7,12 +7,13 @@ from playwright.sync_api import expect
 
 from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import file_text
+from fibercalc.workbook.records import LONGEST_TEXT
 from tests.workbook.making import record
 
 from .addresses import by_turns
 from .conftest import Watch
 from .looking import barriers, looked_at
-from .records import (PLACE, SAID, add_base, as_records, begin, exported, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold, wiped)
+from .records import (DUNMEL, PLACE, SAID, TARROW, add_base, as_records, begin, exported, fill, give_file, load_demo, many, names, open_record, open_workbook, save, stored, unfold, wiped, write_bench)
 from .test_card_live import field
 from .test_pages import DESK, PHONE, SMALLER, TARGETS
 from .waiting import until, until_live
@@ -159,7 +160,7 @@ REFUSED = {
     "too large": (" " * 5_000_001, "larger than 5 MB"),
     "names of every object": (demo_text().replace('"format"', '"__proto__": {}, "format"'), "a name that no record has"),
     "too deep": (demo_text().replace('"made"', '"unread": [[[[[[[[[]]]]]]]]], "made"'), "nested more than 8 deep"),
-    "a text too long": (demo_text().replace("Loom cotton.", "x" * 2001), "more than 2000 characters"),
+    "a text too long": (demo_text().replace("Loom cotton.", "x" * (LONGEST_TEXT + 1)), f"more than {LONGEST_TEXT} characters"),
 }
 
 
@@ -273,8 +274,7 @@ def test_an_old_export_is_reminded_of(workbook):
 
 
 def test_my_benchs_bases_are_brought_in_when_asked(page, server):
-    page.goto(f"{server.address}bench/")
-    until(page, "() => customElements.get('bench-mine') !== undefined")
+    write_bench(page, server.address, TARROW, DUNMEL)
     page.get_by_role("button", name="Save my bench").click()
     expect(page.locator("bench-mine .state")).to_contain_text("Saved.", timeout=40_000)
     open_workbook(page, server)
@@ -344,3 +344,32 @@ def test_no_barrier_on_a_card_with_records(browser, server, view):
         assert not barriers(looked.page)
         assert looked.page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
         assert not looked.page.evaluate(TARGETS, ", ".join(SMALLER))
+
+
+def test_an_offer_that_cannot_be_used_stays_in_sight_and_says_why(page, server):
+    """Few records: a line beneath the buttons. Many: the list names it, and says why when it is chosen."""
+    name = "A base with a name of more than forty letters"
+    open_workbook(page, server)
+    give_file(page, file_text([record(slug="long", name=name, mass="100g", length="200m")], [], None, "2027-01-13"))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("1 record brought in")
+    page.goto(f"{server.address}sell/base-order/")
+    until_live(page)
+    offers = page.locator("bench-card .offers")
+    expect(offers).to_have_text("“all bases” cannot be used here: Bases (base 1, name: 45 letters, 40 fit).", timeout=40_000)
+    page.goto(f"{server.address}sell/label/")
+    until_live(page)
+    expect(offers.get_by_role("button")).to_have_text([f"Use {name} (200 m)"], timeout=40_000)
+    expect(offers.locator(".why-not")).to_have_text(f"“{name}” leaves out: Name (45 letters, 40 fit).")
+    open_workbook(page, server)
+    give_file(page, many(100))
+    page.get_by_role("button", name="Bring it in").click()
+    expect(page.locator(SAID)).to_contain_text("100 records brought in")
+    page.goto(f"{server.address}sell/release-plan/")
+    until_live(page)
+    expect(offers).to_have_text("“all bases” cannot be used here: Bases (101 of them, this card takes 1 to 40).", timeout=40_000)
+    page.goto(f"{server.address}sell/label/")
+    until_live(page)
+    chooser = page.get_by_label("From the workbook")
+    chooser.select_option(label=f"{name} (200 m)")
+    expect(offers.locator(".why-not")).to_have_text(f"“{name}” leaves out: Name (45 letters, 40 fit).")

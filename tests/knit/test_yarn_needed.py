@@ -164,4 +164,4 @@ def test_a_customer_reads_the_head_and_not_the_council_s_hat():
     hats = next(project for project in PROJECTS if project.key == "hat")
     said = {size.key: size.measure.replace(NO_BREAK, " ") for size in hats.sizes}
     assert said["child"] == "head 49.3 cm, 19.4 in" and said["woman"] == "head 55 cm, 21.7 in"
-    assert "Craft Yarn Council" not in hats.assumes and "girls" in hats.assumes
+    assert "Craft Yarn Council" not in hats.sizes_from and "girls" in hats.sizes_from

@@ -82,7 +82,8 @@ def test_a_broken_worked_example_is_reported():
 
 
 def test_my_bench_is_checked_kept_read_and_offered():
-    checked = ok("bench-check", values={"reels.1.name": "Oak reel", "reels.1.circumference": "59", "reels.1.circumference.unit": "in", "style": "comma"})
+    checked = ok("bench-check", values={"reels.1.name": "Oak reel", "reels.1.circumference": "59", "reels.1.circumference.unit": "in", "style": "comma",
+                                       "bases.1.name": "Tarrow Sock", "bases.1.mass": "100", "bases.1.length": "420"})
     assert checked["answered"]
     read = ok("bench-read", record=checked["record"])
     assert read["record"] == checked["record"] and read["notes"] == [] and read["settings"]["style"] == "comma"

@@ -12,11 +12,12 @@ import pytest
 
 from fibercalc.core.registry import find_card
 from fibercalc.site import helper
+from fibercalc.site.helper_page import counter_body, helper_body
 from fibercalc.workbook.base_link import RULES, BaseLink, read_link, write_link
 
 ROOT = Path(__file__).resolve().parents[2]
 LINKS = json.loads((Path(__file__).parent / "helper-links.json").read_text("utf-8"))
-SKEINS = ((100.0, 230.0), (100.0, 420.0), (50.0, 115.0), (113.4, 180.5), (100.0, 61.3), (20.0, 97.1), (250.0, 3120.0))
+SKEINS = ((100.0, 230.0), (100.0, 420.0), (50.0, 115.0), (113.4, 180.5), (100.0, 61.3), (100.0, 37.0), (500.0, 70.0), (20.0, 97.1), (250.0, 3120.0))
 WORDS = [words for _, words in helper.phrases()["odds"]]
 
 
@@ -165,3 +166,15 @@ def test_every_size_offered_is_one_that_the_card_works(table):
         assert low <= RULES[rule][0] and RULES[rule][1] <= high, "a link may not ask what the card refuses"
     grist = RULES["grist"]
     assert table["grists"][0] == grist[0] and table["grists"][-1] == grist[1]
+
+
+def test_a_customer_is_not_met_with_how_the_sizes_are_known(table):
+    """That they are from memory stands behind a fold, still true, and beside no address."""
+    page = str(helper_body(table))
+    fold = re.search(r"<details>.*?</details>", page, re.DOTALL)[0]
+    first_view = page.replace(fold, "") + " ".join(project["assumes"] for project in table["projects"]) + str(counter_body())
+    assert "unverified" not in first_view and "YarnStandards" not in page
+    assert "How it is worked out" in fold and "from memory, unverified" in fold
+    for project in table["projects"]:
+        of_bodies = project["key"] == "hat" or project["key"].startswith(("plain-", "cables-"))
+        assert ("from memory, unverified" in project["sizes_from"]) == of_bodies and "www" not in project["sizes_from"]

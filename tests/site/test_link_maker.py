@@ -11,6 +11,7 @@ import pytest
 from fibercalc.site.boundary import handle
 from fibercalc.workbook import bench
 from fibercalc.workbook.base_link import BaseLink, read_link
+from tests.workbook.making import record
 
 HERE = "https://brackwend.example/book/"
 BASE = {"name": "Dunmel DK", "mass": "100", "length": "251", "length.unit": "yd", "weight_class": "3", "lot": "14", "price": "24.5"}
@@ -144,3 +145,52 @@ def test_a_base_that_the_helper_cannot_answer_for_is_named():
 def test_a_damaged_record_never_harms_the_counter(record):
     reply = ok("counter", record=record)
     assert all("<" not in base["label"] + base["lot"] for base in reply["bases"])
+
+
+def base(slug: str, **values) -> dict:
+    return record("base", slug=slug, **values)
+
+
+def test_the_counter_sees_the_workbooks_bases_once_each():
+    """One that stands on My bench too is offered once: the lot is My bench's, what it leaves blank the workbook's, and where they differ it is said."""
+    mine = bench.read_record(OLD)[0]
+    mine["values"] |= {"bases.1.lot": "7"}
+    records = [base("tarrow", name="tarrow  sock", mass="100g", length="410m", price="27"), base("cobb", name="Cobb", mass="100g", length="170m", price="19.5", weight_class="4")]
+    reply = ok("counter", record=mine, records=records)
+    assert [each["label"] for each in reply["bases"]] == ["Tarrow Sock", "Dunmel DK", "Cobb"]
+    assert reply["bases"][0]["meters"] == 420 and reply["bases"][0]["lot"] == "7" and reply["bases"][0]["costs"][2] == "€54" and reply["bases"][2]["costs"][2] == "€39"
+    assert reply["notes"] == ["tarrow sock: length of a skein is another in the workbook; My bench’s is used."]
+    code = ok("counter-code", record=mine, records=records, number=3, here=HERE)
+    assert parts(code["link"]) == BaseLink("base", 100.0, 170.0, "4", "Cobb", "", "")
+
+
+def test_the_counter_works_without_my_bench_and_names_what_it_cannot_offer():
+    records = [base("bump", name="Bump", mass="100g", length="37m"), base("bare", name="Bare", mass="100g"), base("thick", name="Thick", mass="500g", length="40m"),
+               base("nothing", name="Nothing")]
+    reply = ok("counter", record=None, records=records, settings={"style": "comma", "money": "£"})
+    assert [each["label"] for each in reply["bases"]] == ["Bump"]
+    assert reply["notes"] == ["Bare: what a skein holds is not written down.", "Nothing: what a skein weighs and what a skein holds is not written down.",
+                              "Thick: The helper answers for 10 to 1500 m in 100 g; check grams and ounces, meters and yards."]
+    assert ok("counter", record=None) == {"bases": [], "notes": []}
+
+
+def test_a_hundred_bases_with_long_names_stand_at_the_counter():
+    records = [base(f"b{number}", name=f"{'Long name of a base, as it is on its label ':e<76}{number:03d}", mass="100g", length="200m") for number in range(100)]
+    reply = ok("counter", record=None, records=records)
+    assert len(reply["bases"]) == 100 and reply["bases"][99]["label"].endswith("099") and "as many letters as a link takes" in reply["notes"][0]
+
+
+def test_my_bench_saved_empty_sells_nothing():
+    """One press of Save, nothing typed: settings, and nothing of the example."""
+    saved = ok("bench-check", values={})
+    assert saved["answered"] and saved["record"]["rows"] == {"reels": 0, "pots": 0, "bases": 0}
+    assert {name for name, text in saved["record"]["values"].items() if text} == {"style", "system", "money"}
+    assert ok("counter", record=saved["record"]) == {"bases": [], "notes": []}
+    for card in ("skein-length", "skein-split", "bath-heat", "drain-check", "pots", "label", "helper-link"):
+        assert ok("bench-offers", card=card, record=saved["record"])["offers"] == []
+
+
+def test_a_row_without_its_amount_is_dropped_and_said():
+    record, notes = bench.read_record({"format": "bench-book-bench", "schema": 2, "rows": {"bases": 2}, "values": {
+        "bases.1.name": "Half", "bases.1.mass": "100g", "bases.2.name": "Whole", "bases.2.mass": "100g", "bases.2.length": "200m"}})
+    assert record["rows"]["bases"] == 1 and record["values"]["bases.1.name"] == "Whole" and any("length of a skein" in note for note in notes)

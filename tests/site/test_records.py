@@ -107,8 +107,14 @@ def test_a_bad_file_has_one_line():
     assert told == {"refused": "This file was not read: it is damaged: it cannot be read to its end as JSON. Nothing was changed."}
 
 
+def own_bench() -> dict:
+    """My bench with two bases of the demo written down."""
+    rows = ({"name": "Tarrow Sock", "mass": "100", "length": "420"}, {"name": "Dunmel DK", "mass": "100", "length": "230"})
+    return ok("bench-check", values={f"bases.{number}.{name}": text for number, row in enumerate(rows, 1) for name, text in row.items()})["record"]
+
+
 def test_my_benchs_bases_are_offered_until_they_are_here():
-    bench_record = ok("bench-check", values={})["record"]
+    bench_record = own_bench()
     assert view([], bench=bench_record)["bench"] == 2
     found = ok("workbook-bench", records=[], bench=bench_record)
     assert [each["values"]["name"] for each in found["new"]] == ["Tarrow Sock", "Dunmel DK"]
@@ -122,8 +128,7 @@ def test_records_that_cannot_be_read_are_told_and_travel():
 
 
 def test_a_bases_offer_stands_once_though_bench_and_workbook_hold_it():
-    bench_record = ok("bench-check", values={})["record"]
-    found = ok("bench-offers", card="yarn-instead", record=bench_record, records=DEMO)["offers"]
+    found = ok("bench-offers", card="yarn-instead", record=own_bench(), records=DEMO)["offers"]
     labels = [offer["label"] for offer in found]
     assert len(set(labels)) == len(labels) and "Use Dunmel DK (230 m)" in labels
 

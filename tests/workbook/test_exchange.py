@@ -9,12 +9,12 @@ from hypothesis import strategies as st
 
 from fibercalc.workbook import bench
 from fibercalc.workbook.exchange import FORMAT, LARGEST, compare, file_text, read_file, settled, words
-from fibercalc.workbook.records import SCHEMA, Unusable, checked
+from fibercalc.workbook.records import SCHEMA, LONGEST_TEXT, Unusable, checked
 
 from .making import record, workbooks
 
 OLD = sorted((Path(__file__).parent / "old").glob("*.json"))
-BENCH = bench.record_of(bench.given_of({"values": {}, "rows": {}}))
+BENCH = bench.read_record(json.loads((Path(__file__).parent / "old" / "bench-schema-2.json").read_text("utf-8")))[0]
 
 
 def refused(text: str) -> str:
@@ -95,7 +95,7 @@ DAMAGED = {
     "the same further in": (changed(records=[{"constructor": 1}]), "no record has"),
     "too deep": (changed(unread=[[[[[[[[[1]]]]]]]]]), "8 deep"),
     "far too deep": ("[" * 200_000, "deep"),
-    "a text too long": (changed(unread=["a" * 2001]), "more than 2000 characters"),
+    "a text too long": (changed(unread=["a" * (LONGEST_TEXT + 1)]), f"more than {LONGEST_TEXT} characters"),
     "too large": ('"' + "a" * LARGEST + '"', "larger than 5 MB"),
     "a number that is none": (changed(made=float("nan")), "number that is none"),
     "a bench that is none": (changed(bench={"format": bench.FORMAT, "schema": 2, "values": {"syringe": "9 km"}, "rows": {}}), "My bench"),

@@ -130,9 +130,10 @@ def test_a_colorway_brings_its_recipe_and_its_base():
 
 
 def test_a_list_that_does_not_fit_is_not_offered_by_half():
-    """A fiber that the card has no word for: the whole list stays away."""
+    """A fiber that the card has no word for: the whole list stays away, and says so."""
     base = record("base", name="Odd", fibers=[{"fiber": "wool", "share": "50%"}, {"fiber": "moonlight", "share": "50%"}])
-    assert offers(find_card("care-label"), [base], POINT) == []
+    why = "“Odd” cannot be used here: Fibers (fiber 2, fiber: no word here for “moonlight”)."
+    assert offers(find_card("care-label"), [base], POINT) == [{"label": "Odd", "kind": "Bases", "values": {}, "rows": {}, "why": why}]
     known = record("base", name="Plain", fibers=[{"fiber": "Wool", "share": "100%"}])
     assert offers(find_card("care-label"), [known], POINT)[0]["values"]["fibers.1.fiber"] == "wool"
 
@@ -141,7 +142,7 @@ def test_a_fiber_is_named_by_its_last_word_where_that_names_just_one():
     """Superwash wool is wool where a card has no word for it; a mix is nothing."""
     for text, expected in (("superwash wool", "superwash"), ("baby alpaca", None), ("silk", "silk"), ("merino wool", "wool"), ("wool mix", None)):
         found = offers(find_card("care-label"), [record("base", name="One", fibers=[{"fiber": text, "share": "100%"}])], POINT)
-        assert (found[0]["values"]["fibers.1.fiber"] if found else None) == expected, text
+        assert found[0]["values"].get("fibers.1.fiber") == expected and bool(found[0]["why"]) == (expected is None), text
 
 
 def test_a_plan_brings_its_products_their_colorways_bases_and_all_jars():
@@ -170,9 +171,10 @@ def test_a_dye_lot_brings_all_that_its_label_says():
 
 def test_a_text_too_long_for_its_field_is_left_out_whole():
     """Half a hazard phrase is none."""
-    jar = record("jar", name="Navy", lot="N-207", hazards="May cause an allergic skin reaction; causes serious eye irritation")
-    values = offers(find_card("stock-solution"), [jar], POINT)[0]["values"]
-    assert values["lot"] == "N-207" and "hazards" not in values
+    jar = record("jar", name="Navy", lot="N-207 of the second delivery", hazards="May cause an allergic skin reaction; causes serious eye irritation")
+    found = offers(find_card("stock-solution"), [jar], POINT)[0]
+    assert found["values"]["hazards"] == jar["values"]["hazards"] and "lot" not in found["values"]
+    assert found["why"] == "“Navy” leaves out: Lot of the jar (28 letters, 24 fit)."
 
 
 def test_a_spread_flows_into_the_card():

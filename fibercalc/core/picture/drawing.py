@@ -21,6 +21,14 @@ def n(value: float) -> str:
     return f"{value:.1f}".removesuffix(".0")
 
 
+def short(name: str, most: int) -> str:
+    """A name in so many characters: its beginning and its end, since the names of one studio often differ only there."""
+    if len(name) <= most:
+        return name
+    end = most // 3
+    return f"{name[:most - 1 - end].rstrip()}…{name[-end:].lstrip()}"
+
+
 class Drawing:
     """Collects shapes; picture() gives the finished SVG with its title and words."""
 

@@ -233,7 +233,7 @@ CARD = Card(
         Input("fiber", CHOICE, "Mostly", default="wool", options=tuple(Option(row["fiber"], row["fiber"][0].upper() + row["fiber"][1:]) for row in fiber_densities().rows)),
         Input("dye_class", CHOICE, "Class of dye", default="acid-unknown", options=tuple(Option(key, row["label"]) for key, row in CLASSES.items())),
         Rows("dyes", "Dyes", "dye", record="colorway.dyes", least=1, most=8, measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
-             fields=(Input("name", TEXT, "Name", default="yellow", longest=24), Input("depth", PERCENT, "Depth", default="0.1 %", allowed=("0 %", "12 %"), usual=("0.01 %", "4 %"), strict=True),
+             fields=(Input("name", TEXT, "Name", default="yellow", longest=40), Input("depth", PERCENT, "Depth", default="0.1 %", allowed=("0 %", "12 %"), usual=("0.01 %", "4 %"), strict=True),
                      Input("strength", CONCENTRATION, "Strength of its stock", default="1 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"),
                            units=("g/100 mL", "g/L"), strict=True)),
              default=({"name": "navy", "depth": "0.62 %"}, {"name": "black", "depth": "0.24 %"}, {"name": "brown", "depth": "0.04 %"})),

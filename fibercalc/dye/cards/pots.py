@@ -108,7 +108,7 @@ CARD = Card(
     question="How long does the whole run take?",
     inputs=(
         Rows("recipes", "Recipes", "recipe", least=1, most=40, measure="No two share a pot.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=16), Input("skeins", COUNT, "Skeins", default="6", allowed=("1", "400"))),
+             fields=(Input("name", TEXT, "Name", default="another", longest=40), Input("skeins", COUNT, "Skeins", default="6", allowed=("1", "400"))),
              default=({"name": "A", "skeins": "36"}, {"name": "B", "skeins": "18"}, {"name": "C", "skeins": "18"})),
         Input("skein_mass", MASS, "A skein weighs", default="100 g", allowed=("1 g", "5 kg"), usual=("5 g", "250 g"), units=("g", "oz"), bench="bases.mass", record="base.mass", strict=True),
         Input("liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", default="20", allowed=("2", "120"), usual=("15", "40")),

@@ -110,10 +110,10 @@ CARD = Card(
         Input("jug_error", VOLUME, "The jug or flask is good to", default="5 mL", allowed=("0.1 mL", "500 mL"), usual=("0.5 mL", "25 mL"), units=("mL",), strict=True),
         Input("kind", CHOICE, "Kind of dye", default="acid", options=tuple(Option(key, row["label"]) for key, row in KINDS.items())),
         Input("weeks", NUMBER, "Weeks it will stand", default="8", allowed=("0", "104"), usual=("1", "26")),
-        Input("name", TEXT, "Name on the bottle", record="jar.name", default="navy", longest=30),
+        Input("name", TEXT, "Name on the bottle", record="jar.name", default="navy", longest=40),
         Input("lot", TEXT, "Lot of the jar", record="jar.lot", default="", longest=24, optional=True),
         Input("made", DATE, "Made on", default="2027-01-11"),
-        Input("hazards", TEXT, "Hazard words of its safety data sheet", record="jar.hazards", default="", longest=60, optional=True, measure="As the sheet has them; never guessed."),
+        Input("hazards", TEXT, "Hazard words of its safety data sheet", record="jar.hazards", default="", longest=200, optional=True, measure="As the sheet has them; never guessed."),
     ),
     results=(
         Result("powder", MASS, "Powder to weigh", units=("g",), finest=(0.01,)),

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SHEET, SOFT, Drawing
+from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SHEET, SOFT, Drawing, short
 from .parts import moved_apart, numbered_bar
 
 TOP, BOTTOM, LEFT, RIGHT, LABEL = 16, 216, 14, 144, 166
@@ -53,7 +53,7 @@ def pot_picture(brim: float, fill_line: float, yarn: float, carried: float, dose
         drawing.text(LEFT, y, f"Additions, enlarged: {write(added)} in all", size=13)
         numbered_bar(drawing, LEFT, y + 8, 332, 26, [volume for _, volume in doses])
         for number, (name, volume) in enumerate(doses, 1):
-            drawing.text(LEFT, y + 34 + 20 * number, f"{number}  {name if len(name) <= 26 else name[:25] + '…'}: {write(volume)}")
+            drawing.text(LEFT, y + 34 + 20 * number, f"{number}  {short(name, 26)}: {write(volume)}")
     said = ", ".join(f"{write(volume)} of {words}" for words, volume in layers if volume > 0)
     each = "; ".join(f"{name} {write(volume)}" for name, volume in doses)
     return drawing.picture("The pot, to scale", f"A pot filled to {write(level)}, with its fill line at {write(fill_line)}: {said}." + (f" Added: {each}." if each else ""))

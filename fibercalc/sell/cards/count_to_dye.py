@@ -8,7 +8,7 @@ from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MONEY, NUMBER, PERCENT
 from ...sources import ABRAMOWITZ_STEGUN, ARITHMETIC, CACHON_TERWIESCH, COHEN_1991, COMMON_PRACTICE, TOBIN_1958
 from ...yarn.student_t import quantile, share_below
-from ..demand import (FITTED_FROM, critical_ratio, demand_from_sales, expected_left, expected_profit, expected_short, mean_above, normal_quantile, normal_share_below, square_above, told_by_cut)
+from ..demand import (FITTED_FROM, MOST_RELEASES, critical_ratio, demand_from_sales, expected_left, expected_profit, expected_short, mean_above, normal_quantile, normal_share_below, square_above, told_by_cut)
 from ..pictures.demand import demand_picture
 from ..spares import chance_at_most, made_for, places_for, spares_for
 
@@ -123,8 +123,8 @@ CARD = Card(
     id="count-to-dye", chapter="sell", place=15,
     question="How many should I dye?",
     inputs=(
-        Rows("releases", "Past releases", "release", record="sale", least=1, most=24, measure="Of the same sort of thing. Where all was sold, it sold out.",
-             fields=(Input("name", TEXT, "When", record="event", default="another", longest=16), Input("offered", COUNT, "Offered", default="48", allowed=("1", "5000")), Input("sold", COUNT, "Sold", default="44", allowed=("0", "5000"))),
+        Rows("releases", "Past releases", "release", record="sale", least=1, most=MOST_RELEASES, measure="Of the same sort of thing. Where all was sold, it sold out.",
+             fields=(Input("name", TEXT, "When", record="event", default="another", longest=40), Input("offered", COUNT, "Offered", default="48", allowed=("1", "5000")), Input("sold", COUNT, "Sold", default="44", allowed=("0", "5000"))),
              default=({"name": "June", "offered": "40", "sold": "40"}, {"name": "August", "offered": "48", "sold": "44"}, {"name": "October", "offered": "60", "sold": "51"})),
         Input("usual_spread", PERCENT, "Demand goes up and down by", default="25 %", allowed=("2 %", "150 %"), usual=("15 %", "60 %"), measure="From release to release; its standard deviation. Used until four releases did not sell out."),
         Input("price", MONEY, "One sold brings", default="21.74", allowed=("0.01", "10000"), usual=("2", "200"), measure="Without tax and fees."),

@@ -233,7 +233,7 @@ CARD = Card(
         Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(*WITH_CODE)),
         Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(*WITH_CODE), measure="Country. Blank leaves it off; some laws ask for it."),
         Input("price", MONEY, "Price", record="product.price", default="27", allowed=("0.01", "99999"), usual=("1", "200"), when=_for(PRICE)),
-        Input("of_set", TEXT, "Set", record="product.name", default="Twelve Lamps", longest=30, when=_for(STICKER)),
+        Input("of_set", TEXT, "Set", record="product.name", default="Twelve Lamps", longest=40, when=_for(STICKER)),
         Input("first", COUNT, "First number", default="1", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
         Input("last", COUNT, "Last number", default="12", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
         Input("kit", TEXT, "Kit", default="Culvert Stole", longest=40, when=_for(KIT)),

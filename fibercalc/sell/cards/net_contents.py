@@ -174,7 +174,7 @@ CARD = Card(
         Input("air", CHOICE, "Look at drier air too", default="yes", options=(Option("yes", "Yes"), Option("no", "No")), when=WEIGHED),
         Input("humidity", PERCENT, "Humidity where they were weighed", default="55 %", allowed=("10 %", "90 %"), usual=("30 %", "80 %"), rough="5 %", when=AIRED, measure="Where they lay open for two days."),
         Input("driest", PERCENT, "Driest air they may be weighed in", default="40 %", allowed=("10 %", "90 %"), usual=("20 %", "65 %"), when=AIRED, measure="A heated shop in winter: 30 to 40."),
-        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=5, when=AIRED, measure="Shares together 100 %.",
+        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=8, when=AIRED, measure="Shares together 100 %.",
              fields=(Input("fiber", CHOICE, "Fiber", default="wool", options=tuple(Option(family, family[0].upper() + family[1:]) for family in regain_curves().columns[1:-1])),
                      Input("share", PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))),
              default=({"fiber": "wool", "share": "75 %"}, {"fiber": "polyamide (nylon)", "share": "25 %"})),

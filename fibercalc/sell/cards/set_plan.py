@@ -197,7 +197,7 @@ CARD = Card(
     id="set-plan", chapter="sell", place=20, tall_sheet=True, handles=("powder",),
     question="How do I plan a numbered set?",
     inputs=(
-        Input("name", TEXT, "Name of the set", record="product.name", default="Twelve Lamps", longest=24, optional=True),
+        Input("name", TEXT, "Name of the set", record="product.name", default="Twelve Lamps", longest=40, optional=True),
         Input("days", COUNT, "Days, or shades", default="12", allowed=("2", "60"), usual=("5", "31")),
         Input("sets", COUNT, "Sets to sell", default="24", allowed=("1", "1000"), usual=("5", "100")),
         Input("spare", COUNT, "Spare sets", default="2", allowed=("0", "200"), usual=("1", "10"), measure="For lost parcels and a bad knot."),

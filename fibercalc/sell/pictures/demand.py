@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SHEET, SOFT, Drawing, Scale, nice_ticks
+from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SHEET, SOFT, Drawing, Scale, nice_ticks, short
 
 LEFT, RIGHT, ROW, TOP = 104, 346, 24, 30
 MOST = 16
@@ -17,14 +17,14 @@ def demand_picture(releases: Sequence[tuple[str, float, float]], mean: float, lo
     shown = list(releases)[-MOST:]
     across = Scale(0, 1.08 * max([offered for _, offered, _ in shown] + [high, count]), LEFT, RIGHT)
     bottom = TOP + ROW * (len(shown) + 1) + 6
-    drawing = Drawing(bottom + 64)
+    drawing = Drawing(bottom + (64 if len(shown) == len(releases) else 84))
     for tick in nice_ticks(0, across.high, 5):
         drawing.line(across(tick), TOP - 4, across(tick), bottom, stroke=LINE)
         drawing.text(across(tick), bottom + 16, f"{tick:g}", anchor="middle", size=13, fill=SOFT)
     said = []
     for place, (name, offered, sold) in enumerate(shown):
         y, out = TOP + ROW * place, sold >= offered
-        drawing.text(4, y + 14, name if len(name) <= 12 else name[:11] + "…", size=13)
+        drawing.text(4, y + 14, short(name, 12), size=13)
         drawing.rect(LEFT, y + 3, across(offered) - LEFT, 14, fill=SHEET, stroke=SOFT)
         drawing.rect(LEFT, y + 3, across(sold) - LEFT, 14, fill=INDIGO_WASH, stroke=INDIGO)
         if out:
@@ -45,4 +45,6 @@ def demand_picture(releases: Sequence[tuple[str, float, float]], mean: float, lo
     drawing.path([(160, y - 10), (169, y - 4), (160, y + 2)], fill=MADDER, stroke=MADDER, closed=True)
     drawing.text(175, y, "sold out: at least", size=12)
     drawing.text(6, y + 20, "last bar: mean demand, and where nine in ten lie", size=12, fill=SOFT)
+    if len(shown) < len(releases):
+        drawing.text(6, y + 40, f"the last {len(shown)} of {len(releases)} are drawn", size=12, fill=SOFT)
     return drawing.picture("What was sold, and what to have", "; ".join(said) + f". To expect: {mean:.0f}, nine releases in ten between {low:.0f} and {high:.0f}. Have {count:.0f}.")

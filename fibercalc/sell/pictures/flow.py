@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing
+from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing, short
 
 COLUMNS, WIDE, TOP, GAP, LEAST = (4, 132, 256), 100, 24, 8, 34
 MOST = 10  # boxes in a column; the rest are not drawn, and said so
@@ -17,13 +17,15 @@ def flow_picture(bases: Sequence[str], colors: Sequence[str], products: Sequence
     Raises nothing.
     """
     names = [list(column)[:MOST] for column in (bases, colors, products)]
+    whole = [{name: sum(flow[3] for flow in flows if flow[at] == name) for name in names[at]} for at in range(3)]
     flows = [flow for flow in flows if all(flow[at] in names[at] for at in range(3))]
     total = sum(flow[3] for flow in flows) or 1
     sums = [{name: sum(flow[3] for flow in flows if flow[at] == name) for name in names[at]} for at in range(3)]
     unit = 150 / total
     highs = [[max(LEAST, unit * sums[at][name]) for name in names[at]] for at in range(3)]
     tall = max(sum(high) + GAP * (len(high) - 1) for high in highs)
-    drawing = Drawing(TOP + tall + 8)
+    left_out = len(bases) + len(colors) + len(products) - sum(len(column) for column in names)
+    drawing = Drawing(TOP + tall + (28 if left_out else 8))
     boxes = []
     for at, column in enumerate(names):
         y = TOP + (tall - sum(highs[at]) - GAP * (len(column) - 1)) / 2
@@ -38,10 +40,11 @@ def flow_picture(bases: Sequence[str], colors: Sequence[str], products: Sequence
         drawing.text(COLUMNS[at], 15, title, size=13, fill=SOFT)
         for name, (y, high) in boxes[at].items():
             drawing.rect(COLUMNS[at], y, WIDE, high, fill=SHEET, stroke=INDIGO, stroke_width=1.2)
-            drawing.text(COLUMNS[at] + 4, y + high / 2 - 2, name if len(name) <= 13 else name[:12] + "…", size=12, bold=True)
-            drawing.text(COLUMNS[at] + 4, y + high / 2 + 12, f"{sums[at][name]} skeins" if sums[at][name] != 1 else "1 skein", size=12, fill=INK)
+            drawing.text(COLUMNS[at] + 4, y + high / 2 - 2, short(name, 13), size=12, bold=True)
+            drawing.text(COLUMNS[at] + 4, y + high / 2 + 12, f"{whole[at][name]} skeins" if whole[at][name] != 1 else "1 skein", size=12, fill=INK)
     said = "; ".join(f"{count} skeins of {base} become {color} for {product}" for base, color, product, count in flows)
-    left_out = len(bases) + len(colors) + len(products) - sum(len(column) for column in names)
+    if left_out:
+        drawing.text(4, TOP + tall + 20, f"{left_out} more {'is' if left_out == 1 else 'are'} not drawn: see the tables.", size=13, fill=SOFT)
     return drawing.picture("From base to product", said + (f"; {left_out} more are not drawn." if left_out else "."))
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SOFT, Drawing, Scale
+from ...core.picture import INDIGO, INDIGO_WASH, INK, MADDER, SOFT, Drawing, Scale, short
 
 LEFT, RIGHT, ROW = 8, 352, 60
 
@@ -19,7 +19,7 @@ def kit_picture(colors: Sequence[tuple[str, int, float, float, float, str]]) -> 
     said = []
     for place, (name, given, need, low, high, words) in enumerate(colors):
         top = ROW * place
-        drawing.text(LEFT, top + 16, f"{name if len(name) <= 12 else name[:11] + '…'}: {words}", size=13, bold=high > given)
+        drawing.text(LEFT, top + 16, f"{short(name, 12)}: {words}", size=13, bold=high > given)
         for number in range(given):
             drawing.rect(across(number), top + 23, across(number + 1) - across(number), 22, fill=INDIGO_WASH, stroke=INDIGO, stroke_width=1.2)
         drawing.rect(LEFT, top + 29, across(need) - LEFT, 10, fill=INDIGO, stroke=INDIGO)

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SHEET, SOFT, Drawing, Scale
+from ...core.picture import INDIGO, INDIGO_WASH, INK, LINE, MADDER, SHEET, SOFT, Drawing, Scale, short
 
 LEFT, RIGHT, ROW = 8, 352, 44
 
@@ -19,7 +19,7 @@ def lots_picture(shares: Sequence[tuple[str, int, int, int]]) -> Picture:
     said = []
     for place, (name, kits, club, shop) in enumerate(shares):
         y, at = ROW * place, 0
-        drawing.text(LEFT, y + 15, f"{name if len(name) <= 22 else name[:21] + '…'}: {kits} kits, {club} club, {shop} shop", size=13)
+        drawing.text(LEFT, y + 15, f"{short(name, 22)}: {kits} kits, {club} club, {shop} shop", size=13)
         for value, fill, hatched in ((kits, INDIGO, False), (club, INDIGO_WASH, False), (shop, SHEET, True)):
             if value:
                 left, right = across(at), across(at + value)
@@ -62,7 +62,7 @@ def bands_picture(parcels: Sequence[tuple[str, float, float, float]], bands: Seq
     for place, (name, mass, low, high) in enumerate(parcels):
         y = 24 + ROW * place
         over = any(low < band < high for band in shown)
-        drawing.text(LEFT, y + 14, f"{name if len(name) <= 22 else name[:21] + '…'}: {write(mass)}", size=13, bold=over, halo=True)
+        drawing.text(LEFT, y + 14, f"{short(name, 22)}: {write(mass)}", size=13, bold=over, halo=True)
         drawing.rect(LEFT, y + 20, across(mass) - LEFT, 13, fill=INDIGO_WASH, stroke=INDIGO)
         drawing.strokes([[(across(low), y + 26), (across(high), y + 26)], [(across(low), y + 22), (across(low), y + 31)], [(across(high), y + 22), (across(high), y + 31)]], stroke=MADDER if over else INK, width=1.6)
         said.append(f"{name} {write(mass)}, {write(low)} to {write(high)}")

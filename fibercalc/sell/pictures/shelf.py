@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...core.answer import Picture
-from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing, Scale
+from ...core.picture import INDIGO, INDIGO_WASH, INK, SHEET, SOFT, Drawing, Scale, short
 
 LEFT, RIGHT, ROW = 8, 352, 74
 
@@ -18,7 +18,7 @@ def shelf_picture(lines: Sequence[tuple[str, float, float, float, float, float]]
     drawing = Drawing(ROW * len(lines) + 44)
     for place, (name, needed, promised, keep, held, ordered) in enumerate(lines):
         y = ROW * place
-        drawing.text(LEFT, y + 16, f"{name if len(name) <= 14 else name[:13] + '…'}: {needed + promised + keep:.0f} wanted, {held + ordered:.0f} there will be", size=13, bold=True)
+        drawing.text(LEFT, y + 16, f"{short(name, 14)}: {needed + promised + keep:.0f} wanted, {held + ordered:.0f} there will be", size=13, bold=True)
         at = 0.0
         for value, fill, hatched in ((needed, INDIGO, False), (promised, INDIGO_WASH, False), (keep, SHEET, True)):
             if value > 0:

@@ -5,7 +5,7 @@ Each function takes the outcome of the card named in it and gives canonical text
 
 from ..release import KIT, SET_CUT, SET_WHOLE
 
-MOST_RECIPES, MOST_LOTS = 40, 24  # rows of the cards that get them
+MOST_RECIPES, MOST_LOTS, MOST_DYES, NAME = 40, 24, 40, 40  # rows of the cards that get them, and letters of a name there
 
 
 def _text(r, name: str) -> str:
@@ -20,21 +20,21 @@ def release_recipes(r) -> list[dict]:
     for need in needs:
         shades = need.colorway.shades if apart else 1
         for shade in range(1, shades + 1):
-            rows.append({"name": f"{need.colorway.name[:12]} {shade}" if shades > 1 else need.colorway.name[:16], "skeins": str(min(-(-need.skeins // shades), 400))})
+            rows.append({"name": f"{need.colorway.name[:NAME - 4]} {shade}" if shades > 1 else need.colorway.name[:NAME], "skeins": str(min(-(-need.skeins // shades), 400))})
     return rows
 
 
 def release_bases(r) -> list[dict]:
     """release-plan to base-order: what the release needs of each base."""
-    return [{"name": base.name[:20], "needed": str(r.kept["bill"].bases[base.name]), "promised": "0", "on_hand": _text(r, f"bases.{number}.on_hand"), "week": "0", "pack": _text(r, f"bases.{number}.pack"),
+    return [{"name": base.name[:NAME], "needed": str(r.kept["bill"].bases[base.name]), "promised": "0", "on_hand": _text(r, f"bases.{number}.on_hand"), "week": "0", "pack": _text(r, f"bases.{number}.pack"),
              "price": _text(r, f"bases.{number}.price"), "large": "0", "large_price": "0", "mass": _text(r, f"bases.{number}.mass")} for number, base in enumerate(r.kept["bases"], 1)]
 
 
 def release_dyes(r) -> list[dict]:
     """release-plan to base-order: what it needs of each dye; a jar's weight without the jar."""
     prices = {row.dye.lower(): row.price for row in r.given["jars"]}
-    return [{"name": name[:20], "needed": f"{grams:.6g}g", "jar": f"{r.kept['jar'].get(name.lower(), 0.0):.6g}g", "empty": "0g", "bottle": "0mL", "strength": "1g/100mL", "age": "0", "pack": "100g", "price": f"{prices.get(name.lower(), 0):g}"}
-            for name, grams in list(r.kept["bill"].dyes.items())[:12]]
+    return [{"name": name[:NAME], "needed": f"{grams:.6g}g", "jar": f"{r.kept['jar'].get(name.lower(), 0.0):.6g}g", "empty": "0g", "bottle": "0mL", "strength": "1g/100mL", "age": "0", "pack": "100g", "price": f"{prices.get(name.lower(), 0):g}"}
+            for name, grams in list(r.kept["bill"].dyes.items())[:MOST_DYES]]
 
 
 def dyed_colors(r) -> list[str]:
@@ -48,7 +48,7 @@ def _with_recipe(r):
 
 def color_dyes(r, number: int) -> list[dict]:
     """release-plan to dye-recipe: the dyes of one colorway."""
-    return [{"name": name[:24], "depth": f"{depth:.6g}%", "strength": "1g/100mL"} for name, depth in _with_recipe(r)[number - 1].colorway.recipe]
+    return [{"name": name[:NAME], "depth": f"{depth:.6g}%", "strength": "1g/100mL"} for name, depth in _with_recipe(r)[number - 1].colorway.recipe]
 
 
 def color_load(r, number: int) -> str:
@@ -87,13 +87,13 @@ def kit_spare(r, number: int) -> str:
 
 
 def kit_parts(r, number: int) -> list[dict]:
-    return [{"color": color[:20], "each": str(each)} for color, each in _kits(r)[number - 1].parts]
+    return [{"color": color[:NAME], "each": str(each)} for color, each in _kits(r)[number - 1].parts]
 
 
 def kit_lots(r, number: int) -> list[dict]:
     """Planned loads as lots; what is really good in each is for the user to say."""
     loads = {need.colorway.name: need.loads for need in r.kept["bill"].colors}
-    return [{"color": color[:20], "lot": f"load {place}", "good": str(count)} for color, _ in _kits(r)[number - 1].parts for place, count in enumerate(loads[color], 1)]
+    return [{"color": color[:NAME], "lot": f"load {place}", "good": str(count)} for color, _ in _kits(r)[number - 1].parts for place, count in enumerate(loads[color], 1)]
 
 
 def kit_label(r, number: int) -> str:
@@ -137,7 +137,7 @@ def set_dyes(r) -> list[dict]:
 
 def set_product(r) -> list[dict]:
     """set-plan to release-plan: the set as a product without a price yet."""
-    name = (r.given["name"] or "The set")[:16]
+    name = (r.given["name"] or "The set")[:NAME]
     return [{"name": name, "kind": SET_WHOLE, "holds": name, "wanted": _text(r, "sets"), "spare": _text(r, "spare"), "price": "0", "other": "0", "small": str(r.value("per"))}]
 
 
@@ -145,27 +145,27 @@ def set_colorway(r) -> list[dict]:
     """set-plan to release-plan: its shades as one colorway with their mean depth."""
     recipes = r.kept["ladder"].recipes
     doses = [f"{row.name} {sum(recipe[at] for recipe in recipes) / len(recipes):.3f}" for at, row in enumerate(r.given["dyes"])]
-    return [{"name": (r.given["name"] or "The set")[:16], "recipe": ", ".join(doses), "shades": _text(r, "days")}]
+    return [{"name": (r.given["name"] or "The set")[:NAME], "recipe": ", ".join(doses), "shades": _text(r, "days")}]
 
 
 def kit_recipes(r) -> list[dict]:
     """kit-yarn to pots: each color's skeins in all kits."""
-    return [{"name": row.name[:16], "skeins": str(min(r.value("packed") * given, 400))} for row, _, _, given, _ in r.kept["colors"]]
+    return [{"name": row.name[:NAME], "skeins": str(min(r.value("packed") * given, 400))} for row, _, _, given, _ in r.kept["colors"]]
 
 
 def kit_colors(r) -> list[dict] | None:
     """kit-yarn to parcels: what one kit holds."""
-    return [{"color": row.name[:20], "each": str(given)} for row, _, _, given, _ in r.kept["colors"]][:8]
+    return [{"color": row.name[:NAME], "each": str(given)} for row, _, _, given, _ in r.kept["colors"]][:8]
 
 
 def kit_color_lots(r) -> list[dict]:
     """kit-yarn to parcels: one lot a color, until the user lists the real ones."""
-    return [{"color": row.name[:20], "lot": "all", "good": str(min(r.value("packed") * given, 2000))} for row, _, _, given, _ in r.kept["colors"]][:8]
+    return [{"color": row.name[:NAME], "lot": "all", "good": str(min(r.value("packed") * given, 2000))} for row, _, _, given, _ in r.kept["colors"]][:8]
 
 
 def closed_days(r) -> list[dict]:
     """back-plan and base-order to one another: the closed days."""
-    return [{"first": _text(r, f"closed.{number}.first"), "last": _text(r, f"closed.{number}.last")} for number in range(1, len(r.given["closed"]) + 1)][:8]
+    return [{"first": _text(r, f"closed.{number}.first"), "last": _text(r, f"closed.{number}.last")} for number in range(1, len(r.given["closed"]) + 1)]
 
 
 def first_dye_day(r) -> str:

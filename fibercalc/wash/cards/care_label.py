@@ -101,7 +101,7 @@ CARD = Card(
     id="care-label", chapter="wash", place=60,
     question="What goes on the care label?",
     inputs=(
-        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=5, measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
+        Rows("fibers", "Fibers", "fiber", record="base.fibers", least=1, most=8, measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
              fields=(Input("fiber", CHOICE, "Fiber", default="wool", options=_options("fiber")), Input("percent", PERCENT, "Share", record="share", default="", allowed=("0.5 %", "100 %"), optional=True)),
              default=({"fiber": "superwash", "percent": "75 %"}, {"fiber": "nylon", "percent": ""})),
         Input("dye", CHOICE, "Dye", default="acid-milling", options=_options("dye")),

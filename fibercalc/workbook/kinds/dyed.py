@@ -50,7 +50,7 @@ DYE_LOT = Kind(
         *number("rub", NUMBER, "Rub on white cloth, grade", ("1", "5"), measure="5: no stain; 1: heavy."),
         note(),
     ),
-    title="lot", shown=("colorway", "dyed", "skeins"),
+    title="lot", shown=("colorway", "dyed", "skeins"), newest="dyed",
     refers={"colorway": "colorway", "base": "base", "mill_lot": "mill-lot", "doses.bottle": "bottle", "doses.jar": "jar"})
 
 SKEIN = Kind(

@@ -1,6 +1,7 @@
 """What she found out herself: own measurements, and answers of cards worth keeping."""
 
 from ...core.card import DATE, Input
+from ...core.link import LONGEST
 from ...core.units import COUNT, LENGTH, NUMBER, PER_LENGTH, PERCENT, TIME
 from ..kind import Kind, choice, name, names, note, number, words
 
@@ -34,7 +35,7 @@ KEPT = Kind(
     (
         name("What it is for"),
         words("card", "Card", longest=60),
-        words("query", "Its values", longest=2000),
+        words("query", "Its values", longest=LONGEST),
         words("answer", "The answer", longest=1000),
         Input("day", DATE, "On", optional=True),
         note(),

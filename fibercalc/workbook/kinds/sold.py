@@ -53,7 +53,7 @@ SALE = Kind(
         *number("price", MONEY, "At", ("0", "99999"), known=LABEL),
         note(),
     ),
-    title="event", shown=("product", "day", "sold"), refers={"product": "product"})
+    title="event", shown=("product", "day", "sold"), newest="day", refers={"product": "product"})
 
 ORDER = Kind(
     "order", "order", "Orders", "Which lots went out under which order number, so that a lot can be called back. The number alone: no name, no address.",
