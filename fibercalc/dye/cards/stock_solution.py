@@ -120,7 +120,7 @@ CARD = Card(
         Result("stock", VOLUME, "Of the strong stock", units=("mL",), finest=(0.5,)),
         Result("water", VOLUME, "Water, to the mark", units=("mL",), finest=(1,)),
         Result("final", VOLUME, "Make it up to", units=("mL", "L"), finest=(1, 0.01)),
-        Result("error", PERCENT, "Strength may be off by, either way", finest=(0.1,)),
+        Result("error", PERCENT, "Strength may be off by, either way", finest=(0.1,), fixed=True),
         Result("weakest", CONCENTRATION, "After those weeks, at the weakest", units=("g/100 mL",), finest=(0.001,)),
         Result("strongest", CONCENTRATION, "at the strongest", units=("g/100 mL",), finest=(0.001,)),
     ),
