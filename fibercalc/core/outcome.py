@@ -127,9 +127,9 @@ class Outcome:
         grown = Found(found.result, found.value * factor, found.low * factor, found.high * factor)
         return write_found(grown, shown, self.settings)[0]
 
-    def measured(self, value: float, of: Quantity, unit: str, finest: float) -> str:
+    def measured(self, value: float, of: Quantity, unit: str, finest: float, rounding: str = "nearest") -> str:
         """A base value that is no result, written as a result with that finest step is."""
-        result = Result("measured", of, "", units=(unit,), finest=(finest,))
+        result = Result("measured", of, "", units=(unit,), finest=(finest,), rounding=rounding)
         return write_found(Found(result, value, value, value), of.unit(unit), self.settings)[0]
 
     def amount(self, value: float, of: Quantity, unit: str = "", digits: int = 4) -> str:
