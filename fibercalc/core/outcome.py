@@ -228,12 +228,14 @@ def finer_where_needed(step: float, value: float, ends: list[float], unit: Unit,
         return step
     low, high = ends[0], ends[-1]
     only_zero = result.fixed or result.of is NUMBER or (result.of is PERCENT and (result.step(unit) or 0) >= 1)
-    near = max(LITTLE * abs(value), OF_SPREAD * (high - low)) * (1 + TINY)
-    zero_is_true = low < 0 < high or (only_zero and (result.rounding == "down" or abs(value) <= OF_SPREAD * (high - low)))
+    slight = OF_SPREAD * (high - low)
+    near = max(LITTLE * abs(value), slight) * (1 + TINY)
+    zero_is_true = low < 0 < high or (only_zero and (result.rounding == "down" or abs(value) <= slight))
     finer = step
     while finer > LEAST_STEP * (1 - TINY):
         written = round_to(value, finer, result.rounding)
-        if (only_zero or abs(written - value) <= near) and (zero_is_true or written != 0):
+        from_nothing = low > slight and round_to(low, finer, "down") == 0  # a range would begin at nothing that does not
+        if (only_zero or (abs(written - value) <= near and not from_nothing)) and (zero_is_true or written != 0):
             return finer
         finer = 10.0 ** (ceil(log10(finer) - TINY) - 1)
     return step

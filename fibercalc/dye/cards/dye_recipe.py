@@ -91,8 +91,14 @@ def _acid_words(r):
 
 
 def _stock(r, volume):
-    """A dose of a stock, in sentence, note and picture as in the tables."""
+    """A dose of a stock, in sentence and note as in the tables."""
     return r.times("stock_total", volume / r.value("stock_total"), "mL")
+
+
+def _volume(r, volume):
+    """Any part of the fullest pot, rough as the yarn's weight leaves all of them."""
+    name, unit = ("bath", "L") if volume >= 1000 else ("stock_total", "mL")
+    return r.times(name, volume / r.value(name), unit)
 
 
 def _water(r):
@@ -178,7 +184,7 @@ def picture(r):
     if r.has("acid_volume"):
         parts.append(("acid", r.value("acid_volume") * share))
     fill = r.given["fill"]
-    return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3))
+    return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(fill, VOLUME, "L" if fill >= 1000 else "mL") if volume == fill else _volume(r, volume))
 
 
 def recipe_card(r):
@@ -244,7 +250,7 @@ CARD = Card(
         Result("salt_bath", MASS, "Salt", units=("g",), finest=(1,)),
         Result("bath", VOLUME, "Bath in all", units=("L", "mL"), finest=(0.01, 10)),
         Result("potfuls", COUNT, "Potfuls", rounding="up"),
-        Result("level", VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.1,)),
+        Result("level", VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.01,)),
         Result("goods", MASS, "Yarn", units=("g", "oz"), finest=(1, 0.1)),
         Result("total_depth", PERCENT, "Depth of shade", finest=(0.01,)),
     ),
