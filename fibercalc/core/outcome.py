@@ -10,9 +10,12 @@ from .day import write_date
 from .reading import Given
 from .settings import Settings
 from .spread import Parts
-from .units import MONEY, Quantity, Unit
+from .units import COUNT, MONEY, NUMBER, PERCENT, TEMPERATURE, Quantity, Unit
 
 LOPSIDED = 3.0  # so many times its near side is what the far side of a range counts for, at most, when a step is chosen
+LITTLE = 0.01  # an amount is written at most this share of itself away from what it is,
+OF_SPREAD = 0.1  # or this share of its whole spread, whichever is more
+LEAST_STEP = 1e-6  # six decimals are written at most; what is smaller is the arithmetic's own rounding
 TINY = 1e-9  # keeps 459.0 from becoming 458 when rounding down a float
 
 
@@ -86,13 +89,15 @@ class Outcome:
         """A result's range as written: "451 to 467 yd"; "" where there is no spread."""
         return self._write(name, unit)[1]
 
-    def down(self, name: str, unit: str = "") -> str:
-        """The low end of a result's range, rounded down to its finest step in one unit: what may be promised."""
+    def down(self, name: str, unit: str = "", whole: bool = False) -> str:
+        """The low end of a result's range in one unit, rounded down; whole keeps its finest step, however short it is."""
         found = self.found[name]
         shown = found.result.of.unit(unit) if unit else self.units(name)[0]
         step = found.result.step(shown) or 1.0
-        low = min(shown.from_base(found.low), shown.from_base(found.high))
-        return with_sign(write_number(round_to(low, step, "down"), decimals_of_step(step), self.settings.style), shown)
+        ends = sorted((shown.from_base(found.low), shown.from_base(found.high)))
+        if not whole:
+            step = finer_where_needed(step, ends[0], ends, shown, found.result)
+        return with_sign(write_number(round_to(ends[0], step, "down"), decimals_of_step(step), self.settings.style), shown)
 
     def both(self, name: str) -> str:
         """A result in all its units: "459 yd · 420 m"."""
@@ -106,8 +111,8 @@ class Outcome:
         return f"{first} ({', '.join(rest)})" if rest else first
 
     def promised(self, name: str) -> str:
-        """The low end of a result's range for a sentence, in its units, each rounded down: what may be printed on a label."""
-        first, *rest = [self.down(name, unit.sign) for unit in self.units(name)]
+        """The low end of a result's range for a sentence, in its units, each rounded down whole: what may be printed on a label."""
+        first, *rest = [self.down(name, unit.sign, whole=True) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
     def _write(self, name: str, sign: str) -> tuple[str, str]:
@@ -119,6 +124,18 @@ class Outcome:
             return write_date(found.value), ""
         unit = result.of.unit(sign) if sign else self.units(name)[0]
         return write_found(found, unit, self.settings)
+
+    def times(self, name: str, factor: float, unit: str = "") -> str:
+        """So many times a result, written as the result itself is: a share of a dose, or the dose of several lots."""
+        found = self.found[name]
+        shown = found.result.of.unit(unit) if unit else self.units(name)[0]
+        grown = Found(found.result, found.value * factor, found.low * factor, found.high * factor)
+        return write_found(grown, shown, self.settings)[0]
+
+    def measured(self, value: float, of: Quantity, unit: str, finest: float, rounding: str = "nearest") -> str:
+        """A base value that is no result, written as a result with that finest step is."""
+        result = Result("measured", of, "", units=(unit,), finest=(finest,), rounding=rounding)
+        return write_found(Found(result, value, value, value), of.unit(unit), self.settings)[0]
 
     def amount(self, value: float, of: Quantity, unit: str = "", digits: int = 4) -> str:
         """Any base value as a person would write it, for sentences and tables."""
@@ -161,7 +178,7 @@ def write_found(found: Found, unit: Unit, settings: Settings) -> tuple[str, str]
     half = min(far, LOPSIDED * near) if near > 0 else far  # a long tail on one side must not round the other one away
     if result.product and ends[0] > 0:
         half = min(half, 4 * ends[0])  # nor may it round a low end that is not 0 away
-    step = rounding_step(value, half, result.step(unit))
+    step = finer_where_needed(rounding_step(value, half, result.step(unit)), value, ends, unit, result)
     decimals = decimals_of_step(step)
     sign = settings.money if result.of is MONEY else ""
     if result.of is MONEY and decimals == 1:
@@ -201,6 +218,34 @@ def rounding_step(value: float, half_width: float, finest: float | None) -> floa
     if finest:
         return finest
     return 10.0 ** (floor(log10(abs(value))) - 3) if value else 1.0
+
+
+def finer_where_needed(step: float, value: float, ends: list[float], unit: Unit, result: Result) -> float:
+    """The step an amount is written at: the wanted one, or the coarsest finer power of ten that does not falsify it.
+
+    A finest step is chosen for amounts of the usual size. Of a small one it would make nothing, or twice as much; so no amount is
+    written as zero, nor moved by more than LITTLE of itself or OF_SPREAD of its spread. What is no amount keeps its step:
+    - whole counts, money (its cents) and temperatures, which are not measured from nothing: a hundredth of 9 °C says nothing;
+    - what a label promises (at_step), rounded down to the whole units it is promised in: less than there is, on purpose;
+    - bare numbers (ratings, ratios, rows), whole percents, errors and chances (at_step): known to their step and no better.
+    Of the last two only a zero gives way, and not one that is rounded down to or is as good as their spread. Where a range
+    runs across zero, nothing at all may be true.
+    """
+    if value == 0 or result.of in (COUNT, MONEY, TEMPERATURE):
+        return step
+    low, high = ends[0], ends[-1]
+    only_zero = result.at_step or result.of is NUMBER or (result.of is PERCENT and (result.step(unit) or 0) >= 1)
+    slight = OF_SPREAD * (high - low)
+    near = max(LITTLE * abs(value), slight) * (1 + TINY)
+    zero_is_true = low < 0 < high or (only_zero and (result.rounding == "down" or abs(value) <= slight))
+    finer = step
+    while finer > LEAST_STEP * (1 - TINY):
+        written = round_to(value, finer, result.rounding)
+        from_nothing = low > slight and round_to(low, finer, "down") == 0  # a range would begin at nothing that does not
+        if (only_zero or (abs(written - value) <= near and not from_nothing)) and (zero_is_true or written != 0):
+            return finer
+        finer = 10.0 ** (ceil(log10(finer) - TINY) - 1)
+    return step
 
 
 def round_to(value: float, step: float, direction: str) -> float:

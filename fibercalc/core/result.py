@@ -23,7 +23,9 @@ class Chance:
 class Result:
     """One thing that follows.
 
-    units     unit signs shown, in order;  finest  the finest honest step in each of them (empty: four significant digits)
+    units     unit signs shown, in order;  finest  the finest honest step in each of them (empty: four significant digits);
+              a small amount is written finer where that step would falsify it (outcome.finer_where_needed)
+    at_step   the step holds for small ones too: what a label promises in whole units, an error or a chance, known to a digit or two
     rounding  "down" for what is promised to a buyer, "up" for what must be bought, else "nearest"
     error     the model's own error as a 95 % half-width: "9 %" or an amount; "" where the inputs say it all
     floor     the lowest value there can be, in base units: a range is not carried past it
@@ -40,6 +42,7 @@ class Result:
     label: str
     units: tuple[str, ...] = ()
     finest: tuple[float, ...] = ()
+    at_step: bool = False
     rounding: str = "nearest"
     error: str = ""
     floor: float | None = None

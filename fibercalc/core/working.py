@@ -133,7 +133,7 @@ def _looked_up(step: Step, settings: Settings) -> dict:
     row = found.row(key_column, key)
     status = STATUS_WORDS.get(status_of(row, column), "")
     return {"formula": f"from the table “{found.title}”", "filled": f"row {row.get('label') or key}; {status}".rstrip("; "),
-            "source": found.source, "table": table, "row": key}
+            "source": row.get("source") or found.source, "table": table, "row": key}
 
 
 def _one(card: Card, rows: str) -> str:

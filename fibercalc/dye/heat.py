@@ -17,7 +17,7 @@ GRAMS_PER_MILLILITER = 1.0  # of water; 0.96 at the boil, which errs by less tha
 def specific_heats() -> SourcedTable:
     """Heat that each material takes up, J/(g K).
 
-    Source: memory, unverified (heat-handbook).
+    Source: wool and nylon morton-hearle-heat; the rest from memory, unverified (heat-handbook).
     """
     return read_table("dye", "specific-heats")
 
@@ -35,7 +35,7 @@ def specific_heat(what: str) -> float:
 
     what  as in specific_heats
     Raises KeyError for a material that is not listed.
-    Source: memory, unverified (heat-handbook).
+    Source: as specific_heats.
     """
     return specific_heats().row("what", what)["heat"]
 

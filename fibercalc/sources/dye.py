@@ -10,6 +10,8 @@ TRADE_PAGE_DYES = Source("trade-page-dyes", "", "Trade pages on weighing dye by 
 DYE_LAB_MANUAL = Source("dye-lab-manual", "", "Laboratory manual page: a mixed shade from 1 % stocks, salt by the liter", read="2026-11")
 DYEING_TEXTBOOK = Source("dyeing-textbook", "", "Textbooks of dyeing: baths, holds, exhaustion, fixation, rates of rise (recalled, not read)", how="memory")
 HEAT_HANDBOOK = Source("heat-handbook", "", "Handbook values of specific heat and of heater efficiency (recalled, not read)", how="memory")
+MORTON_HEARLE_HEAT = Source(
+    "morton-hearle-heat", "W. E. Morton and J. W. S. Hearle", "Physical Properties of Textile Fibres, Table 6.1 (edition not noted)", read="2026-11")
 STANDARD_ATMOSPHERE = Source("standard-atmosphere", "", "Pressure of the standard atmosphere by altitude, constants recalled, not read", how="memory")
 ANTOINE_WATER = Source(
     "antoine-water", "", "Antoine equation of water, 1 to 100 °C, constants recalled, not read; boiling points checked against pocket-ref-boiling", how="memory")

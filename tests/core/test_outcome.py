@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from fibercalc.core.card import Result
 from fibercalc.core.outcome import Found, round_to, rounding_step, write_found
 from fibercalc.core.settings import Settings
-from fibercalc.core.units import LENGTH, LINEAR_DENSITY, MONEY
+from fibercalc.core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, MONEY, NUMBER, PERCENT, TEMPERATURE, TIME
 
 
 def written(value, low=None, high=None, unit="yd", settings=Settings(), **kwargs):
@@ -73,3 +73,36 @@ def test_a_minus_stands_before_the_money_sign():
     result = Result("left", MONEY, "Left", finest=(0.01,))
     assert write_found(Found(result, -3.98), MONEY.base, Settings(money="€"))[0] == "−€3.98"
     assert write_found(Found(result, -3.98), MONEY.base, Settings(money="kr"))[0] == "−3.98\u00a0kr"
+
+
+def small(value, spread=0.0, of=MASS, finest=1.0, unit="g", **kwargs):
+    result = Result("x", of, "X", units=(unit,), finest=(finest,), **kwargs)
+    return write_found(Found(result, value, value - spread / 2, value + spread / 2), of.unit(unit), Settings())[0].partition("\u00a0")[0]
+
+
+@pytest.mark.parametrize(("value", "spread", "finest", "text"), [
+    (0.4, 0, 1, "0.4"), (0.5, 0, 1, "0.5"), (0.043, 0, 0.01, "0.043"), (0.05, 0, 0.1, "0.05"), (10, 0, 1, "10"), (10.4, 0, 1, "10.4"), (60.4, 0, 1, "60"), (5.15, 0, 0.5, "5.2"),
+    (23, 20, 5, "25"), (23, 10, 5, "23"), (10.4, 4, 1, "10"), (10.4, 3.9, 1, "10.4"), (0.00004, 0, 1, "0.00004"), (1e-9, 0, 1, "0"), (0, 0, 0.1, "0.0"), (-0.4, 0, 1, "−0.4"), (0.2, 4, 1, "0"),
+])
+def test_a_small_amount_is_not_falsified_by_its_step(value, spread, finest, text):
+    """At most 1 % of it or a tenth of its spread away, in the coarsest step that keeps that; below a millionth there is nothing."""
+    assert small(value, spread, finest=finest) == text
+
+
+@pytest.mark.parametrize(("rounding", "text"), [("up", "10.5"), ("down", "10.4"), ("nearest", "10.4")])
+def test_a_small_amount_keeps_its_direction(rounding, text):
+    assert small(10.42, rounding=rounding) == text
+
+
+@pytest.mark.parametrize(("of", "unit", "value", "text"), [(COUNT, "", 0.4, "0"), (MONEY, "", 0.4, "€0"), (TEMPERATURE, "°C", 9.4, "9"), (NUMBER, "", 3.4, "3"), (PERCENT, "%", 3.4, "3"), (NUMBER, "", 0.04, "0.04"), (PERCENT, "%", 0.47, "0.5")])
+def test_what_is_no_amount_keeps_its_step_but_for_a_zero(of, unit, value, text):
+    assert small(value, of=of, unit=unit) == text
+
+
+def test_what_is_promised_keeps_whole_units():
+    assert small(12.9, at_step=True, rounding="down") == "12" and small(0.9, at_step=True, rounding="down") == "0"
+
+
+def test_a_range_does_not_begin_at_nothing_that_does_not():
+    result = Result("x", TIME, "X", units=("min",), finest=(1000,))
+    assert write_found(Found(result, 2763, 829, 7055), TIME.unit("min"), Settings()) == ("2,800\u00a0min", "800 to 7,100\u00a0min")

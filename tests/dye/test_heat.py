@@ -5,6 +5,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.dye import heat, ramp, water
 
 
@@ -104,3 +106,10 @@ def test_what_the_room_gets_on_the_way_up_against_small_steps(rate, loss, start,
         temperature += warmer
     assert temperature == pytest.approx(end, abs=0.05)
     assert ramp.lost_on_the_way(start, end, rate, capacity, power, loss, room) == pytest.approx(lost, rel=5e-3, abs=2e-3)
+
+
+def test_nylon_takes_up_what_the_book_prints():
+    """1.43 to 1.46 J/(g K) (Morton and Hearle, Table 6.1); a working that reads it names that book, not the handbook of the rest."""
+    assert 1.43 <= heat.specific_heat("nylon") <= 1.46
+    worked = work_card(find_card("bath-heat"), {"fiber": "nylon"})
+    assert next(step["source"] for step in worked.working() if step["name"] == "c_fiber") == "morton-hearle-heat"

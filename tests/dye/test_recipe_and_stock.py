@@ -9,6 +9,8 @@ from hypothesis import strategies as some
 import fibercalc
 from fibercalc.core.checks import shared_folder
 from fibercalc.core.problem import OutOfRange
+from fibercalc.core.registry import find_card
+from fibercalc.core.work import work_card
 from fibercalc.dye import base_factor, measuring, paint, pots, recipe, stock
 
 masses = some.floats(1.0, 5000.0)
@@ -124,3 +126,23 @@ def test_a_match_by_eye_is_rough_in_proportion_to_its_depth():
     found = fibercalc.work("base-test", {})["results"]
     assert found["mean_factor"]["high"] / found["mean_factor"]["low"] < 1.1
     assert found["apart"]["high"] < 1.3
+
+
+@pytest.mark.parametrize("texts, holds", [
+    ({"do": "make"}, 5 * 100 / 150), ({"do": "use-up", "powder": "10 g"}, 5 * 100 / 150),
+    ({"do": "extend", "volume": "500 mL", "left": "200 mL", "strength_left": "5 %"}, (300 * 5 * 100 / 150 + 200 * 5) / 500),
+])
+def test_a_bottle_from_a_strong_jar_says_what_it_works_as_and_what_it_holds(texts, holds):
+    """5 g in 100 mL of a jar of 100 are 3.33 g of one of 150. The label says both, and the hazard label gets what is in the bottle."""
+    worked = work_card(find_card("stock-solution"), {"wanted": "5 %", "jar": "yes", "old_jar": "100", "new_jar": "150"} | texts)
+    assert worked.outcome.value("holds") == pytest.approx(holds)
+    label = dict(worked.tables()[0].rows)
+    assert "Strength" not in label and label["Works as"] == "5 g in 100 mL, of a jar of strength 100" and label["Holds"].startswith(f"{holds:.2f}\u00a0g/100\u00a0mL")
+    assert "works as 5 % of the usual jar" in worked.sentences()[1]
+    (contents,) = [carry for carry in worked.card.carry if carry.card == "hazard-label"]
+    assert float(contents.inputs["contents"](worked.outcome)[0]["strength"].rstrip("%")) == pytest.approx(holds, rel=1e-3)
+
+
+def test_a_bottle_from_the_usual_jar_says_its_strength():
+    label = dict(work_card(find_card("stock-solution"), {}).tables()[0].rows)
+    assert label["Strength"] == "1 g in 100 mL" and "Holds" not in label

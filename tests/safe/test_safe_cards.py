@@ -303,3 +303,11 @@ def test_no_dose_is_told_for_a_bath_stronger_than_any_recipe(ph, holds, words):
     """A kilogram of citric acid poured into lye is no advice: the substance is named rightly, and the bath is kept."""
     with pytest.raises(BadInputs, match=words):
         work_card(find_card("drain-check"), {"ph": ph, "holds": holds})
+
+
+def test_the_tin_mordant_is_the_dihydrate():
+    """Crystals of SnCl2 with 2 H2O: 118.71 of 225.63 is tin, 52.6 % (IUPAC weights); 62.6 % would be the salt without its water."""
+    dihydrate = 118.71 + 2 * 35.45 + 2 * (2 * 1.008 + 15.999)
+    row = read_table("safe", "mordants").row("key", "tin")
+    assert row["metal"] == pytest.approx(100 * 118.71 / dihydrate, abs=0.005) and "2 H₂O" in row["label"]
+    assert work("mordant-limit", mordant="tin", fiber="400 g", depth="3").outcome.value("metal") == pytest.approx(12 * 0.526, abs=0.01)

@@ -63,8 +63,10 @@ def test_the_demo_set_is_planned():
 def test_what_is_short_rounds_up_and_no_further():
     """18 skeins of 100 g at 0.55 % take 9.9 g of yellow; 8 g in the jar leave 1.9 g to buy, in the sentence and in the table."""
     worked = work_card(find_card("release-plan"), {})
-    assert "1.9 g of yellow" in " ".join(worked.sentences())
+    assert "1.9\u00a0g of yellow" in " ".join(worked.sentences())
     shelf = next(table for table in worked.tables() if "Short" in table.columns)
-    assert next(row for row in shelf.rows if row[0] == "yellow")[shelf.columns.index("Short")] == "1.9 g"
+    assert next(row for row in shelf.rows if row[0] == "yellow")[shelf.columns.index("Short")] == "1.9\u00a0g"
     little = work_card(find_card("release-plan"), {"jars.4.on_hand": "7.95 g"})
-    assert "2.0 g of yellow" in " ".join(little.sentences())  # 1.95 g: what must be bought is not rounded down
+    assert "1.95\u00a0g of yellow" in " ".join(little.sentences())  # not rounded down, and not up by more than a hundredth
+    more = work_card(find_card("release-plan"), {"jars.4.on_hand": "0.05 g"})
+    assert "9.9\u00a0g of yellow" in " ".join(more.sentences())  # 9.85 g: what must be bought rounds up

@@ -46,7 +46,7 @@ def notes(r):
 
 
 def recipes(r):
-    rows = tuple((row.name, f"{row.usual:g} %", f"{row.new:g} %", r.number(factor, 2), f"{r.number(factored_depth(row.usual, factor), 2)} %") for row, factor in zip(r.given["dyes"], r.kept["factors"]))
+    rows = tuple((row.name, f"{row.usual:g} %", f"{row.new:g} %", r.number(factor, 2), r.measured(factored_depth(row.usual, factor), PERCENT, "%", 0.01)) for row, factor in zip(r.given["dyes"], r.kept["factors"]))
     return Table("Dye by dye", ("Dye", "Usual base", "This base, to match", "Factor", "Depth to use"), rows)
 
 

@@ -203,9 +203,9 @@ def equal(r):
         if key in strengths:
             volume = volume_of(key, grams, strengths[key])
             much = share_of_bath(volume, liters) > QUESTIONED
-            poured = f"over {QUESTIONED:g} % of the bath, as" if much else f"{r.amount(volume, VOLUME, 'mL', 3)} of"
+            poured = f"over {QUESTIONED:g} % of the bath, as" if much else f"{r.measured(volume, VOLUME, 'mL', 1)} of"
             liquid = f"{poured} {liquid_name(key, strengths[key], r.amount(strengths[key], PERCENT), False)}"
-        rows.append((LABELS[key], f"{r.number(grams, 1)} g", liquid))
+        rows.append((LABELS[key], r.measured(grams, MASS, "g", 0.1), liquid))
     return Table(f"The same pH by other acids, in this water", ("Acid", "Pure", "As a liquid"), tuple(rows)) if len(rows) > 1 else None
 
 

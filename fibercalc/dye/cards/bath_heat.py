@@ -6,7 +6,7 @@ from ...core.problem import OutOfRange, Refused
 from ...core.table import read_table
 from ...core.units import ENERGY, LENGTH, MASS, MONEY, NUMBER, PERCENT, POWER, TEMPERATURE, TIME, VOLUME
 from ...safe.scald import HANDS
-from ...sources import ANTOINE_WATER, COMMON_PRACTICE, CPSC_CARBON_MONOXIDE, HEAT_HANDBOOK, MORTON_HEARLE_2008, POCKET_REF_BOILING, STANDARD_ATMOSPHERE
+from ...sources import ANTOINE_WATER, COMMON_PRACTICE, CPSC_CARBON_MONOXIDE, HEAT_HANDBOOK, MORTON_HEARLE_2008, MORTON_HEARLE_HEAT, POCKET_REF_BOILING, STANDARD_ATMOSPHERE
 from ..cautions import gas_indoors, one_circuit, soda_in_aluminum
 from ..heat import (cooled_to, cooling_rate, cooling_time, energy_cost, energy_to_heat, heat_capacity, heater_efficiencies, heating_time, holding_energy, loss_from_cooling, plate_energy,
                     power_into_bath, specific_heats)
@@ -235,7 +235,7 @@ CARD = Card(
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(clock,), link_version=2, upgrades={1: lambda pairs: pairs},  # the wait on the way came after all that was asked before
     basis=Basis(MODEL, "Heat capacity times rise; losses in proportion to how much hotter than the room it is (Newton). Efficiencies and losses are from memory or common practice, and wide."),
-    sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, MORTON_HEARLE_2008, CPSC_CARBON_MONOXIDE, COMMON_PRACTICE),
+    sources=(HEAT_HANDBOOK, ANTOINE_WATER, STANDARD_ATMOSPHERE, POCKET_REF_BOILING, MORTON_HEARLE_2008, MORTON_HEARLE_HEAT, CPSC_CARBON_MONOXIDE, COMMON_PRACTICE),
     cautions=(Caution("Hot bath, steam, heater.", "Stay with it. Open the lid away from you; do not carry a hot pot: let it cool, bail or drain it. Handles turned in, cables dry, no heater left on unwatched."),
               gas_indoors(lambda r: r.given["heater"] == "gas"), one_circuit(lambda r: r.given["heater"] != "gas"), soda_in_aluminum(lambda r: r.given["pot"] == "aluminum")),
     carry=(Carry("scald", "How hot is too hot to touch?", {"temperature": "top"}), Carry("pots", "How long does the whole run take?", {"steps.3.minutes": _ramp, "steps.4.minutes": "hold"}),

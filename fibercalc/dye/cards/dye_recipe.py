@@ -2,7 +2,6 @@
 
 from dataclasses import replace
 
-from ...core.amount import NO_BREAK
 from ...core.answer import Table
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows, Save
 from ...core.paper import Paper
@@ -79,11 +78,11 @@ def _at_65(fiber):
 
 
 def say(r):
-    parts = [f"{r.number(volume, _decimals(volume))}{NO_BREAK}mL of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0]
+    parts = [f"{_stock(r, volume)} of {row.name}" for row, _, volume in r.kept["doses"] if volume > 0]
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     pots = int(r.value("potfuls"))
     in_pots = "in one pot" if pots == 1 else f"shared over {pots} pots"
-    return f"Measure {listed}.", f"With {r.text('water', 'L')} of water{_acid_words(r)}, that is {r.text('total_depth')} on {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
+    return f"Measure {listed}.", f"With {_water(r)} of water{_acid_words(r)}, that is {r.text('total_depth')} on {r.text('goods', 'g')} of yarn, {in_pots}.{_stays(r)}"
 
 
 def _acid_words(r):
@@ -106,8 +105,19 @@ def _stays(r):
     return f" But this dye does not stay on {r.given['fiber']}: see the notes." if row and row["stays"] == "no" else ""
 
 
-def _decimals(volume):
-    return 0 if volume >= 20 else 1
+def _stock(r, volume):
+    """A dose of a stock, in sentence and note as in the tables."""
+    return r.times("stock_total", volume / r.value("stock_total"), "mL")
+
+
+def _volume(r, volume):
+    """Any part of the fullest pot, rough as the yarn's weight leaves all of them."""
+    name, unit = ("bath", "L") if volume >= 1000 else ("stock_total", "mL")
+    return r.times(name, volume / r.value(name), unit)
+
+
+def _water(r):
+    return r.text("water", "L" if r.value("water") >= 1000 else "mL")
 
 
 def _poorly(r):
@@ -131,8 +141,8 @@ def _poorly(r):
 def notes(r):
     said = []
     for row, volume, share, of_shade, weaker in _poorly(r):
-        fix = f" From a {r.number(weaker, 2).rstrip('0').rstrip('.,')} % stock it would be {r.number(volume * row.strength / weaker, 0)} mL, measured well." if weaker and weaker < row.strength else ""
-        said.append(f"{r.number(volume, 1)} mL of {row.name} is good to ± {share:.0f} % only, which is {of_shade:.1f} % of the whole shade.{fix}")
+        fix = f" From a {r.amount(weaker, PERCENT)} stock it would be {r.measured(volume * row.strength / weaker, VOLUME, 'mL', 1)}, measured well." if weaker and weaker < row.strength else ""
+        said.append(f"{_stock(r, volume)} of {row.name} is good to ± {share:.0f} % only, which is {of_shade:.1f} % of the whole shade.{fix}")
     row = CLASSES[r.given["dye_class"]]
     if r.kept["over"] > 0:
         said.append(f"{r.text('total_depth')} is over the {row['depth_mark']:g} % that the table calls deep for {row['label'].lower()}: what the fiber cannot hold stays in the bath and bleeds.")
@@ -172,24 +182,22 @@ def doses(r):
     """Each dose for a pot, the lot and the run."""
     loads, skeins, lots = r.kept["loads"], r.given["skeins"], r.given["lots"]
     share = loads[0] / skeins
-    lines = [(row.name, volume, "mL") for row, _, volume in r.kept["doses"]]
+    lines = [(row.name, "stock_total", volume / r.value("stock_total"), "mL") for row, _, volume in r.kept["doses"]]
     if r.has("acid_volume"):
-        lines.append((_liquid(r), r.value("acid_volume"), "mL"))
+        lines.append((_liquid(r), "acid_volume", 1.0, "mL"))
     elif r.has("acid_pure"):
-        lines.append(("Citric acid", r.value("acid_pure"), "g"))
-    if r.has("salt"):
-        lines.append(("Glauber’s salt", r.value("salt"), "g"))
-    lines += [(words, r.value(name), "g") for name, words in (("salt_bath", "Salt"), ("soda_mass", "Soda ash")) if r.has(name)]
-    lines += [("Water", r.value("water"), "mL"), ("Bath in all", r.value("bath"), "mL")]
-    rows = tuple((name, f"{r.number(amount * share, _decimals(amount * share))} {unit}", f"{r.number(amount, _decimals(amount))} {unit}",
-                  f"{r.number(amount * lots, _decimals(amount * lots))} {unit}") for name, amount, unit in lines)
+        lines.append(("Citric acid", "acid_pure", 1.0, "g"))
+    lines += [(words, name, 1.0, "g") for name, words in (("salt", "Glauber’s salt"), ("salt_bath", "Salt"), ("soda_mass", "Soda ash")) if r.has(name)]
+    lines += [("Water", "water", 1.0, "mL"), ("Bath in all", "bath", 1.0, "mL")]
+    rows = tuple((words, *(r.times(name, part * times, unit) for times in (share, 1.0, lots))) for words, name, part, unit in lines)
     fullest = f"Fullest pot ({loads[0]} {'skein' if loads[0] == 1 else 'skeins'})"
     return Table("What to measure", ("What", fullest, f"Lot ({skeins})", f"Run ({lots} {'lot' if lots == 1 else 'lots'})"), rows)
 
 
 def powder(r):
     """The same dye weighed as powder, for those who make no stock."""
-    rows = tuple((row.name, f"{row.depth:g} %", f"{r.number(mass, 2)} g", f"{r.number(mass * r.given['lots'], 2)} g") for row, mass, _ in r.kept["doses"])
+    total = r.value("dye_total")
+    rows = tuple((row.name, f"{row.depth:g} %", *(r.times("dye_total", mass / total * lots, "g") for lots in (1, r.given["lots"]))) for row, mass, _ in r.kept["doses"])
     return Table("Dye in it, as powder", ("Dye", "Depth", "Lot", "Run"), rows)
 
 
@@ -199,7 +207,7 @@ def picture(r):
     if r.has("acid_volume"):
         parts.append((_liquid(r, kitchen=False), r.value("acid_volume") * share))
     fill = r.given["fill"]
-    return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(volume, VOLUME, "L" if volume >= 1000 else "mL", 3))
+    return pot_picture(BRIM * fill, fill, r.kept["raised"], r.kept["carried"] * share, parts, r.value("water") * share, lambda volume: r.amount(fill, VOLUME, "L" if fill >= 1000 else "mL") if volume == fill else _volume(r, volume))
 
 
 def recipe_card(r):
@@ -257,15 +265,15 @@ CARD = Card(
     results=(
         Result("stock_total", VOLUME, "Stocks in all", units=("mL",), finest=(1,)),
         Result("dye_total", MASS, "Dye in all", units=("g",), finest=(0.01,)),
-        Result("water", VOLUME, "Water to top up", units=("L", "mL"), finest=(0.1, 10), floor=0.0),
+        Result("water", VOLUME, "Water to top up", units=("L", "mL"), finest=(0.01, 10), floor=0.0),
         Result("acid_pure", MASS, "Acid, pure", units=("g",), finest=(0.1,)),
         Result("acid_volume", VOLUME, "Acid, liquid", units=("mL",), finest=(1,), named=_liquid),
         Result("salt", MASS, "Glauber’s salt", units=("g",), finest=(0.1,)),
         Result("soda_mass", MASS, "Soda ash", units=("g",), finest=(1,)),
         Result("salt_bath", MASS, "Salt", units=("g",), finest=(1,)),
-        Result("bath", VOLUME, "Bath in all", units=("L",), finest=(0.1,)),
+        Result("bath", VOLUME, "Bath in all", units=("L", "mL"), finest=(0.01, 10)),
         Result("potfuls", COUNT, "Potfuls", rounding="up"),
-        Result("level", VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.1,)),
+        Result("level", VOLUME, "The fullest pot, yarn and all", units=("L",), finest=(0.01,)),
         Result("goods", MASS, "Yarn", units=("g", "oz"), finest=(1, 0.1)),
         Result("total_depth", PERCENT, "Depth of shade", finest=(0.01,)),
     ),

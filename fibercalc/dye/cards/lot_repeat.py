@@ -73,7 +73,7 @@ def notes(r):
 
 def changes(r):
     change, fiber = r.kept["nudge"], r.given["fiber"]
-    rows = tuple((row.name, f"{row.depth:g} %", f"{depth:.3f} %", f"{'+' if move > 0 else '−' if move < 0 else ''}{abs(fiber * move / 100):.2f} g") for row, depth, move in
+    rows = tuple((row.name, f"{row.depth:g} %", r.measured(depth, PERCENT, "%", 0.001), f"{'+' if move > 0 else '−' if move < 0 else ''}{r.measured(abs(fiber * move / 100), MASS, 'g', 0.01)}") for row, depth, move in
                  zip(r.given["dyes"], change.recipe, change.changes))
     return Table("The nudged recipe", ("Dye", "Was", "Becomes", f"On {fiber:g} g"), rows)
 

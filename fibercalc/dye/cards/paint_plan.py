@@ -41,10 +41,19 @@ def answer(w, skein_mass, full, damp, sections, stock, skeins, at_once, fiber):
 
 
 def say(r):
-    parts = [f"{r.number(volume)} mL for {row.name}" for row, _, volume, _, _ in r.kept["lines"]]
+    parts = [f"{_liquor(r, volume)} for {row.name}" for row, _, volume, _, _ in r.kept["lines"]]
     listed = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     steam = STEAM[r.given["fiber"]]
     return f"Each skein takes {listed}.", f"That is {r.text('liquor', 'mL')} in all. Steam {steam['low']:g} to {steam['high']:g} minutes once it is hot through, in {_rounds(r.value('rounds'))}."
+
+
+def _liquor(r, volume):
+    """What one skein takes in a section, in sentence and picture as in the table."""
+    return r.times("liquor", volume / r.value("liquor"), "mL")
+
+
+def _yarn(r, mass):
+    return r.measured(mass, MASS, "g", 1)
 
 
 def _rounds(count):
@@ -67,7 +76,7 @@ def _stock_of_section(r, number):
 
 def mixing(r):
     skeins = r.given["skeins"]
-    rows = tuple((row.name, f"{r.number(mass, 0)} g", f"{r.number(volume)} mL", f"{r.number(strength, 2)} %", f"{r.number(of_stock * skeins)} mL", f"{r.number((volume - of_stock) * skeins)} mL")
+    rows = tuple((row.name, _yarn(r, mass), _liquor(r, volume), r.measured(strength, PERCENT, "%", 0.01), *(r.measured(one * skeins, VOLUME, "mL", 1) for one in (of_stock, volume - of_stock)))
                  for row, mass, volume, strength, of_stock in r.kept["lines"])
     return Table(f"To mix for {skeins} {'skein' if skeins == 1 else 'skeins'}", ("Section", "Yarn", "Liquor for one", "Strength", "Stock, all", "Water, soured, all"), rows)
 
@@ -75,7 +84,7 @@ def mixing(r):
 def picture(r):
     """The skein laid open: each section by its share, with what one skein takes of it."""
     lines = r.kept["lines"]
-    return sections_picture([row.name for row, *_ in lines], [mass for _, mass, *_ in lines], [f"{r.number(volume)} mL on {r.number(mass, 0)} g" for _, mass, volume, *_ in lines])
+    return sections_picture([row.name for row, *_ in lines], [mass for _, mass, *_ in lines], [f"{_liquor(r, volume)} on {_yarn(r, mass)}" for _, mass, volume, *_ in lines])
 
 
 CARD = Card(
@@ -95,7 +104,7 @@ CARD = Card(
         Input("fiber", CHOICE, "Fiber and dye", default="superwash-wool", options=tuple(Option(key, row["label"]) for key, row in STEAM.items())),
     ),
     results=(
-        Result("liquor", VOLUME, "Liquor that one skein takes up", units=("mL",), finest=(5,), floor=0.0),
+        Result("liquor", VOLUME, "Liquor that one skein takes up", units=("mL",), finest=(1,), floor=0.0),
         Result("run_liquor", VOLUME, "Liquor for all skeins", units=("mL", "L"), finest=(10, 0.1), rounding="up", floor=0.0),
         Result("stock_all", VOLUME, "Stocks in it", units=("mL",), finest=(1,), rounding="up", floor=0.0),
         Result("rounds", COUNT, "Rounds in the steamer", rounding="up"),

@@ -91,16 +91,11 @@ def skeins(r):
     rows = []
     for number, recipe in enumerate(real.recipes, 1):
         grams = [fiber * percent / 100 for percent in recipe]
-        doses = [f"{r.number(100 * mass / r.given['strength'], 1)} mL" if stock else f"{r.number(mass, _decimals(r))} g" for mass in grams]
+        doses = [r.measured(100 * mass / r.given["strength"], VOLUME, "mL", r.given["syringe_step"]) if stock else r.measured(mass, MASS, "g", r.given["scale_step"]) for mass in grams]
         gap = f"{real.differences[number - 1]:.1f}" if number <= len(real.differences) else "–"
-        rows.append((str(number), *(f"{percent:.3f} %" for percent in recipe), *doses, gap))
+        rows.append((str(number), *(r.measured(percent, PERCENT, "%", 0.001) for percent in recipe), *doses, gap))
     heads = [f"{row.name}" for row in dyes]
     return Table("Skein by skein, as it can be weighed", ("Skein", *(f"{head}, depth" for head in heads), *(f"{head}, dose" for head in heads), "To the next"), tuple(rows))
-
-
-def _decimals(r):
-    step = r.given["scale_step"]
-    return 3 if step < 0.01 else 2 if step < 0.1 else 1
 
 
 def _dyes_of_shade(r, number):

@@ -80,7 +80,7 @@ CARD = Card(
         Result("run", MASS, "Dye of each color for the run", units=("g",), finest=(0.01,), rounding="up"),
         Result("carrier", MASS, "Carrier for it", units=("g",), finest=(0.1,)),
         Result("before", PERCENT, "Error weighed as dye, either way", finest=(1,)),
-        Result("after", PERCENT, "Error weighed as mix, either way", finest=(0.1,)),
+        Result("after", PERCENT, "Error weighed as mix, either way", finest=(0.1,), at_step=True),
         Result("share", PERCENT, "Speckle in the whole shade", finest=(1,)),
         Result("scatter", PERCENT, "Spots vary by (standard deviation)", finest=(1,)),
         Result("busier", PERCENT, f"Pairs where one has {BUSIER:g} times the spots", finest=(1,)),

@@ -15,7 +15,7 @@ KINDS = {row["kind"]: row for row in keeping_losses().rows}
 
 
 def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_jar, new_jar, scale_error, jug_error, kind, weeks, name, lot, made, hazards):
-    found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong"))
+    found = dict.fromkeys(("powder", "water", "stock", "final", "error", "wrong", "holds"))
     strength = wanted
     plain, said = ("plain_powder", "Powder, at the usual strength of the jar") if jar == "yes" else ("powder", "Powder to weigh")
     if do == MAKE:
@@ -48,7 +48,11 @@ def answer(w, do, wanted, volume, powder, have, left, strength_left, jar, old_ja
         found["error"] = w.step("error", "100 * sqrt((scale_error / powder) ** 2 + (jug_error / final) ** 2)" if do == USE_UP else "100 * sqrt((scale_error / powder) ** 2 + (jug_error / volume) ** 2)",
                                 stock_error(found["powder"], found["final"], scale_error, jug_error), PERCENT, label="How far its strength may be off, by scale and jug")
     if do == MAKE and found["powder"]:
-        found["wrong"] = strength_if_added(found["powder"], volume)
+        found["wrong"] = strength_if_added(found["powder"], volume) * (new_jar / old_jar if jar == "yes" else 1.0)
+    if jar == "yes" and do != DILUTE:
+        old = left * strength_left if do == EXTEND else 0.0
+        found["holds"] = w.step("holds", "100 * powder / final" if do == USE_UP else f"(100 * powder{' + left * strength_left' if do == EXTEND else ''}) / volume", (100 * found["powder"] + old) / found["final"],
+                                CONCENTRATION, label="Powder in it, as weighed")
     row = KINDS[kind]
     found["weakest"] = w.step("weakest", f"wanted * (1 - {row['high']:g} / 100) ** weeks", strength_kept(strength, weeks, row["high"]), CONCENTRATION, label="Then, at the weakest")
     found["strongest"] = strength_kept(strength, weeks, row["low"])
@@ -61,19 +65,22 @@ def say(r):
     strength = f"{r.given['wanted']:g} %"
     if do == DILUTE:
         return f"Take {r.text('stock', 'mL')} of the strong stock and fill up to {final}.", f"That is {strength}: water to the mark, about {r.text('water', 'mL')}."
+    is_so = f"works as {strength} of the usual jar" if r.has("holds") else f"is {strength}"
     if do == USE_UP:
-        return f"Dissolve all of it and fill up to {final}.", f"That makes {strength} exactly; scale and jug leave ± {r.text('error')}."
+        return f"Dissolve all of it and fill up to {final}.", f"That {is_so} exactly; scale and jug leave ± {r.text('error')}."
     if do == EXTEND:
-        return f"Add {r.text('powder')} of powder to what is left and fill up to {final}.", f"That is {strength} again; dissolve the powder first in a little hot water."
-    return f"Weigh {r.text('powder')} of powder and fill up to {final}.", f"That is {strength}: up to the mark, not {final} added to it. Scale and jug leave ± {r.text('error')}."
+        return f"Add {r.text('powder')} of powder to what is left and fill up to {final}.", f"That {is_so} again; dissolve the powder first in a little hot water."
+    return f"Weigh {r.text('powder')} of powder and fill up to {final}.", f"That {is_so}: up to the mark, not {final} added to it. Scale and jug leave ± {r.text('error')}."
 
 
 def notes(r):
     said = []
     if r.kept.get("wrong") is not None and r.given["do"] == MAKE:
-        said.append(f"Pouring {r.text('final', 'mL')} of water onto the powder instead would give {r.number(r.kept['wrong'], 3)} %.")
+        said.append(f"Pouring {r.text('final', 'mL')} of water onto the powder instead would give {r.measured(r.kept['wrong'], PERCENT, '%', 0.001)}.")
+    if r.has("holds"):
+        said.append(f"Two numbers stand on its label: what it works as in your recipes, and the {r.text('holds')} of powder that it holds.")
     row = KINDS[r.given["kind"]]
-    said.append(f"After {r.number(r.given['weeks'])} weeks closed and cool it likely holds {r.text('weakest')} to {r.text('strongest')} ({row['label'].lower()}; from memory, wide). A dip beside a fresh stock tells more.")
+    said.append(f"After {r.number(r.given['weeks'])} weeks closed and cool it likely {'works as' if r.has('holds') else 'holds'} {r.text('weakest')} to {r.text('strongest')} ({row['label'].lower()}; from memory, wide). A dip beside a fresh stock tells more.")
     if r.has("error") and r.value("error") > 2:
         said.append("More than 2 % off shows beside an older lot: weigh on a finer scale, or make a larger bottle.")
     said.append("Hot water, all of it dissolved, then cool before the mark: warm water stands higher.")
@@ -82,7 +89,10 @@ def notes(r):
 
 def label(r):
     """What the bottle's label says."""
-    lines = [("Name", r.given["name"]), ("Strength", f"{r.given['wanted']:g} g in 100 mL"), ("Made", write_date(r.given["made"])), ("Lot of the jar", r.given["lot"] or "–"),
+    strength = f"{r.given['wanted']:g} g in 100 mL"
+    # From a jar of another strength the bottle holds another weight than it works as: both stand on it, each with its jar.
+    jars = [("Works as", f"{strength}, of a jar of strength {r.given['old_jar']:g}"), ("Holds", f"{r.text('holds')}, {'topped up from a' if r.given['do'] == EXTEND else 'of this'} jar of strength {r.given['new_jar']:g}")] if r.has("holds") else [("Strength", strength)]
+    lines = [("Name", r.given["name"]), *jars, ("Made", write_date(r.given["made"])), ("Lot of the jar", r.given["lot"] or "–"),
              ("Hazards", r.given["hazards"] or "see the maker’s safety data sheet"), ("Use", "dye only; not for food or drink")]
     return Table("Bottle label", ("Line", "Text"), tuple(lines))
 
@@ -120,7 +130,8 @@ CARD = Card(
         Result("stock", VOLUME, "Of the strong stock", units=("mL",), finest=(0.5,)),
         Result("water", VOLUME, "Water, to the mark", units=("mL",), finest=(1,)),
         Result("final", VOLUME, "Make it up to", units=("mL", "L"), finest=(1, 0.01)),
-        Result("error", PERCENT, "Strength may be off by, either way", finest=(0.1,)),
+        Result("holds", CONCENTRATION, "Powder in it, as weighed", units=("g/100 mL",), finest=(0.01,)),
+        Result("error", PERCENT, "Strength may be off by, either way", finest=(0.1,), at_step=True),
         Result("weakest", CONCENTRATION, "After those weeks, at the weakest", units=("g/100 mL",), finest=(0.001,)),
         Result("strongest", CONCENTRATION, "at the strongest", units=("g/100 mL",), finest=(0.001,)),
     ),
@@ -130,6 +141,6 @@ CARD = Card(
     cautions=(Caution("Powder and hot water.", "Weigh it still, over damp paper, no fan, mask and gloves on; wet the powder to a paste before hot water. A stock bottle is never a drinks bottle, "
                       "and is labeled before it is filled. The maker’s safety data sheet comes first."),),
     carry=(Carry("dye-recipe", "How much of it for this pot?", {"dyes.1.name": "name", "dyes.1.strength": "wanted"}),
-           Carry("hazard-label", "What hazards go on the bottle?", {"contents": lambda r: [{"what": "dye-unknown", "strength": f"{r.given['wanted']:.4g}%"}]})),
+           Carry("hazard-label", "What hazards go on the bottle?", {"contents": lambda r: [{"what": "dye-unknown", "strength": f"{r.value('holds') if r.has('holds') else r.given['wanted']:.4g}%"}]})),
     saves=(Save("bottle", "A stock bottle", {"name": "name", "strength": "wanted", "left": "final", "made_on": "made", "weeks": "weeks"}, when={"do": ("make",)}),),
 )

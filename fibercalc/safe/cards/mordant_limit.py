@@ -74,7 +74,7 @@ CARD = Card(
     results=(
         Result("salt", MASS, "Mordant", units=("g", "oz"), finest=(0.1, 0.01), floor=0.0),
         Result("metal", MASS, "Metal in it", units=("g",), finest=(0.01,), floor=0.0),
-        Result("on_fiber", NUMBER, "Metal on the fiber, g for a kg", finest=(0.1,), floor=0.0),
+        Result("on_fiber", NUMBER, "Metal on the fiber, g for a kg", floor=0.0),
         Result("left", CONCENTRATION, "Metal left in the bath", units=("mg/L",), finest=(1,), rounding="up", floor=0.0),
         Result("times_mark", NUMBER, "Times the upper mark", finest=(0.01,), rounding="up", floor=0.0),
         Result("limit", TEXT, "Published limit"),

@@ -112,7 +112,7 @@ def lines_table(r):
     for line in r.kept["lines"]:
         row, base = line["row"], line["kind"] == "base"
         wanted = row.needed + (row.promised if base else 0)
-        write = (lambda value: str(round(value))) if base else (lambda value: f"{r.number(value, 1)} g")
+        write = (lambda value: str(round(value))) if base else (lambda value: r.measured(value, MASS, "g", 0.1))
         one = line["landed"] / line["ordered"] * (1 if base else 100) if line["ordered"] else None
         rows.append((row.name, write(wanted), write(line["keep"]) if base else "–", write(line["held"]), write(line["net"]), _packs(line), (r.settings.money + r.number(line["landed"], 2)) if line["ordered"] else "–",
                      (r.settings.money + r.number(one, 2) + (" a skein" if base else " / 100 g")) if one is not None else "–"))

@@ -152,7 +152,7 @@ CARD = Card(
         Result("in_all", COUNT, "Skeins in all kits", rounding="up", decided=in_all),
         Result("tightest", TEXT, "Tightest color", decided=lambda r: _tightest(r)[0].name),
         Result("spare_share", PERCENT, "Spare in it, over the pattern", finest=(1,), rounding="down", decided=lambda r: spare_share(_tightest(r)[0].needed, _tightest(r)[3], r.given["skein_length"])),
-        Result("short", PERCENT, "Knitters who run short in it", finest=(0.1,), rounding="up", decided=lambda r: 100 * _tightest(r)[4]),
+        Result("short", PERCENT, "Knitters who run short in it", finest=(0.1,), at_step=True, rounding="up", decided=lambda r: 100 * _tightest(r)[4]),
         Result("loads", COUNT, "Loads", rounding="up", decided=loads),
         Result("dye_days", COUNT, "Dye days", rounding="up", decided=dye_days),
     ),

@@ -257,8 +257,8 @@ CARD = Card(
         Input("used", COUNT, "Places already used", default="0", allowed=("0", "799"), when=BOUGHT),
     ),
     results=(
-        Result("printed_length", LENGTH, "Length promised", units=("yd", "m"), finest=(1, 1), rounding="down"),
-        Result("printed_mass", MASS, "Weight promised", units=("g", "oz"), finest=(1, 0.1), rounding="down"),
+        Result("printed_length", LENGTH, "Length promised", units=("yd", "m"), finest=(1, 1), at_step=True, rounding="down"),
+        Result("printed_mass", MASS, "Weight promised", units=("g", "oz"), finest=(1, 0.1), at_step=True, rounding="down"),
         Result("per_sheet", COUNT, "To a sheet"),
         Result("sheets", COUNT, "Sheets", rounding="up"),
         Result("smallest", NUMBER, "Smallest letters, pt", finest=(0.1,), rounding="down"),

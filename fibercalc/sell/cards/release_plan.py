@@ -1,7 +1,6 @@
 """A release planned: from products and quantities to base, packs, dye, loads, days, labels, boxes and money; and what is short."""
 
 from ...core.card import CHOICE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
-from ...core.outcome import round_to
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
 from ...core.units import COUNT, MASS, MONEY, PERCENT, TIME
@@ -163,7 +162,7 @@ def _many(count, what):
 def shortages(r):
     """What is short, in words."""
     said = [f"{max(r.kept['bill'].bases[base.name] - base.on_hand, 0)} skeins of {base.name}" for base in r.kept["bases"] if r.kept["bill"].bases[base.name] > base.on_hand]
-    said += [f"{r.number(round_to(grams, 0.1, 'up'), 1)} g of {name}" for name, grams in r.kept["short_dyes"].items()]
+    said += [f"{r.measured(grams, MASS, 'g', 0.1, 'up')} of {name}" for name, grams in r.kept["short_dyes"].items()]
     if r.kept["short_acid"] > 0:
         said.append(f"{r.amount(r.kept['short_acid'], MASS, 'g', 3)} of acid")
     if r.kept["short_days"]:

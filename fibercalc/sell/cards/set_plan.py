@@ -4,7 +4,7 @@ from ...core.answer import Table
 from ...core.card import CHOICE, COLOR, MODEL, TEXT, Basis, Card, Carry, Caution, Chance, Input, Option, Result, Rows
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
-from ...core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME
+from ...core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ...dye.color.kubelka_munk import palette
 from ...dye.color.path import Path
 from ...dye.color.steps import equal_percent_ladder, even_ladder, geometric_ladder, geometric_ratio
@@ -125,7 +125,7 @@ def notes(r):
         said.append(f"These steps do not look even: neighbors differ by {low:.1f} to {high:.1f} (CIEDE2000). Choose “even to the eye” to see what that takes.")
     palest = dye_mass(r.value("shade_cut"), min(sum(recipe) for recipe in ladder.recipes))
     if palest and r.given["scale_step"] / 2 / palest > 0.05:
-        said.append(f"The palest shade takes {r.number(palest, 3)} g of dye in all, too little for this scale: dose it from a stock.")
+        said.append(f"The palest shade takes {r.measured(palest, MASS, 'g', 0.001)} of dye in all, too little for this scale: dose it from a stock.")
     said.append("A shade that takes two loads is two lots that must look like one: share each dye bath's stock over both pots, and dye them in one round. Every set takes one small skein of each shade.")
     return said
 
@@ -143,7 +143,15 @@ def side_by_side(r):
 
 def _stock(r, grams):
     strength = WEAK if grams < 1 else EVERYDAY
-    return f"{r.number(stock_volume(grams, strength))} mL of {strength:g} %"
+    return f"{r.measured(stock_volume(grams, strength), VOLUME, 'mL', 1)} of {strength:g} %"
+
+
+def _dye(r, grams):
+    return r.measured(grams, MASS, "g", 0.01)
+
+
+def _depth(r, percent):
+    return r.measured(percent, PERCENT, "%", 0.001)
 
 
 def shades(r):
@@ -152,7 +160,7 @@ def shades(r):
     for number, recipe in enumerate(r.kept["ladder"].recipes, 1):
         for row, percent in zip(dyes, recipe):
             grams, more = dye_mass(r.value("shade_cut"), percent), dye_mass(r.kept["shade_whole"], percent)
-            rows.append((str(number), row.name, f"{r.number(percent, 3)} %", f"{r.number(grams, 2)} g", _stock(r, grams), f"{r.number(more, 2)} g", _stock(r, more)))
+            rows.append((str(number), row.name, _depth(r, percent), _dye(r, grams), _stock(r, grams), _dye(r, more), _stock(r, more)))
     return Table("Shade by shade, in order of work", ("Day", "Dye", "Depth", "Cut first", "as stock", "Dyed whole", "as stock"), tuple(rows),
                  "Palest first: what stays in the pot then hurts the next shade least (common practice). Stock strengths are grams in 100 mL.")
 
@@ -174,8 +182,8 @@ def other_sizes(r):
 def plan_sheet(r):
     """The plan to pin up: what to order, and each shade with boxes to tick."""
     sets = r.given["sets"] + r.given["spare"]
-    done = tuple((str(number), " ".join(f"{r.number(percent, 3)} %" for percent in recipe), " ".join(f"{r.number(dye_mass(r.value('shade_cut'), percent), 2)} g" for percent in recipe),
-                  " ".join(f"{r.number(dye_mass(r.kept['shade_whole'], percent), 2)} g" for percent in recipe), "", "☐", "☐", "☐", f"☐ {sets}") for number, recipe in enumerate(r.kept["ladder"].recipes, 1))
+    done = tuple((str(number), " ".join(_depth(r, percent) for percent in recipe), " ".join(_dye(r, dye_mass(r.value("shade_cut"), percent)) for percent in recipe),
+                  " ".join(_dye(r, dye_mass(r.kept["shade_whole"], percent)) for percent in recipe), "", "☐", "☐", "☐", f"☐ {sets}") for number, recipe in enumerate(r.kept["ladder"].recipes, 1))
     names = ", ".join(row.name for row in r.given["dyes"])
     head = Table(r.given["name"] or "The set", ("What", "Plan"), (("Sets", f"{r.given['sets']} and {r.given['spare']} spare"), ("Small skein", f"{r.value('turns')} turns, {r.text('small_length', 'm')}, {r.value('per')} from a skein"), ("Dyes, in this order", names),
                                                                ("Mill lot, date, who", "")))

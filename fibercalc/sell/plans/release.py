@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import ceil
 
 from ...core.answer import Table
-from ...core.outcome import Outcome, round_to
+from ...core.outcome import Outcome
 from ...core.units import MASS
 from ...dye.recipe import dye_mass
 from ..release import KIT, SET_CUT, SET_WHOLE, SKEIN, bill_of
@@ -18,7 +18,7 @@ def colors_table(r: Outcome) -> Table:
     """Each colorway: skeins, loads, yarn and dye."""
     rows = []
     for need in r.kept["bill"].colors:
-        dyes = ", ".join(f"{name} {r.number(dye_mass(need.mass, depth), 1)} g" for name, depth in need.colorway.recipe)
+        dyes = ", ".join(f"{name} {r.measured(dye_mass(need.mass, depth), MASS, 'g', 0.1)}" for name, depth in need.colorway.recipe)
         rows.append((need.colorway.name, need.colorway.base, str(need.skeins), str(len(need.loads)), r.amount(need.mass, MASS, "g", 5), dyes or "–"))
     return Table("What to dye", ("Colorway", "Base", "Skeins", "Loads", "Yarn", "Dye to weigh"), tuple(rows))
 
@@ -33,9 +33,9 @@ def order_table(r: Outcome) -> Table:
     for name, grams in bill.dyes.items():
         held = r.kept["jar"].get(name.lower(), 0.0)
         short = max(grams - held, 0.0)
-        rows.append((name, f"{r.number(grams, 1)} g", f"{r.number(held, 1)} g", f"{r.number(round_to(short, 0.1, 'up'), 1)} g" if short else "0", "more" if short else "none"))
+        rows.append((name, r.measured(grams, MASS, "g", 0.1), r.measured(held, MASS, "g", 0.1), r.measured(short, MASS, "g", 0.1, "up") if short else "0", "more" if short else "none"))
     held = r.given["acid_on_hand"]
-    rows.append(("acid, pure", f"{r.number(r.value('acid'))} g", f"{r.number(held)} g" if held is not None else "–", f"{r.number(r.kept['short_acid'])} g" if r.kept["short_acid"] else "0", "more" if r.kept["short_acid"] else "none"))
+    rows.append(("acid, pure", r.text("acid", "g"), r.measured(held, MASS, "g", 1) if held is not None else "–", r.measured(r.kept["short_acid"], MASS, "g", 1, "up") if r.kept["short_acid"] else "0", "more" if r.kept["short_acid"] else "none"))
     return Table("What is needed, on hand, short", ("What", "Needed", "On hand", "Short", "Order"), tuple(rows))
 
 

@@ -127,7 +127,7 @@ CARD = Card(
     ),
     results=(
         Result("linear_density", LINEAR_DENSITY, "Count of the yarn", units=("yd/lb", "m/100 g", "tex")),
-        Result("putup_length", LENGTH, "Length in the put-up, to print", units=("yd", "m"), finest=(1, 1), rounding="down"),
+        Result("putup_length", LENGTH, "Length in the put-up, to print", units=("yd", "m"), finest=(1, 1), at_step=True, rounding="down"),
     ),
     answer=answer, say=say, notes=notes, pictures=(picture,), tables=(every_system,),
     basis=Basis(STANDARD, "Counts are defined by hanks of exact yards to the exact pound, or by grams to exact meters; each is turned into tex and from there into the others. "
