@@ -9,7 +9,7 @@ from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
 from ..core.outcome import with_money
 from ..core.reading import Given, read_inputs
-from ..core.registry import find_card
+from ..core.registry import UnknownCard, find_card
 from ..core.settings import Settings
 from ..core.units import COUNT, MONEY
 from ..workbook.bench import written
@@ -93,7 +93,7 @@ def _again(document: dict) -> Markup | None:
         return None
     try:
         card = find_card(document["values"].get("card", ""))
-    except KeyError:
+    except UnknownCard:
         return None
     query = document["values"].get("query", "")
     return tag("a", "Open the card with these values", href=f"../{card.chapter}/{card.id}/{'?' + query if query else ''}")
