@@ -62,7 +62,7 @@ SHAPES = {
     "true for a number": ("skein-length", {"turns": True}, "Turns of the reel: true given; give a text or a number."),
     "a list for what is no input": ("skein-length", {"turn": [1]}, "turn: a list given; give a text or a number."),
     "rows of numbers": ("every-kind", {"dyes": [1]}, "Dye 1: 1 given; give its fields by name."),
-    "a list in a row": ("every-kind", {"dyes": [{"name": "navy"}, {"depth": [[1]]}]}, "Dye 2, Depth: a list given; give a text or a number."),
+    "a list in a row": ("every-kind", {"dyes": [{"name": "navy"}, {"depth": [[1]]}]}, "Dye 2, Depth of shade: a list given; give a text or a number."),
     "one row for a list of rows": ("every-kind", {"dyes": {"name": "navy"}}, "Dyes: a dict given; give a list of rows."),
     "a text for a list of rows": ("every-kind", {"dyes": "navy"}, "Dyes: navy given; give a list of rows."),
     "no rows where one is needed": ("every-kind", {"dyes": []}, "Dyes: 0 rows given; give 1 to 6 rows."),
