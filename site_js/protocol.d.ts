@@ -53,6 +53,8 @@ export interface WorkbookView {
   html: string;
   count: number;
   unread: number;
+  /** what was removed lately and can be brought back */
+  removed: string;
   reminder: string;
   /** ids of the demo's records */
   demo: string[];
@@ -65,6 +67,8 @@ export interface WorkbookForm {
   kind: string;
   title: string;
   named_by: number;
+  /** the field that names the record */
+  name: string;
   values: Texts;
   exact: Texts;
   rows: Record<string, number>;
@@ -93,6 +97,8 @@ export interface WorkbookFile {
 export interface MadeFile {
   text: string;
   name: string;
+  /** why an export, read back, is no whole copy */
+  unproven?: string;
 }
 
 export interface KeepPlace {

@@ -11,7 +11,7 @@ from ..workbook.tables import csv_text
 from ..workbook.trace import trace
 from .asked import card_of, given_of, settings_of
 from .form import values_of
-from .record_parts import listing, record_form, trace_sheet, traced
+from .record_parts import listing, record_form, removed_listing, trace_sheet, traced
 
 DEMO = "-demo-"
 
@@ -24,7 +24,7 @@ def _view(request: dict) -> dict:
     """The list, and what the page says around it."""
     records, unread = _records(request)
     missing = [each for each in _of_bench(request) if each["id"] not in {one["id"] for one in records}]
-    return {"html": listing(records, len(unread), settings_of(request)), "count": len(records), "unread": len(unread),
+    return {"html": listing(records, len(unread), settings_of(request)), "removed": removed_listing(request.get("removed")), "count": len(records), "unread": len(unread),
             "reminder": exchange.reminder(request.get("about"), str(request.get("now", ""))),
             "demo": sorted(each["id"] for each in records if DEMO in each["id"]), "bench": len([each for each in missing if each["kind"] == "base"])}
 
@@ -44,7 +44,7 @@ def _form(request: dict) -> dict:
         contents = contents | {"values": contents["values"] | {kind.title: f"{title_of(document)} (copy)"[:kind.names[kind.title].longest]}}
     html, given = record_form(kind, contents, records, settings)
     named_by = [] if document is None else [title_of(each) for each in records if any(text == document["id"] for _, text in references(each))]
-    return {"html": html, "kind": kind.id, "title": title_of(document) if document else f"New {kind.one}", "named_by": len(named_by),
+    return {"html": html, "kind": kind.id, "title": title_of(document) if document else f"New {kind.one}", "named_by": len(named_by), "name": kind.title,
             "values": values_of(given, settings), "rows": given.counts, "exact": {name: reading.text for name, reading in given.readings.items() if reading.amount is not None},
             "changed": document["changed"] if document else ""}
 
