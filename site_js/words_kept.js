@@ -2,7 +2,7 @@
 
 /** @param {number} count */
 export function heldWords(count) {
-  return `${records(count)} ${count === 1 ? "is" : "are"} written down here. The list comes when the calculator has started.`;
+  return `${records(count)} ${count === 1 ? "is" : "are"} written down here. The list needs the calculator, a copy as a file does not.`;
 }
 
 /**

@@ -95,7 +95,8 @@ export class BenchWorkbook extends HTMLElement {
     const outcome = await python.ask(/** @type {import("./protocol.js").Question<D>} */ (whole), options);
     if (!outcome || this.#life?.signal.aborted) return null;
     if ("ok" in outcome) return outcome.ok;
-    this.#say(outcome.problem.text);
+    // that there is no calculator is said already, below all; here it is news only where something was pressed
+    if (outcome.problem.kind !== "unavailable" || question.do !== "workbook-view") this.#say(outcome.problem.text);
     return null;
   }
 
@@ -222,6 +223,11 @@ export class BenchWorkbook extends HTMLElement {
 
   /** Everything as a file. It counts as a copy when it reads back with every record that is here: as Python reads it, and as its bytes are. */
   async #export() {
+    await workbook.ready();
+    if (!workbook.known) {
+      this.#say(`No file was made: ${workbook.unavailable}.`);
+      return;
+    }
     if (python.stage.stage === "loading") this.#say("The file is made as soon as the calculator has started…");
     const made = await this.#wholeFile();
     const file = this.#save(made, "application/json");
@@ -237,10 +243,6 @@ export class BenchWorkbook extends HTMLElement {
     const outcome = await python.ask(asked);
     if (!outcome || this.#life?.signal.aborted) return null;
     if ("ok" in outcome) return outcome.ok;
-    if (!workbook.known) {
-      this.#say(`There is no file: ${workbook.unavailable}.`);
-      return null;
-    }
     const about = { format: this.dataset.format ?? "", schema: Number(this.dataset.schema) };
     return { text: rescueText(workbook.all, bench.record, today(), about), name: `workbook-${today()}.json` };
   }
