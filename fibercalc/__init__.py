@@ -16,7 +16,7 @@ def cards() -> list[dict]:
 
 
 def show(card_id: str) -> dict:
-    """The declaration of a card as plain data. Raises KeyError for an unknown card."""
+    """The declaration of a card as plain data. Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card."""
     from .core.describe import declaration
     from .core.registry import find_card
 
@@ -30,23 +30,18 @@ def work(card_id: str, inputs: dict | None = None, *, style: str = "point", syst
             dicts under the name of the rows; numbers are taken as in the input's first unit
     style   "point" or "comma": how an ambiguous 1,200 is read and how numbers are written
     system  "both", "metric" or "us";  money  the money sign
-    Raises KeyError for an unknown card, fibercalc.core.problem.BadInputs with one line for each bad input.
+    Raises fibercalc.core.registry.UnknownCard (a KeyError) for an unknown card, fibercalc.core.problem.BadInputs with one line for
+    each bad input, of a wrong shape too.
     """
+    from .core.plain import texts_of
+    from .core.reading import read_inputs
     from .core.registry import find_card
     from .core.settings import Settings
-    from .core.work import answer_of, work_card
+    from .core.work import answer_of, work_given
 
-    texts = {}
-    for name, value in (inputs or {}).items():
-        if isinstance(value, list):
-            texts |= {f"{name}.{number}.{key}": _text(each) for number, row in enumerate(value, 1) for key, each in row.items()}
-        else:
-            texts[name] = _text(value)
+    card = find_card(card_id)
+    texts, counts = texts_of(card, {} if inputs is None else inputs)
     settings = Settings.from_texts({"style": style, "system": system, "money": money})
-    worked = work_card(find_card(card_id), texts, settings)
+    worked = work_given(read_inputs(card, texts, settings, counts=counts), settings)
     worked.given.notes += [f"{name} was given, and is not asked with these choices." for name in texts if name not in worked.given.asked()]
     return answer_of(worked, __version__).as_json()
-
-
-def _text(value) -> str:
-    return "" if value is None else str(value)

@@ -6,7 +6,12 @@ import sys
 from pathlib import Path
 
 from . import __version__, cards, show, work
+from .core.nesting import deeper_than
 from .core.problem import BadInputs
+from .core.registry import UnknownCard
+
+
+DEEPEST = 30  # of a file with inputs; deeper is no list of rows
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -16,7 +21,7 @@ def main(arguments: list[str] | None = None) -> int:
         return options.run(options)
     except BadInputs as error:
         _complain(*(problem.text for problem in error.problems))
-    except KeyError as error:
+    except UnknownCard as error:
         _complain(f"{error.args[0]}: no card has this id; `fibercalc cards` lists them.")
     except BrokenPipeError:
         return 0
@@ -113,7 +118,8 @@ def _inputs(options) -> dict:
     inputs = {}
     if options.file:
         try:
-            inputs = json.loads(Path(options.file).read_text("utf-8"))
+            text = Path(options.file).read_text("utf-8")
+            inputs = None if deeper_than(text, DEEPEST) else json.loads(text)
         except (OSError, ValueError):
             inputs = None
         if not isinstance(inputs, dict):

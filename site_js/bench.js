@@ -1,5 +1,6 @@
 // My bench as the other files see it: the saved record, and the settings that go with every question.
 
+import { decimalStyle } from "./language.js";
 import { read, remove, write } from "./store.js";
 
 /**
@@ -37,7 +38,7 @@ export class Bench extends EventTarget {
 
   /** @returns {Settings} */
   get settings() {
-    const guessed = { ...AS_BUILT, style: decimalStyle() };
+    const guessed = { ...AS_BUILT, style: decimalStyle([navigator.language, ...(navigator.languages ?? [])]) };
     const saved = Object.entries(this.record?.values ?? {}).filter(([name]) => name in AS_BUILT);
     return { ...guessed, ...Object.fromEntries(saved) };
   }
@@ -71,12 +72,6 @@ export class Bench extends EventTarget {
   #tell() {
     this.dispatchEvent(new Event("change"));
   }
-}
-
-/** How people here write one and a half. @returns {"point" | "comma"} */
-function decimalStyle() {
-  const parts = new Intl.NumberFormat(navigator.language).formatToParts(1.5);
-  return parts.some((part) => part.type === "decimal" && part.value === ",") ? "comma" : "point";
 }
 
 /**

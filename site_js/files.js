@@ -1,7 +1,9 @@
-// A record as a file: made for download, read back with a size limit. What is inside is Python's matter.
+// A record as a file: made for download, read back with limits of size and depth. What is inside is Python's matter.
 
 /** bytes; a bench record is a few kilobytes */
 const LARGEST = 1_000_000;
+/** lists and objects inside each other; a bench record has two */
+const DEEPEST = 8;
 
 /**
  * @param {unknown} content
@@ -46,11 +48,33 @@ export function chooseJson(take) {
 export async function readJson(file) {
   if (file.size > LARGEST) return { problem: `${file.name} is too large for a bench record.` };
   try {
-    return { content: JSON.parse(await file.text()) };
+    const text = await file.text();
+    if (deeperThan(text, DEEPEST)) return { problem: `${file.name} is not a bench record (it is nested more than ${DEEPEST} deep).` };
+    return { content: JSON.parse(text) };
   } catch (error) {
     if (!(error instanceof SyntaxError || error instanceof DOMException)) throw error;
     return { problem: `${file.name} is not a bench record (it holds no JSON).` };
   }
+}
+
+/**
+ * Whether lists and objects stand deeper inside each other in a JSON text, told before it is parsed: what a browser still reads can be
+ * too deep to be written again, or for Python. What is no JSON may get either answer.
+ * @param {string} text
+ * @param {number} most
+ */
+export function deeperThan(text, most) {
+  let depth = 0;
+  let quoted = false;
+  for (let at = 0; at < text.length; at += 1) {
+    const letter = text[at];
+    if (letter === '"') quoted = !quoted;
+    else if (quoted) at += letter === "\\" ? 1 : 0;
+    else if (letter === "[" || letter === "{") depth += 1;
+    else if (letter === "]" || letter === "}") depth -= 1;
+    if (depth > most) return true;
+  }
+  return false;
 }
 
 /**

@@ -55,6 +55,8 @@ export interface WorkbookView {
   html: string;
   count: number;
   unread: number;
+  /** what was removed lately and can be brought back */
+  removed: string;
   reminder: string;
   /** ids of the demo's records */
   demo: string[];
@@ -67,6 +69,8 @@ export interface WorkbookForm {
   kind: string;
   title: string;
   named_by: number;
+  /** the field that names the record */
+  name: string;
   values: Texts;
   exact: Texts;
   rows: Record<string, number>;
@@ -95,6 +99,8 @@ export interface WorkbookFile {
 export interface MadeFile {
   text: string;
   name: string;
+  /** why an export, read back, is no whole copy */
+  unproven?: string;
 }
 
 export interface KeepPlace {

@@ -13,10 +13,11 @@ import { runtimeAddress } from "./places.js";
 const STALLED = 30_000;
 /** ms for one calculation; no card comes near it. */
 const SLOW = 5_000;
-/** ms for what reads a whole workbook, which may be years of records. */
+/** ms for what reads a whole workbook, which may be years of records: for any, and for each megabyte of it. */
 const SLOW_RECORDS = 60_000;
+const SLOW_MEGABYTE = 10_000;
 
-const TOO_SLOW = "The calculation took more than 5 seconds and was stopped.";
+const TOO_SLOW = "The calculation took too long and was stopped.";
 const CRASHED = "The calculator stopped while working on this.";
 
 /** Fires "stage" whenever `stage` changes. */
@@ -113,8 +114,17 @@ export class Python extends EventTarget {
     if (this.#stage.stage !== "ready") return;
     const call = this.#calls.take();
     if (!call) return;
-    this.#watch(call.question.do.startsWith("workbook-") ? SLOW_RECORDS : SLOW, () => this.#startAgain(TOO_SLOW));
-    this.#worker?.postMessage({ call: call.id, text: JSON.stringify({ id: call.id, ...call.question }) });
+    let text;
+    try {
+      text = JSON.stringify({ id: call.id, ...call.question });
+    } catch (error) {
+      this.#calls.reply(call.id, { problem: { kind: "fault", text: `What was asked could not be written down (${reason(error)}).` } });
+      this.#send();
+      return;
+    }
+    const slow = call.question.do.startsWith("workbook-") ? SLOW_RECORDS + (text.length / 1e6) * SLOW_MEGABYTE : SLOW;
+    this.#watch(slow, () => this.#startAgain(`The calculation took more than ${Math.round(slow / 1000)} seconds and was stopped.`));
+    this.#worker?.postMessage({ call: call.id, text });
   }
 
   /** @param {any} message */

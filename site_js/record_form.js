@@ -1,13 +1,15 @@
-// The form of one record: made by Python, filled, checked with every key, kept on a press of Save.
+// The form of one record: made by Python, filled, checked with every key, kept on a press of Save; until then a draft.
 
 import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "./dom.js";
+import { drafts } from "./drafts.js";
 import { LiveForm } from "./form.js";
 import { put } from "./put.js";
-import { freshId, workbook } from "./records.js";
+import { freshId, moment, workbook } from "./records.js";
 
 /**
  * @typedef {import("./protocol.js").WorkbookRecord} WorkbookRecord
+ * @typedef {import("./drafts.js").Draft} Draft
  * @typedef {{ ask: (question: any, options?: { replaces?: string }) => Promise<any>, said: (text: string) => void,
  *   closed: (id: string | null) => void, persist: () => void }} Around
  */
@@ -25,6 +27,9 @@ export class RecordForm {
   #kind = "";
   #id = "";
   #namedBy = 0;
+  #title = "";
+  /** The field that names the record. */
+  #name = "";
   /** @type {WorkbookRecord | null} the record as it was when the form was opened; null for a new one */
   #before = null;
   /** @type {string | null} the revision that she knows of: what she saves may take its place and no other's */
@@ -52,9 +57,15 @@ export class RecordForm {
     this.#live = null;
   }
 
-  /** @param {{ record?: string | undefined, kind?: string | undefined, copy?: boolean }} what */
-  async open({ record, kind, copy = false }) {
-    const made = await this.#around.ask({ do: "workbook-form", record: record ?? null, kind: kind ?? null, copy }, { replaces: KEY });
+  /**
+   * A record that was typed at and not saved opens as it was left.
+   * @param {{ record?: string | undefined, kind?: string | undefined, copy?: boolean, draft?: Draft | undefined }} what
+   */
+  async open(what) {
+    const { kind, copy = false } = what;
+    const draft = what.draft ?? (what.record && !copy ? await drafts.find(what.record) : null);
+    const record = draft ? workbook.find(draft.id)?.id : what.record;
+    const made = await this.#around.ask({ do: "workbook-form", record: record ?? null, kind: draft?.kind ?? kind ?? null, copy }, { replaces: KEY });
     if (!made || this.#signal.aborted) {
       if (!made) this.#around.closed(record ?? null);
       return;
@@ -64,10 +75,12 @@ export class RecordForm {
     this.#life = life;
     this.#kind = made.kind;
     this.#before = record && !copy ? workbook.find(record) : null;
-    this.#id = this.#before?.id ?? freshId(made.kind);
+    this.#id = this.#before?.id ?? draft?.id ?? freshId(made.kind);
     this.#seen = this.#before?.rev ?? null;
     this.#namedBy = copy ? 0 : made.named_by;
-    this.#unsaved = copy;
+    this.#title = made.title;
+    this.#name = made.name;
+    this.#unsaved = copy || draft !== null;
     put(this.#place, "");
     put(this.#place, made.html);
     const form = one(this.#place, "form.given", HTMLFormElement);
@@ -77,9 +90,27 @@ export class RecordForm {
     this.#place.append(this.#before ? line("", ["save", "Save", "first"], ["copy", "Make a copy"], ["remove", "Remove"]) : line("", ["save", "Save", "first"]));
     this.#live = new LiveForm(form, { card: `record-${made.kind}`, signal: life.signal, settings: () => bench.settings, changed: () => void this.#changed() });
     this.#live.fill(made);
+    if (draft) this.#recall(draft);
     const checked = await this.#check();
-    if (checked && record) this.#live?.echo(checked.fields);
+    if (checked && (record || draft)) this.#live?.echo(checked.fields);
     one(form, "input, select", HTMLElement)?.focus();
+  }
+
+  /** @param {Draft} draft */
+  #recall(draft) {
+    this.#live?.fill(draft);
+    const day = draft.typed.slice(0, 10);
+    if (draft.seen === this.#seen) this.#say(`As you left it on ${day}: not saved yet.`);
+    else if (this.#before) this.#say(`As you left it on ${day}: not saved yet. The record was changed since; Save writes yours over it.`);
+    else this.#say(`As you left it on ${day}: not saved yet. The record was removed since; Save keeps yours as a new one.`);
+  }
+
+  #draft() {
+    if (!this.#live) return;
+    const held = this.#live.snapshot();
+    const typed = held.values[this.#name]?.trim().slice(0, 60);
+    const title = this.#before || !typed ? this.#title : `${this.#title} “${typed}”`;
+    drafts.keep({ id: this.#id, kind: this.#kind, title, seen: this.#seen, typed: moment(), ...held });
   }
 
   /** Saved, removed or undone in another tab while it stands open here. */
@@ -95,6 +126,7 @@ export class RecordForm {
 
   async #changed() {
     this.#unsaved = true;
+    this.#draft();
     const checked = await this.#check();
     if (checked && this.#live?.echo(checked.fields)) await this.#changed();
   }
@@ -159,12 +191,13 @@ export class RecordForm {
       this.#close();
       return;
     }
-    this.#say("What you typed is not saved. Press Save, or Back once more to leave it.");
+    this.#say("What you typed is not saved. Press Save, or Back once more to drop it.");
     this.#unsaved = false;
   }
 
   #close() {
     const id = this.#before?.id ?? this.#id;
+    drafts.drop(this.#id);
     this.end();
     this.#before = null;
     this.#place.replaceChildren();

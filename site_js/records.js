@@ -1,17 +1,19 @@
 // The workbook as the other files see it: all records, one way to change them, and the way back. What is in a record is Python's
 // matter; here it gets its revision, is written, and is told to the other tabs.
 
-import { exchange, read, readAll } from "./store.js";
+import { exchange, read, readAll, remove } from "./store.js";
 
 /**
  * @typedef {import("./protocol.js").WorkbookRecord} WorkbookRecord
  * @typedef {{ before: WorkbookRecord | null, after: WorkbookRecord | null, asItIs?: boolean }} Edit
  *   asItIs: the record brings its own revision along, from a file
  * @typedef {{ saves: number, first: string | null, exported: string | null }} About
+ * @typedef {{ batch: string, removed: string, records: WorkbookRecord[] }} Removed  what one press removed, and when
  */
 
 const MOST_PAST = 30;
 const MOST_UNDO = 20;
+const DAY = 86_400_000; // ms
 /** @type {About} */
 const NOTHING = { saves: 0, first: null, exported: null };
 
@@ -29,6 +31,8 @@ export class Workbook extends EventTarget {
   #tabs;
   /** @type {Edit[][]} what can be taken back, newest last */
   #done = [];
+  /** Have the records been read? Before that none is known, which is not the same as none. */
+  known = false;
 
   /** Resolves when the records are known. */
   ready() {
@@ -76,9 +80,35 @@ export class Workbook extends EventTarget {
     return why;
   }
 
+  /** What was removed in the last so many days, newest first; what was removed before is forgotten. @param {number} days */
+  async removed(days) {
+    const kept = await readAll("removed");
+    /** @type {Map<string, Removed>} */
+    const found = new Map();
+    const old = [];
+    for (const { batch, removed, record } of "value" in kept ? kept.value : []) {
+      if (Date.now() - Date.parse(removed) > days * DAY) old.push(record.id);
+      else if (!found.get(batch)?.records.push(record)) found.set(batch, { batch, removed, records: [record] });
+    }
+    if (old.length > 0) await remove("removed", ...old);
+    return [...found.values()].sort((a, b) => (a.removed < b.removed ? 1 : -1));
+  }
+
+  /** Brings back what was removed, as it was. Returns "" or why not. @param {WorkbookRecord[]} records */
+  async bringBack(records) {
+    return this.change(records.filter(({ id }) => !this.#records.has(id)).map((after) => ({ before: null, after, asItIs: true })));
+  }
+
+  /** Removed ones go for good. @param {WorkbookRecord[]} records */
+  async forget(records) {
+    const kept = await remove("removed", ...records.map(({ id }) => id));
+    this.#tell();
+    return "unavailable" in kept ? kept.unavailable : "";
+  }
+
   /** A file holds everything now. */
   async exported() {
-    const kept = await exchange([], () => ({ saves: 0, first: null, exported: moment() }));
+    const kept = await exchange([], () => ({ saves: 0, first: null, exported: moment() }), mark());
     if ("value" in kept) this.about = kept.value.about;
     this.#tabs?.postMessage("records");
     this.#tell();
@@ -87,7 +117,7 @@ export class Workbook extends EventTarget {
   /** @param {Edit[]} edits */
   async #write(edits) {
     const changes = edits.map(({ before, after }) => ({ id: (after ?? before)?.id ?? "", rev: before?.rev ?? null, record: after }));
-    const kept = await exchange(changes, (about) => ({ ...NOTHING, ...about, saves: (about?.saves ?? 0) + 1, first: about?.first ?? moment() }));
+    const kept = await exchange(changes, (about) => ({ ...NOTHING, ...about, saves: (about?.saves ?? 0) + 1, first: about?.first ?? moment() }), mark());
     if ("unavailable" in kept) {
       this.unavailable = kept.unavailable;
       return `Not saved: ${kept.unavailable}. What was saved before is still there.`;
@@ -110,6 +140,7 @@ export class Workbook extends EventTarget {
   async #load() {
     const [kept, about] = [await readAll("records"), await read("about", "workbook")];
     this.unavailable = "unavailable" in kept ? kept.unavailable : "";
+    this.known = "value" in kept;
     if ("value" in kept) this.#records = new Map(kept.value.filter(isRecord).map((/** @type {WorkbookRecord} */ record) => [record.id, record]));
     this.about = { ...NOTHING, ...("value" in about ? about.value : {}) };
   }
@@ -129,6 +160,11 @@ export function stamp(record, before) {
   const number = before ? Number.parseInt(before.rev, 10) || 0 : 0;
   const past = before ? [before.rev, ...before.past].slice(0, MOST_PAST) : [];
   return { ...record, rev: `${number + 1}-${letters(8)}`, past, changed: moment() };
+}
+
+/** What goes with records that one press removes. */
+function mark() {
+  return { batch: letters(8), removed: moment() };
 }
 
 /** An id that no other record has. @param {string} kind */

@@ -6,12 +6,12 @@ import { openDB } from "./idb.js";
 /** Never derived from an address: a renamed site must find its records again. */
 const DATABASE = "bench-book";
 /** Counts stores only; what is inside a record is versioned and migrated by Python. */
-const VERSION = 2;
+const VERSION = 3;
 /** ms; an open that another tab blocks may wait for ever */
 const PATIENCE = 3_000;
 
 /**
- * @typedef {"bench" | "last" | "records" | "about"} StoreName
+ * @typedef {"bench" | "last" | "records" | "about" | "removed" | "drafts"} StoreName
  * @typedef {{ value: any } | { unavailable: string }} Kept
  * @typedef {import("./protocol.js").WorkbookRecord} WorkbookRecord
  * @typedef {{ id: string, rev: string | null, record: WorkbookRecord | null }} Change
@@ -55,21 +55,26 @@ export function readAll(store) {
 
 /**
  * Writes several records in one transaction: all of them or none. Nothing is written when another tab has changed one of them
- * meanwhile; their ids are then returned as `lost`.
+ * meanwhile; their ids are then returned as `lost`. What is removed moves to the store of removed ones; what is written leaves it.
  * @param {Change[]} changes
  * @param {(about: any) => any} note  what is remembered beside the records, from what was remembered before
+ * @param {{ batch: string, removed: string }} mark  goes with what is removed: which press removed it, and when
  * @returns {Promise<Kept>}
  */
-export function exchange(changes, note) {
+export function exchange(changes, note, mark) {
   return attempt(async (database) => {
-    const change = database.transaction(["records", "about"], "readwrite", { durability: "strict" });
-    const [records, about] = [change.objectStore("records"), change.objectStore("about")];
+    const change = database.transaction(["records", "about", "removed"], "readwrite", { durability: "strict" });
+    const [records, about, gone] = [change.objectStore("records"), change.objectStore("about"), change.objectStore("removed")];
     const work = (async () => {
       const now = await Promise.all(changes.map(({ id }) => records.get(id)));
       const lost = changes.filter(({ rev }, at) => (now[at]?.rev ?? null) !== rev).map(({ id }) => id);
       if (lost.length > 0) return { lost };
       const noted = note(await about.get("workbook"));
-      await Promise.all([...changes.map(({ id, record }) => (record === null ? records.delete(id) : records.put(record, id))), about.put(noted, "workbook")]);
+      const written = changes.flatMap(({ id, record }, at) => {
+        if (record !== null) return [records.put(record, id), gone.delete(id)];
+        return [records.delete(id), ...(now[at] ? [gone.put({ ...mark, record: now[at] }, id)] : [])];
+      });
+      await Promise.all([...written, about.put(noted, "workbook")]);
       return { lost, about: noted };
     })();
     try {
@@ -83,13 +88,13 @@ export function exchange(changes, note) {
 
 /**
  * @param {StoreName} store
- * @param {string} key
+ * @param {...string} keys
  * @returns {Promise<Kept>}
  */
-export function remove(store, key) {
+export function remove(store, ...keys) {
   return attempt(async (database) => {
     const change = database.transaction(store, "readwrite", { durability: "strict" });
-    await Promise.all([change.store.delete(key), change.done]);
+    await Promise.all([...keys.map((key) => change.store.delete(key)), change.done]);
   });
 }
 
@@ -120,6 +125,10 @@ async function open() {
         made.createObjectStore("records");
         made.createObjectStore("about");
       }
+      if (from < 3) {
+        made.createObjectStore("removed");
+        made.createObjectStore("drafts");
+      }
     },
     blocking(_now, _wanted, event) {
       // a newer version of the page wants to upgrade: let go, and open again when next needed
@@ -146,6 +155,7 @@ async function open() {
 function words(error) {
   const name = error instanceof DOMException ? error.name : "";
   if (name === "QuotaExceededError") return "the storage of this browser is full";
+  if (name === "VersionError") return "a newer version of the book was open here; reload this page";
   if (name === "SecurityError" || name === "InvalidStateError") return "this browser does not let the page keep anything";
   return error instanceof Error && error.message ? error.message : "this browser does not let the page keep anything";
 }

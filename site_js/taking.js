@@ -7,16 +7,14 @@ import { workbook } from "./records.js";
 
 /** @typedef {import("./protocol.js").WorkbookFile} WorkbookFile */
 
-/** bytes; said again by Python, which reads the file */
-const LARGEST = 5_000_000;
-
 export class Taking {
   #place;
   #around;
 
   /**
    * @param {HTMLElement} place
-   * @param {{ ask: (question: any) => Promise<any>, said: (text: string) => void, persist: () => void }} around
+   * @param {{ ask: (question: any) => Promise<any>, said: (text: string) => void, persist: () => void, largest: number }} around
+   *   largest: bytes of a file; said again by Python, which reads it
    */
   constructor(place, around) {
     this.#place = place;
@@ -34,8 +32,9 @@ export class Taking {
 
   /** @param {File} file */
   async #read(file) {
-    if (file.size > LARGEST) {
-      this.#around.said(`This file was not read: it is larger than ${LARGEST / 1e6} MB. Nothing was changed.`);
+    const { largest } = this.#around;
+    if (file.size > largest) {
+      this.#around.said(`This file was not read: it is larger than ${largest / 1e6} MB. Nothing was changed.`);
       return;
     }
     const text = await file.text().catch(() => null);

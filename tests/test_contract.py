@@ -3,13 +3,16 @@
 import json
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 import fibercalc
 from fibercalc.cli import main
+from fibercalc.core import registry
 from fibercalc.core.problem import BadInputs
+from fibercalc.core.registry import UnknownCard, find_card
 from tests import cards  # noqa: F401  (registers the fixture card)
 
 ROOT = Path(fibercalc.__file__).parents[1]
@@ -51,6 +54,49 @@ def test_bad_inputs_exit_2_with_one_line_each(capsys):
 def test_unusable_words_exit_2_with_one_line(capsys, words):
     code, out, err = run(capsys, *words)
     assert code == 2 and out == "" and len(err.splitlines()) == 1
+
+
+SHAPES = {
+    "a list for a number": ("skein-length", {"turns": [1]}, "Turns of the reel: a list given; give a text or a number."),
+    "a dict for a number": ("skein-length", {"turns": {"value": 1}}, "Turns of the reel: a dict given; give a text or a number."),
+    "true for a number": ("skein-length", {"turns": True}, "Turns of the reel: true given; give a text or a number."),
+    "a list for what is no input": ("skein-length", {"turn": [1]}, "turn: a list given; give a text or a number."),
+    "rows of numbers": ("every-kind", {"dyes": [1]}, "Dye 1: 1 given; give its fields by name."),
+    "a list in a row": ("every-kind", {"dyes": [{"name": "navy"}, {"depth": [[1]]}]}, "Dye 2, Depth of shade: a list given; give a text or a number."),
+    "one row for a list of rows": ("every-kind", {"dyes": {"name": "navy"}}, "Dyes: a dict given; give a list of rows."),
+    "a text for a list of rows": ("every-kind", {"dyes": "navy"}, "Dyes: navy given; give a list of rows."),
+    "no rows where one is needed": ("every-kind", {"dyes": []}, "Dyes: 0 rows given; give 1 to 6 rows."),
+    "a number for a name": ("skein-length", {7: "x"}, "7: not an input of this card."),
+    "a list for all inputs": ("skein-length", ["turns"], "Inputs: a list given; give each by its name."),
+}
+
+
+@pytest.mark.parametrize("name", SHAPES)
+def test_values_of_another_shape_are_bad_inputs_with_one_line(name):
+    card, inputs, line = SHAPES[name]
+    with pytest.raises(BadInputs) as error:
+        fibercalc.work(card, inputs)
+    assert [problem.text for problem in error.value.problems] == [line]
+
+
+@pytest.mark.parametrize("content", ['{"turns": [1]}', '{"turns": {"a": 1}}', '{"turns": true}', "[1]", '{"turns": ' + "[" * 200_000, "{", "\x00"])
+def test_a_file_of_another_shape_exits_2_with_one_line(capsys, tmp_path, content):
+    path = tmp_path / "inputs.json"
+    path.write_text(content, "utf-8")
+    code, out, err = run(capsys, "work", "skein-length", "--file", str(path))
+    assert code == 2 and out == "" and len(err.splitlines()) == 1 and "give" in err
+
+
+def test_a_fault_inside_a_card_is_not_called_an_unknown_card(monkeypatch, capsys):
+    """A misspelt name raises KeyError, and so does a card that is not there: only the second is the reader's mistake."""
+    broken = replace(find_card("skein-length"), id="broken", answer=lambda w, **given: given["circumfrence"])
+    monkeypatch.setitem(registry.ADDED, "broken", broken)
+    with pytest.raises(KeyError, match="circumfrence"):
+        main(["work", "broken"])
+    assert "no card has this id" not in capsys.readouterr().err
+    with pytest.raises(UnknownCard):
+        fibercalc.work("no-such-card")
+    assert run(capsys, "work", "no-such-card")[2] == "no-such-card: no card has this id; `fibercalc cards` lists them.\n"
 
 
 def test_rows_by_number_and_as_a_list_are_the_same(capsys):

@@ -11,7 +11,7 @@ from .entry import read_one
 from .link import CANONICAL, read_query
 from .problem import BadInputs, Problem
 from .reading import read_inputs
-from .registry import find_card
+from .registry import UnknownCard, find_card
 from .units import COUNT
 
 LONGEST_TRAIL = 6
@@ -123,5 +123,5 @@ def _from_before(card_id: str, query: str, other_id: str) -> tuple[dict[str, str
             return {name: reading.text for name, reading in given.readings.items() if reading.asked}, dict(given.counts)
         carry = next((each for each in card.carry if each.card == other_id and not each.each), None)
         return _carried(work_given(given, CANONICAL), carry, other, 1) if carry else ({}, {})
-    except (KeyError, BadInputs):
+    except (UnknownCard, BadInputs):
         return {}, {}

@@ -5,7 +5,7 @@ from ..core.link import query_of
 from ..core.onward import LONGEST_TRAIL
 from ..core.problem import BadInputs
 from ..core.reading import Given, read_inputs
-from ..core.registry import find_card
+from ..core.registry import UnknownCard, find_card
 from ..core.settings import Settings
 from ..core.work import work_given
 from . import parts
@@ -14,10 +14,12 @@ RECORD = "record-"
 
 
 def card_of(card_id: str) -> Card:
-    """The card, or the form of our own, that a request names. Those forms are declared only when asked for: a first answer waits for none. Raises KeyError."""
+    """The card, or the form of our own, that a request names. Those forms are declared only when asked for: a first answer waits for none. Raises UnknownCard."""
     if card_id.startswith(RECORD):
         from ..workbook.kinds import KINDS
 
+        if card_id.removeprefix(RECORD) not in KINDS:
+            raise UnknownCard(card_id)
         return KINDS[card_id.removeprefix(RECORD)].card
     if card_id == "my-bench":
         from ..workbook.bench import BENCH

@@ -6,23 +6,30 @@ from .. import __version__
 from ..core.card import Card, Input, Rows
 from ..core.entry import read_one
 from ..core.link import read_query
+from ..core.nesting import deeper_than
 from ..core.paper import Labels
 from ..core.problem import BadInputs, Problem
 from ..core.reading import read_inputs
+from ..core.registry import UnknownCard
 from ..core.work import work_given
 from .asked import card_of, given_of, settings_of, state_of, trail_of
 from .form import shown_text, values_of
 
 LAZY = ("segno", "coloraide")  # packages that are fetched only when a card needs them
+DEEPEST = 20  # of a request: a file's text is one of its texts
 
 
 def handle(text: str) -> str:
     """Answer one request. Never raises: what goes wrong comes back as {"problem": {"kind", "text"}}."""
     number = None
     try:
+        if deeper_than(text, DEEPEST):
+            return _reply(None, _problem(f"What was asked is nested more than {DEEPEST} deep, and was not read."))
         request = json.loads(text)
         number = request.get("id")
         reply = {"ok": ACTIONS[request["do"]](request)}
+    except UnknownCard as error:
+        reply = _problem(f"{str(error.args[0])[:40]}: no card has this id.")
     except ModuleNotFoundError as error:
         if error.name not in LAZY:
             reply = _fault(error)
@@ -30,11 +37,19 @@ def handle(text: str) -> str:
             reply = {"problem": {"kind": "needs", "packages": [error.name], "text": f"{error.name} is needed first"}}
     except Exception as error:  # the page must hear of every fault, whatever it is
         reply = _fault(error)
+    return _reply(number, reply)
+
+
+def _reply(number, reply: dict) -> str:
     return json.dumps({"id": number} | reply, ensure_ascii=False)
 
 
 def _fault(error: Exception) -> dict:
-    return {"problem": {"kind": "fault", "text": f"{type(error).__name__}: {error}"[:300]}}
+    return _problem(f"{type(error).__name__}: {error}"[:300])
+
+
+def _problem(text: str) -> dict:
+    return {"problem": {"kind": "fault", "text": text}}
 
 
 def _work(request: dict) -> dict:

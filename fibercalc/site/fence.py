@@ -13,6 +13,8 @@ from ..core.registry import chapter_cards, find_card
 from ..core.settings import Settings
 from ..workbook.base_link import LINK
 from ..workbook.bench import BENCH
+from ..workbook.exchange import FORMAT, KEPT_REMOVED, LARGEST
+from ..workbook.records import SCHEMA
 from .form import form
 from .page import card_element
 from .parts import figure, listing, sources
@@ -84,15 +86,17 @@ def workbook(name: str) -> Markup:
     return tag(
         "bench-workbook",
         tag("p", class_="reminder", role="status", hidden=True),
+        tag("p", class_="held", hidden=True),
         tag("p", "Nothing is written down yet. A record is one thing that you would otherwise type again and again: a base, a recipe, a lot. Write one down, keep one from a card, or load the demo "
                  "workbook of an invented studio and look around.", class_="empty"),
         tag("p", *(tag("button", words, type="button", data_do=do, class_=look, hidden=do in ("from-bench", "undo", "drop-demo")) for do, words, look in first), class_="do", data_part="actions"),
         tag("p", class_="said", role="status", hidden=True),
-        tag("section", tag("div", data_slot="list"), data_part="list"),
+        tag("section", tag("div", data_slot="drafts"), tag("div", data_slot="list"), tag("div", data_slot="removed"), data_part="list"),
         tag("section", data_part="record", hidden=True), tag("section", data_part="import", hidden=True),
         tag("section", tag("h2", "Trace a lot"), asked, tag("div", data_slot="trace", role="status"), data_part="trace"),
         tag("p", "What you save is kept in this browser on this device only. Nothing is sent anywhere.", class_="state", role="status"),
-        tag("noscript", tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.")), data_search_exclude=True)
+        tag("noscript", tag("p", "This part of the book needs scripts: without them nothing can be kept in a browser.")), data_search_exclude=True,
+        data_format=FORMAT, data_schema=str(SCHEMA), data_largest=str(LARGEST), data_keeps=str(KEPT_REMOVED))
 
 
 def demo(name: str) -> Markup:

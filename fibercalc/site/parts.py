@@ -8,7 +8,7 @@ from ..core.answer import Picture, Table
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
 from ..core.onward import ways_on
-from ..core.registry import find_card
+from ..core.registry import UnknownCard, find_card
 from ..core.work import Worked
 from ..sources import Source
 
@@ -135,7 +135,7 @@ def carry(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> Markup:
     for onward in worked.card.carry:
         try:
             other = find_card(onward.card)
-        except KeyError:
+        except UnknownCard:
             continue
         made = [tag("a", words, href=_address(other, texts, counts), data_carry=other.id) for words, texts, counts in ways_on(worked, onward, trail)]
         links.append(tag("details", tag("summary", onward.words.partition("{}")[0].strip(), " …"), *made) if len(made) > MOST_OPEN else inner(*made))

@@ -9,13 +9,14 @@ from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
 from ..core.outcome import with_money
 from ..core.reading import Given, read_inputs
-from ..core.registry import find_card
+from ..core.registry import UnknownCard, find_card
 from ..core.settings import Settings
 from ..core.units import COUNT, MONEY
 from ..workbook.bench import written
+from ..workbook.exchange import KEPT_REMOVED
 from ..workbook.kind import KNOWN, KNOWN_END, Kind
 from ..workbook.kinds import KINDS
-from ..workbook.records import reading_of, references, title_of
+from ..workbook.records import readable, reading_of, references, title_of
 from ..workbook.trace import Traced
 from .form import form
 
@@ -48,6 +49,24 @@ def listing(records: list[dict], unread: int, settings: Settings) -> Markup:
         text = "1 record cannot be read by this version of the book." if unread == 1 else f"{unread} records cannot be read by this version of the book."
         parts.insert(0, tag("p", f"{text} They are kept as they are, and travel in the file.", class_="unread"))
     return inner(*parts)
+
+
+def removed_listing(removed) -> Markup:
+    """What was removed lately, a line for each press that removed something, with the way back. removed: [{"batch", "removed", "count", "records"}], the records being the first few."""
+    lines, whole = [], 0
+    for each in removed if isinstance(removed, list) else []:
+        held = readable(each["records"])[0]
+        count, rest = int(each["count"]), int(each["count"]) - len(held)
+        names = [f"{KINDS[document['kind']].one} {title_of(document)}" for document in held]
+        text = ", ".join(names) + (f" and {rest} more" if rest else "") if names else f"{count} that cannot be read here"
+        lines.append(tag("li", tag("button", "Bring back", type="button", data_back=each["batch"], aria_label=f"Bring back {text}"),
+                         tag("span", f"{text[:1].upper()}{text[1:]} · removed {write_date(date.fromisoformat(each['removed'][:10]))}")))
+        whole += count
+    if not lines:
+        return inner()
+    about = tag("p", f"They are kept for {KEPT_REMOVED} days, in no list, trace or file.")
+    gone = tag("p", tag("button", "Remove them for good", type="button", data_do="forget-removed"), class_="do")
+    return tag("details", tag("summary", "Removed ", tag("span", f"({whole})")), about, tag("ul", *lines, class_="records"), gone, data_kind="removed")
 
 
 def _line(document: dict, kind: Kind, titles: dict[str, str], settings: Settings) -> Markup:
@@ -93,7 +112,7 @@ def _again(document: dict) -> Markup | None:
         return None
     try:
         card = find_card(document["values"].get("card", ""))
-    except KeyError:
+    except UnknownCard:
         return None
     query = document["values"].get("query", "")
     return tag("a", "Open the card with these values", href=f"../{card.chapter}/{card.id}/{'?' + query if query else ''}")

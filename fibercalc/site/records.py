@@ -2,7 +2,7 @@
 
 from ..core.problem import BadInputs
 from ..core.work import work_given
-from ..workbook import bench, exchange, flow
+from ..workbook import exchange, flow
 from ..workbook.demo import demo_text
 from ..workbook.from_bench import bench_and_records
 from ..workbook.kinds import KINDS
@@ -11,7 +11,7 @@ from ..workbook.tables import csv_text
 from ..workbook.trace import trace
 from .asked import card_of, given_of, settings_of
 from .form import values_of
-from .record_parts import listing, record_form, trace_sheet, traced
+from .record_parts import listing, record_form, removed_listing, trace_sheet, traced
 
 DEMO = "-demo-"
 
@@ -24,7 +24,7 @@ def _view(request: dict) -> dict:
     """The list, and what the page says around it."""
     records, unread = _records(request)
     missing = [each for each in _of_bench(request) if each["id"] not in {one["id"] for one in records}]
-    return {"html": listing(records, len(unread), settings_of(request)), "count": len(records), "unread": len(unread),
+    return {"html": listing(records, len(unread), settings_of(request)), "removed": removed_listing(request.get("removed")), "count": len(records), "unread": len(unread),
             "reminder": exchange.reminder(request.get("about"), str(request.get("now", ""))),
             "demo": sorted(each["id"] for each in records if DEMO in each["id"]), "bench": len([each for each in missing if each["kind"] == "base"])}
 
@@ -44,7 +44,7 @@ def _form(request: dict) -> dict:
         contents = contents | {"values": contents["values"] | {kind.title: f"{title_of(document)} (copy)"[:kind.names[kind.title].longest]}}
     html, given = record_form(kind, contents, records, settings)
     named_by = [] if document is None else [title_of(each) for each in records if any(text == document["id"] for _, text in references(each))]
-    return {"html": html, "kind": kind.id, "title": title_of(document) if document else f"New {kind.one}", "named_by": len(named_by),
+    return {"html": html, "kind": kind.id, "title": title_of(document) if document else f"New {kind.one}", "named_by": len(named_by), "name": kind.title,
             "values": values_of(given, settings), "rows": given.counts, "exact": {name: reading.text for name, reading in given.readings.items() if reading.amount is not None},
             "changed": document["changed"] if document else ""}
 
@@ -64,24 +64,25 @@ def _check(request: dict) -> dict:
             "record": None if given.problems else new_record(kind, str(request["id"]), contents_of(given))}
 
 
-def _compared(theirs: list[dict], bench_record: dict | None, request: dict) -> dict:
+def _compared(file: exchange.File, request: dict) -> dict:
     """What a file would change, told before anything does."""
-    own, _ = _records(request)
-    found = exchange.compare(theirs, own)
+    records, unread = _records(request)
+    own = records + [each for each in unread if isinstance(each, dict) and isinstance(each.get("id"), str)]
+    found = exchange.compare(file.records + file.unread, own)
     ours = {each["id"]: each for each in own}
-    own_bench = request.get("bench") if isinstance(request.get("bench"), dict) else None
-    differs = bench_record is not None and own_bench is not None and bench.read_record(own_bench)[0] != bench_record
+    bench_record, own_bench = file.bench, _own_bench(request)
+    differs = bench_record is not None and own_bench is not None and own_bench != bench_record
     lines = [exchange.clash_line(each, own) for each in found["clash"]]
     if differs:
         lines.append("My bench: it differs here and in the file.")
-    return {"words": exchange.words(found), "clashes": lines, "new": found["new"], "newer": found["newer"],
+    return {"words": exchange.words(found, len(file.unread)), "clashes": lines, "new": found["new"], "newer": found["newer"],
             "settled": [exchange.settled(each, ours[each["id"]]) for each in found["clash"]],
             "bench": bench_record if bench_record is not None and (own_bench is None or differs) else None, "bench_clash": differs}
 
 
 def _file(request: dict) -> dict:
     try:
-        return _compared(*exchange.read_file(str(request.get("text", ""))), request)
+        return _compared(exchange.read_file(str(request.get("text", ""))), request)
     except Unusable as line:
         return {"refused": f"This file was not read: {line}. Nothing was changed."}
 
@@ -92,14 +93,19 @@ def _demo(request: dict) -> dict:
 
 def _bench(request: dict) -> dict:
     """My bench's bases as records."""
-    return _compared([checked(each) for each in _of_bench(request)], None, request)
+    return _compared(exchange.File([checked(each) for each in _of_bench(request)], [], None), request)
+
+
+def _own_bench(request: dict) -> dict | None:
+    return exchange.bench_as_kept(request["bench"])[0] if isinstance(request.get("bench"), dict) else None
 
 
 def _export(request: dict) -> dict:
+    """The file, and why it is no whole copy, if reading it back says so."""
     records, unread = _records(request)
-    today = str(request["today"])
-    bench_record = bench.read_record(request["bench"])[0] if isinstance(request.get("bench"), dict) else None
-    return {"text": exchange.file_text(records, unread, bench_record, today), "name": f"workbook-{today}.json"}
+    today, bench_record = str(request["today"]), _own_bench(request)
+    text = exchange.file_text(records, unread, bench_record, today)
+    return {"text": text, "name": f"workbook-{today}.json", "unproven": exchange.not_a_copy(text, records, unread, bench_record)}
 
 
 def _table(request: dict) -> dict:

@@ -20,6 +20,7 @@ from .kinds import KINDS
 
 SCHEMA = 1
 LONGEST_TEXT, MOST_PAST = 24_000, 30  # as long as a link may be: a kept answer holds one
+KIND = re.compile(r"[a-z][a-z-]{1,39}")
 ID = re.compile(r"[a-z][a-z0-9-]{2,59}")
 REV = re.compile(r"[1-9][0-9]{0,8}-[a-z0-9]{4,16}")
 MOMENT = re.compile(r"[0-9]{4}-[01][0-9]-[0-3][0-9]T[0-2][0-9]:[0-5][0-9]:[0-5][0-9]Z")
@@ -40,11 +41,16 @@ class Unusable(ValueError):
     """A record or a file that cannot be taken; its text is one plain line."""
 
 
+class Newer(Unusable):
+    """A record that a newer version of the book may read: it is kept as it is and travels on."""
+
+
 def kind_of(document: dict) -> Kind:
-    """The kind of a record. Raises Unusable."""
-    kind = KINDS.get(document.get("kind")) if isinstance(document.get("kind"), str) else None
+    """The kind of a record. Raises Unusable; Newer where a newer version may know the kind."""
+    name = document.get("kind")
+    kind = KINDS.get(name) if isinstance(name, str) else None
     if kind is None:
-        raise Unusable("it holds a record of a kind that is not known here")
+        raise (Newer if _matches(KIND, name) else Unusable)("it holds a record of a kind that is not known here")
     return kind
 
 
@@ -54,7 +60,7 @@ def migrated(document: dict) -> dict:
     if not isinstance(schema, int) or isinstance(schema, bool) or schema < 1:
         raise Unusable("it holds a record without a schema number")
     if schema > SCHEMA:
-        raise Unusable("it was made by a newer version of the book: update this one first")
+        raise Newer("it was made by a newer version of the book: update this one first")
     for old in range(schema, SCHEMA):
         document = MIGRATIONS[old](document)
     return document
@@ -67,6 +73,8 @@ def checked(document) -> dict:
     document = migrated(document)
     kind = kind_of(document)
     _check_frame(document, kind)
+    if unknown := [name for name in document["values"] if without_row(name) not in kind.names]:
+        raise Newer(f"{kind.one} “{document['values'].get(kind.title, '')[:40]}”: {unknown[0][:40]} is not known here")
     given = given_of(kind, document)
     if given.problems:
         raise Unusable(f"{kind.one} “{document['values'].get(kind.title, '')[:40]}”: {given.problems[0].text}")
@@ -139,21 +147,25 @@ def new_record(kind: Kind, record_id: str, contents: dict) -> dict:
 SEEN: dict[str, tuple[str, dict]] = {}  # id -> a document's text and what came of checking it: a store is read again with every page
 
 
+def checked_once(document) -> dict:
+    """checked(), which is not done again for a record that it was done for last. Raises Unusable."""
+    key = str(document.get("id")) if isinstance(document, dict) else ""
+    text = json.dumps(document)  # as text, since True and 1 are equal
+    before, after = SEEN.get(key, ("", {}))
+    if before != text:
+        after = checked(document)
+        SEEN[key] = text, after
+    return after
+
+
 def readable(documents) -> tuple[list[dict], list]:
     """The records of a store that this version can read, and the rest as they are."""
     found, rest = [], []
     for document in documents if isinstance(documents, list) else []:
-        key = str(document.get("id")) if isinstance(document, dict) else ""
-        text = json.dumps(document)  # as text, since True and 1 are equal
-        before, after = SEEN.get(key, ("", {}))
-        if before != text:
-            try:
-                after = checked(document)
-            except Unusable:
-                rest.append(document)
-                continue
-            SEEN[key] = text, after
-        found.append(after)
+        try:
+            found.append(checked_once(document))
+        except Unusable:
+            rest.append(document)
     return found, rest
 
 

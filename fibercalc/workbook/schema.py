@@ -25,7 +25,7 @@ def file_schema(address: str = "") -> dict:
             "made": {"type": "string", "pattern": r"^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "description": "Day of the export"},
             "records": {"type": "array", "items": {"oneOf": [{"$ref": f"#/$defs/{kind}"} for kind in KINDS]}},
             "bench": {"type": "object", "description": "My bench: units, instruments, water, pots"},
-            "unread": {"type": "array", "description": "Records that this version could not read, as they were found"},
+            "unread": {"type": "array", "description": "Records that were not read when the file was written (of a newer version, or saved without the calculator), as they were found"},
         },
         "$defs": {kind.id: _record(kind) for kind in KINDS.values()},
     }

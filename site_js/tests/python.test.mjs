@@ -107,3 +107,15 @@ test("a reply that is no JSON is a problem, not an exception", async () => {
   workers[0].say({ reply: 1, text: "{" });
   assert.equal((await asked).problem.kind, "fault");
 });
+
+test("a question that cannot be written down is a problem, and the next one is answered", async () => {
+  const { python, workers } = started();
+  python.start();
+  workers[0].say({ stage: "ready", ms: 1 });
+  const deep = JSON.parse("[".repeat(200_000) + "]".repeat(200_000));
+  const problem = await python.ask({ do: "bench-read", record: deep });
+  assert.match(problem.problem.text, /^What was asked could not be written down/);
+  const next = python.ask({ do: "hello" });
+  reply(workers[0], { version: "1" });
+  assert.deepEqual(await next, { ok: { version: "1" } });
+});

@@ -33,7 +33,7 @@ def stored(page: Page) -> list[dict]:
 WIPE = """async () => {
   const opened = indexedDB.open("bench-book");
   const database = await new Promise((ready, fail) => { opened.onsuccess = () => ready(opened.result); opened.onerror = () => fail(opened.error); });
-  const change = database.transaction(["records", "about", "bench", "last"], "readwrite");
+  const change = database.transaction([...database.objectStoreNames], "readwrite");
   for (const name of change.objectStoreNames) change.objectStore(name).clear();
   await new Promise((ready) => { change.oncomplete = ready; });
   database.close();

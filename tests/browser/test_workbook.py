@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from fibercalc.workbook.demo import demo_text
-from fibercalc.workbook.exchange import file_text
+from fibercalc.workbook.exchange import LARGEST, file_text
 from fibercalc.workbook.records import LONGEST_TEXT
 from tests.workbook.making import record
 
@@ -157,8 +157,9 @@ REFUSED = {
     "damaged": (demo_text()[:-200], "damaged"),
     "no workbook": ('{"format": "other"}', "no workbook of the bench book"),
     "newer": (json.dumps(json.loads(demo_text()) | {"schema": 99}), "made by a newer version of the book"),
-    "too large": (" " * 5_000_001, "larger than 5 MB"),
+    "too large": (" " * (LARGEST + 1), f"larger than {LARGEST // 1_000_000} MB"),
     "names of every object": (demo_text().replace('"format"', '"__proto__": {}, "format"'), "a name that no record has"),
+    "far too deep": ("[" * 200_000 + "]" * 200_000, "nested more than 8 deep"),
     "too deep": (demo_text().replace('"made"', '"unread": [[[[[[[[[]]]]]]]]], "made"'), "nested more than 8 deep"),
     "a text too long": (demo_text().replace("Loom cotton.", "x" * (LONGEST_TEXT + 1)), f"more than {LONGEST_TEXT} characters"),
 }

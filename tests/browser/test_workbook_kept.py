@@ -137,6 +137,41 @@ def test_a_store_of_the_first_version_is_taken_over_with_my_bench_in_it(page, se
     expect(page.locator("bench-mine [name='reels.1.name']")).to_have_value("Oak reel", timeout=40_000)
 
 
+SECOND_STORE = """(version) => new Promise((ready, fail) => {
+  const opened = indexedDB.open("bench-book", version);
+  opened.onupgradeneeded = () => { for (const name of ["bench", "last", "records", "about"]) opened.result.createObjectStore(name); };
+  opened.onerror = () => fail(opened.error);
+  opened.onsuccess = () => {
+    const record = { id: "base-old", kind: "base", schema: 1, rev: "1-aaaa", past: [], changed: "2027-01-13T18:00:00Z", values: { name: "Old" }, rows: {} };
+    const change = opened.result.transaction("records", "readwrite");
+    change.objectStore("records").put(record, record.id);
+    change.oncomplete = () => { opened.result.close(); ready(true); };
+  };
+})"""
+
+
+def test_a_store_of_the_second_version_is_taken_over_with_its_records(page, server):
+    page.goto(server.address + BLANK)
+    page.evaluate(SECOND_STORE, 2)
+    open_workbook(page, server)
+    add_base(page, "New")
+    assert names(stored(page)) == ["New", "Old"]
+    open_record(page, "base-old")
+    page.locator("[data-record='remove']").click()
+    expect(page.locator(SAID)).to_contain_text("Removed.")
+    assert names(stored(page)) == ["New"]
+
+
+def test_a_store_of_a_newer_version_is_named_and_never_called_empty(page, server):
+    page.goto(server.address + BLANK)
+    page.evaluate(SECOND_STORE, 99)
+    page.goto(server.address + PLACE)
+    expect(page.locator("bench-workbook > .state")).to_contain_text("a newer version of the book was open here; reload this page")
+    expect(page.locator("bench-workbook .empty")).to_be_hidden()
+    page.get_by_role("button", name="Save a copy as a file").click()
+    expect(page.locator(SAID)).to_contain_text("No file was made: a newer version of the book was open here")
+
+
 def test_an_old_tab_that_holds_the_store_is_named(page, server):
     page.goto(server.address + BLANK)
     page.evaluate(OLD_STORE, True)

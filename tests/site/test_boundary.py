@@ -1,12 +1,15 @@
 """The whole protocol between page and Python, with no browser: both ends are text."""
 
 import json
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from fibercalc.core import registry
 from fibercalc.core.checks import shared_folder
+from fibercalc.core.registry import find_card
 from fibercalc.site import boundary
 from fibercalc.site.boundary import handle
 from tests import cards  # noqa: F401  (registers the fixture card)
@@ -112,6 +115,30 @@ def test_a_damaged_or_hostile_bench_record_never_harms(record):
 def test_faults_are_values():
     for text in ("", "[]", "{}", '{"do": "nothing"}', '{"id": 3, "do": "work"}', '{"id": 3, "do": "work", "card": "none"}'):
         assert json.loads(handle(text))["problem"]["kind"] == "fault"
+
+
+def test_an_unknown_card_is_told_from_a_fault_inside_one(monkeypatch):
+    assert ask("work", card="none")["problem"]["text"] == "none: no card has this id."
+    assert ask("work", card="record-none")["problem"]["text"] == "record-none: no card has this id."
+    broken = replace(find_card("skein-length"), id="broken", answer=lambda w, **given: given["circumfrence"])
+    monkeypatch.setitem(registry.ADDED, "broken", broken)
+    assert ask("work", card="broken")["problem"]["text"] == "KeyError: 'circumfrence'"
+
+
+DEEP = "[" * 200_000 + "]" * 200_000  # 400 kB
+
+
+@pytest.mark.parametrize("text", ['{"id": 3, "do": "hello", "x": ' + DEEP + "}", DEEP, "[" * 200_000, '{"a":' * 80_000, '{"x": "\\"[", "y": ' + DEEP + "}"])
+def test_what_is_nested_too_deep_is_refused_before_it_is_parsed(text, monkeypatch):
+    """In a browser a parser that calls itself so often ends the interpreter; here it must never be asked."""
+    monkeypatch.setattr(boundary.json, "loads", lambda text: pytest.fail("it was parsed"))
+    assert "nested more than 20 deep" in handle(text)
+
+
+def test_brackets_in_texts_are_no_nesting():
+    record = {"format": "bench-book-bench", "schema": 2, "values": {"reels.1.name": "[" * 100 + '\\"' + "{" * 90}, "rows": {"reels": 1}}
+    assert "ok" in ask("bench-read", record=record)
+    assert ok("open", card="skein-length", query="v=1&b=" + "[" * 400_000)["link_notes"] == ["This link is too long to be one of ours; the example is shown."]
 
 
 def test_a_missing_lazy_package_is_asked_for(monkeypatch):

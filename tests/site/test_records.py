@@ -124,7 +124,37 @@ def test_my_benchs_bases_are_offered_until_they_are_here():
 def test_records_that_cannot_be_read_are_told_and_travel():
     strange = {"id": "base-future", "schema": 9}
     assert view([strange, *DEMO])["unread"] == 1
-    assert json.loads(ok("workbook-export", records=[strange], bench=None, today="2027-01-13")["text"])["unread"] == [strange]
+    made = ok("workbook-export", records=[strange, *DEMO], bench=None, today="2027-01-13")
+    assert json.loads(made["text"])["unread"] == [strange] and made["unproven"] == ""
+    told = ok("workbook-file", text=made["text"], records=[], bench=None)
+    assert strange in told["new"] and len(told["new"]) == len(DEMO) + 1 and "1 cannot be read by this version" in told["words"]
+    assert ok("workbook-file", text=made["text"], records=[strange, *DEMO], bench=None)["words"].startswith(f"0 new, 0 newer, 0 clash; {len(DEMO) + 1} are here already")
+
+
+def test_what_was_removed_has_a_line_for_each_press_and_stands_in_no_list():
+    three = [each for each in DEMO if each["kind"] == "base"][:3]
+    removed = [{"batch": "aaaa", "removed": "2027-01-13T18:00:00Z", "count": 5, "records": three},
+               {"batch": "<b>", "removed": "2027-01-12T18:00:00Z", "count": 1, "records": [{"id": "base-future", "schema": 9}]}]
+    shown = view([each for each in DEMO if each not in three], removed=removed)
+    lines = re.findall(r"<li>.*?</li>", shown["removed"])
+    assert len(lines) == 2 and "Base Cobb, base " in lines[0] and " and 2 more · removed Wed 13 Jan 2027" in lines[0] and 'data-back="aaaa"' in lines[0]
+    assert "1 that cannot be read here" in lines[1] and 'data-back="&lt;b&gt;"' in lines[1] and "(6)" in shown["removed"]
+    assert not any(each["id"] in shown["html"] for each in three) and "for 30 days" in shown["removed"]
+    assert view(DEMO)["removed"] == ""
+
+
+def test_a_bench_of_a_newer_version_is_exported_and_read_as_it_is():
+    newer = ok("bench-check", values={})["record"] | {"schema": 99}
+    made = ok("workbook-export", records=DEMO, bench=newer, today="2027-01-13")
+    assert json.loads(made["text"])["bench"] == newer and made["unproven"] == ""
+    assert ok("workbook-file", text=made["text"], records=[], bench=None)["bench"] == newer
+    assert not ok("workbook-file", text=made["text"], records=[], bench=newer)["bench_clash"]
+
+
+def test_an_export_that_reads_back_otherwise_says_so(monkeypatch):
+    monkeypatch.setattr(exchange, "LARGEST", 1000)
+    made = ok("workbook-export", records=DEMO, bench=None, today="2027-01-13")
+    assert len(json.loads(made["text"])["records"]) == len(DEMO) and "larger than" in made["unproven"]
 
 
 def test_a_bases_offer_stands_once_though_bench_and_workbook_hold_it():

@@ -7,14 +7,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fibercalc.workbook import bench
-from fibercalc.workbook.exchange import FORMAT, LARGEST, compare, file_text, read_file, settled, words
-from fibercalc.workbook.records import SCHEMA, LONGEST_TEXT, Unusable, checked
+from fibercalc.workbook import bench, exchange
+from fibercalc.workbook.demo import demo_text
+from fibercalc.workbook.exchange import FORMAT, LARGEST, bench_as_kept, clash_line, compare, file_text, not_a_copy, read_file, settled, words
+from fibercalc.workbook.records import LONGEST_TEXT, SCHEMA, Unusable, checked
 
 from .making import record, workbooks
 
 OLD = sorted((Path(__file__).parent / "old").glob("*.json"))
 BENCH = bench.read_record(json.loads((Path(__file__).parent / "old" / "bench-schema-2.json").read_text("utf-8")))[0]
+DEMO = json.loads(demo_text())["records"]
 
 
 def refused(text: str) -> str:
@@ -27,8 +29,9 @@ def refused(text: str) -> str:
 @given(workbooks(), st.booleans())
 def test_export_then_import_is_identity(records, with_bench):
     first = file_text(records, [], BENCH if with_bench else None, "2027-01-13")
-    read, read_bench = read_file(first)
-    assert file_text(read, [], read_bench, "2027-01-13") == first
+    read, unread, read_bench = read_file(first)
+    assert file_text(read, unread, read_bench, "2027-01-13") == first and not unread
+    assert not_a_copy(first, records, [], BENCH if with_bench else None) == ""
     assert sorted(read, key=lambda each: each["id"]) == sorted(records, key=lambda each: each["id"])
 
 
@@ -40,7 +43,7 @@ def test_the_same_records_in_another_order_give_the_same_bytes():
 @pytest.mark.parametrize("path", OLD, ids=lambda path: path.stem)
 def test_every_older_file_is_read(path):
     """Frozen when its schema was the newest; never changed since."""
-    records, bench_record = read_file(path.read_text("utf-8"))
+    records, _, bench_record = read_file(path.read_text("utf-8"))
     assert records and all(each["schema"] == SCHEMA and checked(each) == each for each in records)
     assert (bench_record is None) != path.stem.startswith("bench")
 
@@ -54,7 +57,7 @@ def test_nothing_of_my_bench_is_lost():
     """Its bases become records, its lot a mill lot, and the bench itself comes along."""
     text = next(path for path in OLD if path.stem == "bench-schema-2").read_text("utf-8")
     old = json.loads(text)
-    records, bench_record = read_file(text)
+    records, _, bench_record = read_file(text)
     assert bench_record["values"] == old["values"] and bench_record["rows"] == old["rows"]
     base, lot = records
     assert base["values"] | {} == {
@@ -65,7 +68,7 @@ def test_nothing_of_my_bench_is_lost():
 
 
 def test_a_base_of_my_bench_edited_here_is_not_taken_back():
-    records, _ = read_file(OLD[0].read_text("utf-8"))
+    records = read_file(OLD[0].read_text("utf-8")).records
     edited = records[0] | {"rev": "2-edit", "past": [records[0]["rev"]], "values": records[0]["values"] | {"name": "Renamed"}}
     assert [each["id"] for each in compare(records, [edited])["older"]] == [edited["id"]]
 
@@ -88,15 +91,18 @@ DAMAGED = {
     "a newer schema": (changed(schema=SCHEMA + 1), "newer version"),
     "a newer bench": (json.dumps({"format": bench.FORMAT, "schema": 99, "values": {}, "rows": {}}), "newer version"),
     "no records": (changed(records={}), "no records"),
-    "a newer record": (changed(records=[WHOLE["records"][0] | {"schema": SCHEMA + 1}]), "newer version"),
     "a record twice": (changed(records=WHOLE["records"] * 2), "twice"),
+    "a record twice, once unread": (changed(unread=WHOLE["records"]), "twice"),
+    "unread that is no list": (changed(unread={}), "no records"),
+    "unread that is no record": (changed(unread=[7]), "no record"),
+    "unread without an id": (changed(unread=[{"schema": 7}]), "no record"),
     "a name twice": ('{"format": "bench-book", "format": "bench-book"}', "twice"),
     "names of every object": ('{"__proto__": {"x": 1}, "format": "bench-book", "schema": 1, "records": []}', "no record has"),
     "the same further in": (changed(records=[{"constructor": 1}]), "no record has"),
     "too deep": (changed(unread=[[[[[[[[[1]]]]]]]]]), "8 deep"),
     "far too deep": ("[" * 200_000, "deep"),
-    "a text too long": (changed(unread=["a" * (LONGEST_TEXT + 1)]), f"more than {LONGEST_TEXT} characters"),
-    "too large": ('"' + "a" * LARGEST + '"', "larger than 5 MB"),
+    "a text too long": (changed(records=[WHOLE["records"][0] | {"values": {"name": "a" * (LONGEST_TEXT + 1)}}]), f"more than {LONGEST_TEXT} characters"),
+    "too large": ('"' + "a" * LARGEST + '"', f"larger than {LARGEST // 1_000_000} MB"),
     "a number that is none": (changed(made=float("nan")), "number that is none"),
     "a bench that is none": (changed(bench={"format": bench.FORMAT, "schema": 2, "values": {"syringe": "9 km"}, "rows": {}}), "My bench"),
     "a customer": (changed(records=[WHOLE["records"][0] | {"values": {"name": "x", "note": "rose@example.org"}}]), "no customer details"),
@@ -113,7 +119,7 @@ def test_a_damaged_newer_or_hostile_file_is_refused_with_one_line(name):
 def test_a_file_with_one_letter_changed_is_read_or_refused_and_never_more(at, letter):
     text = json.dumps(WHOLE)
     try:
-        records, _ = read_file(text[:at] + letter + text[at + 1:])
+        records = read_file(text[:at] + letter + text[at + 1:]).records
     except Unusable:
         return
     assert all(checked(each) == each for each in records)
@@ -146,8 +152,79 @@ def test_a_settled_clash_is_no_clash_again_on_either_side():
     assert compare([theirs], [kept])["same"]
 
 
-def test_what_cannot_be_read_here_travels_along():
-    strange = {"id": "base-future", "schema": 7}
-    text = file_text([record()], [strange], None, "2027-01-13")
+BASE = record(mass="100g")
+STRANGE = {
+    "a newer schema": BASE | {"id": "base-newer", "schema": SCHEMA + 6, "values": {"name": {"en": "x" * 3000}}, "more": [1, 2.5, None, True]},
+    "a kind not known here": BASE | {"id": "loom-newer", "kind": "loom"},
+    "a field not known here": BASE | {"id": "base-field", "values": BASE["values"] | {"shelf": "3"}},
+    "hardly a record": {"id": "base-future", "schema": 7},
+    "a damaged record": BASE | {"id": "base-damaged", "values": {"name": "x", "mass": "much"}},
+}
+
+
+@pytest.mark.parametrize("name", STRANGE)
+def test_what_cannot_be_read_here_travels_out_and_in_unchanged(name):
+    strange = STRANGE[name]
+    text = file_text([record()], [strange], BENCH, "2027-01-13")
     assert json.loads(text)["unread"] == [strange] and json.loads(text)["format"] == FORMAT
-    assert len(read_file(text)[0]) == 1
+    file = read_file(text)
+    assert len(file.records) == 1 and file.unread == [strange]
+    assert not_a_copy(text, file.records, file.unread, file.bench) == "" and file_text(*file, "2027-01-13") == text
+
+
+@pytest.mark.parametrize("name", [name for name in STRANGE if "known here" in name or "schema" in name])
+def test_a_newer_record_among_the_others_of_a_file_is_kept_as_it_is(name):
+    strange = STRANGE[name]
+    file = read_file(changed(records=[*WHOLE["records"], strange]))
+    assert file.records == WHOLE["records"] and file.unread == [strange]
+
+
+def test_what_an_older_version_could_not_read_is_a_record_where_it_can_be_read():
+    assert read_file(changed(records=[], unread=WHOLE["records"])).records == WHOLE["records"]
+
+
+def test_my_bench_of_a_newer_version_travels_unchanged():
+    newer = BENCH | {"schema": bench.SCHEMA + 1, "values": BENCH["values"] | {"shelf": "3"}}
+    assert read_file(changed(bench=newer)).bench == newer and bench_as_kept(newer) == (newer, [])
+
+
+def test_records_that_cannot_be_read_here_are_compared_too():
+    ours, theirs = STRANGE["a newer schema"], STRANGE["a newer schema"] | {"rev": "2-bbbb", "past": [BASE["rev"]], "more": [2]}
+    for file, own, which in (([ours], [ours], "same"), ([theirs], [ours], "newer"), ([ours], [theirs], "older"), ([ours], [], "new"),
+                             ([{"id": "base-future", "schema": 7}], [{"id": "base-future", "schema": 8}], "clash")):
+        assert [name for name, held in compare(file, own).items() if held] == [which]
+    theirs, ours = {"id": "base-future", "schema": 7}, record(slug="future")
+    assert "base-future" in clash_line(theirs, [ours]) and settled(theirs, ours)["past"] == [ours["rev"]]
+    assert words(compare([theirs], []), 1) == "1 new, 0 newer, 0 clash; 1 cannot be read by this version of the book and is kept as found"
+
+
+def test_ten_thousand_records_are_written_and_read_with_room_for_many_more():
+    """Four years of ten records a working day; a workbook of 9,784 once came out as a file that was too large to come in."""
+    whole = [each | {"id": f"{each['id'][:50]}-{turn}"} for turn in range(300) for each in DEMO][:9784]
+    text = file_text(whole, [], BENCH, "2027-01-13")
+    assert 5_000_000 < len(text.encode()) < LARGEST / 4
+    assert not_a_copy(text, sorted(whole, key=lambda each: each["id"]), [], BENCH) == ""
+
+
+def test_a_file_is_no_copy_when_anything_in_it_differs_from_what_is_here():
+    one, other, strange = record(slug="one"), record(slug="two", mass="50g"), STRANGE["a newer schema"]
+    text = file_text([one, other], [strange], BENCH, "2027-01-13")
+    assert not_a_copy(text, [one, other], [strange], BENCH) == ""
+    for records, unread, bench_record, why in (
+            ([one], [strange], BENCH, "1 of its records"), ([one, other | {"rev": "2-bbbb"}], [strange], BENCH, "1 of its records"), ([one, other, record(slug="three")], [strange], BENCH, "1 of its"),
+            ([one, other], [strange | {"more": [1]}], BENCH, "1 of its records"), ([one, other], [], BENCH, "1 of its"), ([one, other], [strange, 7], BENCH, "1 of its"),
+            ([one, other], [strange], None, "My bench"), ([one, other], [strange], BENCH | {"rows": {}}, "My bench")):
+        assert why in not_a_copy(text, records, unread, bench_record)
+    assert "damaged" in not_a_copy(text[:-9], [one, other], [strange], BENCH)
+
+
+def test_a_file_larger_than_can_be_read_is_no_copy(monkeypatch):
+    text = file_text([record()], [], None, "2027-01-13")
+    monkeypatch.setattr(exchange, "LARGEST", len(text) - 1)
+    assert "larger than" in not_a_copy(text, [record()], [], None)
+
+
+@pytest.mark.parametrize("text", ["[" * 200_000 + "]" * 200_000, '{"format": "bench-book", "schema": 1, "records": [], "unread": ' + "[" * 200_000 + "]" * 200_000 + "}", '{"a":' * 80_000])
+def test_nesting_is_refused_before_it_is_parsed(text, monkeypatch):
+    monkeypatch.setattr(exchange.json, "loads", lambda *given, **options: pytest.fail("it was parsed"))
+    assert refused(text) == "it is nested more than 8 deep"
