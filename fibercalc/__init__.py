@@ -43,7 +43,7 @@ def work(card_id: str, inputs: dict | None = None, *, style: str = "point", syst
         else:
             texts[name] = _text(value)
     settings = Settings.from_texts({"style": style, "system": system, "money": money})
-    worked = work_card(find_card(card_id), texts, settings)
+    worked = work_card(find_card(card_id), texts, settings, named=texts)
     worked.given.notes += [f"{name} was given, and is not asked with these choices." for name in texts if name not in worked.given.asked()]
     return answer_of(worked, __version__).as_json()
 

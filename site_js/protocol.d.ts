@@ -20,6 +20,10 @@ export interface Answer {
   shown: string[];
   slots: Texts;
   query: string | null;
+  /** names of the values that are hers */
+  own: string[];
+  /** what the form shows in place of what the example had only lent */
+  taken_back: { values: Texts; rows: Record<string, number> };
   say: string;
   /** what is wrong with no single field */
   refused: string;
@@ -35,6 +39,8 @@ export interface Offer {
   /** what kind of record it is from; My bench's have none */
   kind?: string;
   rows?: Record<string, number>;
+  /** the names of what it says itself; all of it where none are named */
+  own?: string[];
 }
 
 /** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */

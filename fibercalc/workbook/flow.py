@@ -26,7 +26,7 @@ def kinds_for(card: Card) -> set[str]:
 
 
 def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
-    """What the records can fill in on a card: {"label", "kind", "values", "rows"}.
+    """What the records can fill in on a card: {"label", "kind", "values", "rows", "own"}; own names what the records said, the rest stands as the example has it.
 
     A record brings along what the ones that it leads to can fill in: a plan its products, their colorways, their bases. A list that has a
     row for each record of a kind takes those that it leads to, or all of them.
@@ -48,11 +48,11 @@ def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
                 continue
             shown = f" ({own.amounts[-1]})" if own.amounts else ""
             _bring_along(own, document, wanted, by_kind)
-            found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows})
+            found.append({"label": f"Use {title_of(document)}{shown}", "kind": kind.many, "values": own.values, "rows": own.rows, "own": own.said})
         for item in items:
             every = _Filling(by_id, settings)
             if "." not in item.record and every.take_all(item, by_kind[kind_id]):
-                found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows})
+                found.append({"label": f"Use all {kind.many.lower()} ({every.rows[item.name]})", "kind": "All of a kind", "values": every.values, "rows": every.rows, "own": every.said})
     return found
 
 
@@ -81,6 +81,7 @@ class _Filling:
         self.values: dict[str, str] = {}
         self.rows: dict[str, int] = {}
         self.amounts: list[str] = []
+        self.said: list[str] = []
 
     def take(self, items: list[Input | Rows], document: dict, only_new: bool = False) -> None:
         """What one record gives to these inputs."""
@@ -95,6 +96,7 @@ class _Filling:
                 reading = self._reading(document, field)
                 if reading is not None and reading.text and (texts := _texts(item, item.name, reading, self.settings)):
                     self.values |= texts
+                    self.said.append(item.name)
                     if reading.amount is not None:
                         self.amounts.append(written(reading.amount, self.settings))
 
@@ -106,7 +108,8 @@ class _Filling:
         """The whole list or nothing: half a recipe is another recipe. What a record could say and does not is left blank, never the example's."""
         if not max(item.least, 1) <= len(rows) <= item.most:
             return False
-        values, first = {}, None  # the first amount that the card asks for: a list in which no row says it is another kind of list
+        values, said = {}, []
+        first = None  # the first amount that the card asks for: a list in which no row says it is another kind of list
         for number, (document, start) in enumerate(rows, 1):
             for each in item.fields:
                 name, field = f"{item.name}.{number}.{each.name}", each.record or each.name
@@ -118,11 +121,13 @@ class _Filling:
                     if not texts:
                         return False
                     values |= texts
+                    said.append(name)
                 else:
                     values |= {name: "" if reading is not None and each.kind != CHOICE else each.default}
         if first is not None and not any(values[f"{item.name}.{number}.{first}"] for number in range(1, len(rows) + 1)):
             return False
         self.values |= values
+        self.said += said
         self.rows |= {item.name: len(rows)}
         return True
 

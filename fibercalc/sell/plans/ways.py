@@ -5,7 +5,7 @@ Each function takes the outcome of the card named in it and gives canonical text
 
 from ..release import KIT, SET_CUT, SET_WHOLE
 
-MOST_RECIPES, MOST_LOTS = 40, 24  # rows of the cards that get them
+MOST_RECIPES, MOST_LOTS, MOST_SET_DYES = 40, 24, 3  # rows of the cards that get them
 
 
 def _text(r, name: str) -> str:
@@ -123,6 +123,13 @@ def set_shades(r, number: int) -> str | None:
     shades = {color.name: color.shades for color in r.kept["colors"]}
     parts = r.kept["bill"].products[_sets(r)[number - 1][0] - 1].parts
     return str(shades[parts[0][0]]) if shades[parts[0][0]] > 1 else None
+
+
+def set_dye_names(r, number: int) -> list[dict] | None:
+    """release-plan to set-plan: which dyes its shades are made with; how they go from the first to the last it does not know."""
+    colorway = r.kept["bill"].products[_sets(r)[number - 1][0] - 1].parts[0][0]
+    recipe = next(color.recipe for color in r.kept["colors"] if color.name == colorway)
+    return [{"name": name} for name, _ in recipe] if 1 <= len(recipe) <= MOST_SET_DYES else None
 
 
 def set_recipes(r) -> list[dict]:
