@@ -39,6 +39,11 @@ def is_hers(worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
     return worked.given.hers or any(_from_before(card_id, query, "", False)[2] for card_id, query in trail[-LONGEST_TRAIL:])
 
 
+def said_in_link(other: Card, texts: dict[str, str], hers: bool) -> list[str]:
+    """What a link says even where the next card's example holds the same: all that is hers, and always a name, or it would be the next example's."""
+    return [name for name in texts if hers or _input(other.item(name.split(".")[0]), name).lends]
+
+
 def spread_text(value: float, low: float, high: float, sign: str = "") -> str:
     """A value with its 95 % range as canonical text; the range becomes the uniform it would come from."""
     half = abs(high - low) / 2 / 0.95  # 95 % of a uniform distribution lies within 0.95 of its half-width

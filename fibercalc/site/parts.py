@@ -7,7 +7,7 @@ from functools import lru_cache
 from ..core.answer import Picture, Table
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
-from ..core.onward import is_hers, ways_on
+from ..core.onward import is_hers, said_in_link, ways_on
 from ..core.registry import find_card
 from ..core.work import Worked
 from ..sources import Source
@@ -144,7 +144,7 @@ def carry(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> Markup:
 
 
 def _address(other, texts: dict[str, str], counts: dict[str, int], hers: bool) -> str:
-    query = query_of_texts(other, texts, counts, texts if hers else ())
+    query = query_of_texts(other, texts, counts, said_in_link(other, texts, hers))
     return f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}"
 
 

@@ -1,10 +1,11 @@
 """Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
 
 from ..core.card import CHOICE, TEXT, Card, Input, Option, Rows, Save
-from ..core.entry import Reading
+from ..core.entry import Reading, read_one
 from ..core.link import query_of
 from ..core.offered import texts_for
 from ..core.onward import known_as
+from ..core.problem import Problem
 from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.work import Worked
@@ -150,6 +151,8 @@ def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict
         return {name: value} if value is not None else {}
     if each.kind == TEXT:  # half a hazard phrase is none
         return {name: reading.text} if len(reading.text) <= each.longest else {}
+    if each.measured and reading.amount is None and isinstance(reading := read_one(each, name, reading.text, settings, "canonical"), Problem):
+        return {}  # what a kind derives is a text, and may lie beyond what this card takes
     return texts_for(each, name, reading, settings)
 
 

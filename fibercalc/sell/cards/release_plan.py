@@ -277,6 +277,6 @@ CARD = Card(
            Carry("dye-recipe", "Recipe for {}", {"skeins": ways.color_load, "skein_mass": ways.color_mass, "dyes": ways.color_dyes, "lots": ways.color_lots}, each=ways.dyed_colors),
            Carry("set-plan", "Shades of {}", {"name": ways.set_field("name"), "dyes": ways.set_dye_names, "sets": ways.set_field("wanted"), "spare": ways.set_field("spare"), "days": ways.set_shades, "wanted_by": lambda r, number: "count",
                                               "wanted_count": ways.set_field("small"), "load": "load", "a_day": "a_day"}, each=ways.set_names),
-           Carry("parcels", "Share out {} by lot", {"kits": ways.kit_count, "spare": ways.kit_spare, "kit": ways.kit_parts, "lots": ways.kit_lots, "club": ways.nobody}, each=ways.kit_names),
-           Carry("label", "Kit card for {}", {"kind": lambda r, number: "kit", "kit": ways.kit_label, "copies": ways.kit_count}, each=ways.kit_names), Carry("price", "Does a skein pay?", {"minutes": "minutes"})),
+           Carry("parcels", "Share out {} by lot", {"kits": ways.kit_count, "spare": ways.kit_spare, "kit": ways.kit_parts, "lots": ways.kit_lots, "club": ways.nobody, "parcels": ways.kit_parcel}, each=ways.kit_names),
+           Carry("label", "Kit card for {}", {"kind": lambda r, number: "kit", "kit": ways.card_kit, "copies": ways.card_copies}, each=ways.card_kits), Carry("price", "Does a skein pay?", {"minutes": "minutes"})),
 )

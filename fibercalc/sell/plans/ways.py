@@ -70,7 +70,7 @@ def color_mass(r, number: int) -> str:
 def _kits(r):
     """Kits whose colors' loads are few enough to be listed one by one, and not shared with anything but this kit and single skeins."""
     loads = {need.colorway.name: need for need in r.kept["bill"].colors}
-    return [product for product in r.kept["bill"].products if product.kind == KIT and product.made and sum(len(loads[color].loads) for color, _ in product.parts) <= MOST_LOTS and len(product.parts) <= 8]
+    return [product for product in _made_kits(r) if sum(len(loads[color].loads) for color, _ in product.parts) <= MOST_LOTS and len(product.parts) <= 8]
 
 
 def kit_names(r) -> list[str]:
@@ -96,8 +96,27 @@ def kit_lots(r, number: int) -> list[dict]:
     return [{"color": color[:20], "lot": f"load {place}", "good": str(count)} for color, _ in _kits(r)[number - 1].parts for place, count in enumerate(loads[color], 1)]
 
 
-def kit_label(r, number: int) -> str:
-    return _kits(r)[number - 1].name
+def _made_kits(r):
+    return [product for product in r.kept["bill"].products if product.kind == KIT and product.made]
+
+
+def card_kits(r) -> list[str]:
+    """release-plan to label: every kit has a card, however many loads it takes."""
+    return [kit.name for kit in _made_kits(r)]
+
+
+def card_kit(r, number: int) -> str:
+    return _made_kits(r)[number - 1].name
+
+
+def card_copies(r, number: int) -> str:
+    return str(_made_kits(r)[number - 1].wanted)
+
+
+def kit_parcel(r, number: int) -> list[dict]:
+    """release-plan to parcels: the kit as the one parcel that is known."""
+    kit = _kits(r)[number - 1]
+    return [{"name": kit.name, "skeins": str(sum(each for _, each in kit.parts))}]
 
 
 def nobody(r, number: int = 0) -> list[dict]:
