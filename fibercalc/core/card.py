@@ -13,6 +13,7 @@ from .result import Chance, Result  # part of what a card's file declares
 from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
+ANY = "*"
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
@@ -144,7 +145,7 @@ class Rows:
     one      what one row is called ("dye");  fields  the inputs of a row
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
     record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
-    lent     whether the example only lends its rows: the list is emptied once something else on the card is hers (least is 0)
+    lent     ANY, or the list beside which the example only lends these rows: once anything, or anything in that list, is hers they go (least is 0)
     """
 
     name: str
@@ -157,13 +158,13 @@ class Rows:
     measure: str = ""
     when: dict[str, tuple[str, ...]] = field(default_factory=dict)
     record: str = ""
-    lent: bool = False
+    lent: str = ""
     kind: str = "rows"
 
     @property
     def lends(self) -> bool:
         """Whether the example only lends its rows."""
-        return self.lent
+        return bool(self.lent)
 
 
 @declared

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from . import day
-from .card import CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
+from .card import ANY, CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
 from .entry import Reading, read_one
 from .problem import Problem
 from .settings import Settings
@@ -50,7 +50,7 @@ def tell_apart(given, named: Iterable[str] | None) -> None:
         return
     for item in _lists(card):
         inside = f"{item.name}."
-        if item.lends and item.name not in lists and not any(name.startswith(inside) for name in own):
+        if item.lends and item.name not in lists and not _touched(item.name, own) and (item.lent == ANY or item.lent in lists or _touched(item.lent, own)):
             given.counts[item.name] = 0
             given.emptied.append(item.name)
             given.readings = {name: reading for name, reading in given.readings.items() if not name.startswith(inside)}
@@ -60,6 +60,10 @@ def tell_apart(given, named: Iterable[str] | None) -> None:
             given.readings[name] = replace(reading, whose=HERS)
         elif reading.input.lends and reading.text != NOTHING and (not reading.given.strip() or _is_the_examples(card, name, reading)):
             given.readings[name] = _taken_back(given, name, reading)
+
+
+def _touched(rows: str, own: set[str]) -> bool:
+    return any(name.startswith(f"{rows}.") for name in own)
 
 
 def _lists(card: Card) -> list[Rows]:

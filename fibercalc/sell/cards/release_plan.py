@@ -232,7 +232,7 @@ CARD = Card(
                      Input("on_hand", COUNT, "Skeins on hand", default="0", allowed=("0", "5000")), Input("pack", COUNT, "Skeins in a pack", default="10", allowed=("1", "500")),
                      Input("price", MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000"))),
              default=({"name": "Tarrow Sock", "on_hand": "12"},)),
-        Rows("jars", "Dye on hand", "jar", record="jar", lent=True, least=0, most=12, measure="Weigh the jar and take off the empty jar.",
+        Rows("jars", "Dye on hand", "jar", record="jar", lent="colorways", least=0, most=12, measure="Weigh the jar and take off the empty jar.",
              fields=(Input("dye", TEXT, "Dye", record="name", default="red", longest=14), Input("on_hand", MASS, "On hand", record="left", default="20 g", allowed=("0 g", "20 kg"), units=("g", "oz"), strict=True),
                      Input("price", MONEY, "Costs for 100 g", record="cost", default="48", allowed=("0", "5000"))),
              default=({"dye": "navy", "on_hand": "140 g"}, {"dye": "black", "on_hand": "60 g"}, {"dye": "brown", "on_hand": "35 g"}, {"dye": "yellow", "on_hand": "8 g"}, {"dye": "speckle", "on_hand": "20 g"})),

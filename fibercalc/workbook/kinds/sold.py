@@ -23,7 +23,7 @@ PRODUCT = Kind(
         *number("work", TIME, "Your minutes for one", ("0 min", "100 h"), ("min", "h")),
         note(),
     ),
-    shown=("sort", "price"), refers={"parts.base": "base", "parts.colorway": "colorway"}, derived={"holds": holds_line, "skeins": skeins_line, "work_each": work_line})
+    shown=("sort", "price"), refers={"parts.base": "base", "parts.colorway": "colorway"}, derived={"holds": holds_line, "skeins_in": skeins_line, "work_each": work_line})
 
 PLAN = Kind(
     "plan", "plan", "Plans", "A release to come: what, how many, by when.",
