@@ -58,7 +58,7 @@ def tell_apart(given, named: Iterable[str] | None) -> None:
     for name, reading in given.readings.items():
         if name in own:
             given.readings[name] = replace(reading, whose=HERS)
-        elif reading.input.lends and reading.text != NOTHING and (not reading.given.strip() or _is_the_examples(card, name, reading)):
+        elif reading.input.lends and reading.text != NOTHING and (reading.input.today or not reading.given.strip() or _is_the_examples(card, name, reading)):
             given.readings[name] = _taken_back(given, name, reading)
 
 
