@@ -8,6 +8,7 @@ empty is emptied; "today" is the device's day.
 import re
 from collections.abc import Iterable
 from dataclasses import replace
+from math import isclose
 
 from . import day
 from .card import ANY, CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
@@ -18,6 +19,7 @@ from .units import MONEY
 
 CANONICAL = Settings()
 HERS, LENT, OPEN, DAY = "hers", "lent", "open", "day"
+ALIKE = 1e-9  # what writing a number in another unit may lose
 LINE = "____"
 NOTHING = "0"  # no money is nobody's price
 SHORTEST = 3  # letters: a shorter word of the example's is looked for as a whole text only
@@ -80,7 +82,17 @@ def _is_hers(given, name: str, reading: Reading, said: frozenset, known: bool) -
         return False
     if each.lends and (not reading.given.strip() or _is_the_examples(given.card, name, reading)):
         return False
-    return reading.text != _example(given.card, name, each)
+    return reading.text != _example(given.card, name, each) and not _same_amount(given.card, name, reading)
+
+
+def _same_amount(card: Card, name: str, reading: Reading) -> bool:
+    """The example's amount in another unit is no value of hers."""
+    if reading.amount is None:
+        return False
+    example = read_one(reading.input, name, card.examples.get(name, reading.input.default), CANONICAL, "canonical")
+    if isinstance(example, Problem) or example.amount is None or (example.amount.typed_rough is None) != (reading.amount.typed_rough is None):
+        return False
+    return all(isclose(one, other, rel_tol=ALIKE) for one, other in ((example.amount.value, reading.amount.value), (example.rough, reading.rough)))
 
 
 def _is_cleared(card: Card, name: str, reading: Reading) -> bool:

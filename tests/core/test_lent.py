@@ -31,6 +31,11 @@ def test_while_nothing_is_hers_all_is_the_examples():
         assert {reading.whose for reading in given.readings.values()} == {""}
 
 
+def test_the_examples_amount_in_another_unit_is_no_value_of_hers():
+    assert not read(ORDER, {"bases.1.mass": "3.52739619496 oz"} | {name: text for name, text in ORDER.defaults().items() if name.startswith("bases.") and name != "bases.1.mass"}).hers
+    assert read(LABEL, {"mass": "100 g ± 1"}).hers and read(LABEL, {"mass": "101 g"}).hers
+
+
 def test_one_value_of_hers_takes_back_what_may_be_blank_and_names_the_rest():
     given = read(PRICE, {"asked": "35"})
     assert given.readings["asked"].whose == HERS and given.readings["month_costs"].whose == OPEN and given.readings["month_costs"].value is None
