@@ -42,6 +42,6 @@ def work(card_id: str, inputs: dict | None = None, *, style: str = "point", syst
     card = find_card(card_id)
     texts, counts = texts_of(card, {} if inputs is None else inputs)
     settings = Settings.from_texts({"style": style, "system": system, "money": money})
-    worked = work_given(read_inputs(card, texts, settings, counts=counts), settings)
+    worked = work_given(read_inputs(card, texts, settings, counts=counts, named=texts), settings)
     worked.given.notes += [f"{name} was given, and is not asked with these choices." for name in texts if name not in worked.given.asked()]
     return answer_of(worked, __version__).as_json()

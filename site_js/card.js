@@ -123,6 +123,7 @@ export class BenchCard extends HTMLElement {
   async #work() {
     const outcome = await this.#ask({ do: "work", card: this.card, ...this.#form?.state(), settings: bench.settings, trail: this.#trail });
     if (!outcome) return;
+    this.#form?.takeBack(outcome.taken_back);
     if (this.#form?.echo(outcome.fields)) void this.#work();
     else this.#show(outcome);
   }
@@ -189,9 +190,9 @@ export class BenchCard extends HTMLElement {
   }
 
   /** Values offered and taken. @param {import("./protocol.js").Offer} offer */
-  #take({ values, rows }) {
-    this.#form?.fill({ values, rows });
-    for (const name of Object.keys(values)) this.#changed(name);
+  #take(offer) {
+    this.#form?.take(offer);
+    for (const name of Object.keys(offer.values)) this.#changed(name);
   }
 
   /** What the form says now, as a question about this card needs it. */
@@ -208,7 +209,7 @@ export class BenchCard extends HTMLElement {
 
   /** Back to the example; returns the way back to the values of before. */
   startOver() {
-    const before = this.#form?.snapshot();
+    const before = this.#form?.state();
     this.#restore("");
     return () => {
       if (!before) return;

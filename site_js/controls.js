@@ -11,6 +11,8 @@ export class Controls {
   #form;
   /** @type {Map<string, string>} canonical text of a field that a unit switch, a link or an offer filled */
   #exact = new Map();
+  /** @type {Set<string>} what a person typed or took, and not the example */
+  #own = new Set();
 
   /** @param {HTMLFormElement} form */
   constructor(form) {
@@ -39,6 +41,20 @@ export class Controls {
   /** @returns {Texts} */
   exact() {
     return Object.fromEntries(this.#exact);
+  }
+
+  /** The names of what is hers. */
+  own() {
+    return [...this.#own];
+  }
+
+  /**
+   * @param {string} name
+   * @param {boolean} hers
+   */
+  keepOwn(name, hers) {
+    if (hers) this.#own.add(name);
+    else this.#own.delete(name);
   }
 
   /**

@@ -58,24 +58,43 @@ export class LiveForm {
   state() {
     const values = this.controls.values();
     for (const [name, unit] of this.#converting) values[`${name}.unit`] = unit;
-    return { values, exact: this.controls.exact() };
+    return { values, exact: this.controls.exact(), rows: this.rows.counts(), own: this.controls.own() };
   }
 
   /**
    * Puts texts into the controls as if the page had been made with them.
-   * @param {{ values?: Texts, exact?: Texts, rows?: Record<string, number> | undefined }} state
+   * own: the names of all that is hers from now on, beside what is excepted.
+   * @param {{ values?: Texts, exact?: Texts, rows?: Record<string, number> | undefined, own?: string[] | undefined }} state
    * @param {ReadonlySet<string>} [except]
    */
-  fill({ values = {}, exact = {}, rows = {} }, except) {
+  fill({ values = {}, exact = {}, rows = {}, own }, except) {
     this.#converting.clear();
     this.#steps.clear();
     this.rows.setCounts(rows);
     this.controls.set(values, exact, except);
+    if (own) {
+      for (const name of this.controls.own()) this.controls.keepOwn(name, except?.has(name) ?? false);
+      for (const name of own) this.controls.keepOwn(name, true);
+    }
     this.#noteUnits();
   }
 
-  snapshot() {
-    return { ...this.state(), rows: this.rows.counts() };
+  /**
+   * Values offered and taken: those named are hers, the rest of them is as the example has it.
+   * @param {import("./protocol.js").Offer} offer
+   */
+  take({ values, rows, own = Object.keys(values) }) {
+    this.fill({ values, rows, own: [...this.controls.own().filter((name) => !(name in values)), ...own] });
+  }
+
+  /**
+   * What the example had only lent is gone from the form as it is from the answer: what is read and what is seen agree.
+   * @param {import("./protocol.js").Answer["taken_back"]} state
+   */
+  takeBack({ values, rows }) {
+    const counts = this.rows.counts();
+    this.rows.setCounts(Object.fromEntries(Object.entries(rows).filter(([name, count]) => counts[name] !== count)));
+    this.controls.set(values, {}, new Set(this.controls.own()));
   }
 
   /**
@@ -118,6 +137,7 @@ export class LiveForm {
       this.echoes.remark(control.name, "");
       this.controls.keepExact(control.name, null);
       this.controls.showColor(control.name);
+      this.controls.keepOwn(control.name, true);
       this.#typing = control instanceof HTMLSelectElement ? null : control.name;
       clearTimeout(this.#pause);
       this.#pause = setTimeout(() => this.#settle(), PAUSE);
@@ -135,6 +155,7 @@ export class LiveForm {
   #pickColor(swatch) {
     const name = swatch.dataset.for ?? "";
     this.controls.set({ [name]: swatch.value });
+    this.controls.keepOwn(name, true);
     this.#changed(name);
   }
 
@@ -192,6 +213,7 @@ export class LiveForm {
     }
     this.echoes.remark(name, "");
     this.controls.set({ [name]: text });
+    this.controls.keepOwn(name, true);
     this.#changed(name);
   }
 }

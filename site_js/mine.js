@@ -158,7 +158,7 @@ export class BenchMine extends HTMLElement {
    */
   async #keep(record, text) {
     const before = bench.record;
-    const typed = this.#form?.snapshot();
+    const typed = this.#form?.state();
     this.#unsaved = false;
     const problem = await bench.keep(record);
     if (problem) {

@@ -20,6 +20,10 @@ export interface Answer {
   shown: string[];
   slots: Texts;
   query: string | null;
+  /** names of the values that are hers */
+  own: string[];
+  /** what the form shows in place of what the example had only lent */
+  taken_back: { values: Texts; rows: Record<string, number> };
   say: string;
   /** what is wrong with no single field */
   refused: string;
@@ -37,6 +41,8 @@ export interface Offer {
   rows?: Record<string, number>;
   /** what of it this card cannot take, in a line; values are empty where that is all of it */
   why?: string;
+  /** the names of what it says itself; all of it where none are named */
+  own?: string[];
 }
 
 /** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */

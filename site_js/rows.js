@@ -39,7 +39,7 @@ export class Rows {
       const wanted = counts[group.dataset.rows ?? ""];
       if (wanted === undefined) continue;
       while (rowsOf(group).length > wanted) rowsOf(group).at(-1)?.remove();
-      while (rowsOf(group).length < wanted && append(group));
+      while (rowsOf(group).length < wanted && this.#append(group));
       one(group, ".undo", HTMLElement)?.remove();
       say(one(group, ".said", HTMLElement), "");
     }
@@ -61,7 +61,7 @@ export class Rows {
       tell(group, `${most} at most.`);
       return;
     }
-    const row = append(group);
+    const row = this.#append(group);
     if (!row) return;
     tell(group, "");
     one(row, "input, select, textarea", HTMLElement)?.focus();
@@ -92,14 +92,14 @@ export class Rows {
   /**
    * @param {HTMLElement} group
    * @param {number} number
-   * @param {{ values: Texts, exact: Texts }} gone
+   * @param {{ values: Texts, exact: Texts, own: string[] }} gone
    */
   #offerBack(group, number, gone) {
     one(group, ".undo", HTMLElement)?.remove();
     const undo = button(`Put row ${number} back`, "undo");
     undo.addEventListener("click", () => {
       undo.remove();
-      if (!append(group)) return;
+      if (!this.#append(group)) return;
       for (let at = rowsOf(group).length; at > number; at -= 1) this.#write(group, at, this.#read(group, at - 1));
       this.#write(group, number, gone);
       const row = rowsOf(group)[number - 1];
@@ -121,19 +121,32 @@ export class Rows {
     /** @param {Texts} texts */
     const part = (texts) =>
       Object.fromEntries(Object.entries(texts).filter(([name]) => name.startsWith(start)).map(([name, text]) => [name.slice(start.length), text]));
-    return { values: part(this.#controls.values()), exact: part(this.#controls.exact()) };
+    const own = this.#controls.own().filter((name) => name.startsWith(start)).map((name) => name.slice(start.length));
+    return { values: part(this.#controls.values()), exact: part(this.#controls.exact()), own };
   }
 
   /**
    * @param {HTMLElement} group
    * @param {number} number
-   * @param {{ values: Texts, exact: Texts }} row
+   * @param {{ values: Texts, exact: Texts, own: string[] }} row
    */
   #write(group, number, row) {
     const start = `${group.dataset.rows}.${number}.`;
     /** @param {Texts} texts */
     const named = (texts) => Object.fromEntries(Object.entries(texts).map(([name, text]) => [start + name, text]));
     this.#controls.set(named(row.values), named(row.exact));
+    for (const name of Object.keys(row.values)) this.#controls.keepOwn(start + name, row.own.includes(name));
+  }
+
+  /**
+   * A new row holds nothing of hers, whatever stood in one of its number before.
+   * @param {HTMLElement} group
+   */
+  #append(group) {
+    const row = append(group);
+    const start = `${group.dataset.rows}.${row?.dataset.row}.`;
+    for (const name of this.#controls.own()) if (name.startsWith(start)) this.#controls.keepOwn(name, false);
+    return row;
   }
 
   #groups() {

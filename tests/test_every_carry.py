@@ -30,7 +30,7 @@ WORKED_OUT = {
     ("warp-plan", "weft-left", "yarn"): "1000 * skein_mass / skein_length",
     ("wet-finish", "make-size", "length_percent"): "0 - height",
     ("wet-finish", "make-size", "width_percent"): "0 - width",
-    ("stock-solution", "hazard-label", "strength"): "wanted",
+    ("stock-solution", "hazard-label", "strength"): "holds",
     ("pots", "bath-heat", "fiber_mass"): "fullest * skein_mass",
     ("pots", "bath-heat", "bath"): "fullest * skein_mass * liquor_ratio",
     ("pots", "drain-check", "volume"): "fullest * skein_mass * liquor_ratio",
@@ -59,7 +59,7 @@ TIMES = {
 COUNTED = {
     ("warp-plan", "cloth-picture", "hem"), ("warp-plan", "cloth-picture", "picks"), ("warp-plan", "weft-left", "hem"),
     ("warp-plan", "weft-left", "piece_picks"), ("warp-plan", "weave-pace", "piece_picks"), ("cloth-picture", "weave-pace", "stick_share"),
-    ("cloth-picture", "weave-pace", "changes"), ("shade-steps", "stock-solution", "volume"), ("release-plan", "pots", "skeins"), ("release-plan", "dye-recipe", "lots"),
+    ("cloth-picture", "weave-pace", "changes"), ("shade-steps", "stock-solution", "volume"), ("release-plan", "pots", "skeins"), ("release-plan", "dye-recipe", "lots"), ("release-plan", "parcels", "skeins"),
 }
 
 

@@ -13,6 +13,7 @@ from .result import Chance, Result  # part of what a card's file declares
 from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
+ANY = "*"
 
 CHAPTERS = ("yarn", "knit", "weave", "spin", "wash", "dye", "safe", "sell")
 
@@ -49,6 +50,8 @@ class Input:
     bench       the place in My bench that can be offered for it, such as "reels.circumference"
     record      the field of a kind of record that can be offered for it, such as "base.length"; in a row, the field of its list
     beside      the input that this choice stands beside and says something of, such as how its value is known
+    lent        whether the example only lends its value, since it made it up (see core.lent); names, days and money are lent unless said otherwise
+    today       it means this very day
     """
 
     name: str
@@ -71,9 +74,16 @@ class Input:
     bench: str = ""
     record: str = ""
     beside: str = ""
+    lent: bool | None = None
+    today: bool = False
 
     def __repr__(self) -> str:
         return f"Input({self.name})"
+
+    @cached_property
+    def lends(self) -> bool:
+        """Whether the example only lends its value to a card on which nothing is hers."""
+        return self.kind in (TEXT, DATE, "money") if self.lent is None else self.lent
 
     @cached_property
     def kind(self) -> str:
@@ -135,6 +145,7 @@ class Rows:
     one      what one row is called ("dye");  fields  the inputs of a row
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
     record   the list of a kind of record that can be offered for it, such as "colorway.dyes": fields of the same name, or of their `record`
+    lent     ANY, or the list beside which the example only lends these rows: once anything, or anything in that list, is hers they go (least is 0)
     """
 
     name: str
@@ -147,7 +158,13 @@ class Rows:
     measure: str = ""
     when: dict[str, tuple[str, ...]] = field(default_factory=dict)
     record: str = ""
+    lent: str = ""
     kind: str = "rows"
+
+    @property
+    def lends(self) -> bool:
+        """Whether the example only lends its rows."""
+        return bool(self.lent)
 
 
 @declared
@@ -234,6 +251,11 @@ class Card:
     @cached_property
     def result_by_name(self) -> dict[str, Result]:
         return {result.name: result for result in self.results}
+
+    @cached_property
+    def examples(self) -> dict[str, str]:
+        """The example's texts by input name, made once."""
+        return self.defaults()
 
     def item(self, name: str) -> Input | Rows:
         """The input or rows of that name. Raises KeyError."""

@@ -85,7 +85,7 @@ def _call(check: Check):
 
 
 def _card_results(check: Check) -> dict:
-    outcome = work_card(find_card(check.of), {name: str(text) for name, text in check.given.items()}).outcome
+    outcome = work_card(find_card(check.of), {name: str(text) for name, text in check.given.items()}, named=check.given).outcome
     found = {}
     for name in check.expect:
         result, _, sign = name.partition(" ")  # "length yd" asks for the value in yards

@@ -21,7 +21,10 @@ CURRENCY = re.compile(r"[$€£¥₹₩₽฿]|[A-Za-z]{1,3}\.?")
 
 @dataclass(frozen=True)
 class Reading:
-    """One input as understood: value for the answer function (None when blank or not asked), its roughness, echo and canonical text."""
+    """One input as understood: value for the answer function (None when blank or not asked), its roughness, echo and canonical text.
+
+    whose  HERS, LENT, OPEN or DAY of core.lent; "" for what is nobody's in particular
+    """
 
     input: Input
     name: str
@@ -32,6 +35,7 @@ class Reading:
     echo: str = ""
     text: str = ""
     asked: bool = True
+    whose: str = ""
 
 
 def read_one(each: Input, name: str, text: str, settings: Settings, style: str, unit_sign: str = "", prefix: str = "") -> Reading | Problem:

@@ -1,20 +1,20 @@
 """Values in a link: short, versioned, canonical, and read as hostile input.
 
 Keys follow the declared order of the inputs (a, b, c ...); a row's key is its list's key, its number and its field's key (c2a). Only
-values that differ from the example travel, so a changed example or order means a new link version with an upgrade of the old.
+values that are hers or differ from the example travel, so a changed example or order means a new link version with an upgrade of the old.
 """
 
+from collections.abc import Collection
 from functools import lru_cache
 
 from .card import Card, Input, Rows
 from .problem import Problem
 from .entry import read_one
+from .lent import CANONICAL, DAY, HERS, OPEN, canonical_default
 from .reading import Given
-from .settings import Settings
 
 LONGEST, MOST_KEYS, LONGEST_VALUE, MOST_ROWS_KEYS = 24_000, 40, 600, 1000  # a release of 40 products with all its rows changed takes about 20,000
 SAME_SHAPES = 64  # a card with its numbers of rows, and the cards it leads to
-CANONICAL = Settings()
 TAKEN = ("q", "v")
 PLAIN = frozenset(b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_.-~,()")
 
@@ -49,22 +49,15 @@ def link_names(card: Card, counts: dict[str, int]) -> dict[str, tuple[Input, str
     return names
 
 
-def canonical_default(each: Input, text: str) -> str:
-    """The canonical text of a declared default."""
-    if text not in each.canonical:
-        reading = read_one(each, each.name, text, CANONICAL, "canonical")
-        each.canonical[text] = "" if isinstance(reading, Problem) else reading.text
-    return each.canonical[text]
-
-
 def query_of(given: Given) -> str:
-    """The link query for inputs as read: "v=1&a=1.52m"; "" when all is as in the example."""
-    texts = {name: reading.text for name, reading in given.readings.items() if reading.asked or reading.text}
-    return query_of_texts(given.card, texts, given.counts)
+    """The link query for inputs as read: "v=1&a=1.52m"; "" when all is as in the example. What the example took back is taken back again."""
+    texts = {name: reading.text for name, reading in given.readings.items() if (reading.asked or reading.text) and reading.whose not in (OPEN, DAY)}
+    hers = {name for name, reading in given.readings.items() if reading.whose == HERS}
+    return query_of_texts(given.card, texts, {name: count for name, count in given.counts.items() if name not in given.emptied}, hers)
 
 
-def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | None = None) -> str:
-    """The link query for canonical texts by full input name."""
+def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | None = None, hers: Collection[str] = ()) -> str:
+    """The link query for canonical texts by full input name; those that are hers travel even where the example holds the same."""
     counts = counts or {}
     pairs = []
     for number, item in enumerate(card.inputs):
@@ -72,7 +65,7 @@ def query_of_texts(card: Card, texts: dict[str, str], counts: dict[str, int] | N
             pairs.append((input_key(number), str(counts[item.name])))
     for key, name, default in _examples(card, tuple(counts.items())):
         text = texts.get(name)
-        if text is not None and text != default:
+        if text is not None and (text != default or name in hers):
             pairs.append((key, text))
     if not pairs:
         return ""
@@ -94,7 +87,10 @@ def _examples(card: Card, counts: tuple[tuple[str, int], ...]) -> tuple[tuple[st
 
 
 def read_query(card: Card, query: str) -> tuple[dict[str, str], dict[str, int], list[str]]:
-    """Texts by full input name, row counts, and notes on what was not used. Never raises: bad parts fall back to the example."""
+    """Texts by full input name, row counts, and notes on what was not used. Never raises: bad parts fall back to the example.
+
+    What a link names is hers, whatever it holds.
+    """
     notes: list[str] = []
     query = query.removeprefix("?")
     if not query:
@@ -135,9 +131,7 @@ def _texts(card: Card, pairs: dict[str, str], notes: list[str]):
                 notes.append(f"{item.label}: the link's number of rows could not be used; the example's stands.")
             # A link that names one row says nothing against the others of the example.
             counts.setdefault(item.name, len(item.default))
-    names = link_names(card, counts)
-    defaults = card.defaults()
-    texts = {name: defaults.get(name, each.default) for each, name in names.values() if "." in name}
+    names, texts = link_names(card, counts), {}
     for key, value in pairs.items():
         if key not in names:
             notes.append(f"The link's “{_printable(key)}” is not known here and was not used.")

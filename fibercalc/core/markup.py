@@ -4,12 +4,15 @@ Nothing else in the package writes angle brackets, so whatever a person, a link 
 """
 
 import re
+from collections.abc import Callable
 from functools import cache
 
 # As html.escape does, without loading its table of all named entities.
 ESCAPES = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#x27;"})
 TEXT_ESCAPES = {key: value for key, value in ESCAPES.items() if chr(key) not in "\"'"}
 SPECIAL = re.compile("[&<>\"']").search  # most texts hold none, and to see that is faster than to translate
+TEXTS = re.compile(r'(>|\baria-label=")([^<>"]+)(<|")')
+PLAIN = tuple((chr(key), escape) for key, escape in reversed(ESCAPES.items()))  # the ampersand last
 VOID = {"input", "br", "hr", "meta", "link", "img"}
 
 
@@ -66,3 +69,14 @@ def document(*children) -> Markup:
 @cache
 def _attribute(key: str) -> str:
     return key.rstrip("_").replace("_", "-")
+
+
+def in_texts(html: Markup, change: Callable[[str], str]) -> Markup:
+    """Finished HTML with each of its texts, and the words that stand for its pictures, changed."""
+    return Markup(TEXTS.sub(lambda found: found[1] + change(_plain(found[2])).translate(ESCAPES) + found[3], html))
+
+
+def _plain(text: str) -> str:
+    for letter, escape in PLAIN:
+        text = text.replace(escape, letter)
+    return text

@@ -1,13 +1,14 @@
 """What goes on to the next card: texts for its inputs, spread and all, from this card and from those before it on the way.
 
 A trail is the way come: (card, link query) of each card before, oldest first. What the next card can have from any of them it gets;
-of two that know the same thing the later one is believed.
+of two that know the same thing the later one is believed. Once anything on the way is hers, nothing that an example only lent goes on.
 """
 
 from functools import lru_cache
 
 from .card import TEXT, Card, Carry, Input, Rows
 from .entry import read_one
+from .lent import DAY, HERS, LENT, OPEN, is_lent, lends_of
 from .link import CANONICAL, read_query
 from .problem import BadInputs, Problem
 from .reading import read_inputs
@@ -22,14 +23,25 @@ SAME_QUERIES = 32  # how many cards before are kept worked: a trail is asked abo
 def ways_on(worked, carry: Carry, trail: tuple[tuple[str, str], ...] = ()) -> list[tuple[str, dict[str, str], dict[str, int]]]:
     """For each link of one way on: its words, the texts by full input name of the next card, and the rows of the lists that travel whole."""
     other = find_card(carry.card)
-    before, counts = _from_trail(trail, other)
+    hers = is_hers(worked, trail)
+    before, counts = _from_trail(trail, other, hers)
     labels = _labels(worked, carry)
     ways = []
     for number, label in enumerate(labels, 1):
         texts, rows = dict(before), dict(counts)
-        _overlay(texts, rows, *_carried(worked, carry, other, number))
+        _overlay(texts, rows, *_carried(worked, carry, other, number, hers))
         ways.append((carry.words.format(label), texts, rows))
     return ways
+
+
+def is_hers(worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
+    """Whether anything on this card, or on one before it on the way, is hers: a link holds nothing else."""
+    return worked.given.hers or any(_from_before(card_id, query, "", False)[2] for card_id, query in trail[-LONGEST_TRAIL:])
+
+
+def said_in_link(other: Card, texts: dict[str, str], hers: bool) -> list[str]:
+    """What a link says even where the next card's example holds the same: all that is hers, and always a name, or it would be the next example's."""
+    return [name for name in texts if hers or _input(other.item(name.split(".")[0]), name).lends]
 
 
 def spread_text(value: float, low: float, high: float, sign: str = "") -> str:
@@ -46,9 +58,9 @@ def _labels(worked, carry: Carry) -> list[str]:
     return [str(getattr(row, "name", "")) or str(number) for number, row in enumerate(worked.outcome.given[carry.each] or (), 1)]
 
 
-def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, str], dict[str, int]]:
-    """Texts and row counts that one link takes from this card; what the next card would not allow stays behind."""
-    texts, counts = {}, {}
+def _carried(worked, carry: Carry, other: Card, number: int, hers: bool) -> tuple[dict[str, str], dict[str, int]]:
+    """Texts and row counts that one link takes from this card; what the next card would not allow, and what was only lent, stays behind."""
+    texts, counts, lent = {}, {}, lends_of(worked.given) if hers else []
     for name, source in carry.inputs.items():
         item = other.item(name.split(".")[0])
         found = _found(worked, source, bool(carry.each), number, item, name)
@@ -59,7 +71,8 @@ def _carried(worked, carry: Carry, other: Card, number: int) -> tuple[dict[str, 
             named = {f"{name}.{row}.{field}": text for row, texts_of in enumerate(found, 1) for field, text in texts_of.items() if text}
         else:
             named = {name: found}
-        texts |= {full: text for full, text in named.items() if _allowed(other.id, full, text)}
+        own = isinstance(source, str) and _whose(worked, source, number) == HERS
+        texts |= {full: text for full, text in named.items() if _allowed(other.id, full, text) and (own or not (lent and is_lent(text, _input(item, full), lent)))}
     return texts, counts
 
 
@@ -70,15 +83,24 @@ def _allowed(card_id: str, name: str, text: str) -> bool:
     return not isinstance(read_one(_input(item, name), name, text, CANONICAL, "canonical"), Problem)
 
 
+def _whose(worked, source: str, number: int) -> str:
+    reading = worked.given.readings.get(source.replace("#", str(number)))
+    return reading.whose if reading is not None else ""
+
+
 def _found(worked, source, each: bool, number: int, item, name: str):
     if callable(source):
         return source(worked.outcome, number) if each else source(worked.outcome)
+    if _whose(worked, source, number) == DAY:
+        return None  # the next card knows what day it is
     return known_as(worked, source.replace("#", str(number)), None if isinstance(item, Rows) and "." not in name else _input(item, name))
 
 
 def known_as(worked, name: str, into: Input | None) -> str | None:
     """A result or input of a worked card as canonical text for another input; None where there is none, or it does not fit."""
     outcome = worked.outcome
+    if name in outcome.found and name in worked.borrowed:
+        return None
     if into is not None and name in outcome.found and isinstance(outcome.value(name), (int, float)):
         if into.of is COUNT:
             return f"{round(outcome.value(name))}"
@@ -88,7 +110,7 @@ def known_as(worked, name: str, into: Input | None) -> str | None:
         words = outcome.text(name)
         return words if len(words) <= into.longest else None  # words that do not fit are not cut: they stay behind
     reading = worked.given.readings.get(name)
-    return reading.text if reading is not None and reading.asked else None
+    return reading.text if reading is not None and reading.asked and reading.whose not in (LENT, OPEN) else None
 
 
 def _input(item: Input | Rows, name: str) -> Input:
@@ -103,25 +125,30 @@ def _overlay(texts: dict, counts: dict, more: dict[str, str], more_counts: dict[
     counts |= more_counts
 
 
-def _from_trail(trail, other: Card) -> tuple[dict[str, str], dict[str, int]]:
+def _from_trail(trail, other: Card, hers: bool) -> tuple[dict[str, str], dict[str, int]]:
     texts, counts = {}, {}
     for card_id, query in trail[-LONGEST_TRAIL:]:
-        _overlay(texts, counts, *_from_before(card_id, query, other.id))
+        _overlay(texts, counts, *_from_before(card_id, query, other.id, hers)[:2])
     return texts, counts
 
 
 @lru_cache(SAME_QUERIES)
-def _from_before(card_id: str, query: str, other_id: str) -> tuple[dict[str, str], dict[str, int]]:
-    """What one card before can give the next: its own values where it is that card, else what its way on to it carries."""
+def _from_before(card_id: str, query: str, other_id: str, hers: bool) -> tuple[dict[str, str], dict[str, int], bool]:
+    """What one card before can give the next: its own values where it is that card, else what its way on to it carries; and whether any of it is hers."""
     from .work import work_given  # work needs no way on
 
     try:
-        card, other = find_card(card_id), find_card(other_id)
+        card = find_card(card_id)
         texts, counts, _ = read_query(card, query)
-        given = read_inputs(card, texts, CANONICAL, exact=texts, counts=counts)
+        given = read_inputs(card, texts, CANONICAL, exact=texts, counts=counts, named=texts)
+        if not other_id:
+            return {}, {}, given.hers
+        other = find_card(other_id)
         if card is other:
-            return {name: reading.text for name, reading in given.readings.items() if reading.asked}, dict(given.counts)
+            lent = {reading.name for reading in lends_of(given)} if hers else ()
+            return ({name: reading.text for name, reading in given.readings.items() if reading.asked and name not in lent and reading.whose not in (OPEN, DAY)},
+                    {name: count for name, count in given.counts.items() if name not in given.emptied}, given.hers)
         carry = next((each for each in card.carry if each.card == other_id and not each.each), None)
-        return _carried(work_given(given, CANONICAL), carry, other, 1) if carry else ({}, {})
+        return (*(_carried(work_given(given, CANONICAL), carry, other, 1, hers) if carry else ({}, {})), given.hers)
     except (UnknownCard, BadInputs):
-        return {}, {}
+        return {}, {}, False

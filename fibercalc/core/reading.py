@@ -1,10 +1,12 @@
 """From texts as typed to values as understood: all inputs of a card, its rows, and what is asked only under a condition."""
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from .card import Card, Input, Rows
 from .entry import Reading, read_one
+from .lent import tell_apart
 from .problem import Problem
 from .settings import Settings
 
@@ -18,13 +20,18 @@ class Row:
 
 @dataclass
 class Given:
-    """All inputs of one card as understood, or the problems that stop it."""
+    """All inputs of one card as understood, or the problems that stop it.
+
+    hers     whether any value of it is hers; then emptied names the lists whose rows the example had only lent
+    """
 
     card: Card
     readings: dict[str, Reading] = field(default_factory=dict)
     counts: dict[str, int] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
+    hers: bool = False
+    emptied: list[str] = field(default_factory=list)
 
     def arguments(self) -> dict[str, object]:
         """Keyword arguments for the answer function."""
@@ -42,6 +49,10 @@ class Given:
     def asked(self) -> list[str]:
         return [name for name, reading in self.readings.items() if reading.asked]
 
+    def lists(self) -> list[str]:
+        """Lists that are asked for; they may be empty."""
+        return [item.name for item in self.card.inputs if isinstance(item, Rows) and _holds(self, item.when, "")]
+
 
 def with_changed(arguments: dict[str, object], changed: dict[str, object]) -> dict[str, object]:
     """Arguments with some values replaced by full name; the rows that stay are the same rows."""
@@ -58,11 +69,12 @@ def with_changed(arguments: dict[str, object], changed: dict[str, object]) -> di
 
 
 def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: dict[str, str] | None = None, exact: dict[str, str] | None = None,
-                counts: dict[str, int] | None = None) -> Given:
+                counts: dict[str, int] | None = None, named: Iterable[str] | None = None) -> Given:
     """Read texts by full input name ("dyes.1.depth"); a name that is missing keeps its default.
 
     units: the unit chosen beside a field. exact: canonical text that stands for a shown text (after a unit switch).
     counts: how many rows of a list there are, where the texts cannot say it (none).
+    named: the texts that are hers whatever they hold; without it those are hers that differ from the example (see core.lent).
     """
     units, exact, counts = units or {}, exact or {}, counts or {}
     given = Given(card)
@@ -88,6 +100,7 @@ def read_inputs(card: Card, texts: dict[str, str], settings: Settings, units: di
         if name not in known:
             given.problems.append(Problem(name[:40], str(texts[name])[:40], "an input of this card", f"{name[:40]}: not an input of this card."))
     _apply_conditions(given)
+    tell_apart(given, named)
     return given
 
 

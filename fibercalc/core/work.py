@@ -1,18 +1,21 @@
 """Work a card: read its inputs, find the answer, carry the roughness, and gather everything that is shown."""
 
+from collections.abc import Iterable
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
+from functools import cached_property
 from math import ceil, exp, floor, isfinite
 
 from .answer import Answer
-from .card import Card
+from .card import DATE, Card
 from .color import Color
 from .outcome import Found, Outcome
 from .problem import BadInputs, OutOfRange, Problem, Refused
+from .lent import still_lent, still_line
 from .reading import Given, read_inputs, with_changed
 from .settings import Settings
 from .spread import NORMAL_95, Parts
-from .units import COUNT, PERCENT, Quantity
+from .units import COUNT, MONEY, PERCENT, Quantity
 from .working import Step, Working, written_steps
 
 COLOR_AXES = ("lightness", "a", "b")
@@ -38,17 +41,36 @@ class Worked:
     def cautions(self) -> list:
         return [caution for caution in self.card.cautions if caution.when is None or caution.when(self.outcome)]
 
+    def still(self) -> str:
+        """One line that names what is still the example's though something else is hers; "" where nothing is."""
+        return still_line(self.given)
+
     def notes(self) -> list[str]:
         return self.given.notes + (list(self.card.notes(self.outcome)) if self.card.notes else [])
+
+    @cached_property
+    def borrowed(self) -> set[str]:
+        """Sums of money and days that come out otherwise when what is still the example's is another: so they are no more hers than that."""
+        lent = [reading for reading in still_lent(self.given) if isinstance(reading.value, (int, float, date))]
+        results = {name for name, found in self.outcome.found.items() if found.result.of in (MONEY, DATE)}
+        if not lent or not results:
+            return set()
+        moved = {each.name: each.value + (timedelta(days=7) if isinstance(each.value, date) else max(1, abs(each.value) // 8)) for each in lent}
+        try:
+            other = self.card.answer(Working(), **with_changed(self.given.arguments(), moved))
+        except (OutOfRange, Refused, ZeroDivisionError):
+            return results
+        return {name for name in results if name not in other or other[name] != self.outcome.value(name)}
 
     def working(self) -> list[dict]:
         return written_steps(self.steps, self.card, self.outcome.given, self.settings)
 
 
-def work_card(card: Card, texts: dict[str, str], settings: Settings | None = None, units: dict | None = None, exact: dict | None = None) -> Worked:
-    """Work a card from texts as typed. Raises BadInputs with one line for each bad input."""
+def work_card(card: Card, texts: dict[str, str], settings: Settings | None = None, units: dict | None = None, exact: dict | None = None,
+              named: Iterable[str] | None = None) -> Worked:
+    """Work a card from texts as typed; named are those that are hers whatever they hold. Raises BadInputs with one line for each bad input."""
     settings = settings or Settings()
-    return work_given(read_inputs(card, texts, settings, units, exact), settings)
+    return work_given(read_inputs(card, texts, settings, units, exact, named=named), settings)
 
 
 def work_given(given: Given, settings: Settings) -> Worked:
@@ -207,7 +229,7 @@ def answer_of(worked: Worked, version: str) -> Answer:
         results[name] = _result_json(outcome, name, found)
     return Answer(
         card.id, version, inputs, " ".join(worked.sentences()), results, worked.working(), {"kind": card.basis.kind, "text": card.basis.text},
-        [source.id for source in card.sources], [f"{caution.title} {caution.text}" for caution in worked.cautions()], worked.notes(),
+        [source.id for source in card.sources], [f"{caution.title} {caution.text}" for caution in worked.cautions()], [line for line in (worked.still(), *worked.notes()) if line],
         [picture.as_json() for picture in worked.pictures()], [table.as_json() for table in worked.tables()],
     )
 

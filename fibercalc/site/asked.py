@@ -1,6 +1,7 @@
 """What a request from the page asks: its card, its settings, its inputs as read, and how the form then stands."""
 
-from ..core.card import Card, Rows
+from ..core.card import Card
+from ..core.lent import DAY, HERS, OPEN
 from ..core.link import query_of
 from ..core.onward import LONGEST_TRAIL
 from ..core.problem import BadInputs
@@ -9,6 +10,7 @@ from ..core.registry import UnknownCard, find_card
 from ..core.settings import Settings
 from ..core.work import work_given
 from . import parts
+from .form import shown_text
 
 RECORD = "record-"
 
@@ -38,12 +40,14 @@ def settings_of(request: dict) -> Settings:
 
 
 def given_of(request: dict, card: Card, settings: Settings) -> Given:
-    """Inputs from a request's controls: units are the names that end in .unit."""
+    """Inputs from a request's controls: units are the names that end in .unit; own names those that a person gave, not the example."""
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
     units = {name.removesuffix(".unit"): value for name, value in values.items() if name.endswith(".unit")}
     texts = {name: value for name, value in values.items() if not name.endswith(".unit")}
     exact = {str(name): str(value) for name, value in request.get("exact", {}).items()}
-    return read_inputs(card, texts, settings, units, exact)
+    counts = {str(name): value for name, value in request.get("rows", {}).items() if isinstance(value, int)}
+    named = [str(name) for name in request["own"]] if "own" in request else None
+    return read_inputs(card, texts, settings, units, exact, counts, named)
 
 
 def trail_of(request: dict) -> tuple[tuple[str, str], ...]:
@@ -71,10 +75,10 @@ def state_of(given: Given, settings: Settings, trail: tuple[tuple[str, str], ...
             fields[problem.input]["why"] = problem.text
         else:
             elsewhere.append(problem.text)
-    return {"answered": not problems, "fields": fields, "shown": _shown(given), "slots": made, "query": query, "say": say, "refused": " ".join(elsewhere)}
+    return {"answered": not problems, "fields": fields, "shown": given.asked() + given.lists(), "slots": made, "query": query, "say": say, "refused": " ".join(elsewhere)} | _whose(given, settings)
 
 
-def _shown(given: Given) -> list[str]:
-    """Fields to show; a list of rows is shown when any of its fields is."""
-    asked = given.asked()
-    return asked + [item.name for item in given.card.inputs if isinstance(item, Rows) and any(name.startswith(f"{item.name}.") for name in asked)]
+def _whose(given: Given, settings: Settings) -> dict:
+    """Which values are hers, and what the controls show in place of what the example had only lent."""
+    back = {name: shown_text(reading.input, reading, settings)[0] for name, reading in given.readings.items() if reading.whose in (OPEN, DAY)}
+    return {"own": [name for name, reading in given.readings.items() if reading.whose == HERS], "taken_back": {"values": back, "rows": dict.fromkeys(given.emptied, 0)}}

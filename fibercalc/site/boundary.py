@@ -60,7 +60,7 @@ def _work(request: dict) -> dict:
 def _open(request: dict) -> dict:
     card, settings = card_of(request["card"]), settings_of(request)
     texts, counts, notes = read_query(card, str(request.get("query", "")))
-    given = read_inputs(card, texts, settings, exact=texts, counts=counts)
+    given = read_inputs(card, texts, settings, exact=texts, counts=counts, named=texts)
     exact = {name: reading.text for name, reading in given.readings.items() if name in texts and reading.amount is not None}
     return state_of(given, settings, trail_of(request)) | {"values": values_of(given, settings), "exact": exact, "rows": given.counts, "link_notes": notes}
 

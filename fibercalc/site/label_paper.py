@@ -4,7 +4,7 @@ from dataclasses import replace
 from datetime import date
 
 from .. import __version__
-from ..core.day import write_date
+from ..core.day import today as this_day, write_date
 from ..core.label import PAGES, Area, Block, Code, TooLong, gap_of, has_foot
 from ..core.label.draw import BLACK, HAIR, drawn, mm, svg, text
 from ..core.label.label import Line, fitted
@@ -34,7 +34,7 @@ def labels_paper(worked: Worked, number: int, here: str, today: date | None = No
             codes[code] = _link(code, here)
             if codes[code].wrong:
                 return {"html": "", "refused": codes[code].wrong}
-    foot = f"Bench Book {__version__} · {write_date(today or date.today())}"
+    foot = f"Bench Book {__version__} · {write_date(today or this_day())}"
     pages = [_page(sheets, leaf, codes, foot) for leaf in leaves(sheets)]
     return {"html": inner(*pages), "kind": "labels", "said": " ".join(dict.fromkeys(link.said for link in codes.values()))}
 

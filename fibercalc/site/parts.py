@@ -7,7 +7,7 @@ from functools import lru_cache
 from ..core.answer import Picture, Table
 from ..core.link import query_of_texts
 from ..core.markup import Markup, inner, tag
-from ..core.onward import ways_on
+from ..core.onward import is_hers, said_in_link, ways_on
 from ..core.registry import UnknownCard, find_card
 from ..core.work import Worked
 from ..sources import Source
@@ -22,7 +22,8 @@ HOW = {"read": "read", "secondary": "read in a page that quotes it", "memory": "
 def answer(worked: Worked) -> Markup:
     """The answer in words; the first sentence is the large one."""
     first, *rest = worked.sentences()
-    return inner(first, tag("small", " ".join(rest)) if rest else None)
+    still = worked.still()
+    return inner(first, tag("small", " ".join(rest)) if rest else None, tag("small", still, class_="still") if still else None)
 
 
 def numbers(worked: Worked) -> Markup:
@@ -131,19 +132,19 @@ def cited(source: Source) -> str:
 
 def carry(worked: Worked, trail: tuple[tuple[str, str], ...] = ()) -> Markup:
     """Ways on to the next card, with what is known already in the link, spread and all."""
-    links = []
+    links, hers = [], is_hers(worked, trail)
     for onward in worked.card.carry:
         try:
             other = find_card(onward.card)
         except UnknownCard:
             continue
-        made = [tag("a", words, href=_address(other, texts, counts), data_carry=other.id) for words, texts, counts in ways_on(worked, onward, trail)]
+        made = [tag("a", words, href=_address(other, texts, counts, hers), data_carry=other.id) for words, texts, counts in ways_on(worked, onward, trail)]
         links.append(tag("details", tag("summary", onward.words.partition("{}")[0].strip(), " …"), *made) if len(made) > MOST_OPEN else inner(*made))
     return tag("div", *links, class_="carry") if links else inner()
 
 
-def _address(other, texts: dict[str, str], counts: dict[str, int]) -> str:
-    query = query_of_texts(other, texts, counts)
+def _address(other, texts: dict[str, str], counts: dict[str, int], hers: bool) -> str:
+    query = query_of_texts(other, texts, counts, said_in_link(other, texts, hers))
     return f"../../{other.chapter}/{other.id}/{'?' + query if query else ''}"
 
 

@@ -5,8 +5,12 @@ from datetime import date
 from .. import __version__
 from ..core.amount import NO_BREAK
 from ..core.card import CHOICE
-from ..core.markup import Markup, inner, tag
-from ..core.day import write_date
+from ..core.day import today as this_day, write_date
+from ..core.lent import LENT, left_open, still_lent
+from ..core.markup import Markup, in_texts, inner, tag
+from ..core.outcome import with_money
+from ..core.number import write_number
+from ..core.units import MONEY
 from ..core.work import Worked
 from . import parts
 
@@ -17,18 +21,30 @@ TALLEST = 200  # drawing units: a taller picture does not fit half a page beside
 def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     """The content of the compact sheet for "print this card alone"; the browser puts it into the sheet."""
     card = worked.card
+    open_ = _opener(worked)
     pictures = [picture for picture in worked.pictures() if card.tall_sheet or picture.height <= TALLEST]
     cited = "; ".join(dict.fromkeys(parts.cited(source) for source in card.sources))
-    foot = f"Bench Book {__version__} · printed {write_date(today or date.today())}"
+    foot = f"Bench Book {__version__} · printed {write_date(today or this_day())}"
     return inner(
         tag("header", tag("b", "Bench Book"), tag("span", card.question)),
-        tag("p", parts.answer(worked), class_="answer"),
-        tag("div", parts.numbers(worked), tag("div", _given(worked), class_="known"), class_="columns"),
-        parts.figure(pictures[0]) if pictures else parts.tables(worked),
+        open_(tag("p", *worked.sentences()[:1], tag("small", " ".join(worked.sentences()[1:])), class_="answer")),
+        tag("p", worked.still(), class_="still") if worked.still() else None,
+        tag("div", open_(parts.numbers(worked)), tag("div", _given(worked), class_="known"), class_="columns"),
+        open_(parts.figure(pictures[0]) if pictures else parts.tables(worked)),
         parts.cautions(worked),
         tag("p", f"{card.basis.kind}: {card.basis.text} Sources, in full at the address below: {cited}.", class_="sources"),
         tag("footer", tag("span", foot), tag("span", address, class_="address")),
     )
+
+
+def _opener(worked: Worked):
+    """What leaves a line to write on wherever finished HTML holds a value that is still the example's."""
+    lent = still_lent(worked.given)
+    if not lent:
+        return lambda html: html
+    sums = {with_money(write_number(reading.value, places, worked.settings.style), worked.settings.money)
+            for reading in lent if reading.input.of is MONEY for places in (0, 2) if round(reading.value, places) == reading.value}
+    return lambda html: in_texts(html, lambda text: left_open(text, lent, sums))
 
 
 def paper(worked: Worked, number: int, address: str, today: date | None = None) -> Markup:
@@ -38,10 +54,11 @@ def paper(worked: Worked, number: int, address: str, today: date | None = None) 
     return tag(
         "div",
         tag("header", tag("b", "Bench Book"), tag("span", wanted.title)),
-        tag("p", worked.sentences()[0], class_="answer"),
-        *(parts.listing(table) for table in wanted.tables(worked.outcome)),
+        _opener(worked)(tag("p", worked.sentences()[0], class_="answer")),
+        tag("p", worked.still(), class_="still") if worked.still() else None,
+        *(_opener(worked)(parts.listing(table)) for table in wanted.tables(worked.outcome)),
         *(tag("p", tag("b", f"Caution: {caution.title} "), caution.text, class_="caution") for caution in worked.cautions()),
-        tag("footer", tag("span", f"{__version__} · {write_date(today or date.today())}"), tag("span", address, class_="address")),
+        tag("footer", tag("span", f"{__version__} · {write_date(today or this_day())}"), tag("span", address, class_="address")),
         class_=f"paper paper-{wanted.size.lower()}",
     )
 
@@ -50,7 +67,7 @@ def _given(worked: Worked) -> Markup:
     """What was given, without what was left blank; a row of a list stands in one line."""
     lines: dict[str, tuple[str, list[str]]] = {}
     for name, reading in worked.given.readings.items():
-        if not reading.asked or reading.value is None:
+        if not reading.asked or reading.value is None or reading.whose == LENT:
             continue
         said = reading.echo.removeprefix("read as ") or reading.text
         if reading.input.kind == CHOICE:

@@ -3,7 +3,7 @@
 from datetime import date
 
 from .. import __version__
-from ..core.day import write_date
+from ..core.day import today as this_day, write_date
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
 from ..core.reading import Given
@@ -32,7 +32,7 @@ def stand(given: Given, here: str, settings: Settings, today: date | None = None
     said = [put_up, f"Lot {base.lot}" if base.lot else "", f"{base.price} a skein" if base.price else ""]
     head = tag("header", tag("div", tag("p", "How many skeins do I need?", class_="asks"), tag("p", base.name, class_="names") if base.name else None, *(tag("p", line) for line in said if line)),
                code_svg(code, CODE_MM / code.symbol_size(border=QUIET)[0]))
-    foot = tag("footer", tag("span", link.partition("#")[0].partition("://")[2]), tag("span", f"Bench Book {__version__} · {write_date(today or date.today())}"))
+    foot = tag("footer", tag("span", link.partition("#")[0].partition("://")[2]), tag("span", f"Bench Book {__version__} · {write_date(today or this_day())}"))
     words = f"Skeins to buy so that {SURE} in 100 knitters have enough: no padding, odds. {BODIES} Scan for your own size, and for how sure you want to be. Buy from one lot."
     return {"html": tag("div", head, chart(base), tag("p", words, class_="assumes"), foot, class_="stand"), "refused": ""}
 

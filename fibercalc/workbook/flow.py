@@ -1,10 +1,11 @@
 """Records and cards: what a record can fill in on a card, and what a card can keep as a record. Offered, never done silently."""
 
 from ..core.card import CHOICE, TEXT, Card, Input, Option, Rows, Save
-from ..core.entry import Reading
+from ..core.entry import Reading, read_one
 from ..core.link import query_of
 from ..core.offered import texts_for
 from ..core.onward import known_as
+from ..core.problem import Problem
 from ..core.reading import Given
 from ..core.settings import Settings
 from ..core.work import Worked
@@ -26,7 +27,8 @@ def kinds_for(card: Card) -> set[str]:
 
 
 def offers(card: Card, records: list[dict], settings: Settings) -> list[dict]:
-    """What the records can fill in on a card: {"label", "kind", "values", "rows", "why"}.
+    """What the records can fill in on a card: {"label", "kind", "values", "rows", "own", "why"}; own names what the records said,
+    the rest stands as the example has it.
 
     A record brings along what the ones that it leads to can fill in: a plan its products, their colorways, their bases. A list that has a
     row for each record of a kind takes those that it leads to, or all of them. What does not fit is no reason to say nothing: "why" is
@@ -83,13 +85,14 @@ class _Filling:
         self.values: dict[str, str] = {}
         self.rows: dict[str, int] = {}
         self.amounts: list[str] = []
+        self.said: list[str] = []  # the names of what the records say themselves
         self.missed: list[str] = []  # what a record says and this card cannot take, each in a few words
 
     def offer(self, title: str, shown: str, kind: str) -> dict:
         """The offer as the page gets it."""
         missed = "; ".join(dict.fromkeys(self.missed))
         why = f"“{title}” {'leaves out' if self.values else 'cannot be used here'}: {missed}." if missed else ""
-        return {"label": f"Use {title}{shown}" if self.values else title, "kind": kind, "values": self.values, "rows": self.rows, "why": why}
+        return {"label": f"Use {title}{shown}" if self.values else title, "kind": kind, "values": self.values, "rows": self.rows, "own": self.said, "why": why}
 
     def take(self, items: list[Input | Rows], document: dict, only_new: bool = False) -> None:
         """What one record gives to these inputs."""
@@ -108,6 +111,7 @@ class _Filling:
                     self.missed.append(f"{item.label} ({why})")
                     continue
                 self.values |= _texts(item, item.name, reading, self.settings)
+                self.said.append(item.name)
                 if reading.amount is not None:
                     self.amounts.append(written(reading.amount, self.settings))
 
@@ -128,7 +132,7 @@ class _Filling:
         if not item.least <= len(rows) <= item.most:
             self.missed.append(f"{item.label} ({len(rows)} of them, this card takes {item.least} to {item.most})")
             return False
-        values = {}
+        values, said = {}, []
         for number, (document, start) in enumerate(rows, 1):
             for each in item.fields:
                 name, reading = f"{item.name}.{number}.{each.name}", self._reading(document, start + (each.record or each.name))
@@ -139,7 +143,9 @@ class _Filling:
                     return False
                 else:
                     values |= _texts(each, name, reading, self.settings)
+                    said.append(name)
         self.values |= values
+        self.said += said
         self.rows |= {item.name: len(rows)}
         return True
 
@@ -169,14 +175,22 @@ def _misfit(each: Input, reading: Reading) -> str:
         return f"no word here for “{reading.text}”"
     if each.kind == TEXT and len(reading.text) > each.longest:
         return f"{len(reading.text)} letters, {each.longest} fit"
-    return ""
+    return "" if _amount_read(each, reading) else f"{reading.text} is beyond what it takes"
 
 
 def _texts(each: Input, name: str, reading: Reading, settings: Settings) -> dict[str, str]:
     """The texts that set one input from what fits it."""
     if each.kind == CHOICE:
         return {name: _word(reading.text, each.options)}
-    return {name: reading.text} if each.kind == TEXT else texts_for(each, name, reading, settings)
+    return {name: reading.text} if each.kind == TEXT else texts_for(each, name, _amount_read(each, reading) or reading, settings)
+
+
+def _amount_read(each: Input, reading: Reading) -> Reading | None:
+    """The reading itself, or, where a kind derives an amount as a text, that text as this input reads it; None where it cannot."""
+    if not each.measured or reading.amount is not None:
+        return reading
+    read = read_one(each, each.name, reading.text, Settings(), "canonical")
+    return None if isinstance(read, Problem) else read
 
 
 def _word(text: str, options: tuple[Option, ...]) -> str | None:

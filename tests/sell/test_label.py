@@ -27,7 +27,7 @@ YARD, OUNCE = 0.9144, 28.349523125  # exact, typed again here
 
 def finished(texts=None, settings_=None):
     """The sheets that would be printed."""
-    worked = work_card(CARD, texts or {}, settings_)
+    worked = work_card(CARD, texts or {}, settings_, named=texts)
     return CARD.papers[0].sheets(worked.outcome)
 
 
@@ -78,7 +78,7 @@ def test_band_tag_and_care_card_say_all_of_it_and_the_small_label_its_four_thing
 
 
 def test_a_sticker_says_its_number_and_its_set_only():
-    sheets = finished({"kind": STICKER, "first": "1", "last": "12", "copies": "26"})
+    sheets = finished({"kind": STICKER, "first": "1", "last": "12", "copies": "26", "of_set": "Twelve Lamps"})
     assert sheets.count == 312 and [copies for _, copies in sheets.labels] == [26] * 12
     assert [[line.words for line in laid.lines] for laid, _ in sheets.labels] == [[str(number), "Twelve Lamps"] for number in range(1, 13)]
 
@@ -153,7 +153,7 @@ def test_refusals_are_one_clear_line():
     assert refused({"fiber": "75 % wool, 20 % nylon"}) == "Fiber content: the shares come to 95 %; on a label they must come to 100 %."
     assert "600 at a time" in refused({"kind": STICKER, "last": "100", "copies": "7"})
     assert "1.5 mm at most" in refused({"page": "alone", "right": "2 mm"})
-    assert "no more than 100 %" in refused({"kind": BOTTLE, "contents": [{"what": "acetic", "share": "60"}, {"what": "formic", "share": "60"}]})
+    assert "no more than 100 %" in refused({"kind": BOTTLE, "stock": "vinegar", "contents": [{"what": "acetic", "share": "60"}, {"what": "formic", "share": "60"}]})
 
 
 def test_fiber_that_is_not_known_is_an_answer():
@@ -165,7 +165,8 @@ def test_fiber_that_is_not_known_is_an_answer():
 
 def test_what_a_label_lacks():
     assert missing({"fiber": "wool", "maker": "x", "origin": " ", "mass": "100 g", "length": "420 m", "care": "y"}) == ("origin", "lot")
-    table = work_card(CARD, {"kind": TAG, "maker": "", "origin": "Ardland"}).tables()[0]
+    said = {"kind": TAG, "maker": "", "origin": "Ardland", "fiber": "100 % wool", "lot": "7", "care_1": "Hand wash."}
+    table = work_card(CARD, said).tables()[0]
     assert [row[:2] for row in table.rows if row[1] == "missing"] == [("Maker’s or seller’s name, or registered number", "missing")]
     assert "Made in Ardland" in " ".join(words({"kind": TAG, "origin": "Ardland"}))
 

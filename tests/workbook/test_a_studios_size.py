@@ -111,7 +111,7 @@ def test_beyond_that_the_newest_are_used_and_said():
 @pytest.mark.parametrize("card", ["base-order", "release-plan"])
 def test_a_hundred_bases_are_each_there_or_said(card):
     found = offers(find_card(card), [base(number) for number in range(1, 101)], POINT)
-    assert found == [{"label": "all bases", "kind": "All of a kind", "values": {}, "rows": {}, "why": found[0]["why"]}]
+    assert found == [{"label": "all bases", "kind": "All of a kind", "values": {}, "rows": {}, "own": [], "why": found[0]["why"]}]
     assert "100 of them, this card takes" in found[0]["why"]
     forty = offers(find_card(card), [base(number) for number in range(1, 41)], POINT)
     assert forty[0]["label"] == "Use all bases (40)" and forty[0]["why"] == ""

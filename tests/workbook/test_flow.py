@@ -21,6 +21,7 @@ from tests.cards import CARDS, card_id
 from .making import record
 
 POINT = Settings()
+DERIVED = "derived"
 DEMO = read_file(demo_text())[0]
 every_card = pytest.mark.parametrize("card", [*CARDS, LINK], ids=card_id)
 
@@ -28,15 +29,17 @@ every_card = pytest.mark.parametrize("card", [*CARDS, LINK], ids=card_id)
 def matches(one, other) -> bool:
     """Whether a value of one can be a value of the other: the same quantity, or words."""
     words = (TEXT, CHOICE)
+    if one is DERIVED:  # a text, that the card's own field reads (the own workbook tries each)
+        return True
     return one is other or (one in words and other in words)
 
 
 def asked_of(kind, field: str):
-    """What a kind can say under a name: a field, a line made of several, or a field of a record that it names ("product>price")."""
+    """What a kind can say under a name: a field, what is derived from several, or a field of a record that it names ("product>price")."""
     field, _, further = field.partition(">")
     if further:
         return asked_of(KINDS[kind.refers[field]], further.split(".")[-1])
-    return TEXT if field in kind.derived else kind.names[field].of
+    return DERIVED if field in kind.derived else kind.names[field].of
 
 
 @every_card
@@ -133,7 +136,7 @@ def test_a_list_that_does_not_fit_is_not_offered_by_half():
     """A fiber that the card has no word for: the whole list stays away, and says so."""
     base = record("base", name="Odd", fibers=[{"fiber": "wool", "share": "50%"}, {"fiber": "moonlight", "share": "50%"}])
     why = "“Odd” cannot be used here: Fibers (fiber 2, fiber: no word here for “moonlight”)."
-    assert offers(find_card("care-label"), [base], POINT) == [{"label": "Odd", "kind": "Bases", "values": {}, "rows": {}, "why": why}]
+    assert offers(find_card("care-label"), [base], POINT) == [{"label": "Odd", "kind": "Bases", "values": {}, "rows": {}, "own": [], "why": why}]
     known = record("base", name="Plain", fibers=[{"fiber": "Wool", "share": "100%"}])
     assert offers(find_card("care-label"), [known], POINT)[0]["values"]["fibers.1.fiber"] == "wool"
 

@@ -210,7 +210,7 @@ CARD = Card(
               measure="From one timed heating; blank for what is usual of that heater."),
         Input("lid", CHOICE, "Lid", default="lid", options=tuple(Option(key, row["label"]) for key, row in LOSSES.items())),
         Input("altitude", LENGTH, "Height above the sea", default="900 m", allowed=("-400 m", "5000 m"), usual=("0 m", "2500 m"), units=("m", "ft"), bench="altitude", strict=True),
-        Input("begin", TEXT, "You begin at", default="9:00", longest=5),
+        Input("begin", TEXT, "You begin at", default="9:00", longest=5, lent=False),
         Input("price", MONEY, "A kilowatt-hour costs", default="0.30", allowed=("0", "10"), optional=True),
         Input("cooled", CHOICE, "Two readings of it cooling?", default="no", options=(Option("no", "No"), Option("yes", "Yes"))),
         _degrees("first", "First reading", "85 °C", ("10 °C", "100 °C"), ("40 °C", "98 °C"), when=MEASURED),

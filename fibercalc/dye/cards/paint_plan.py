@@ -95,7 +95,7 @@ CARD = Card(
         Input("full", PERCENT, "Wet through it holds, percent of dry", default="250 %", allowed=("10 %", "1000 %"), usual=("150 %", "400 %"), rough="20 %", measure="Weigh a skein dry, then dripping wet laid flat: the water over the dry weight."),
         Input("damp", PERCENT, "Before painting it holds", default="80 %", allowed=("0 %", "900 %"), usual=("0 %", "150 %"), rough="10 %", measure="Soaked and spun or squeezed; 0 for dry yarn."),
         Rows("sections", "Sections", "section", least=1, most=12, measure="Around the skein. What the shares add up to is the whole.",
-             fields=(Input("name", TEXT, "Name", default="another", longest=20), Input("share", NUMBER, "Share", default="10", allowed=("0.5", "1000")),
+             fields=(Input("name", TEXT, "Name", default="another", longest=20, lent=False), Input("share", NUMBER, "Share", default="10", allowed=("0.5", "1000")),
                      Input("depth", PERCENT, "Depth", default="0.5 %", allowed=("0 %", "8 %"), usual=("0.05 %", "4 %"), strict=True)),
              default=({"name": "slate", "share": "50", "depth": "0.9 %"}, {"name": "rust", "share": "20", "depth": "1.2 %"}, {"name": "cream", "share": "30", "depth": "0.05 %"})),
         Input("stock", CONCENTRATION, "Strength of the stocks", default="2 g/100 mL", allowed=("0.005 g/100 mL", "20 g/100 mL"), usual=("0.5 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), strict=True),

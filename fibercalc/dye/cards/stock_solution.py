@@ -122,7 +122,7 @@ CARD = Card(
         Input("weeks", NUMBER, "Weeks it will stand", default="8", allowed=("0", "104"), usual=("1", "26")),
         Input("name", TEXT, "Name on the bottle", record="jar.name", default="navy", longest=40),
         Input("lot", TEXT, "Lot of the jar", record="jar.lot", default="", longest=24, optional=True),
-        Input("made", DATE, "Made on", default="2027-01-11"),
+        Input("made", DATE, "Made on", default="2027-01-11", today=True),
         Input("hazards", TEXT, "Hazard words of its safety data sheet", record="jar.hazards", default="", longest=200, optional=True, measure="As the sheet has them; never guessed."),
     ),
     results=(

@@ -130,7 +130,7 @@ CARD = Card(
         Input("needle", LENGTH, "Needle of the swatch", default="4 mm", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",)),
         _cm("wanted", "Wanted around the chest", "104 cm", ("20 cm", "300 cm"), ("45 cm", "170 cm"), "", "", said="Of the garment: the body and its ease."),
         Rows("sizes", "Sizes of the pattern", "size", least=1, most=16, measure="Finished, around the chest, as the pattern gives them.",
-             fields=(Input("name", TEXT, "Name", default="Next", longest=12), _cm("girth", "Around", "125 cm", ("20 cm", "300 cm"), ("45 cm", "170 cm"), "", "")),
+             fields=(Input("name", TEXT, "Name", default="Next", longest=12, lent=False), _cm("girth", "Around", "125 cm", ("20 cm", "300 cm"), ("45 cm", "170 cm"), "", "")),
              default=({"name": "1", "girth": "90 cm"}, {"name": "2", "girth": "97 cm"}, {"name": "3", "girth": "104 cm"}, {"name": "4", "girth": "111 cm"}, {"name": "5", "girth": "118 cm"})),
     ),
     results=(

@@ -120,7 +120,7 @@ CARD = Card(
         Input("first", NUMBER, "Stitches in the first row", default="33", allowed=("1", "2000"), usual=("1", "300"), when=ROWS_ONLY),
         Input("grow", NUMBER, "Stitches added per row", default="1", allowed=("0", "50"), usual=("0", "6"), when=ROWS_ONLY, measure="On average; 0 for a straight piece."),
         Rows("parts", "Parts", "part", least=1, most=24, measure="In the order in which they come out.",
-             fields=(Input("name", TEXT, "Name", default="Another part", longest=24), Input("release", DATE, "Comes out on", default="2027-04-09"),
+             fields=(Input("name", TEXT, "Name", default="Another part", longest=24, lent=False), Input("release", DATE, "Comes out on", default="2027-04-09"),
                      Input("last_row", COUNT, "Ends at row", default="480", allowed=("1", "5000"), when=ROWS_ONLY),
                      Input("stitches", NUMBER, "Stitches", default="18600", allowed=("1", "1000000"), when=STITCHES_ONLY)),
              default=tuple({"name": f"Part {number}", "release": release, "last_row": str(80 * number), "stitches": "18600"}

@@ -116,7 +116,7 @@ CARD = Card(
     question="Will this hand-painted skein pool?",
     inputs=(
         Rows("colors", "Colors around one turn of the skein", "color", least=1, most=12, measure="Lay the skein open and measure each color along it, all the way around.",
-             fields=(Input("name", TEXT, "Name", default="Another color", longest=20), Input("color", COLOR, "Color", default="#8c2f22"),
+             fields=(Input("name", TEXT, "Name", default="Another color", longest=20, lent=False), Input("color", COLOR, "Color", default="#8c2f22"),
                      Input("length", LENGTH, "Length", default="20 cm", allowed=("1 cm", "20 m"), usual=("5 cm", "1 m"), rough="2 %", units=("cm", "in", "m"), instrument="tape")),
              default=({"name": "Slate", "color": "#3d4a5c", "length": "60 cm"}, {"name": "Rust", "color": "#9c4a2b", "length": "30 cm"}, {"name": "Cream", "color": "#e6d9bd", "length": "60 cm"})),
         Input("stitches", PER_LENGTH, "Stitches", record="measurement.stitches", default="28 per 10 cm", allowed=("2 per 10 cm", "200 per 10 cm"), usual=("10 per 10 cm", "40 per 10 cm"), rough="0.5 per 10 cm",

@@ -248,7 +248,7 @@ CARD = Card(
         Input("needle", LENGTH, "Needle", record="measurement.needle", allowed=("1 mm", "60 mm"), usual=("2 mm", "10 mm"), units=("mm",), optional=True, when=COUNTED, measure="Only for a rule of the trade that goes by it."),
         Input("many", CHOICE, "Colors", default="no", options=(Option("no", "One"), Option("yes", "Several"))),
         Rows("colors", "Colors", "color", least=2, most=12, when={"many": ("yes",)}, measure="By share of the yarn: what they add up to is taken as the whole.",
-             fields=(Input("name", TEXT, "Name", default="Another color", longest=30),
+             fields=(Input("name", TEXT, "Name", default="Another color", longest=30, lent=False),
                      Input("share", NUMBER, "Share", default="20", allowed=("0.5", "1000"), rough="2")),
              default=({"name": "Main", "share": "50"}, {"name": "Second", "share": "27"}, {"name": "Third", "share": "23"})),
         Input("sure", CHOICE, "How sure", default="95",

@@ -1,7 +1,7 @@
 """A release planned backward from its start: the last day for each step, with weekday and slack, late ones first."""
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import ANY, CHOICE, DATE, MODEL, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.day import write_date
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
@@ -148,9 +148,9 @@ CARD = Card(
         Input("spare", COUNT, "Kept free for what goes wrong: working days", default="0", allowed=("0", "60"), usual=("0", "5")),
         *_range("supplier", "The supplier takes", "3", "4", "5", "60", "weeks"),
         Input("week", CHOICE, "You work", default="mon-fri", options=WEEKS),
-        Rows("closed", "Closed days", "stretch", record="plan.closed", least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
+        Rows("closed", "Closed days", "stretch", record="plan.closed", lent=ANY, least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
         Input("supplier_closed", CHOICE, "The supplier is closed then too", default="no", options=(Option("no", "no"), Option("yes", "yes, the same days"))),
-        Input("today", DATE, "Today", default="2026-11-26", measure="Or the day on which you look."),
+        Input("today", DATE, "Today", default="2026-11-26", today=True, measure="Or the day on which you look."),
     ),
     results=(
         Result("order", DATE, "Order base by"), Result("order_usual", DATE, "if all are as quick as usual"), Result("order_quick", DATE, "if all are as quick as can be"),

@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 from ...core.answer import Table
-from ...core.card import CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
+from ...core.card import ANY, CHOICE, DATE, MODEL, TEXT, Basis, Card, Carry, Caution, Input, Option, Result, Rows
 from ...core.day import write_date
 from ...core.paper import Paper
 from ...core.problem import OutOfRange, Refused
@@ -135,7 +135,7 @@ CARD = Card(
     question="What must I order, and by when?",
     inputs=(
         Rows("bases", "Bases", "base", record="base", least=0, most=40, measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
-             fields=(Input("name", TEXT, "Name", default="another base", longest=40), Input("needed", COUNT, "Skeins that open plans need", default="0", allowed=("0", "20000")),
+             fields=(Input("name", TEXT, "Name", default="another base", longest=40), Input("needed", COUNT, "Skeins that open plans need", record="planned", default="0", allowed=("0", "20000")),
                      Input("promised", COUNT, "promised: club, dyed to order", default="0", allowed=("0", "20000")), Input("on_hand", COUNT, "on hand", default="0", allowed=("0", "20000")),
                      Input("week", NUMBER, "used in a week besides", default="0", allowed=("0", "2000")), Input("pack", COUNT, "Skeins in a pack", default="10", allowed=("1", "1000")),
                      Input("price", MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")), Input("large", COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000")),
@@ -143,7 +143,7 @@ CARD = Card(
                      Input("length", LENGTH, "and holds", default="420 m", allowed=("5 m", "10000 m"), units=("m", "yd"))),
              default=({"name": "Tarrow Sock", "needed": "168", "promised": "12", "on_hand": "24", "week": "3", "large": "50", "large_price": "430"},
                       {"name": "Dunmel DK", "needed": "24", "on_hand": "38", "week": "2", "price": "78", "length": "230 m"})),
-        Rows("dyes", "Dyes and chemicals", "dye or chemical", least=0, most=40, measure="Weigh the jar as it stands, and know what the empty jar weighs.",
+        Rows("dyes", "Dyes and chemicals", "dye or chemical", lent="bases", least=0, most=40, measure="Weigh the jar as it stands, and know what the empty jar weighs.",
              fields=(Input("name", TEXT, "Name", default="red", longest=40), Input("needed", MASS, "Open plans need", default="10 g", allowed=("0 g", "50 kg"), units=("g", "oz"), strict=True),
                      Input("jar", MASS, "Jar weighs now", default="120 g", allowed=("0 g", "50 kg"), rough="1 g", units=("g", "oz"), strict=True, instrument="kitchen scale"),
                      Input("empty", MASS, "Empty jar", default="100 g", allowed=("0 g", "5 kg"), units=("g", "oz"), strict=True),
@@ -162,8 +162,8 @@ CARD = Card(
         Input("needed_by", DATE, "Wanted on", default="2027-01-19", measure="The first dye day; see “By when must I do what?”."),
         Input("check", COUNT, "Days to weigh it in", default="1", allowed=("0", "60"), usual=("0", "7")),
         Input("lead_low", COUNT, "Supplier, weeks, at best", default="3", allowed=("0", "60")), Input("lead", COUNT, "Supplier, weeks, usually", default="4", allowed=("0", "60")), Input("lead_high", COUNT, "Supplier, weeks, at worst", default="5", allowed=("0", "60")),
-        Rows("closed", "Closed days", "stretch", record="plan.closed", least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
-        Input("today", DATE, "Today", default="2026-11-26", measure="Or the day on which you look."),
+        Rows("closed", "Closed days", "stretch", record="plan.closed", lent=ANY, least=0, most=12, fields=(Input("first", DATE, "From", default="2027-02-01"), Input("last", DATE, "to", default="2027-02-01")), default=({"first": "2026-12-24", "last": "2027-01-02"},)),
+        Input("today", DATE, "Today", default="2026-11-26", today=True, measure="Or the day on which you look."),
     ),
     results=(
         Result("packs", COUNT, "Packs to order", rounding="up"), Result("skeins", COUNT, "Skeins of base ordered", rounding="up"), Result("dye_short", MASS, "Dye and chemicals to get", units=("g", "oz"), finest=(0.1, 0.01), rounding="up", floor=0.0),

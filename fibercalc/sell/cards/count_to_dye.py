@@ -124,7 +124,7 @@ CARD = Card(
     question="How many should I dye?",
     inputs=(
         Rows("releases", "Past releases", "release", record="sale", least=1, most=MOST_RELEASES, measure="Of the same sort of thing. Where all was sold, it sold out.",
-             fields=(Input("name", TEXT, "When", record="event", default="another", longest=40), Input("offered", COUNT, "Offered", default="48", allowed=("1", "5000")), Input("sold", COUNT, "Sold", default="44", allowed=("0", "5000"))),
+             fields=(Input("name", TEXT, "When", record="event", default="another", longest=40, lent=False), Input("offered", COUNT, "Offered", default="48", allowed=("1", "5000")), Input("sold", COUNT, "Sold", default="44", allowed=("0", "5000"))),
              default=({"name": "June", "offered": "40", "sold": "40"}, {"name": "August", "offered": "48", "sold": "44"}, {"name": "October", "offered": "60", "sold": "51"})),
         Input("usual_spread", PERCENT, "Demand goes up and down by", default="25 %", allowed=("2 %", "150 %"), usual=("15 %", "60 %"), measure="From release to release; its standard deviation. Used until four releases did not sell out."),
         Input("price", MONEY, "One sold brings", default="21.74", allowed=("0.01", "10000"), usual=("2", "200"), measure="Without tax and fees."),

@@ -140,7 +140,7 @@ CARD = Card(
     question="How many must I sell at the fair, and what do I load?",
     inputs=(
         Rows("costs", "Costs of the fair", "cost", least=1, most=10, measure="That come whether anything sells or not.",
-             fields=(Input("name", TEXT, "For", default="another", longest=20), Input("amount", MONEY, "Amount", default="20", allowed=("0", "100000"))),
+             fields=(Input("name", TEXT, "For", default="another", longest=20, lent=False), Input("amount", MONEY, "Amount", default="20", allowed=("0", "100000"))),
              default=({"name": "stall", "amount": "180"}, {"name": "travel", "amount": "64"}, {"name": "bed", "amount": "95"})),
         Input("days", COUNT, "Days", default="2", allowed=("1", "14"), usual=("1", "4")),
         Input("hours", TIME, "Hours of work a day", default="8 h", allowed=("0 h", "24 h"), usual=("4 h", "14 h"), units=("h",), measure="Driving, setting up and packing too."),

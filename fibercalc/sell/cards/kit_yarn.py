@@ -136,7 +136,7 @@ CARD = Card(
         Input("skein_mass", MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("5 g", "2 kg"), usual=("20 g", "250 g"), units=("g", "oz"), bench="bases.mass"),
         Input("skein_length", LENGTH, "A skein holds", record="base.length", default="420 m", allowed=("5 m", "10000 m"), usual=("50 m", "900 m"), rough="1.5 %", units=("m", "yd"), bench="bases.length", measure="In meters or yards; grams are not asked here."),
         Rows("colors", "Colors", "color", record="product.parts", least=1, most=40, measure="Each color’s length as the pattern gives it, for the size you pack.",
-             fields=(Input("name", TEXT, "Name", default="D", longest=40), Input("needed", LENGTH, "Yarn, by the pattern", default="100 m", allowed=("0.5 m", "20000 m"), usual=("10 m", "2000 m"), rough="5 m", units=("m", "yd")),
+             fields=(Input("name", TEXT, "Name", default="D", longest=40, lent=False), Input("needed", LENGTH, "Yarn, by the pattern", default="100 m", allowed=("0.5 m", "20000 m"), usual=("10 m", "2000 m"), rough="5 m", units=("m", "yd")),
                      Input("give", COUNT, "Skeins, if you have settled it", record="skeins", allowed=("1", "60"), optional=True)),
              default=({"name": "A", "needed": "640 m"}, {"name": "B", "needed": "350 m"}, {"name": "C", "needed": "300 m"})),
         Input("buffer", CHOICE, "Do these figures hold a buffer already?", default="unknown", options=(Option("unknown", "It does not say"), Option("held", "Yes, some is added"), Option("none", "No, it is what was used"))),

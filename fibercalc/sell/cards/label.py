@@ -25,9 +25,12 @@ from ..pictures.papers import lot_card
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
 PLAIN, PRECUT = "plain", "precut"
+WRITE = "____________"
 NEAR = 0.05  # mm: what measures typed to a tenth may be off by
 FARTHEST_ALONE = 0.0015  # m: what a label printed alone can be moved before its words come to its edge
 SKEINS = (*WITH_CODE, SMALL, PRICE, SHELF)
+LABELED = {STICKER: (("No set", "of_set"),), KIT: (("No kit", "kit"), ("No day", "start"))} | dict.fromkeys(SKEINS, (("No name of a base", "name"),))
+UNNAMED = {"price": "Price: give it; a ticket says nothing else.", "stock": "Dye or other stock: give its name; a bottle that nobody can name is a danger."}
 NAMES = {"Name": "name", "Color": "color", "Maker": "maker", "Fiber content": "fiber", "Care": "care_1", "Lot": "lot", "Set": "of_set", "Made in": "origin", "Price": "price", "Strength": "strength",
          "Hazard statements": "contents.1.what", "Put-up": "length", "Length": "length", "Weight": "mass", "Kit": "kit", "Dates": "parts"}
 
@@ -41,6 +44,9 @@ def answer(w, kind, page, copies, name, color, maker, fiber, mass, length, weigh
             shares_of(fiber)
         except OutOfRange as wrong:
             raise Refused(f"Fiber content: {wrong.reason}.", "fiber") from None
+    for place, named, what in ((PRICE, price, "price"), (BOTTLE, stock, "stock")):
+        if kind == place and not named:
+            raise Refused(UNNAMED[what], what)
     if kind == STICKER and last < first:
         raise Refused(f"Last number: {last:g} is before the first, {first:g}.", "last")
     if page == ALONE and max(abs(right), abs(down)) > FARTHEST_ALONE:
@@ -91,23 +97,28 @@ def _laid(given, mass, length, settings):
     """The labels of a kind, laid out: one, or one for each number of a set. Raises TooLong."""
     kind = given["kind"]
     if kind == STICKER:
-        return [laid_out(day_sticker(number, given["of_set"])) for number in range(int(given["first"]), int(given["last"]) + 1)]
+        return [laid_out(day_sticker(number, given["of_set"] or "")) for number in range(int(given["first"]), int(given["last"]) + 1)]
     if kind == BOTTLE:
         found = _hazards(given["contents"])
         strength = f"{write_plain(given['strength'], settings.style)} % stock: {write_plain(given['strength'], settings.style)} g in 100{NO_BREAK}mL"
         return [laid_out(bottle_label(given["stock"], strength, f"Made {write_date(given['made'])}", given["jar"] or "", found.signal, found.lines))]
     if kind == KIT:
-        days = tuple(f"Part {part + 1:g}: {write_date(given['start'] + timedelta(days=part * int(given['every'])))}" for part in range(int(given["parts"])))
-        return [laid_out(kit_card(given["kit"], given["maker"] or "", given["color"] or "", given["lot"] or "", days))]
+        days = tuple(_part(given, part) for part in range(int(given["parts"])))
+        return [laid_out(kit_card(given["kit"] or "", given["maker"] or "", given["color"] or "", given["lot"] or "", days))]
     return [laid_out(DRAWN[kind](_skein(given, mass, length, settings)))]
+
+
+def _part(given, part):
+    """One line of a kit card; with no day to write by hand where the first is not known."""
+    return f"Part {part + 1:g}: " + (write_date(given["start"] + timedelta(days=part * int(given["every"]))) if given["start"] else WRITE)
 
 
 def _skein(given, mass, length, settings):
     price = "" if given["price"] is None else with_money(write_number(given["price"], 0 if given["price"] == round(given["price"]) else 2, settings.style), settings.money)
-    link = (("grams", round(mass, 1)), ("meters", round(length, 1)), ("weight_class", "" if given["weight_class"] in (None, "none") else given["weight_class"]), ("name", given["name"]), ("lot", given["lot"] or ""))
+    link = (("grams", round(mass, 1)), ("meters", round(length, 1)), ("weight_class", "" if given["weight_class"] in (None, "none") else given["weight_class"]), ("name", given["name"] or ""), ("lot", given["lot"] or ""))
     origin = f"Made in {given['origin']}" if given["origin"] else ""
     care = tuple(line for line in (given["care_1"], given["care_2"]) if line)
-    return Skein(given["name"], given["color"] or "", given["maker"] or "", given["fiber"] or "", length_words(length), mass_words(mass, settings.style), given["lot"] or "", care, origin, price, link)
+    return Skein(given["name"] or "", given["color"] or "", given["maker"] or "", given["fiber"] or "", length_words(length), mass_words(mass, settings.style), given["lot"] or "", care, origin, price, link)
 
 
 def _hazards(contents):
@@ -136,14 +147,15 @@ def say(r):
     kind, page = r.given["kind"], r.given["page"]
     title, width, height = SIZES[kind]
     if kind == STICKER:
-        what = f"{r.given['of_set']}, {r.given['first']:g} to {r.given['last']:g}"
+        what = f"{r.given['of_set'] or 'A set'}, {r.given['first']:g} to {r.given['last']:g}"
     elif kind == KIT:
-        what = f"{r.given['kit']}: {r.given['parts']:g} {'part' if r.given['parts'] == 1 else 'parts'} from {write_date(r.given['start'])}"
+        first = f" from {write_date(r.given['start'])}" if r.given["start"] else ""
+        what = f"{r.given['kit'] or 'A kit'}: {r.given['parts']:g} {'part' if r.given['parts'] == 1 else 'parts'}{first}"
     elif kind == BOTTLE:
         found = _hazards(r.given["contents"])
         what = f"{r.given['stock'].capitalize()}, {write_plain(r.given['strength'], r.settings.style)} %" + ("" if found.signal == "none" else f": {found.signal}")
     else:
-        what = f"{r.given['name']}: {_promise(r)}"
+        what = f"{r.given['name'] or 'A skein'}: {_promise(r)}"
     count = int(r.given["copies"] * (r.given["last"] - r.given["first"] + 1 if kind == STICKER else 1))
     number = int(r.value("sheets"))
     where = f"{count} printed alone" if page == ALONE else f"{count} on {number} {'sheet' if number == 1 else 'sheets'} of {'A4' if page == A4 else 'US Letter'}, {r.value('per_sheet'):g} to a sheet"
@@ -158,7 +170,7 @@ def _promise(r):
 
 def notes(r):
     kind, laid = r.given["kind"], _finished(r)
-    said = []
+    said = [f"{words} stands on it: the example’s is not yours." for words, name in LABELED.get(kind, ()) if not r.given[name]]
     shrunk = list(dict.fromkeys(each for one in laid for each in one.shrunk))
     if shrunk:
         said.append(f"To fit, these are in smaller letters than usual: {', '.join(shrunk).lower()}. The smallest are {min(smallest(each) for each in laid):.1f} pt.")
@@ -221,7 +233,7 @@ CARD = Card(
         Input("kind", CHOICE, "Label", default=BAND, options=tuple(Option(kind, f"{name}, {width:g} × {height:g} mm") for kind, (name, width, height) in SIZES.items())),
         Input("page", CHOICE, "Paper", default=A4, options=(Option(A4, "Sheets of A4"), Option(LETTER, "Sheets of US Letter"), Option(ALONE, "One to a page, for a label printer"))),
         Input("copies", COUNT, "Copies", default="4", allowed=("1", "600"), usual=("1", "100"), measure="Of each number, for stickers."),
-        Input("name", TEXT, "Name", record="base.name", default="Tarrow Sock", longest=40, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
+        Input("name", TEXT, "Name", record="base.name", default="Tarrow Sock", longest=40, optional=True, when=ON_SKEIN, bench="bases.name", measure="Of the base."),
         Input("color", TEXT, "Color", record="colorway.name", default="Wet Slate", longest=40, optional=True, when=_for(*SKEINS, KIT)),
         Input("maker", TEXT, "Maker", default="Brackwend Dyehouse", longest=40, optional=True, when=_for(*WITH_CODE, KIT), measure="Name, or registered number."),
         Input("fiber", TEXT, "Fiber content", record="base.fiber_line", default="75 % superwash wool, 25 % nylon", longest=64, optional=True, when=_for(*WITH_CODE, PRICE), measure="In the legal order: see “What do I write for its fiber content?”. Not known is an answer: say so."),
@@ -232,17 +244,17 @@ CARD = Card(
         Input("care_1", TEXT, "Care", default="Machine wash at 30 °C, mild cycle. Do not bleach.", longest=64, optional=True, when=_for(*WITH_CODE), measure="From “What goes on the care label?”."),
         Input("care_2", TEXT, "Care, going on", default="Do not tumble dry. Dry flat. Wash with like colors.", longest=64, optional=True, when=_for(*WITH_CODE)),
         Input("origin", TEXT, "Made in", longest=40, optional=True, when=_for(*WITH_CODE), measure="Country. Blank leaves it off; some laws ask for it."),
-        Input("price", MONEY, "Price", record="product.price", default="27", allowed=("0.01", "99999"), usual=("1", "200"), when=_for(PRICE)),
-        Input("of_set", TEXT, "Set", record="product.name", default="Twelve Lamps", longest=40, when=_for(STICKER)),
+        Input("price", MONEY, "Price", record="product.price", default="27", allowed=("0.01", "99999"), usual=("1", "200"), optional=True, when=_for(PRICE)),
+        Input("of_set", TEXT, "Set", record="product.name", default="Twelve Lamps", longest=40, optional=True, when=_for(STICKER)),
         Input("first", COUNT, "First number", default="1", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
         Input("last", COUNT, "Last number", default="12", allowed=("0", "999"), usual=("1", "100"), when=_for(STICKER)),
-        Input("kit", TEXT, "Kit", default="Culvert Stole", longest=40, when=_for(KIT)),
+        Input("kit", TEXT, "Kit", default="Culvert Stole", longest=40, optional=True, when=_for(KIT)),
         Input("parts", COUNT, "Parts", default="5", allowed=("1", "12"), usual=("1", "8"), when=_for(KIT)),
-        Input("start", DATE, "Part one comes on", default="2027-03-05", allowed=("2000-01-01", "2199-12-31"), when=_for(KIT)),
+        Input("start", DATE, "Part one comes on", default="2027-03-05", allowed=("2000-01-01", "2199-12-31"), optional=True, when=_for(KIT)),
         Input("every", COUNT, "Days from part to part", default="7", allowed=("1", "92"), usual=("7", "31"), when=_for(KIT)),
-        Input("stock", TEXT, "Dye or other stock", record="bottle.name", default="navy", longest=40, when=_for(BOTTLE)),
+        Input("stock", TEXT, "Dye or other stock", record="bottle.name", default="navy", longest=40, optional=True, when=_for(BOTTLE)),
         Input("strength", CONCENTRATION, "Strength of the stock", record="bottle.strength", default="1 g/100 mL", allowed=("0.005 g/100 mL", "40 g/100 mL"), usual=("0.1 g/100 mL", "5 g/100 mL"), units=("g/100 mL", "g/L"), when=_for(BOTTLE), strict=True),
-        Input("made", DATE, "Made on", record="bottle.made_on", default="2027-01-11", when=_for(BOTTLE)),
+        Input("made", DATE, "Made on", record="bottle.made_on", default="2027-01-11", today=True, when=_for(BOTTLE)),
         Input("jar", TEXT, "Lot of the jar", record="jar.lot", longest=24, optional=True, when=_for(BOTTLE)),
         Rows("contents", "In the bottle", "substance", least=1, most=6, when=_for(BOTTLE), measure="What is not listed is water, or not classified by its own data sheet.",
              fields=(Input("what", CHOICE, "Substance", default="acetic", options=tuple(Option(row["key"], row["label"]) for row in read_table("safe", "label-limits").rows)),

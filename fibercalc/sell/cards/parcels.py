@@ -130,7 +130,7 @@ CARD = Card(
              fields=(Input("color", TEXT, "Color", record="colorway>name", default="Wet Slate", longest=40), Input("lot", TEXT, "Lot", default="new", longest=24), Input("good", COUNT, "Good skeins", default="4", allowed=("0", "2000"))),
              default=({"color": "Wet Slate", "lot": "L41", "good": "24"}, {"color": "Wet Slate", "lot": "L42", "good": "23"}, {"color": "Peat Gold", "lot": "L43", "good": "12"}, {"color": "Peat Gold", "lot": "L44", "good": "11"},
                       {"color": "Sheepfold", "lot": "L45", "good": "20"})),
-        Rows("club", "Promised to the club", "color", least=0, most=8, fields=(Input("color", TEXT, "Color", default="Wet Slate", longest=40), Input("places", COUNT, "Skeins", default="1", allowed=("0", "2000"))),
+        Rows("club", "Promised to the club", "color", lent="lots", least=0, most=8, fields=(Input("color", TEXT, "Color", default="Wet Slate", longest=40), Input("places", COUNT, "Skeins", default="1", allowed=("0", "2000"))),
              default=({"color": "Wet Slate", "places": "8"},)),
         Input("skein_mass", MASS, "A skein weighs", record="base.mass", default="100 g", allowed=("1 g", "5 kg"), usual=("20 g", "250 g"), rough="3 %", units=("g", "oz"), bench="bases.mass", measure="With its band, as it lies in your room: ± 3 % for damp (common practice)."),
         Rows("parcels", "Parcels", "parcel", least=1, most=10,

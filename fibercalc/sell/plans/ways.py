@@ -5,7 +5,7 @@ Each function takes the outcome of the card named in it and gives canonical text
 
 from ..release import KIT, SET_CUT, SET_WHOLE
 
-MOST_RECIPES, MOST_LOTS, MOST_DYES, NAME = 40, 24, 40, 40  # rows of the cards that get them, and letters of a name there
+MOST_RECIPES, MOST_LOTS, MOST_DYES, MOST_SET_DYES, NAME = 40, 24, 40, 3, 40  # rows of the cards that get them, and letters of a name there
 
 
 def _text(r, name: str) -> str:
@@ -70,7 +70,7 @@ def color_mass(r, number: int) -> str:
 def _kits(r):
     """Kits whose colors' loads are few enough to be listed one by one, and not shared with anything but this kit and single skeins."""
     loads = {need.colorway.name: need for need in r.kept["bill"].colors}
-    return [product for product in r.kept["bill"].products if product.kind == KIT and product.made and sum(len(loads[color].loads) for color, _ in product.parts) <= MOST_LOTS and len(product.parts) <= 8]
+    return [product for product in _made_kits(r) if sum(len(loads[color].loads) for color, _ in product.parts) <= MOST_LOTS and len(product.parts) <= 8]
 
 
 def kit_names(r) -> list[str]:
@@ -96,8 +96,27 @@ def kit_lots(r, number: int) -> list[dict]:
     return [{"color": color[:NAME], "lot": f"load {place}", "good": str(count)} for color, _ in _kits(r)[number - 1].parts for place, count in enumerate(loads[color], 1)]
 
 
-def kit_label(r, number: int) -> str:
-    return _kits(r)[number - 1].name
+def _made_kits(r):
+    return [product for product in r.kept["bill"].products if product.kind == KIT and product.made]
+
+
+def card_kits(r) -> list[str]:
+    """release-plan to label: every kit has a card, however many loads it takes."""
+    return [kit.name for kit in _made_kits(r)]
+
+
+def card_kit(r, number: int) -> str:
+    return _made_kits(r)[number - 1].name
+
+
+def card_copies(r, number: int) -> str:
+    return str(_made_kits(r)[number - 1].wanted)
+
+
+def kit_parcel(r, number: int) -> list[dict]:
+    """release-plan to parcels: the kit as the one parcel that is known."""
+    kit = _kits(r)[number - 1]
+    return [{"name": kit.name, "skeins": str(sum(each for _, each in kit.parts))}]
 
 
 def nobody(r, number: int = 0) -> list[dict]:
@@ -123,6 +142,13 @@ def set_shades(r, number: int) -> str | None:
     shades = {color.name: color.shades for color in r.kept["colors"]}
     parts = r.kept["bill"].products[_sets(r)[number - 1][0] - 1].parts
     return str(shades[parts[0][0]]) if shades[parts[0][0]] > 1 else None
+
+
+def set_dye_names(r, number: int) -> list[dict] | None:
+    """release-plan to set-plan: which dyes its shades are made with; how they go from the first to the last it does not know."""
+    colorway = r.kept["bill"].products[_sets(r)[number - 1][0] - 1].parts[0][0]
+    recipe = next(color.recipe for color in r.kept["colors"] if color.name == colorway)
+    return [{"name": name} for name, _ in recipe] if 1 <= len(recipe) <= MOST_SET_DYES else None
 
 
 def set_recipes(r) -> list[dict]:

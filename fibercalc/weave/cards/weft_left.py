@@ -155,7 +155,7 @@ CARD = Card(
     question="What does the rest of a shuttle or ball still weave?",
     inputs=(
         Rows("balls", "Shuttles or leftover balls, one for each color", "ball", least=1, most=12,
-             fields=(Input("name", TEXT, "Yarn", default="Another", longest=16), Input("color", COLOR, "Color", default="#8a8f6a"),
+             fields=(Input("name", TEXT, "Yarn", default="Another", longest=16, lent=False), Input("color", COLOR, "Color", default="#8a8f6a"),
                      Input("mass", MASS, "Weighs", default="30 g", allowed=("0.5 g", "5 kg"), rough="0.5 g", units=("g", "oz"))),
              default=({"name": "Rust", "color": "#9c4a2b", "mass": "38 g"}, {"name": "Slate", "color": "#3d4a5c", "mass": "52 g"}, {"name": "Moss", "color": "#8a8f6a", "mass": "21 g"})),
         Input("tare", MASS, "of that, the empty shuttle or core", default="0 g", allowed=("0 g", "500 g"), usual=("0 g", "150 g"), units=("g", "oz"), measure="The same for each; weigh it before it is wound."),

@@ -3,7 +3,7 @@
 from ...core.card import COLOR, DATE, Input
 from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, NUMBER, PERCENT, TEMPERATURE, TIME, VOLUME
 from ..kind import DECIDED, GUESSED, LONGEST_NOTE, Kind, choice, name, names, note, number, rows, words
-from ..lines import recipe_line
+from ..lines import recipe_line, shades_line
 
 ACIDS = (("", "Not said"), ("citric", "Citric acid, crystals"), ("liquid", "Vinegar or acetic acid, liquid"), ("none", "None in this recipe"))
 
@@ -26,7 +26,7 @@ COLORWAY = Kind(
         Input("color", COLOR, "Color, dry in daylight", optional=True),
         note(),
     ),
-    shown=("base", "dyes"), refers={"base": "base"}, derived={"recipe": recipe_line})
+    shown=("base", "dyes"), refers={"base": "base"}, derived={"recipe": recipe_line, "set_shades": shades_line})
 
 DYE_LOT = Kind(
     "dye-lot", "dye lot", "Dye lots", "One lot out of the kettle, as its label names it: from which mill lot, with which bottles, on which day.",

@@ -3,7 +3,7 @@
 from ...core.card import DATE, Input
 from ...core.units import COUNT, LENGTH, MASS, MONEY, TIME
 from ..kind import DECIDED, LABEL, LONGEST_NAME, Kind, choice, name, names, note, number, rows, words
-from ..lines import holds_line
+from ..lines import holds_line, skeins_line, work_line
 
 PRODUCT = Kind(
     "product", "product", "Products", "What stands in your shop: a skein, a kit or a set, and what goes into it.",
@@ -23,7 +23,7 @@ PRODUCT = Kind(
         *number("work", TIME, "Your minutes for one", ("0 min", "100 h"), ("min", "h")),
         note(),
     ),
-    shown=("sort", "price"), refers={"parts.base": "base", "parts.colorway": "colorway"}, derived={"holds": holds_line})
+    shown=("sort", "price"), refers={"parts.base": "base", "parts.colorway": "colorway"}, derived={"holds": holds_line, "skeins_in": skeins_line, "work_each": work_line})
 
 PLAN = Kind(
     "plan", "plan", "Plans", "A release to come: what, how many, by when.",

@@ -4,7 +4,7 @@ from ...core.card import DATE, Input
 from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ..base_link import WEIGHT_CLASS
 from ..kind import DECIDED, GUESSED, LABEL, Kind, choice, name, names, note, number, rows, words
-from ..lines import fiber_line
+from ..lines import fiber_line, planned_line
 
 BASE = Kind(
     "base", "base", "Bases", "A yarn or fiber as you buy it: what it is made of, what a skein weighs and holds, what it costs.",
@@ -25,7 +25,7 @@ BASE = Kind(
         words("supplier", "Bought from"),
         note(),
     ),
-    shown=("mass", "length"), derived={"fiber_line": fiber_line})
+    shown=("mass", "length"), derived={"fiber_line": fiber_line, "planned": planned_line})
 
 MILL_LOT = Kind(
     "mill-lot", "mill lot", "Mill lots", "One delivery of a base: its number, and what you weighed when it came.",
