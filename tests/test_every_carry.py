@@ -129,6 +129,8 @@ def known(worked):
     if worked.card.id == "dye-recipe":
         names["load"] = max(outcome.kept["loads"])
         names["grams"] = next((outcome.value(name) for name in ("soda_mass", "acid_pure") if outcome.has(name)), None)
+    if worked.card.id == "stock-solution":
+        names.setdefault("holds", names["wanted"])  # but for a jar of another strength a bottle holds what it works as
     if "fiber" in outcome.given and isinstance(outcome.given["fiber"], float):
         names["pieces"] = -int(-outcome.given["fiber"] // 100)
     return names

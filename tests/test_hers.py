@@ -232,6 +232,18 @@ def test_a_sum_that_rests_on_the_examples_is_not_handed_on():
     assert fair.values["price"] == "35" and "contribution" not in fair.own
 
 
+def test_a_number_typed_back_is_the_examples_again_but_a_name_is_hers():
+    assert Page("skein-length").type(turns="285").type(turns="280").state["query"] == ""
+    label = Page("label").type(lot="WS-14")
+    assert label.own == ["lot"] and label.values["maker"] == "" and label.state["query"] == "v=1&k=WS-14"
+
+
+def test_hostile_names_of_what_is_hers_change_nothing():
+    plain_ = ask(do="work", card="label", values=find_card("label").defaults(), own=[])
+    odd = ask(do="work", card="label", values=find_card("label").defaults(), own=["nowhere", "contents.99.what", "<b>", 7, None, "contents.x"])
+    assert odd["slots"]["answer"] == plain_["slots"]["answer"]
+
+
 def test_a_choice_alone_makes_nothing_hers():
     assert Page("label").type(kind="kit").values["maker"] == "Brackwend Dyehouse"
 

@@ -32,6 +32,10 @@ def _input(each: Input) -> dict:
         data |= {"rough": each.rough, "instrument": each.instrument}
     if each.options:
         data["options"] = [{"value": option.value, "label": option.label} for option in each.options]
+    if each.lends and each.default:
+        data["lent"] = True
+    if each.today:
+        data["today"] = True
     if each.when:
         data["when"] = {name: list(values) for name, values in each.when.items()}
     return data

@@ -41,7 +41,12 @@ def is_hers(worked, trail: tuple[tuple[str, str], ...] = ()) -> bool:
 
 def said_in_link(other: Card, texts: dict[str, str], hers: bool) -> list[str]:
     """What a link says even where the next card's example holds the same: all that is hers, and always a name, or it would be the next example's."""
-    return [name for name in texts if hers or _input(other.item(name.split(".")[0]), name).lends]
+    return [name for name in texts if hers or lends(other, name)]
+
+
+def lends(card: Card, name: str) -> bool:
+    """Whether the example of a card only lends this value, by its full name."""
+    return _input(card.item(name.split(".")[0]), name).lends
 
 
 def spread_text(value: float, low: float, high: float, sign: str = "") -> str:

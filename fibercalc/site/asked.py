@@ -3,7 +3,7 @@
 from ..core.card import Card
 from ..core.lent import DAY, HERS, OPEN
 from ..core.link import query_of
-from ..core.onward import LONGEST_TRAIL
+from ..core.onward import LONGEST_TRAIL, lends
 from ..core.problem import BadInputs
 from ..core.reading import Given, read_inputs
 from ..core.registry import UnknownCard, find_card
@@ -40,13 +40,14 @@ def settings_of(request: dict) -> Settings:
 
 
 def given_of(request: dict, card: Card, settings: Settings) -> Given:
-    """Inputs from a request's controls: units are the names that end in .unit; own names those that a person gave, not the example."""
+    """Inputs from a request's controls: units are the names that end in .unit; own names those that a person gave, of which a number
+    typed as the example has it is the example's again."""
     values = {str(name): str(value) for name, value in request.get("values", {}).items()}
     units = {name.removesuffix(".unit"): value for name, value in values.items() if name.endswith(".unit")}
     texts = {name: value for name, value in values.items() if not name.endswith(".unit")}
     exact = {str(name): str(value) for name, value in request.get("exact", {}).items()}
     counts = {str(name): value for name, value in request.get("rows", {}).items() if isinstance(value, int)}
-    named = [str(name) for name in request["own"]] if "own" in request else None
+    named = [name for name in map(str, request["own"]) if name in texts and lends(card, name)] if "own" in request else None
     return read_inputs(card, texts, settings, units, exact, counts, named)
 
 

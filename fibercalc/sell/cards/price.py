@@ -196,7 +196,7 @@ CARD = Card(
         Input("order", NUMBER, "Sold in one payment", default="1", allowed=("1", "1000"), usual=("1", "6"), measure="On average; the fixed fee is shared by them."),
         Input("trade", PERCENT, "A shop takes off", default="50 %", allowed=("0 %", "95 %"), usual=("30 %", "55 %"), optional=True, measure="Of the price before tax. Half is a habit of the trade, not a law; blank if you sell to none."),
         Input("month_costs", MONEY, "Fixed costs of a month", default="80", allowed=("0", "1000000"), usual=("0", "3000"), optional=True, measure="What the overhead is meant to pay: here 50 skeins at 1.60."),
-        Input("skeins", NUMBER, "Skeins in one that is sold", record="product.skeins_in", default="1", allowed=("0.05", "1000"), usual=("1", "12"),
+        Input("skeins", NUMBER, "Skeins in one that is sold", record="product.skeins_in", default="1", allowed=("0.05", "60"), usual=("1", "12"),
               measure="A kit holds several, a set a share of each: what is said of a skein counts so many times, the price once."),
     ),
     results=(
