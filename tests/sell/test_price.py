@@ -161,7 +161,8 @@ def test_ticket_table_and_buyer_show_one_price(place, texts):
     """Money is rounded once: the price that is said, what the buyer pays, the table's total and what goes on a price card are one number of whole cents."""
     texts = {name: text for name, text in texts.items() if name != "tax" or place != "none"} | {"tax_place": place}
     costs = {each.name: f"{float(each.default) + 0.01:.2f}" for each in find_card("price").inputs if each.of is MONEY and each.default and each.name != "asked"}
-    worked = work_card(find_card("price"), costs | {"asked": "27.01"} | texts)  # all of it hers: what rests on the example's money goes nowhere
+    rates = {"fee_percent": "2 %"} | ({"tax": "21 %"} if place != "none" else {})
+    worked = work_card(find_card("price"), costs | rates | {"asked": "27.01"} | texts)  # all of it hers: what rests on the example's money goes nowhere
     r = worked.outcome
     assert all(r.value(name) == pytest.approx(round(r.value(name), 2), abs=1e-9) for name in ("price", "paid"))
     assert worked.tables()[0].rows[-1][1] == r.text("paid") and cents(r.value("paid")) == sum(amount for _, amount in _parts(r))
