@@ -222,6 +222,8 @@ def test_hostile_words_in_a_text_field_stay_words(card):
 def test_its_sheet_holds_every_value(card):
     field(card, "skeins").fill("18")
     field(card, "stock_note").fill("second shelf")
+    for name, text in (("ready", "6 Mar 2027"), ("price", "28.5"), ("dyes.1.name", "magenta")):  # what the example only lends is not printed
+        field(card, name).fill(text)
     expect_native(card)
     card.evaluate("() => { window.asked = false; window.print = () => { window.asked = true; }; }")
     card.get_by_role("button", name="Print this card alone").click()
@@ -231,7 +233,7 @@ def test_its_sheet_holds_every_value(card):
     assert len(sheet.leaves) == 1
     lowest = max(sheet.leaves[0].chars, key=lambda char: char["bottom"])
     assert lowest["bottom"] <= (12 + 125) * MM + 1, f"{lowest['bottom'] / MM - 12:.0f} mm"
-    for text in ("second shelf", "18", "navy", "0.62 %", "In a bath", "5 Mar 2027", "#6b7f8f", "27.5", "Hot."):
+    for text in ("second shelf", "18", "magenta", "0.62 %", "In a bath", "6 Mar 2027", "#6b7f8f", "28.5", "Hot."):
         assert squeezed(text) in sheet.flow, text
 
 
@@ -240,4 +242,4 @@ def test_the_command_line_and_the_page_say_the_same(card, workshop):
     field(card, "skeins").fill("20")
     expect_native(card)
     told = json.loads(run_in(workshop, "-m", "fibercalc", "work", "every-kind", "skeins=20", "--json"))
-    assert text_of(told["answer"]) == text_of(card.locator(ANSWER).inner_text().replace("\n", " "))
+    assert text_of(f"{told['answer']} {told['notes'][0]}") == text_of(card.locator(ANSWER).inner_text().replace("\n", " "))

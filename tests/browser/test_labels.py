@@ -2,6 +2,7 @@
 
 import re
 import subprocess
+from urllib.parse import quote
 
 import pytest
 from playwright.sync_api import expect
@@ -9,7 +10,7 @@ from playwright.sync_api import expect
 from fibercalc.core.label import PAGES, grid
 from fibercalc.core.label.face import BOLD, REGULAR
 from fibercalc.core.label.sheet import ROUND_GAP
-from fibercalc.core.link import link_names
+from fibercalc.core.link import canonical_default, link_names
 from fibercalc.core.paper import Labels
 from fibercalc.core.registry import all_cards, find_card
 from fibercalc.sell.pictures.labels import SIZES, STICKER, WITH_CODE
@@ -30,10 +31,14 @@ def desk(browser, server):
     with looked_at(browser, server, ADDRESS, sparing=False) as looked:
         until_live(looked.page)
         yield looked.page
+LENT = {key: canonical_default(each, each.default) for key, (each, name) in link_names(find_card("label"), {}).items() if each.lends and each.default and not each.today}
 
 
 def print_labels(page, server, query: str = "", paper: str = "A4"):
-    """The card's labels for a link, printed; and what the page said of them."""
+    """The card's labels for a link, printed; and what the page said of them. A link says what the example only lends, or it would be left open."""
+    if query:
+        said = {part.partition("=")[0] for part in query.split("&")}
+        query = "&".join([query, *(f"{key}={quote(text)}" for key, text in LENT.items() if key not in said)])
     # As by the way back: the page takes over the link, and Python need not start anew.
     page.evaluate("(url) => { history.pushState(history.state, '', url); dispatchEvent(new PopStateEvent('popstate')); }", server.address + ADDRESS + (f"?v=1&{query}" if query else ""))
     until(page, "() => !document.querySelector('bench-card').hasAttribute('aria-busy')")
