@@ -107,7 +107,7 @@ export class RecordForm {
 
   #draft() {
     if (!this.#live) return;
-    const held = this.#live.snapshot();
+    const held = this.#live.state();
     const typed = held.values[this.#name]?.trim().slice(0, 60);
     const title = this.#before || !typed ? this.#title : `${this.#title} “${typed}”`;
     drafts.keep({ id: this.#id, kind: this.#kind, title, seen: this.#seen, typed: moment(), ...held });
