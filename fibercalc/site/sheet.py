@@ -36,15 +36,12 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     foot = f"Bench Book {__version__} · printed {write_date(today or this_day())}"
     return inner(
         tag("header", tag("b", "Bench Book"), tag("span", card.question)),
-        open_(
-            tag(
-                "p",
-                *worked.sentences()[:1],
-                tag("small", " ".join(worked.sentences()[1:])),
-                class_="answer",
-            )
+        tag(
+            "p",
+            open_(inner(*worked.sentences()[:1], tag("small", " ".join(worked.sentences()[1:])))),
+            tag("small", worked.still(), class_="still") if worked.still() else None,
+            class_="answer",
         ),
-        tag("p", worked.still(), class_="still") if worked.still() else None,
         tag(
             "div",
             open_(parts.numbers(worked)),

@@ -4,8 +4,12 @@ import re
 
 import pytest
 
+from fibercalc.core.lent import left_open, still_lent
+from fibercalc.core.link import CANONICAL, read_query
 from fibercalc.core.paper import Paper
+from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import all_cards, find_card
+from fibercalc.core.units import MONEY
 from fibercalc.site.parts import cited
 
 from .addresses import all_pages, by_turns, card_pages, page_id, reference_pages
@@ -149,6 +153,32 @@ def test_a_card_prints_as_it_was_filled_in(live, paper):
     assert squeezed(page.url.split("?")[0]) in flow, "its address"
 
 
+def answer_on_paper(page, card_id) -> list[str]:
+    """The answer on screen as paper has it: what is still the example's is a line to write on."""
+    said = page.locator("output.answer")
+    texts = said.evaluate(
+        """(answer) => {
+             const alone = answer.cloneNode(true);
+             const still = alone.querySelector(".still");
+             still?.remove();
+             return [alone.textContent, still?.textContent ?? ""];
+           }"""
+    )
+    values, counts, _ = read_query(find_card(card_id), page.url.partition("?")[2])
+    given = read_inputs(
+        find_card(card_id), values, CANONICAL, exact=values, counts=counts, named=values
+    )
+    lent = still_lent(given)
+    sums = {
+        f"€{reading.value:.{places}f}"
+        for reading in lent
+        if reading.input.of is MONEY
+        for places in (0, 2)
+    }
+    assert bool(texts[1]) == bool(lent)
+    return [left_open(texts[0], lent, sums), texts[1]]
+
+
 @cards_papers
 def test_the_half_page_fits_its_half_page(live, paper):
     """A card that stands beside the work may take the height that Letter and A4 share instead."""
@@ -175,12 +205,7 @@ def test_the_half_page_fits_its_half_page(live, paper):
     assert sheet.darkest_background() == 255
     flow = sheet.flow
     assert squeezed(find_card(card_id).question) in flow
-    for text in (
-        page.locator("output.answer").text_content(),
-        *cautions,
-        *entered.values(),
-        page.url,
-    ):
+    for text in (*answer_on_paper(page, card_id), *cautions, *entered.values(), page.url):
         assert squeezed(text) in flow, text
     for source in find_card(card_id).sources:
         assert squeezed(cited(source)) in flow

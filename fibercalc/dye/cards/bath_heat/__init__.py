@@ -25,6 +25,7 @@ CARD = Card(
     chapter="dye",
     place=40,
     handles=("heat",),
+    tall_sheet=True,
     question="When will it be hot, and when can I lift it out?",
     case=BathHeat,
     answer=answer,
