@@ -36,11 +36,14 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     foot = f"Bench Book {__version__} · printed {write_date(today or this_day())}"
     return inner(
         tag("header", tag("b", "Bench Book"), tag("span", card.question)),
-        tag(
-            "p",
-            open_(inner(*worked.sentences()[:1], tag("small", " ".join(worked.sentences()[1:])))),
-            tag("small", worked.still(), class_="still") if worked.still() else None,
-            class_="answer",
+        open_(
+            tag(
+                "p",
+                *worked.sentences()[:1],
+                tag("small", " ".join(worked.sentences()[1:])),
+                tag("small", worked.still(), class_="still") if worked.still() else None,
+                class_="answer",
+            )
         ),
         tag(
             "div",
