@@ -25,13 +25,18 @@ TALLEST = 200  # drawing units: a taller picture does not fit half a page beside
 
 def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
     """The content of the compact sheet for "print this card alone"; the browser puts it into the
-    sheet.
+    sheet. A tall picture cannot be parted between two columns, so there the cautions fill the
+    first one and it has the second to itself.
     """
     card = worked.card
     open_ = _opener(worked)
     pictures = [
         picture for picture in worked.pictures() if card.tall_sheet or picture.height <= TALLEST
     ]
+    shown = (
+        open_(parts.figure(pictures[0]) if pictures else parts.tables(worked)),
+        parts.cautions(worked),
+    )
     cited = "; ".join(dict.fromkeys(parts.cited(source) for source in card.sources))
     foot = f"Bench Book {__version__} · printed {write_date(today or this_day())}"
     return inner(
@@ -51,8 +56,7 @@ def sheet(worked: Worked, address: str, today: date | None = None) -> Markup:
             tag("div", _given(worked), class_="known"),
             class_="columns",
         ),
-        open_(parts.figure(pictures[0]) if pictures else parts.tables(worked)),
-        parts.cautions(worked),
+        *(reversed(shown) if card.tall_sheet else shown),
         tag(
             "p",
             f"{card.basis.kind}: {card.basis.text} Sources, in full at the address below: {cited}.",

@@ -23,6 +23,7 @@ CARD = Card(
     id="room-air",
     chapter="safe",
     place=20,
+    tall_sheet=True,
     question="What does the pot do to the air?",
     case=RoomAir,
     answer=answer,
