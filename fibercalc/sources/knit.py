@@ -39,7 +39,7 @@ RIB_CONSTANTS_ABSTRACT = Source(
 TRADE_PAGE_YARDAGE = Source(
     "trade-page-yardage",
     "",
-    "Trade pages with rules of yardage for plain knitting",
+    "Yardage rules of trade pages, for plain knitting",
     how="secondary",
     read="2026-11",
 )
@@ -55,14 +55,14 @@ CRAFT_YARN_COUNCIL_SIZES = Source(
 HEAD_GIRTHS_GIRLS = Source(
     "head-girths-girls",
     "",
-    "Medical table of head circumference by age, girls from 0 to 36 months, median (undated)",
+    "Head circumference by age, medical table: girls from 0 to 36 months, median (undated)",
     how="secondary",
     read="2026-11",
 )
 HEAD_GIRTHS_ADULTS = Source(
     "head-girths-adults",
     "",
-    "A study of heads of adults in the United States: 55 cm of women, 57 cm of men, as quoted in a"
+    "Heads of adults, a study in the United States: 55 cm of women, 57 cm of men, as quoted in a"
     " page",
     "2023",
     "secondary",
