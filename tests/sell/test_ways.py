@@ -105,3 +105,16 @@ def test_the_order_is_wanted_on_the_first_dye_day():
     assert order.case.needed_by == plan.value("dye_from") and order.value("order_by") == plan.value(
         "order"
     )
+
+
+def test_a_kit_that_cannot_be_shared_out_says_why():
+    """More loads than the other card lists: its way on is not there, and the answer names it."""
+    card = find_card("release-plan")
+    share = next(way for way in card.carry if way.card == "parcels")
+    shared = [words for words, _, _ in ways_on(work_card(card, {}), share)]
+    assert shared and not any("shared out" in note for note in work_card(card, {}).notes())
+    worked = work_card(card, {"load": "1"})
+    kit = shared[0].removeprefix("Share out ").removesuffix(" by lot")
+    assert shared[0] not in [words for words, _, _ in ways_on(worked, share)]
+    said = [note for note in worked.notes() if "shared out by lot" in note]
+    assert len(said) == 1 and kit in said[0] and "24 loads" in said[0]

@@ -6,6 +6,7 @@ from ....core.outcome import Outcome
 from ....core.units import MASS
 from ...release import SET_CUT, SET_WHOLE
 from .asked import ReleasePlan
+from .onward import MOST_IN_KIT, MOST_LOTS, kits_too_large
 from .worked import AS_TYPED, colors_dyed, jars_by_dye
 
 MOST_SAID = 4  # shortages in the answer's sentence
@@ -65,6 +66,12 @@ def notes(out: Outcome[ReleasePlan]) -> list[str]:
     if case.scale != AS_TYPED:
         said.append(
             f"What if: all numbers to sell at {case.scale:g} %, rounded up; spares as they are."
+        )
+    large = kits_too_large(out)
+    if large:
+        said.append(
+            f"Not offered to be shared out by lot, since that takes up to {MOST_LOTS} loads and"
+            f" {MOST_IN_KIT} colors of a kit: {', '.join(large)}."
         )
     said.append(
         "Spares bring nothing in this sum until they are sold. Labor is counted by the skein dyed;"
