@@ -73,6 +73,13 @@ class Piece(Row):
     changes = Between[int](COUNT, "Color changes")
 
 
+def _in_the_cloth(label: str) -> Result[float]:
+    """A length in the cloth, shown as finely as a tape reads it."""
+    return Result[float](
+        LENGTH, label, unit="cm", units=("cm", "in"), finest=(0.1, 0.05), floor=0.0
+    )
+
+
 class ClothPicture(Case):
     """Pieces of cloth on one warp, of which one is looked at thread by thread."""
 
@@ -241,53 +248,11 @@ class ClothPicture(Case):
 
     where = Result[str](TEXT, "Longest float")
     longest = Result[int](COUNT, "Threads under it")
-    float_loom = Result[float](
-        LENGTH,
-        "Its length on the loom",
-        unit="cm",
-        units=("cm", "in"),
-        finest=(0.1, 0.05),
-        floor=0.0,
-    )
-    float_washed = Result[float](
-        LENGTH,
-        "Its length once washed",
-        unit="cm",
-        units=("cm", "in"),
-        finest=(0.1, 0.05),
-        floor=0.0,
-    )
-    width_loom = Result[float](
-        LENGTH,
-        "Width on the loom, drawn in",
-        unit="cm",
-        units=("cm", "in"),
-        finest=(0.1, 0.05),
-        floor=0.0,
-    )
-    length_loom = Result[float](
-        LENGTH,
-        "Length of this piece on the loom",
-        unit="cm",
-        units=("cm", "in"),
-        finest=(0.1, 0.05),
-        floor=0.0,
-    )
-    width_washed = Result[float](
-        LENGTH,
-        "Its width once washed",
-        unit="cm",
-        units=("cm", "in"),
-        finest=(0.1, 0.05),
-        floor=0.0,
-    )
-    length_washed = Result[float](
-        LENGTH,
-        "Its length once washed",
-        unit="cm",
-        units=("cm", "in"),
-        finest=(0.1, 0.05),
-        floor=0.0,
-    )
+    float_loom = _in_the_cloth("Its length on the loom")
+    float_washed = _in_the_cloth("Its length once washed")
+    width_loom = _in_the_cloth("Width on the loom, drawn in")
+    length_loom = _in_the_cloth("Length of this piece on the loom")
+    width_washed = _in_the_cloth("Its width once washed")
+    length_washed = _in_the_cloth("Its length once washed")
     picks = Result[float](COUNT, "Picks in all pieces")
     way = Result[str](TEXT, "On a rigid heddle")
