@@ -132,8 +132,8 @@ def _kits(out: Out) -> list[Product]:
 
 def kits_too_large(out: Out) -> list[str]:
     """The names of those that have no way to be shared out, so that it can be said."""
-    shared = kit_names(out)
-    return [kit.name for kit in _made_kits(out) if kit.name not in shared]
+    shared = _kits(out)
+    return [kit.name for kit in _made_kits(out) if kit not in shared]
 
 
 def kit_names(out: Out) -> list[str]:
