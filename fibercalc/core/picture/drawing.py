@@ -29,6 +29,11 @@ def n(value: float) -> str:
     return f"{value:.1f}".removesuffix(".0")
 
 
+def through(points: Points) -> str:
+    """The data of a path from point to point."""
+    return "M" + "L".join(f"{n(x)} {n(y)}" for x, y in points)
+
+
 def short(name: str, most: int) -> str:
     """A name in so many characters: its beginning and its end, since the names of one studio
     often differ only there.
@@ -53,6 +58,28 @@ class Drawing:
         """A finished element: what a part of the board of its own has made."""
         self._parts.append(part)
 
+    def _shape(
+        self,
+        name: str,
+        *,
+        stroke: str,
+        stroke_width: float,
+        fill: str | None = None,
+        dash: str = "",
+        **geometry: str,
+    ) -> None:
+        """One outlined element: how it is drawn, after where it is."""
+        self._parts.append(
+            tag(
+                name,
+                **geometry,
+                fill=fill,
+                stroke=stroke,
+                stroke_width=n(stroke_width),
+                stroke_dasharray=dash or None,
+            )
+        )
+
     def line(
         self,
         x1: float,
@@ -63,17 +90,15 @@ class Drawing:
         width: float = 1.0,
         dash: str = "",
     ) -> None:
-        self._parts.append(
-            tag(
-                "line",
-                x1=n(x1),
-                y1=n(y1),
-                x2=n(x2),
-                y2=n(y2),
-                stroke=stroke,
-                stroke_width=n(width),
-                stroke_dasharray=dash or None,
-            )
+        self._shape(
+            "line",
+            x1=n(x1),
+            y1=n(y1),
+            x2=n(x2),
+            y2=n(y2),
+            stroke=stroke,
+            stroke_width=width,
+            dash=dash,
         )
 
     def rect(
@@ -86,17 +111,15 @@ class Drawing:
         stroke: str = INK,
         stroke_width: float = 1.0,
     ) -> None:
-        self._parts.append(
-            tag(
-                "rect",
-                x=n(x),
-                y=n(y),
-                width=n(max(width, 0)),
-                height=n(max(height, 0)),
-                fill=fill,
-                stroke=stroke,
-                stroke_width=n(stroke_width),
-            )
+        self._shape(
+            "rect",
+            x=n(x),
+            y=n(y),
+            width=n(max(width, 0)),
+            height=n(max(height, 0)),
+            fill=fill,
+            stroke=stroke,
+            stroke_width=stroke_width,
         )
 
     def circle(
@@ -108,16 +131,8 @@ class Drawing:
         stroke: str = INK,
         width: float = 1.0,
     ) -> None:
-        self._parts.append(
-            tag(
-                "circle",
-                cx=n(x),
-                cy=n(y),
-                r=n(radius),
-                fill=fill,
-                stroke=stroke,
-                stroke_width=n(width),
-            )
+        self._shape(
+            "circle", cx=n(x), cy=n(y), r=n(radius), fill=fill, stroke=stroke, stroke_width=width
         )
 
     def ellipse(
@@ -130,17 +145,15 @@ class Drawing:
         stroke: str = INK,
         width: float = 1.0,
     ) -> None:
-        self._parts.append(
-            tag(
-                "ellipse",
-                cx=n(x),
-                cy=n(y),
-                rx=n(rx),
-                ry=n(ry),
-                fill=fill,
-                stroke=stroke,
-                stroke_width=n(width),
-            )
+        self._shape(
+            "ellipse",
+            cx=n(x),
+            cy=n(y),
+            rx=n(rx),
+            ry=n(ry),
+            fill=fill,
+            stroke=stroke,
+            stroke_width=width,
         )
 
     def path(
@@ -153,17 +166,8 @@ class Drawing:
         dash: str = "",
     ) -> None:
         """A line through points."""
-        data = "M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) + ("Z" if closed else "")
-        self._parts.append(
-            tag(
-                "path",
-                d=data,
-                fill=fill,
-                stroke=stroke,
-                stroke_width=n(width),
-                stroke_dasharray=dash or None,
-            )
-        )
+        data = through(points) + ("Z" if closed else "")
+        self._shape("path", d=data, fill=fill, stroke=stroke, stroke_width=width, dash=dash)
 
     def boxes(
         self,
@@ -179,24 +183,15 @@ class Drawing:
             f"M{n(x)} {n(y)}h{n(wide)}v{n(high)}h{n(-wide)}z" for x, y, wide, high in boxes
         )
         if data:
-            self._parts.append(tag("path", d=data, fill=fill, stroke=stroke, stroke_width=n(width)))
+            self._shape("path", d=data, fill=fill, stroke=stroke, stroke_width=width)
 
     def strokes(
         self, lines: Iterable[Points], stroke: str = INK, width: float = 1.0, dash: str = ""
     ) -> None:
         """Many separate lines, each through its own points, as one path."""
-        data = "".join("M" + "L".join(f"{n(x)} {n(y)}" for x, y in points) for points in lines)
+        data = "".join(through(points) for points in lines)
         if data:
-            self._parts.append(
-                tag(
-                    "path",
-                    d=data,
-                    fill="none",
-                    stroke=stroke,
-                    stroke_width=n(width),
-                    stroke_dasharray=dash or None,
-                )
-            )
+            self._shape("path", d=data, fill="none", stroke=stroke, stroke_width=width, dash=dash)
 
     def hatch(
         self, x: float, y: float, width: float, height: float, gap: float = 6.0, stroke: str = INK
@@ -212,7 +207,7 @@ class Drawing:
                 )
             at += gap
         if data:
-            self._parts.append(tag("path", d=data, fill="none", stroke=stroke, stroke_width="0.8"))
+            self._shape("path", d=data, fill="none", stroke=stroke, stroke_width=0.8)
 
     def text(
         self,
