@@ -154,6 +154,17 @@ def test_edges_answer_and_one_step_past_them_is_one_clear_line(card):
 
 
 @every_card
+def test_an_edge_given_alone_is_answered_with_its_working_or_says_why(card):
+    """The least and the most of each input, all else as in the example: answer, working and numbers in bounds."""
+    for name, each in fields_of(card):
+        if each.measured:
+            for edge in each.edges:
+                unit = next(u for u in each.choices if not (u.inverse and edge == 0))
+                text = f"{unit.from_base(edge):.12g} {unit.sign}"
+                _answers_or_says_why(card, changed(card, name, text))
+
+
+@every_card
 def test_units_never_change_the_answer(card):
     """The same amount in every unit offered gives the same results."""
     for name, each in fields_of(card):

@@ -19,6 +19,7 @@ FITTED_FROM = 4
 MOST = 1e6
 MOST_RELEASES = 150  # five years of a release or a fair every other week
 STEPS = 200
+FARTHEST = 100  # times the most ever sold: a mean beyond that has no bound in the data
 
 
 def critical_ratio(price: float, cost: float, left_value: float) -> float:
@@ -333,7 +334,8 @@ def demand_from_sales(
     offered       in each release, above 0
     usual_spread  standard deviation of demand as a share of its mean, 0.02 to 1.5: used while fewer
                   than four releases did not sell out
-    Raises OutOfRange outside these, and where nothing was ever sold.
+    Raises OutOfRange outside these, where nothing was ever sold, and where so many sold out and the
+    spread is so wide that no mean is likeliest.
     Source: cohen-1991 (censored normal), tobin-1958; common practice where every release sold out
     (the mean that makes that as likely as not).
     """
@@ -421,8 +423,17 @@ def _hazard(z: float) -> float:
 def _root(above: Callable[[float], float], start: float) -> float:
     """Where a mean, from 0 up, stops being too low: above(mean) is true or positive while it is."""
     low, high = 1e-9 * start, start
-    while above(high) > 0 and high < 1e9 * start:
+    while above(high) > 0:
         low, high = high, 2 * high
+        if high > FARTHEST * start:
+            raise OutOfRange(
+                "usual_spread",
+                high,
+                reason=(
+                    "too many of them sold out for so wide a usual spread: nothing bounds demand"
+                    " from above; give a smaller spread"
+                ),
+            )
     for _ in range(60):
         middle = (low + high) / 2
         low, high = (middle, high) if above(middle) > 0 else (low, middle)

@@ -78,11 +78,32 @@ releases = st.lists(st.tuples(st.integers(1, 200), st.integers(0, 60)), min_size
 def test_any_past_gives_a_count_that_keeps_its_promise(rows, spread, share):
     """The mean is never under that of the sales; the count is enough with the chance it was asked for; a surer one is no smaller."""
     sold, offered = [some for some, _ in rows], [some + more for some, more in rows]
-    found = demand.demand_from_sales(sold, offered, spread)
+    try:
+        found = demand.demand_from_sales(sold, offered, spread)
+    except OutOfRange:
+        assert _nothing_bounds(sold, offered, spread)
+        return
     assert found.mean >= sum(sold) / len(sold) * (1 - 1e-6)
     count = found.count_for(share)
     assert found.chance_enough(count) == pytest.approx(share, abs=1e-6) or count == 0
     assert found.count_for(min(share + 0.02, 0.99)) >= count
+
+
+def _nothing_bounds(sold, offered, spread):
+    """Whether a mean fifty times the most ever sold is still too low: for those that sold out, what they may have been asks for more."""
+    cut = [some for some, most in zip(sold, offered) if some == most]
+    mean = 50 * max(sold)
+    if len(cut) == len(sold):
+        return demand.chance_all_cut(cut, mean, spread * mean) < 0.5
+    filled = sum(demand.mean_above(some, mean, spread * mean) for some in cut)
+    return (sum(sold) - sum(cut) + filled) / len(sold) > mean
+
+
+def test_a_spread_so_wide_that_selling_out_bounds_nothing_is_refused():
+    """Two of three sold out at a spread of one and a half means: 2 (1 + 1.5 x 0.427) / 3 is above 1, by hand."""
+    assert _nothing_bounds([50, 61, 70], [50, 80, 70], 1.5)
+    with pytest.raises(OutOfRange, match="smaller spread"):
+        demand.demand_from_sales([50, 61, 70], [50, 80, 70], 1.5)
 
 
 @settings(max_examples=60, deadline=None, derandomize=True)

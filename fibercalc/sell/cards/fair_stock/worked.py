@@ -15,6 +15,7 @@ from ...price import break_even
 from .asked import FairStock
 
 CENTS = named("cents", cents)
+MOST_SKEINS = 1_000_000  # more than this no fair sells; a plan beyond it is a slip of typing
 
 
 def answer(case: FairStock) -> None:
@@ -22,6 +23,12 @@ def answer(case: FairStock) -> None:
     case.pay = case.days * case.hours / 60 * case.wage
     case.break_even = ceil(break_even(case.fixed, case.contribution))
     case.with_wage = ceil(break_even(case.fixed + case.pay, case.contribution))
+    if case.with_wage > MOST_SKEINS:
+        raise Refused(
+            f"One skein leaves: so little that {case.with_wage:,} would have to sell; give more"
+            f" here, or less for the fair and your hours, for at most {MOST_SKEINS:,} skeins.",
+            "contribution",
+        )
     case.demand = _demand(case)
     _find_bring(case)
     _find_load(case)
