@@ -5,7 +5,7 @@ from __future__ import annotations
 from ....core.answer import Picture, Table
 from ....core.outcome import Outcome
 from ...pictures.cloth import cloth_sizes
-from ...shrink import size_after, size_before
+from ...shrink import MOST_GROWTH, MOST_SHRINK, size_after, size_before
 from .asked import MAKE, SHRINK, WAYS, WISHED, MakeSize
 from .said import in_units
 
@@ -23,6 +23,7 @@ def table(out: Outcome[MakeSize]) -> Table | None:
         if high - low > 0.2
         else [low - 2, low, low + 2]
     )
+    places = [shrink for shrink in places if -MOST_GROWTH <= shrink <= MOST_SHRINK]
     rows = tuple(
         (
             f"{out.number(shrink, 1)} %",
