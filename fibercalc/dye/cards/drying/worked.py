@@ -21,6 +21,7 @@ from ...drying import (
 )
 from .asked import Drying
 
+LEAST_GONE = 0.01  # of the water that is to go, before a weighing says anything (our own edge)
 End = tuple[float, float]  # the slowest or the quickest likely: a pace, and where it falls
 
 
@@ -64,6 +65,12 @@ def _pace_by_weighing(case: Drying) -> list[End]:
     if not case.rest < (case.maybe(Drying.now) or 0.0) < case.wet:
         raise Refused(
             "Weighed again: it must be lighter than wet and heavier than at rest in this room.",
+            "weighed_mass",
+        )
+    if case.wet_mass - case.weighed_mass < LEAST_GONE * case.water:
+        raise Refused(
+            f"Weighed again: less than {100 * LEAST_GONE:g} % of the water has gone by then, which"
+            " tells no pace; weigh later.",
             "weighed_mass",
         )
     hours = case.after / 60
