@@ -1,22 +1,29 @@
 """What every card answers, as text that a dyer can read and a reviewer can compare: `shared/answers/<chapter>/<card>.md`.
 
-Each file holds the example, then the example with each choice made otherwise: sentence, cautions, notes, numbers, tables, papers, labels
-and what goes on to other cards. A part that is the same as in the example is not written again.
+Each file holds the example, then the example with each choice made otherwise, then a few states in which everything is another's own:
+sentence, cautions, notes, numbers, tables, pictures, papers, labels and what goes on to other cards. A part that is the same as in the
+example is not written again. A picture stands there by its words and by a mark of its drawing: where only the mark changes, look at it.
 
 `python -m tests.answers [CARD ...]` (`make answers`) writes them anew; the change is then read like any other, word by word.
 """
 
+import hashlib
 import sys
 from pathlib import Path
 
 from fibercalc.core.card import Card, Input, Rows
+from fibercalc.core.label.draw import drawn
 from fibercalc.core.onward import ways_on
 from fibercalc.core.paper import Labels
 from fibercalc.core.problem import BadInputs
+from fibercalc.core.settings import Settings
 from fibercalc.core.work import Worked, work_card
 from tests.cards import BOOK
-from tests.states import changed_in, states_of
+from tests.states import changed_in, own_states_of, states_of
 
+OWN_STATE = "Another’s own,"
+IN_US = (f"{OWN_STATE} 2",)  # so that every card is seen in the other units too
+METRIC, US = Settings(), Settings(system="us")
 FOLDER = Path(__file__).parent.parent / "shared" / "answers"
 
 
@@ -29,9 +36,14 @@ def written(card: Card) -> str:
     """All answers of a card as Markdown."""
     lines = [f"# {card.question}", ""]
     example: dict[str, list[str]] = {}
-    for state in states_of(card):
-        parts = _parts(card, state)
-        lines += [f"## {_name_of(card, state)}", ""]
+    states = [(_name_of(card, state), state, False) for state in states_of(card)]
+    for number, state in enumerate(own_states_of(card), 1):
+        states.append((f"{OWN_STATE} {number}", state, True))
+    for name, state, own in states:
+        parts = _parts(card, state, US if name in IN_US else METRIC)
+        if own:
+            parts = {"Asked": [f"- {place} = {text}" for place, text in state.items()]} | parts
+        lines += [f"## {name}", ""]
         for title, part in parts.items():
             if example.get(title) == part:
                 continue
@@ -58,10 +70,10 @@ def _name_of(card: Card, state: dict[str, str]) -> str:
     return f"{where}{each.label}: {label}"
 
 
-def _parts(card: Card, state: dict[str, str]) -> dict[str, list[str]]:
+def _parts(card: Card, state: dict[str, str], settings: Settings) -> dict[str, list[str]]:
     """What is shown in one state, by the heading it stands under; the sentence under none."""
     try:
-        worked = work_card(card, state)
+        worked = work_card(card, state, settings)
     except BadInputs as error:
         return {"": [problem.text for problem in error.problems]}
     parts = {
@@ -78,7 +90,9 @@ def _parts(card: Card, state: dict[str, str]) -> dict[str, list[str]]:
     ]
     for table in worked.tables():
         parts[f"Table: {table.title}"] = _table(table)
-    parts["Pictures"] = [f"- {picture.title}: {picture.alt}" for picture in worked.pictures()]
+    parts["Pictures"] = [
+        f"- {picture.title}: {picture.alt} ({_mark(picture.svg)})" for picture in worked.pictures()
+    ]
     for paper in card.papers:
         parts[f"Paper: {paper.title}"] = (
             _labels(worked, paper) if isinstance(paper, Labels) else _paper(worked, paper)
@@ -89,6 +103,11 @@ def _parts(card: Card, state: dict[str, str]) -> dict[str, list[str]]:
         for title, part in parts.items()
         if part
     }
+
+
+def _mark(drawing: str) -> str:
+    """A few letters that change with any line of a drawing."""
+    return hashlib.sha256(drawing.encode()).hexdigest()[:6]
 
 
 def _number(worked: Worked, name: str) -> str:
@@ -124,6 +143,7 @@ def _labels(worked: Worked, paper: Labels) -> list[str]:
     return [
         f"- {copies} × {laid.label.width:g} × {laid.label.height:g} mm: "
         + " / ".join(line.words for line in laid.lines)
+        + f" ({_mark(str(drawn(laid)))})"
         for laid, copies in sheets.labels
     ]
 

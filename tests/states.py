@@ -1,6 +1,14 @@
-"""The states that tests look at a card in: its example, and the example with each choice made otherwise."""
+"""The states that tests look at a card in: its example, the example with each choice made otherwise, and a few in which everything is
+another's own: every number, every choice, lists of another length."""
 
-from fibercalc.core.card import CHOICE, Card, Input, Rows
+import random
+
+from fibercalc.core.card import CHOICE, COLOR, Card, Input, Rows
+from fibercalc.core.problem import BadInputs
+from fibercalc.core.work import work_card
+
+OWN = 3  # states of another's own, for each card
+TRIES = 200  # draws until so many are found that can be answered
 
 
 def fields_of(card: Card) -> list[tuple[str, Input]]:
@@ -47,3 +55,73 @@ def changed_in(card: Card, state: dict[str, str]) -> tuple[str, str]:
     return next(
         ((name, text) for name, text in state.items() if text != defaults.get(name)), ("", "")
     )
+
+
+def own_states_of(card: Card) -> list[dict[str, str]]:
+    """States that have nothing of the example, drawn by the card's name, the same in every run: usual values in any unit offered, now and
+    then rough, any choice, lists a row longer or shorter. Only those that can be answered."""
+    draw, found = random.Random(card.id), []
+    for _ in range(TRIES):
+        state = _drawn(card, draw)
+        try:
+            work_card(card, state)
+        except BadInputs:
+            continue
+        found.append(state)
+        if len(found) == OWN:
+            break
+    return found
+
+
+def _drawn(card: Card, draw: random.Random) -> dict[str, str]:
+    texts: dict[str, str] = {}
+    for item in card.inputs:
+        if isinstance(item, Rows):
+            texts |= _rows(item, draw)
+        else:
+            texts[item.name] = _one(item, item.default, draw)
+    return texts
+
+
+def _rows(item: Rows, draw: random.Random) -> dict[str, str]:
+    """A list a row longer or shorter than the example's. Its words are the example's, since others may refer to them; its shares make
+    a whole."""
+    length = len(item.default) + draw.choice((-1, 0, 0, 1))
+    length, texts = min(max(length, item.least, 1), item.most), {}
+    for number in range(1, length + 1):
+        old = item.default[(number - 1) % len(item.default)] if item.default else {}
+        for each in item.fields:
+            text = _one(each, old.get(each.name, each.default), draw)
+            if item.name in ("fibers", "blend") and each.kind == "percent":
+                text = str(100 // length + (100 % length if number == 1 else 0))
+            texts[f"{item.name}.{number}.{each.name}"] = text
+    return texts
+
+
+def _one(each: Input, old: str, draw: random.Random) -> str:
+    if each.kind == CHOICE:
+        return draw.choice(each.options).value
+    if each.kind == COLOR:
+        return draw.choice(("#7a3b2e", "#2f5d7c", "#c9a227", "#4b6b45", "#8d5a97"))
+    if not each.measured:
+        return old
+    low, high = _usual(each)
+    unit = draw.choice([unit for unit in each.choices if not (unit.inverse and low <= 0)])
+    value = low + (high - low) * draw.uniform(0.1, 0.7)
+    if each.kind == "count":
+        return str(round(value))
+    typed = unit.from_base(value)
+    rough = f" ± {abs(typed) * 0.03:.2g}" if draw.random() < 0.3 else ""
+    return f"{typed:.3g}{rough} {unit.sign}"
+
+
+def _usual(each: Input) -> tuple[float, float]:
+    """Its usual range; where none is declared, half to twice its example, or the low end of what is allowed."""
+    low, high = each.edges
+    if each.usual:
+        ends = sorted(each.base_value(text) for text in each.usual)
+        return ends[0], ends[1]
+    if each.default:
+        example = each.base_value(each.default)
+        return max(low, min(example / 2, example * 2)), min(high, max(example / 2, example * 2, 1))
+    return low, low + (high - low) / 20
