@@ -128,37 +128,6 @@ def lost_in(
     return loss / 1000 * ((start + end) / 2 - room) * minutes / 60
 
 
-def bath_program(
-    start: float,
-    stages: Sequence[tuple[float, float, float]],
-    capacity: float = 0.0,
-    net_power: float = 0.0,
-    loss: float = 0.0,
-    room: float = 20.0,
-) -> list[tuple[float, float]]:
-    """Points (minutes from the start, °C): one at the start, one at the end of each ramp and one
-    at the end of each hold.
-
-    start      °C, -10 to 105
-    stages     (°C to reach, °C a minute, minutes to hold) each, one to twelve; a hold of 0 adds
-               no point
-    capacity   kJ/K of the bath, 0 or more; 0 to leave the plate out of it
-    net_power  kW into the bath, 0 to 100; 0 to leave the plate out of it
-    loss       W for each degree above the room, 0 to 1,000
-    room       °C, -10 to 50
-    Raises OutOfRange outside these, and as ramp_time does.
-    Source: arithmetic.
-    """
-    reached = [start, *(temperature for temperature, _, _ in stages)]
-    return program_points(
-        start,
-        [
-            (temperature, ramp_time(at, temperature, rate, capacity, net_power, loss, room), hold)
-            for at, (temperature, rate, hold) in zip(reached, stages)
-        ],
-    )
-
-
 def program_points(
     start: float, stages: Sequence[tuple[float, float, float]]
 ) -> list[tuple[float, float]]:

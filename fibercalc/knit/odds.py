@@ -18,7 +18,7 @@ def smallest_enough(needed: float, parts: Parts, sure: float) -> int:
     (core.spread).
     """
     require("needed", needed, 0.0, MOST)
-    require("sure", sure, 0.0, 1.0)
+    require("sure", sure, 0.0, 1.0, above=0.0)
     low, high = 0, 1
     while parts.chance_below(high - needed) < sure and high < MOST:
         low, high = high, 2 * high

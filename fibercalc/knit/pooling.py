@@ -181,6 +181,7 @@ def judge_near(
     Raises OutOfRange outside these.
     Source: common practice (see judge).
     """
+    require("stitches", stitches, 1, MOST_STITCHES)
     require("span", span, 0.0, 200.0)
     require("step", step, 1.0, 100.0)
     ways = span // step
@@ -268,7 +269,8 @@ def fabric(
     require("change_every", change_every, 1.0, 100.0)
     require("starts", len(starts), 1.0, 10.0)
     shown = min(columns or stitches, stitches)
-    require("rows", rows, 1.0, MOST_DRAWN // shown)
+    if rows * shown > MOST_DRAWN:
+        raise OutOfRange("rows", rows, 1, MOST_DRAWN // shown, "fewer rows or columns are drawn")
     edges = list(accumulate(lengths))[:-1]
     at, found = [*starts], []
     noise = _noise()

@@ -175,7 +175,7 @@ def charge_left(
     """Charges of all ions added up at a pH, mol/L: nothing at the bath's own pH, positive below it.
     What a working shows of the balance.
 
-    ph          0 to 14
+    ph          -1 to 15
     liters      of bath, above 0
     contents    grams of each pure chemical, by its key, each 0 or more
     alkalinity  of the water, mg/L as calcium carbonate, 0 to 2,000

@@ -18,6 +18,7 @@ def held_acid(kind: str, ph: float, liters: float, alkalinity: float) -> float:
     Source: goldberg-2002, spana-help (the charge balance); a bath that holds salts of the acid
     holds more of it.
     """
+    require("ph", ph, 0.0, 14.0)
     if ph >= bath_ph(liters, NOTHING, alkalinity):
         return 0.0
     return dose_for_ph(kind, ph, liters, NOTHING, alkalinity)
@@ -32,6 +33,7 @@ def held_soda(ph: float, liters: float, alkalinity: float) -> float:
     Raises OutOfRange outside these or for a pH that soda does not reach.
     Source: goldberg-2002, spana-help (the charge balance).
     """
+    require("ph", ph, 0.0, 14.0)
     if ph <= bath_ph(liters, NOTHING, alkalinity):
         return 0.0
     return dose_for_ph("soda-ash", ph, liters, NOTHING, alkalinity)

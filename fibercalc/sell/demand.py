@@ -26,7 +26,7 @@ def critical_ratio(price: float, cost: float, left_value: float) -> float:
     """The chance of having enough that pays best:
     (price - cost) / ((price - cost) + (cost - left_value)).
 
-    price       what one brings when sold, 0 or more, above cost
+    price       what one brings when sold, more than cost
     cost        what one more costs to make, 0 or more
     left_value  what one that is left still brings, under cost
     Raises OutOfRange outside these.
@@ -120,6 +120,7 @@ def expected_left(count: float, mean: float, deviation: float, short: float | No
     Raises OutOfRange outside these.
     Source: cachon-terwiesch.
     """
+    _require_normal(count, mean, deviation)
     return count - mean + (expected_short(count, mean, deviation) if short is None else short)
 
 

@@ -40,8 +40,8 @@ def margin(price: float, cost: float) -> float:
 def margin_from_markup(percent: float) -> float:
     """Margin, % of the price, from markup, % of the cost.
 
-    percent  markup, -100 or more
-    Raises OutOfRange below it (at -100 the price is nothing).
+    percent  markup, above -100 (there the price is nothing)
+    Raises OutOfRange outside this.
     Source: arithmetic from the definitions.
     """
     require("percent", percent, above=-100.0)

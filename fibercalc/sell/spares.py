@@ -51,7 +51,7 @@ def spares_for(count: int, share: float, sure: float) -> int:
     Source: definition of the binomial distribution.
     """
     require("share", share, 0.0, 0.9)
-    require("sure", sure, 0.0, 0.9999)
+    require("sure", sure, 0.0, 0.9999, above=0.0)
     require("count", count, 0, MOST)
     return _first(lambda spare: chance_at_most(spare, count, share) >= sure, 0, count)
 
@@ -67,7 +67,7 @@ def made_for(good: int, share: float, sure: float) -> int:
     """
     require("good", good, 0, MOST / 2)
     require("share", share, 0.0, 0.45)
-    require("sure", sure, 0.0, 0.9999)
+    require("sure", sure, 0.0, 0.9999, above=0.0)
     return _first(lambda made: chance_at_most(made - good, made, share) >= sure, good, MOST)
 
 

@@ -85,6 +85,6 @@ def closest_picks(
     require("weft_diameter", weft_diameter, above=0.0)
     if left is None:
         left = left_to_bend(ends_per_inch, warp_diameter, weft_diameter)
-    require("ends_per_inch", ends_per_inch, 0.0, 1 / warp_diameter)
+    require("ends_per_inch", ends_per_inch, 0.0, 1 / warp_diameter, above=0.0)
     jammed = (warp_diameter + weft_diameter) * sqrt(1 - left**2)
     return 1 / max(jammed, weft_diameter)

@@ -107,6 +107,7 @@ def sett_in_another_weave(
     Source: Taylor 1909 (taylor-1909-firmness): ends and crossings of equal numbers of ends, in
     proportion.
     """
+    require("sett", sett, above=0.0)
     return (
         sett * maximum_sett(1.0, other_ends, other_crossings) / maximum_sett(1.0, ends, crossings)
     )

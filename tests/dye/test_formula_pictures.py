@@ -13,6 +13,7 @@ from fibercalc.dye.pictures.pot import pot_picture
 from fibercalc.dye.pictures.rinses import rinses_picture
 from fibercalc.dye.pictures.sections import sections_picture
 from fibercalc.dye.pictures.speckle import speckle_picture
+from tests.dye.programs import program as bath_program
 
 WET_SLATE = [("navy, 1 %", 248.0), ("black, 1 %", 96.0), ("brown, 1 %", 16.0)]
 LADDER = [(0, 10.0), (1, 3.6), (2, 1.3), (3, 0.45)]
@@ -23,7 +24,7 @@ def liters(volume):
 
 
 def program(stages, cool=False):
-    points = ramp.bath_program(9, stages, 40, 1.2, 4, 16)
+    points = bath_program(9, stages, 40, 1.2, 4, 16)
     after = (
         [
             (points[-1][0] + minutes, heat.cooled_to(0.006, points[-1][1], 16, minutes))
@@ -157,7 +158,7 @@ def test_the_heat_picture_says_every_clock_time():
     """In the list below it and in the words for those who do not see it."""
     picture, texts = parts("heat", "text")
     said = " ".join("".join(text.itertext()) for text in texts)
-    for minutes, _ in ramp.bath_program(9, [(60, 1, 10), (92, 0.7, 45)], 40, 1.2, 4, 16):
+    for minutes, _ in bath_program(9, [(60, 1, 10), (92, 0.7, 45)], 40, 1.2, 4, 16):
         assert (
             ramp.clock_time(570, minutes) in said and ramp.clock_time(570, minutes) in picture.alt
         )

@@ -8,6 +8,7 @@ from fibercalc.core.problem import OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.dye import heat, ramp, water
+from tests.dye.programs import program as bath_program
 
 
 @pytest.mark.parametrize("loss", [0.0, 4.0, 12.0])
@@ -75,7 +76,7 @@ def test_efficiencies_are_in_order():
 
 def test_a_program_is_ramps_and_holds_one_after_the_other():
     """From 20 to 60 at a degree a minute, ten minutes there, then to 92 at half a degree, three quarters of an hour."""
-    points = ramp.bath_program(20, [(60, 1, 10), (92, 0.5, 45)])
+    points = bath_program(20, [(60, 1, 10), (92, 0.5, 45)])
     assert points == [(0.0, 20), (40.0, 60), (50.0, 60), (114.0, 92), (159.0, 92)]
     assert [ramp.clock_time(570, minutes) for minutes, _ in points] == [
         "09:30",
@@ -95,7 +96,7 @@ def test_a_program_is_ramps_and_holds_one_after_the_other():
 )
 def test_a_plate_never_makes_a_program_shorter(stages):
     """Time runs forward, and asking for more than the plate can do takes as long as the plate needs."""
-    free, held = ramp.bath_program(9, stages), ramp.bath_program(9, stages, 40, 1.2, 3, 15)
+    free, held = bath_program(9, stages), bath_program(9, stages, 40, 1.2, 3, 15)
     assert [temperature for _, temperature in free] == [temperature for _, temperature in held]
     for points in (free, held):
         assert all(later[0] >= sooner[0] for sooner, later in zip(points, points[1:]))

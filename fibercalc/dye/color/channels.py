@@ -9,6 +9,7 @@ primaries of a screen (sRGB), than X, Y, Z and than cone responses, which overla
 """
 
 from ...core.color import D65, EPSILON, KAPPA, Color, from_lab
+from ...core.problem import require
 
 # ITU-R BT.2020 primaries with our D65 white; tests work both out again from the primaries and
 # hold them against a library.
@@ -51,9 +52,11 @@ def lab_of(red: float, green: float, blue: float) -> Three:
     red    reflectance in red, 0 to 1
     green  reflectance in green, 0 to 1
     blue   reflectance in blue, 0 to 1
-    Raises nothing.
+    Raises OutOfRange outside these.
     Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
+    for name, given in (("red", red), ("green", green), ("blue", blue)):
+        require(name, given, 0.0, 1.0)
     first, second, third = FROM_CHANNELS
     return lab_from_xyz(
         first[0] * red + first[1] * green + first[2] * blue,
@@ -93,7 +96,7 @@ def color_of(channels: Three) -> Color:
     """The Color of three reflectances.
 
     channels  reflectance in red, green and blue, 0 to 1
-    Raises nothing.
+    Raises OutOfRange outside this.
     Source: itu-bt2020 (primaries); cie-15 (CIELAB).
     """
     lightness, a, b = lab_of(*channels)

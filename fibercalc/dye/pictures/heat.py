@@ -32,7 +32,7 @@ def heat_picture(
     """Temperature against time: ramps and holds as a line, cooling dashed, each point numbered
     and listed below with its clock time.
 
-    points   (minutes from the beginning, temperature) as ramp.bath_program gives them
+    points   (minutes from the beginning, temperature) as ramp.program_points gives them
     words    what happens at each point ("into the bath", "hold ends")
     begin    minutes after midnight
     boiling  temperature at which the bath boils here

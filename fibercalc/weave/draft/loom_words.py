@@ -5,6 +5,7 @@ many picks of a color.
 from collections.abc import Mapping, Sequence
 from itertools import groupby
 
+from ...core.problem import require
 from .repeat import WARP
 from .sheds import HAND, SHED_WORDS, TAKEN, lifts_of
 
@@ -91,9 +92,10 @@ def block_words(times: int, runs: Sequence[tuple[int, int]], names: Mapping[int,
     times  so many times over, 1 or more
     runs   stripes (place in the order, picks), as piece.pick_list gives them
     names  the yarn of each place of the order; piece.HEM for the hem's
-    Raises KeyError for a place without a yarn.
+    Raises OutOfRange outside this, KeyError for a place without a yarn.
     Source: arithmetic.
     """
+    require("times", times, 1)
     said = [f"{count} {names[place]}" for place, count in runs]
     if times == 1:
         return ", ".join(said)
@@ -105,9 +107,11 @@ def sheds_in_turn(picks: int, size: int) -> str:
 
     picks  in a row, 1 or more
     size   picks of the repeat, 1 or more
-    Raises nothing.
+    Raises OutOfRange outside these.
     Source: arithmetic.
     """
+    require("picks", picks, 1)
+    require("size", size, 1)
     if picks <= size:
         return f"1 to {picks}" if picks > 1 else "1"
     times, rest = divmod(picks, size)

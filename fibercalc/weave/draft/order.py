@@ -126,7 +126,7 @@ def threads_by_stripe(runs: Sequence[tuple[int, int]], places: int) -> list[int]
     """Threads of each place of an order.
 
     runs    stripes (place, threads), as stripes gives them
-    places  how many places the order has, 1 or more
+    places  how many places the order has
     Raises OutOfRange for fewer places than the stripes have.
     Source: arithmetic.
     """
