@@ -155,7 +155,7 @@ def powder_to_extend(volume: float, strength: float, left: float, strength_left:
 def stock_error(powder: float, volume: float, scale_error: float, jug_error: float) -> float:
     """Error of a stock's strength, %, from the scale and the jug.
 
-    powder       g weighed, above 0
+    powder       g of dye in it, weighed now or before, above 0
     volume       mL made up to, above 0
     scale_error  g either way, 0 or more
     jug_error    mL either way, 0 or more

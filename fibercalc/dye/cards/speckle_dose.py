@@ -99,7 +99,9 @@ class SpeckleDose(Case):
         measure="Count a tenth of one and multiply.",
     )
 
-    dose_scatter = Between[float](PERCENT, "Standard deviation of the dose, even within its error")
+    dose_scatter = Between[float](
+        PERCENT, "Standard deviation of a dose of mix, even within its error"
+    )
 
     mix = Result[float](MASS, "Mix of each color for a skein", units=("g",), finest=(0.01,))
     each = Result[float](MASS, "Dye in it", units=("g",), finest=(0.001,))
@@ -124,7 +126,8 @@ def answer(case: SpeckleDose) -> None:
     case.share = speckle_share(case.colors * case.depth, case.ground_depth)
     case.scatter = spots_scatter(case.spots)
     if case.spots >= FEWEST:
-        case.dose_scatter = sqrt(case.after**2 / 3)
+        # What the batch's weighing is off, all of its skeins share.
+        case.dose_scatter = error_share(case.scale_error, case.mix) / sqrt(3)
         case.busier = UNLIKE(case.spots, BUSIER, case.dose_scatter)
 
 

@@ -81,7 +81,8 @@ def _extend(case: StockSolution) -> None:
         )
     case.final = case.volume
     _weigh(case, powder_to_extend(case.volume, case.wanted, case.left, case.strength_left))
-    _state_error(case, case.powder_to_weigh, case.volume)
+    if case.powder_to_weigh > 0:
+        _state_error(case, _all_dye(case), case.volume)
     if case.jar == YES:
         case.holds = (100 * case.powder_to_weigh + holding) / case.volume
 
@@ -93,6 +94,12 @@ def _weigh(case: StockSolution, grams: float) -> None:
         case.powder_to_weigh = powder_of_jar(case.plain_powder, case.old_jar, case.new_jar)
     else:
         case.powder_to_weigh = grams
+
+
+def _all_dye(case: StockSolution) -> float:
+    """All dye of an extended stock, in this jar's grams: the scale errs on a part of it."""
+    dye = powder_for_stock(case.volume, case.wanted)
+    return powder_of_jar(dye, case.old_jar, case.new_jar) if case.jar == YES else dye
 
 
 def _state_error(case: StockSolution, powder: float, volume: float) -> None:
