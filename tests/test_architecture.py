@@ -2,6 +2,7 @@
 
 import ast
 import sys
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -27,9 +28,22 @@ BUILD_ONLY = {
     "site/helper_page.py",
     "site/serve.py",
 }  # never in the browser's copy
+BROWSERS = [path for path in FILES if path.relative_to(ROOT).as_posix() not in BUILD_ONLY]
+# What each layer below and above the chapters may import.
+BELOW = {
+    "core": {"core", "sources"},
+    "sources": {"sources"},
+    "workbook": {"core", "sources", "workbook", *CHAPTERS},
+    "site": {"core", "sources", "workbook", "site", "public", "__version__"},  # no formula
+}
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
 LONGEST = 40  # lines of a function, its docstring apart
 LONGER = Path(__file__).parent / "long_functions.txt"  # those that are not there yet
+
+
+@cache
+def tree_of(path: Path) -> ast.Module:
+    return ast.parse(path.read_text("utf-8"))
 
 
 def where(path: Path) -> str:
@@ -53,7 +67,7 @@ def imports(path: Path) -> set[str]:
     """Every module a file imports when it runs, as an absolute dotted name."""
     package = ["fibercalc", *path.relative_to(ROOT).parts[:-1]]
     found = set()
-    for node in run_nodes(ast.parse(path.read_text("utf-8"))):
+    for node in run_nodes(tree_of(path)):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
         elif isinstance(node, ast.ImportFrom):
@@ -70,43 +84,36 @@ def layer(name: str) -> str:
     return parts[1] if len(parts) > 1 else "public"
 
 
-@pytest.mark.parametrize("path", FILES, ids=where)
-def test_imports_run_one_way(path):
-    own = where(path).split("/")[0].removesuffix(".py")
-    for name in imports(path):
-        if not name.startswith("fibercalc"):
-            continue
-        other = layer(name)
-        if own == "core":
-            assert other in ("core", "sources"), f"core imports {name}"
-        elif own == "sources":
-            assert other == "sources", f"sources imports {name}"
-        elif own in CHAPTERS:
-            assert other in {"core", "sources", own} | ARROWS[own], f"{own} imports {name}"
-            if other in CHAPTERS and other != own:
-                assert ".cards" not in name, f"{own} imports a card of {other}"
-        elif own == "workbook":
-            assert other in {"core", "sources", "workbook", *CHAPTERS}, f"workbook imports {name}"
-        elif own == "site":
-            assert other in {"core", "sources", "workbook", "site", "public", "__version__"}, (
-                f"site imports {name}: it knows no formula"
-            )
+def may_import(own: str, name: str) -> bool:
+    """Whether a file of a layer or chapter may import a module."""
+    other = layer(name)
+    if own in CHAPTERS:
+        foreign_card = other in CHAPTERS and other != own and ".cards" in name
+        return other in {"core", "sources", own} | ARROWS[own] and not foreign_card
+    return own not in BELOW or other in BELOW[own]
 
 
-@pytest.mark.parametrize("path", FILES, ids=where)
-def test_the_browsers_copy_needs_only_the_standard_library(path):
-    if where(path) in BUILD_ONLY:
-        return
-    for name in imports(path):
-        top = name.split(".")[0]
-        assert top == "fibercalc" or top in sys.stdlib_module_names or top in LAZY, (
-            f"{where(path)} imports {name}"
-        )
+def test_imports_run_one_way():
+    assert not [
+        f"{where(path)} imports {name}"
+        for path in FILES
+        for name in imports(path)
+        if name.startswith("fibercalc")
+        and not may_import(where(path).split("/")[0].removesuffix(".py"), name)
+    ]
 
 
-@pytest.mark.parametrize("path", FILES, ids=where)
-def test_files_say_what_they_are_for(path):
-    assert ast.get_docstring(ast.parse(path.read_text("utf-8"))), f"{where(path)} has no docstring"
+def test_the_browsers_copy_needs_only_the_standard_library():
+    assert not [
+        f"{where(path)} imports {name}"
+        for path in BROWSERS
+        for name in imports(path)
+        if name.split(".")[0] not in {"fibercalc", *sys.stdlib_module_names, *LAZY}
+    ]
+
+
+def test_files_say_what_they_are_for():
+    assert not [where(path) for path in FILES if not ast.get_docstring(tree_of(path))]
 
 
 def lines_of(function: ast.FunctionDef) -> int:
@@ -123,37 +130,36 @@ def test_functions_stay_short():
     found = {
         f"{where(path)} {node.name}"
         for path in FILES
-        for node in ast.walk(ast.parse(path.read_text("utf-8")))
+        for node in ast.walk(tree_of(path))
         if isinstance(node, ast.FunctionDef) and lines_of(node) > LONGEST
     }
     assert found == set(LONGER.read_text("utf-8").splitlines())
 
 
-@pytest.mark.parametrize(
-    "path", [path for path in FILES if where(path) not in BUILD_ONLY], ids=where
-)
-def test_nothing_prints_and_nothing_writes_markup_by_hand(path):
+def test_nothing_prints_and_nothing_writes_markup_by_hand():
     """Text for people goes through the command line; angle brackets are written in one file only."""
-    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
-        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
-            assert node.func.id != "print", where(path)
-        if isinstance(node, ast.JoinedStr) and where(path) != "core/markup.py":
-            constants = "".join(
-                part.value
-                for part in node.values
-                if isinstance(part, ast.Constant) and isinstance(part.value, str)
-            )
-            assert "</" not in constants, f"{where(path)}: markup in an f-string"
+    for path in BROWSERS:
+        for node in ast.walk(tree_of(path)):
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
+                assert node.func.id != "print", where(path)
+            if isinstance(node, ast.JoinedStr) and where(path) != "core/markup.py":
+                constants = "".join(
+                    part.value
+                    for part in node.values
+                    if isinstance(part, ast.Constant) and isinstance(part.value, str)
+                )
+                assert "</" not in constants, f"{where(path)}: markup in an f-string"
 
 
-@pytest.mark.parametrize("path", FILES, ids=where)
-def test_nothing_rests_on_what_the_browsers_bytecode_drops(path):
+def test_nothing_rests_on_what_the_browsers_bytecode_drops():
     """It is compiled without asserts and docstrings."""
-    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
-        assert not isinstance(node, ast.Assert), f"{where(path)}:{node.lineno}"
-        assert not (isinstance(node, ast.Attribute) and node.attr == "__doc__"), (
-            f"{where(path)}:{node.lineno}"
-        )
+    assert not [
+        f"{where(path)}:{node.lineno}"
+        for path in FILES
+        for node in ast.walk(tree_of(path))
+        if isinstance(node, ast.Assert)
+        or (isinstance(node, ast.Attribute) and node.attr == "__doc__")
+    ]
 
 
 def test_no_module_imports_itself_in_a_circle():
