@@ -8,7 +8,7 @@ which is what the likelihood of the normal distribution asks (Tobin; Cohen).
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import erf, erfc, exp, pi, sqrt
+from math import erf, erfc, exp, lgamma, log1p, pi, sqrt
 
 from ..core import arithmetic
 from ..core.problem import OutOfRange, require
@@ -97,17 +97,37 @@ def normal_loss(z: float) -> float:
     return exp(-z * z / 2) / sqrt(2 * pi) - z * 0.5 * erfc(z / sqrt(2))
 
 
-def expected_short(count: float, mean: float, deviation: float) -> float:
-    """How many are asked for in vain on average when count are there and demand is normal.
+def student_loss(z: float, degrees: float) -> float:
+    """What Student's t exceeds z by, on average: (degrees + z²) / (degrees - 1) x density - z x
+    share above.
+
+    z        -1e9 to 1e9
+    degrees  degrees of freedom, a whole number from 2 to 10,000: with one the average has no end
+    Raises OutOfRange outside these.
+    Source: arithmetic (the integral of t times its density, abramowitz-stegun 26.7.1).
+    """
+    require("degrees", degrees, 2, student_t.MOST_DEGREES)
+    above = 1 - student_t.share_below(z, int(degrees)) / 100
+    half = (degrees + 1) / 2
+    density = exp(lgamma(half) - lgamma(degrees / 2) - half * log1p(z * z / degrees))
+    density /= sqrt(degrees * pi)
+    return (degrees + z * z) / (degrees - 1) * density - z * above
+
+
+def expected_short(count: float, mean: float, deviation: float, degrees: float = 0) -> float:
+    """How many are asked for in vain on average when count are there and demand is normal, or
+    Student's t where its spread is a sample's own.
 
     count      0 or more
     mean       of demand, 0 or more
     deviation  its standard deviation, above 0
+    degrees    of freedom of that spread, 2 to 10,000; 0 where it is given
     Raises OutOfRange outside these.
-    Source: cachon-terwiesch.
+    Source: cachon-terwiesch; of Student's t arithmetic.
     """
     _require_normal(count, mean, deviation)
-    return deviation * normal_loss((count - mean) / deviation)
+    z = (count - mean) / deviation
+    return deviation * (student_loss(z, degrees) if degrees else normal_loss(z))
 
 
 def expected_left(count: float, mean: float, deviation: float, short: float | None = None) -> float:

@@ -47,3 +47,10 @@ def test_short_and_left_are_scipy_s_integrals(count, mean, deviation):
     )
     assert demand.expected_short(count, mean, deviation) == pytest.approx(short, abs=1e-6)
     assert demand.expected_left(count, mean, deviation) == pytest.approx(left, abs=1e-6)
+
+
+@pytest.mark.parametrize("degrees", (2, 3, 4, 9, 60))
+@pytest.mark.parametrize("z", (-1.3, 0.0, 0.6, 2.4))
+def test_what_students_t_exceeds_a_place_by_is_scipy_s_integral(z, degrees):
+    above = stats.t.expect(lambda t: t - z, args=(degrees,), lb=z)
+    assert demand.student_loss(z, degrees) == pytest.approx(above, abs=1e-6)

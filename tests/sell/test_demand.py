@@ -128,6 +128,21 @@ def test_no_count_brings_more_than_the_critical_ratio_s(middle, spread, price, c
     )
 
 
+@pytest.mark.parametrize("ratio", [0.2, 0.5, 0.8, 0.95])
+def test_where_the_spread_is_the_data_s_own_no_other_count_brings_more(ratio):
+    """Chance and averages are of one distribution, Student’s: of two, the count that pays best would not."""
+    found = demand.demand_from_sales([44, 60, 52, 68], [60, 70, 80, 75], 0.25)
+    best, price, cost = found.count_for(ratio), 20.0, 20.0 - 10.0 * ratio
+
+    def brings(count):
+        at = count, found.mean, found.whole
+        short = demand.expected_short(*at, found.degrees)
+        return demand.expected_profit(*at, price, cost, 10.0, short=short)
+
+    assert found.degrees == 3
+    assert all(brings(best) > brings(best * by) for by in (0.9, 0.97, 1.03, 1.1))
+
+
 @pytest.mark.parametrize(
     "sold, offered, spread",
     [([], [], 0.3), ([3], [2], 0.3), ([0, 0], [5, 5], 0.3), ([3], [3, 4], 0.3), ([3], [4], 3.0)],

@@ -141,6 +141,7 @@ def test_a_bill_adds_up(rows, room, shades, depth, mass, on_hand, pack):
             assert taken == whole
         else:
             assert taken * one.small >= whole
+        assert one.labels == whole  # a band for each full skein, a small label for each small one
     for colorway in dyed:
         if not any(
             one.kind == SET_CUT and any(name == colorway.name for name, _ in one.parts) and one.made

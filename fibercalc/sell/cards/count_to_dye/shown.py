@@ -16,10 +16,16 @@ def other_counts(out: Outcome[CountToDye]) -> Table:
     step = max(round(count / 8), 1)
     rows = []
     for other in range(max(count - 3 * step, 1), count + 3 * step + 1, step):
+        short = expected_short(other, demand.mean, whole, demand.degrees)
         money = expected_profit(
-            other, demand.mean, whole, out.case.price, out.case.cost, out.case.left_value
+            other,
+            demand.mean,
+            whole,
+            out.case.price,
+            out.case.cost,
+            out.case.left_value,
+            short=short,
         )
-        short = expected_short(other, demand.mean, whole)
         rows.append(
             (
                 str(other),

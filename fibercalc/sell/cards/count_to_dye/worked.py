@@ -185,7 +185,8 @@ def _find_count(case: CountToDye) -> None:
     chance_below = named("chance of demand under", case.demand.chance_enough)
     case.enough = 100 * chance_below(case.count)
     next_one = case.count, case.typical, case.whole
-    case.in_vain = ASKED_IN_VAIN(*next_one)
+    # Of the distribution that the chance is of: of another, the count that pays best would not.
+    case.in_vain = ASKED_IN_VAIN(*next_one, *((degrees,) if degrees else ()))
     case.left_over = expected_left(*next_one, short=case.in_vain)
     case.profit = expected_profit(
         *next_one, case.price, case.cost, case.left_value, short=case.in_vain

@@ -136,8 +136,7 @@ def packing_table(out: Outcome[ReleasePlan]) -> Table:
 def _packed(product: Product, shades: dict[str, int]) -> tuple[str, ...]:
     of_set = product.kind in (SET_WHOLE, SET_CUT)
     held = ", ".join(
-        f"{each * shades[name]} of {name}" if of_set else f"{each} {name}"
-        for name, each in product.parts
+        f"{each * shades[name]}{' of' if of_set else ''} {name}" for name, each in product.parts
     )
     return (
         product.name,

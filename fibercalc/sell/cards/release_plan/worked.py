@@ -267,10 +267,7 @@ def _whole(days: float) -> int:
 def _find_labels(case: ReleasePlan) -> None:
     shades = {colorway.name: int(colorway.shades) for colorway in case.colorways}
     for product in case.products:
-        many = sum(
-            each * (1 if product.kind in (SKEIN, KIT) else shades[name])
-            for name, each in product.parts
-        )
+        many = sum(each * shades[name] for name, each in product.parts)
         product.labels = product.made * many
     full = [product for product in case.products if product.kind in (SKEIN, KIT)]
     sets = [product for product in case.products if product not in full]
