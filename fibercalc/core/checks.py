@@ -4,6 +4,7 @@ in the browser and for the page.
 
 import tomllib
 from dataclasses import dataclass
+from datetime import date
 from importlib import import_module
 from pathlib import Path
 from typing import Any
@@ -19,15 +20,15 @@ KINDS = ("published", "common practice", "by hand", "regression")
 @dataclass(frozen=True)
 class Check:
     """One worked example: of (a function "yarn.count.tex_from_denier" or a card id), given,
-    expect, tolerance, and where it is from.
+    expect, tolerance, and where it is from. A word or a day is expected as it is, without one.
     """
 
     of: str
     given: dict[str, Any]
     expect: dict[str, Any]
-    tolerance: float
     kind: str
     claim: str
+    tolerance: float = 0.0
     source: str = ""
     where: str = ""
     status: str = ""
@@ -92,13 +93,19 @@ def parse_checks(text: str) -> list[Check]:
 def run_check(check: Check) -> Outcome:
     """Run one check."""
     found = _card_results(check) if check.is_card else {"": _call(check)}
-    # A tolerance is half a unit of the last printed digit; the last bits of a float must not
-    # decide.
     passed = all(
-        abs(found[name] - value) <= check.tolerance * (1 + 1e-9)
-        for name, value in check.expect.items()
+        _holds(found[name], value, check.tolerance) for name, value in check.expect.items()
     )
     return Outcome(check, {name: found[name] for name in check.expect}, passed)
+
+
+def _holds(found: Any, expected: Any, tolerance: float) -> bool:
+    """Whether a number lies within the tolerance, or a word or day is the one expected."""
+    if isinstance(expected, (str, date)):
+        return bool(found == expected)
+    # A tolerance is half a unit of the last printed digit; the last bits of a float must not
+    # decide.
+    return bool(abs(found - expected) <= tolerance * (1 + 1e-9))
 
 
 def _call(check: Check) -> Any:

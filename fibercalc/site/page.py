@@ -3,10 +3,12 @@ against.
 """
 
 import sys
+from datetime import date
 from importlib import import_module
 
 from ..core.card import Card
 from ..core.checks import Check, read_checks
+from ..core.day import write_date
 from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
 from ..core.reading import read_inputs
@@ -152,11 +154,19 @@ def checks_of(card: Card) -> list[Check]:
     return [check for check in read_checks(card.chapter) if belongs(check)]
 
 
+def _expected(value: float | str | date) -> str:
+    if isinstance(value, str):
+        return value
+    return write_date(value) if isinstance(value, date) else write_plain(value)
+
+
 def _check_row(check: Check) -> Markup:
     expected = ", ".join(
-        f"{name.replace('_', ' ')} {write_plain(value)}".strip()
+        f"{name.replace('_', ' ')} {_expected(value)}".strip()
         for name, value in check.expect.items()
     )
+    if check.tolerance:
+        expected += f" ± {write_plain(check.tolerance, digits=2)}"
     source = all_sources().get(check.source)
     parts = [KINDS[check.kind]]
     if source is not None:
@@ -169,6 +179,6 @@ def _check_row(check: Check) -> Markup:
     return tag(
         "tr",
         tag("th", check.claim, scope="row"),
-        tag("td", f"{expected} ± {write_plain(check.tolerance, digits=2)}", data_label="Expected"),
+        tag("td", expected, data_label="Expected"),
         tag("td", "; ".join(parts), data_label="Kind and source"),
     )
