@@ -207,9 +207,14 @@ def weighing_error(half_step: float, mass_used: float) -> float:
 
 
 def rows_before_weighing(
-    half_step: float, wanted_error: float, per_stitch: float, next_row: float, grow: float = 0.0
+    half_step: float,
+    wanted_error: float,
+    per_stitch: float,
+    next_row: float,
+    grow: float = 0.0,
+    used: float = 0.0,
 ) -> int:
-    """Rows to knit before a second weighing tells the grams in a stitch (or in a row) to a wanted
+    """Rows to knit before the next weighing tells the grams in a stitch (or in a row) to a wanted
     share.
 
     half_step     g, half of the scale's step, above 0
@@ -217,20 +222,16 @@ def rows_before_weighing(
     per_stitch    g in a stitch as known so far, above 0
     next_row      stitches in the next row, above 0
     grow          stitches by which each row is longer than the last, 0 to 5,000
+    used          g used already since the weighing to compare with, 0 or more
     Raises OutOfRange outside these.
     Source: arithmetic (see weighing_error).
     """
     require("half_step", half_step, above=0.0)
     require("wanted_error", wanted_error, 0.1, 100.0)
     require("per_stitch", per_stitch, above=0.0)
-    return max(
-        1,
-        whole_above(
-            rows_that_fill(
-                100 * TWO_ROUNDINGS * half_step / (wanted_error * per_stitch), next_row, grow
-            )
-        ),
-    )
+    require("used", used, 0.0)
+    lacking = max(100 * TWO_ROUNDINGS * half_step / wanted_error - used, 0.0)
+    return max(1, whole_above(rows_that_fill(lacking / per_stitch, next_row, grow)))
 
 
 def last_row(

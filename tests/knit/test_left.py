@@ -197,3 +197,20 @@ def test_rows_that_do_not_grow_are_not_called_longer():
         "longer" in note for note in work_card(find_card("enough-left"), {"grow": "0"}).notes()
     )
     assert any("longer" in note for note in work_card(find_card("enough-left"), {}).notes())
+
+
+@pytest.mark.parametrize(("row", "used"), [(15, 7.0), (15, 3.0), (40, 5.5)])
+def test_after_the_rows_it_names_the_card_asks_for_no_more(row, used):
+    """What is used already counts too: that many rows later the two weighings say enough, one row sooner they do not."""
+    card, stitches = find_card("enough-left"), left.stitches_through(row, 5, 3)
+
+    def asked_for(done):
+        left_now = 168 - used * left.stitches_through(done, 5, 3) / stitches
+        texts = {"first": "5", "grow": "3", "rows": "86", "row": str(done)}
+        texts |= {"mass_before": "168 g", "mass_now": f"{left_now:.6f} g"}
+        out = work_card(card, texts).outcome
+        return int(out.value("weigh_again")) if out.has("weigh_again") else 0
+
+    count = asked_for(row)
+    assert count >= 1 and asked_for(row + count) == 0
+    assert asked_for(row + count - 1) >= 1

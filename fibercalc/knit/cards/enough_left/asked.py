@@ -31,8 +31,8 @@ def weigh_again(out: Outcome[EnoughLeft]) -> int | None:
     if scale_error(out) <= FINE_ENOUGH:
         return None
     case = out.case
-    grow = shape_of(case)[1]
-    return rows_before_weighing(half_step(out), FINE_ENOUGH, case.each, case.next_row, grow)
+    grow, used = shape_of(case)[1], case.mass_before - case.mass_now
+    return rows_before_weighing(half_step(out), FINE_ENOUGH, case.each, case.next_row, grow, used)
 
 
 def shape_of(case: EnoughLeft) -> tuple[float, float]:
