@@ -25,6 +25,7 @@ ARROWS = {
 BUILD_ONLY = {
     "site/build.py",
     "site/helper_page.py",
+    "site/library.py",
     "site/serve.py",
 }  # never in the browser's copy
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
