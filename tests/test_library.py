@@ -108,7 +108,7 @@ def test_a_result_given_to_another_card_brings_its_range():
     split = fibercalc.yarn.skein_split(skein_length=length)
     assert split.as_json()["results"] == told["results"]
     typed = fibercalc.yarn.skein_split(skein_length=420)
-    assert split.results["small_length"].low > typed.results["small_length"].low
+    assert split.results["left"].low > typed.results["left"].low
     turns = fibercalc.yarn.reel_turns().results["turns"]
     assert turns.canonical() == f"{turns.number:.0f}"  # a whole number settled on
 
