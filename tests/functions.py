@@ -176,7 +176,7 @@ def _allowed(item: Input) -> str:
         words = allowed_text(item, Settings())
     else:
         unit, name = item.choices[0].sign, item.quantity.name
-        words = f"{name}{f' in {unit}' if unit else ''}, {allowed_text(item, Settings())}"
+        words = f"{name}{f', {unit}' if unit else ''}; {allowed_text(item, Settings())}"
     return words[0].upper() + words[1:]
 
 

@@ -1,12 +1,15 @@
 """The package as others import it: every chapter's functions, amounts at the borders, names."""
 
 import inspect
+import re
 import subprocess
 import sys
 from datetime import date
 from importlib import import_module
+from pathlib import Path
 from pkgutil import iter_modules
 
+import html5lib
 import pytest
 
 import fibercalc
@@ -14,6 +17,7 @@ from fibercalc import Amount
 from fibercalc.core.card import CHOICE, Rows
 from fibercalc.core.registry import chapter_cards, chapters
 from fibercalc.core.units import KNOWN
+from fibercalc.site.fence import library
 from tests.cards import BOOK, card_id
 from tests.functions import function_name
 
@@ -187,3 +191,57 @@ def test_a_copy_without_the_functions_has_the_formulas(monkeypatch):
     monkeypatch.setattr("importlib.util.find_spec", lambda name: name != "fibercalc.ask")
     with pytest.raises(AttributeError, match="no attribute 'skein_length'"):
         fibercalc.yarn.skein_length  # noqa: B018
+
+
+PAGE = (Path(fibercalc.__file__).parents[1] / "docs" / "pages" / "library.md").read_text("utf-8")
+
+
+def test_the_page_of_the_library_has_each_chapter():
+    assert re.findall(
+        r"^## (\w+) \{ data-search-exclude \}\n\n```library\n(\w+)\n```$", PAGE, re.M
+    ) == [(chapter.capitalize(), chapter) for chapter in chapters()]
+
+
+@pytest.mark.parametrize("chapter", chapters())
+def test_the_page_tells_each_function_whole(chapter):
+    """Each input, field and result by its name, as often as the docstring has it, and the question as the way to the card."""
+    parser = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False)
+    page = parser.parseFragment(library(chapter))
+    sections = page.findall(".//section")
+    cards = chapter_cards(chapter)
+    assert [each.find("h3/code").text for each in sections] == [
+        f"{chapter}.{function_name(card)}" for card in cards
+    ]
+    for section, card in zip(sections, cards, strict=True):
+        link = section.find("p/a")
+        assert (link.text, link.get("href")) == (card.question, f"../{chapter}/{card.id}/")
+        lists = [item for item in card.inputs if isinstance(item, Rows)]
+        told = [code.text for code in section.findall(".//dt/code")]
+        assert sorted(told) == sorted(
+            [
+                *(item.name for item in card.inputs),
+                *(each.name for item in lists for each in item.fields),
+                *(result.name for result in card.results),
+            ]
+        )
+        assert len(section.findall(".//li")) == len(card.sources)
+        signature = "".join(section.find(".//pre").itertext())
+        assert signature.count("class ") == len(lists) and signature.endswith(") -> Answer:")
+
+
+def test_what_the_page_shows_of_python_is_so():
+    """Each line with a comment gives, or prints, what the comment says."""
+    (code,) = re.findall(r"^```python\n(.*?)^```", PAGE, re.DOTALL | re.MULTILINE)
+    names: dict = {}
+    exec(code, names)
+    said = re.findall(r"^(.+?)  # (.+)$", code, re.MULTILINE)
+    assert len(said) == 3
+    for line, told in said:
+        value = eval(line.removeprefix("print"), names)
+        assert str(value).replace("\u00a0", " ") == told
+
+
+def test_the_page_names_formulas_that_are_there():
+    for name in re.findall(r"`(fibercalc\.\w+\.\w+\.\w+)`", PAGE):
+        module, _, function = name.rpartition(".")
+        assert callable(getattr(import_module(module), function))

@@ -95,7 +95,7 @@ def dye_recipe(
 
     Args:
         skeins: Skeins in the lot. A whole number from 1 to 500; example 4.
-        skein_mass: A skein weighs. Weight in g, 0.5 g to 5 kg; example 100 g.
+        skein_mass: A skein weighs. Weight, g; 0.5 g to 5 kg; example 100 g.
         damp: Correct for damp? One of no (No, weighed as usual), yes (Yes, by regain); example
             no.
         regain_now: Regain when weighed. 0 % to 60 %; example 15.5 %. Asked where damp is yes.
@@ -113,25 +113,25 @@ def dye_recipe(
         dyes: Dyes, 1 to 8 rows.
             - name: Name. Text, up to 40 characters of text; example navy.
             - depth: Depth. 0 % to 12 %; example 0.62 %.
-            - strength: Strength of its stock. Strength in g/100 mL, 0.005 g/100 mL to 20 g/100
-              mL; example 1 g/100 mL.
-        liquor_ratio: Bath for each gram of yarn, mL. Number, 2 to 120; example 20.
-        fill: Pot filled to at most. Volume in L, 0.1 L to 500 L; example 9 L.
+            - strength: Strength of its stock. Strength, g/100 mL; 0.005 g/100 mL to 20 g/100 mL;
+              example 1 g/100 mL.
+        liquor_ratio: Bath for each gram of yarn, mL. Number; 2 to 120; example 20.
+        fill: Pot filled to at most. Volume, L; 0.1 L to 500 L; example 9 L.
         pick_up: Water that the soaked yarn brings. 0 % to 600 %; example 150 %.
         acid: Acid or alkali. One of citric (Citric acid, crystals), liquid (Vinegar or acetic
             acid, liquid), soda-ash (No acid: soda ash, for reactive dye), none (None in this
             recipe); example citric.
         acid_share: Acid, percent of the yarn. 0 % to 20 %; example 1 %. Asked where acid is
             citric or liquid.
-        acid_strength: Strength of the liquid. Strength in g/100 mL, 1 g/100 mL to 12 g/100 mL;
+        acid_strength: Strength of the liquid. Strength, g/100 mL; 1 g/100 mL to 12 g/100 mL;
             example 5 g/100 mL. Asked where acid is liquid.
         salt_share: Glauber’s salt, percent of the yarn. 0 % to 100 %. None leaves it open.
-        syringe: Syringe or cylinder holds. Volume in mL, 0.5 mL to 2 L; example 60 mL.
-        syringe_error: It is good to. Volume in mL, 0.01 mL to 50 mL; example 1 mL.
+        syringe: Syringe or cylinder holds. Volume, mL; 0.5 mL to 2 L; example 60 mL.
+        syringe_error: It is good to. Volume, mL; 0.01 mL to 50 mL; example 1 mL.
         lots: Lots of this in the run. A whole number from 1 to 200; example 1.
-        soda: Soda ash in the bath. Strength in g/L, 0.5 g/L to 40 g/L; example 10 g/L. Asked
-            where acid is soda-ash.
-        salt_liter: Salt in the bath, for plant fiber. Strength in g/L, 0 g/L to 120 g/L. None
+        soda: Soda ash in the bath. Strength, g/L; 0.5 g/L to 40 g/L; example 10 g/L. Asked where
+            acid is soda-ash.
+        salt_liter: Salt in the bath, for plant fiber. Strength, g/L; 0 g/L to 120 g/L. None
             leaves it open.
 
     Returns:
@@ -197,28 +197,28 @@ def stock_solution(
     Args:
         do: What to do. One of make (Make it from powder), use-up (Use up an odd amount of
             powder), dilute (Thin a stronger stock), extend (Extend what is left); example make.
-        wanted: Strength wanted. Strength in g/100 mL, 0.001 g/100 mL to 20 g/100 mL; example 1
+        wanted: Strength wanted. Strength, g/100 mL; 0.001 g/100 mL to 20 g/100 mL; example 1
             g/100 mL.
-        volume: Final volume. Volume in mL, 5 mL to 50 L; example 500 mL. Asked where do is make
-            or dilute or extend.
-        powder: Powder you have. Weight in g, 0.01 g to 2 kg; example 3.7 g. Asked where do is
+        volume: Final volume. Volume, mL; 5 mL to 50 L; example 500 mL. Asked where do is make or
+            dilute or extend.
+        powder: Powder you have. Weight, g; 0.01 g to 2 kg; example 3.7 g. Asked where do is
             use-up.
-        have: Strength of the strong stock. Strength in g/100 mL, 0.001 g/100 mL to 20 g/100 mL;
+        have: Strength of the strong stock. Strength, g/100 mL; 0.001 g/100 mL to 20 g/100 mL;
             example 5 g/100 mL. Asked where do is dilute.
-        left: Stock left. Volume in mL, 0 mL to 50 L; example 120 mL. Asked where do is extend.
-        strength_left: Strength of what is left. Strength in g/100 mL, 0.001 g/100 mL to 20 g/100
+        left: Stock left. Volume, mL; 0 mL to 50 L; example 120 mL. Asked where do is extend.
+        strength_left: Strength of what is left. Strength, g/100 mL; 0.001 g/100 mL to 20 g/100
             mL; example 1 g/100 mL. Asked where do is extend.
         jar: Does this jar differ in strength from the one your recipes are from? One of no (No,
             or not known), yes; example no. Asked where do is make or use-up or extend.
-        old_jar: The old jar’s strength. Number, 10 to 400; example 100. Asked where jar is yes
+        old_jar: The old jar’s strength. Number; 10 to 400; example 100. Asked where jar is yes
             and do is make or use-up or extend.
-        new_jar: This jar’s strength. Number, 10 to 400; example 125. Asked where jar is yes and
+        new_jar: This jar’s strength. Number; 10 to 400; example 125. Asked where jar is yes and
             do is make or use-up or extend.
-        scale_error: The scale is good to. Weight in g, 0.0005 g to 5 g; example 0.02 g.
-        jug_error: The jug or flask is good to. Volume in mL, 0.1 mL to 500 mL; example 5 mL.
+        scale_error: The scale is good to. Weight, g; 0.0005 g to 5 g; example 0.02 g.
+        jug_error: The jug or flask is good to. Volume, mL; 0.1 mL to 500 mL; example 5 mL.
         kind: Kind of dye. One of acid (Acid or metal-complex dye), direct (Direct dye), reactive
             (Reactive dye); example acid.
-        weeks: Weeks it will stand. Number, 0 to 104; example 8.
+        weeks: Weeks it will stand. Number; 0 to 104; example 8.
         name: Name on the bottle. Text, up to 40 characters of text; example navy.
         lot: Lot of the jar. Text, up to 24 characters of text. None leaves it open.
         made: Made on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-01-11.
@@ -286,14 +286,14 @@ def shade_steps(
         way: With several dyes. One of straight (All of them from first to last), through (From
             one dye to the next, each at its last depth); example straight.
         count: Skeins. A whole number from 2 to 60; example 12.
-        fiber: Yarn of each shade. Weight in g, 1 g to 50 kg; example 501 g.
+        fiber: Yarn of each shade. Weight, g; 1 g to 50 kg; example 501 g.
         dose_by: Dosed as. One of powder (Powder, on the scale), stock (Stock, by syringe);
             example powder.
-        scale_step: The scale shows steps of. Weight in g, 0.0001 g to 1 g; example 0.01 g. Asked
+        scale_step: The scale shows steps of. Weight, g; 0.0001 g to 1 g; example 0.01 g. Asked
             where dose_by is powder.
-        strength: Strength of the stock. Strength in g/100 mL, 0.005 g/100 mL to 20 g/100 mL;
+        strength: Strength of the stock. Strength, g/100 mL; 0.005 g/100 mL to 20 g/100 mL;
             example 1 g/100 mL. Asked where dose_by is stock.
-        syringe_step: The syringe is read to. Volume in mL, 0.01 mL to 50 mL; example 1 mL. Asked
+        syringe_step: The syringe is read to. Volume, mL; 0.01 mL to 50 mL; example 1 mL. Asked
             where dose_by is stock.
         seen: How the colors were seen. One of instrument (Read by a color instrument, mean of
             three places on wound yarn), together (Both skeins in one photo beside a gray card),
@@ -367,21 +367,21 @@ def bath_acid(
     Args:
         do: What you want. One of amount (The pH that an amount gives), target (The amount for a
             pH), swap (Another acid for the same pH); example amount.
-        liters: Bath. Volume in L, 50 mL to 1000 L; example 8 L.
+        liters: Bath. Volume, L; 50 mL to 1000 L; example 8 L.
         water: Water. One of soft, middling (In between), hard (Hard: kettles fur up), pure (Rain
             or distilled), known (Its alkalinity is known); example soft.
-        alkalinity: Alkalinity, mg/L as calcium carbonate. Number, 0 to 1000; example 40. Asked
+        alkalinity: Alkalinity, mg/L as calcium carbonate. Number; 0 to 1000; example 40. Asked
             where water is known.
         chemical: Acid or alkali. One of citric (Citric acid, anhydrous), citric-monohydrate
             (Citric acid, monohydrate), acetic (Acetic acid), formic (Formic acid), ammonia,
             soda-ash (Soda ash (sodium carbonate, anhydrous)), washing-soda (Washing soda crystals
             (sodium carbonate, decahydrate)), bicarbonate (Baking soda (sodium bicarbonate));
             example citric.
-        grams: How much, pure. Weight in g, 0 g to 20 kg; example 4 g. Asked where do is amount or
+        grams: How much, pure. Weight, g; 0 g to 20 kg; example 4 g. Asked where do is amount or
             swap.
         strength: Strength of the liquid, by weight. 1 % to 90 %; example 5 %. Asked where
             chemical is acetic or formic or ammonia.
-        target: pH wanted. Number, 1 to 13; example 4. Asked where do is target.
+        target: pH wanted. Number; 1 to 13; example 4. Asked where do is target.
         other: Instead of it. One of citric (Citric acid, anhydrous), citric-monohydrate (Citric
             acid, monohydrate), acetic (Acetic acid), formic (Formic acid), ammonia, soda-ash
             (Soda ash (sodium carbonate, anhydrous)), washing-soda (Washing soda crystals (sodium
@@ -389,7 +389,7 @@ def bath_acid(
             acetic. Asked where do is swap.
         other_strength: Strength of that liquid, by weight. 1 % to 90 %; example 5 %. Asked where
             do is swap and other is acetic or formic or ammonia.
-        strip: What a pH strip says. Number, 0 to 14. None leaves it open.
+        strip: What a pH strip says. Number; 0 to 14. None leaves it open.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -447,37 +447,37 @@ def bath_heat(
     """When will it be hot, and when can I lift it out?
 
     Args:
-        bath: Bath. Volume in L, 0.1 L to 500 L; example 9 L.
-        fiber_mass: Yarn in it, dry. Weight in g, 0 g to 50 kg; example 400 g.
+        bath: Bath. Volume, L; 0.1 L to 500 L; example 9 L.
+        fiber_mass: Yarn in it, dry. Weight, g; 0 g to 50 kg; example 400 g.
         fiber: Mostly. One of wool (Wool, hair or silk (as wool)), cotton (Cotton or flax (as
             cotton)), nylon; example wool.
-        pot_mass: The pot weighs, empty. Weight in kg, 0 g to 60 kg; example 2 kg.
+        pot_mass: The pot weighs, empty. Weight, kg; 0 g to 60 kg; example 2 kg.
         pot: Pot. One of stainless (Stainless steel pot), aluminum (Aluminum pot), enamel
             (Enameled steel pot); example stainless.
-        start: Bath now. Temperature in °C, 1 °C to 99 °C; example 9 °C.
-        top: Heat to. Temperature in °C, 20 °C to 100 °C; example 92 °C.
-        hold: Hold. Time in min, 0 min to 24 h; example 45 min.
-        rate: No faster than, °C a minute. Number, 0.1 to 20; example 2.
-        room: Room. Temperature in °C, -10 °C to 50 °C; example 11 °C.
-        power: Plate or burner. Power in kW, 0.1 kW to 50 kW; example 2 kW.
+        start: Bath now. Temperature, °C; 1 °C to 99 °C; example 9 °C.
+        top: Heat to. Temperature, °C; 20 °C to 100 °C; example 92 °C.
+        hold: Hold. Time, min; 0 min to 24 h; example 45 min.
+        rate: No faster than, °C a minute. Number; 0.1 to 20; example 2.
+        room: Room. Temperature, °C; -10 °C to 50 °C; example 11 °C.
+        power: Plate or burner. Power, kW; 0.1 kW to 50 kW; example 2 kW.
         heater: Kind of heater. One of immersed (Immersed element (urn, kettle)), induction
             (Induction plate), ring (Electric ring or plate), gas (Gas burner); example ring.
         efficiency: Share of it that reaches the bath. 5 % to 100 %; example 60 %. None leaves it
             open.
         lid: Lid. One of lid (Lid on), open (Lid off); example lid.
-        altitude: Height above the sea. Length in m, -400 m to 5000 m; example 900 m.
+        altitude: Height above the sea. Length, m; -400 m to 5000 m; example 900 m.
         begin: You begin at. Text, up to 5 characters of text; example 9:00.
         price: A kilowatt-hour costs. Money, 0 to 10; example 0.30. None leaves it open.
         cooled: Two readings of it cooling? One of no, yes; example no.
-        first: First reading. Temperature in °C, 10 °C to 100 °C; example 85 °C. Asked where
+        first: First reading. Temperature, °C; 10 °C to 100 °C; example 85 °C. Asked where cooled
+            is yes.
+        second: Second reading. Temperature, °C; 5 °C to 100 °C; example 70 °C. Asked where cooled
+            is yes.
+        between: Minutes between them. Time, min; 1 min to 24 h; example 45 min. Asked where
             cooled is yes.
-        second: Second reading. Temperature in °C, 5 °C to 100 °C; example 70 °C. Asked where
-            cooled is yes.
-        between: Minutes between them. Time in min, 1 min to 24 h; example 45 min. Asked where
-            cooled is yes.
-        touch: Cool enough at. Temperature in °C, 10 °C to 60 °C; example 40 °C.
-        pause_at: Wait on the way at. Temperature in °C, 15 °C to 99 °C. None leaves it open.
-        pause: Wait there for. Time in min, 0 min to 12 h; example 15 min.
+        touch: Cool enough at. Temperature, °C; 10 °C to 60 °C; example 40 °C.
+        pause_at: Wait on the way at. Temperature, °C; 15 °C to 99 °C. None leaves it open.
+        pause: Wait there for. Time, min; 0 min to 12 h; example 15 min.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -537,15 +537,15 @@ def paint_plan(
     """How much liquor for each painted section?
 
     Args:
-        skein_mass: A skein weighs, dry. Weight in g, 1 g to 2 kg; example 100 g.
+        skein_mass: A skein weighs, dry. Weight, g; 1 g to 2 kg; example 100 g.
         full: Wet through it holds, percent of dry. 10 % to 1000 %; example 250 %.
         damp: Before painting it holds. 0 % to 900 %; example 80 %.
         sections: Sections, 1 to 12 rows.
             - name: Name. Text, up to 20 characters of text; example slate.
-            - share: Share. Number, 0.5 to 1000; example 50.
+            - share: Share. Number; 0.5 to 1000; example 50.
             - depth: Depth. 0 % to 8 %; example 0.9 %.
-        stock: Strength of the stocks. Strength in g/100 mL, 0.005 g/100 mL to 20 g/100 mL;
-            example 2 g/100 mL.
+        stock: Strength of the stocks. Strength, g/100 mL; 0.005 g/100 mL to 20 g/100 mL; example
+            2 g/100 mL.
         skeins: Skeins. A whole number from 1 to 200; example 4.
         at_once: Skeins in the steamer at once. A whole number from 1 to 100; example 4.
         fiber: Fiber and dye. One of wool (Acid dye on wool and other hair), superwash-wool (Acid
@@ -594,10 +594,10 @@ def base_test(
             - name: Name. Text, up to 20 characters of text; example navy.
             - usual: Depth on the usual base. 0.01 % to 12 %; example 0.62 %.
             - new: Depth on this base that matches it. 0.01 % to 12 %; example 0.70 %.
-        length_before: Length before. Length in m, 0.5 m to 2000 m; example 21 m.
-        length_after: Length after dyeing. Length in m, 0.1 m to 2000 m; example 20.4 m.
-        mass_before: Weight before. Weight in g, 0.5 g to 1 kg; example 5.00 g.
-        mass_after: Weight after. Weight in g, 0.1 g to 1 kg; example 4.92 g.
+        length_before: Length before. Length, m; 0.5 m to 2000 m; example 21 m.
+        length_after: Length after dyeing. Length, m; 0.1 m to 2000 m; example 20.4 m.
+        mass_before: Weight before. Weight, g; 0.5 g to 1 kg; example 5.00 g.
+        mass_after: Weight after. Weight, g; 0.1 g to 1 kg; example 4.92 g.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -633,15 +633,15 @@ def speckle_dose(
     """How do I dose dry speckles evenly?
 
     Args:
-        skein_mass: A skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
+        skein_mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
         depth: Each color, percent of the skein. 0.001 % to 2 %; example 0.06 %.
         colors: Colors. A whole number from 1 to 12; example 3.
         ground_depth: Ground under it, percent. 0 % to 12 %; example 0.9 %.
-        one_in: One part of dye in how many of mix. Number, 2 to 200; example 20.
+        one_in: One part of dye in how many of mix. Number; 2 to 200; example 20.
         skeins: Skeins in the run. A whole number from 1 to 500; example 4.
         lost: Lost on the way. 0 % to 90 %; example 10 %.
-        scale_error: The scale is good to. Weight in g, 0.0005 g to 2 g; example 0.02 g.
-        spots: Spots to be seen on a skein. Number, 1 to 5000; example 120.
+        scale_error: The scale is good to. Weight, g; 0.0005 g to 2 g; example 0.02 g.
+        spots: Spots to be seen on a skein. Number; 1 to 5000; example 120.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -703,7 +703,7 @@ def lot_repeat(
               #27406a.
             - percent: Depth of that sample. 0.05 % to 12 %; example 2 %.
             - depth: Depth used. 0 % to 12 %; example 0.62 %.
-        fiber: Yarn of the next lot. Weight in g, 1 g to 50 kg; example 400 g.
+        fiber: Yarn of the next lot. Weight, g; 1 g to 50 kg; example 400 g.
         only_add: Does the new lot itself go back into the pot? One of no (No, the next lot is
             changed), yes (Yes, dye can only be added); example no.
         gray: The gray card in that photo. A color such as #6b7f8f or lab(52 -3 -9). None leaves
@@ -761,16 +761,16 @@ def bleed_check(
     """Why does color come off, and how many rinses still?
 
     Args:
-        jar: The cooled bath matches jar. Number, 0 to 12; example 4.
-        mass: Yarn in it, dry. Weight in g, 0.5 g to 50 kg; example 400 g.
+        jar: The cooled bath matches jar. Number; 0 to 12; example 4.
+        mass: Yarn in it, dry. Weight, g; 0.5 g to 50 kg; example 400 g.
         depth: Depth of shade, all dyes. 0.001 % to 20 %; example 0.9 %.
         rinsed: Did you compare the rinses with the jars? One of yes, no; example yes.
         rinses: Rinses so far, 1 to 10 rows. Asked where rinsed is yes.
-            - jar: Jar. Number, 0 to 16; example 5.
+            - jar: Jar. Number; 0 to 16; example 5.
         wanted: Pale enough at, percent of the first bath. 0.005 % to 20 %; example 0.2 %. Asked
             where rinsed is yes.
-        held: Water the squeezed yarn holds. Volume in mL, 1 mL to 100 L; example 600 mL.
-        rinse: Clean water of one rinse. Volume in L, 0.05 L to 500 L; example 6 L.
+        held: Water the squeezed yarn holds. Volume, mL; 1 mL to 100 L; example 600 mL.
+        rinse: Clean water of one rinse. Volume, L; 0.05 L to 500 L; example 6 L.
         bath_colored: Is the cooled bath still clearly colored? One of not known, yes, no; example
             yes.
         rinses_fall: Is each rinse clearly paler than the one before? One of not known, yes, no;
@@ -832,20 +832,20 @@ def drying(
     """When is it dry enough to weigh and label?
 
     Args:
-        dry_mass: It weighed, dry. Weight in g, 1 g to 50 kg; example 400 g.
+        dry_mass: It weighed, dry. Weight, g; 1 g to 50 kg; example 400 g.
         dry_regain: Regain then. 0 % to 40 %; example 13 %.
-        wet_mass: It weighs, wet. Weight in g, 1 g to 100 kg; example 760 g.
-        temperature: Room. Temperature in °C, 2 °C to 45 °C; example 11 °C.
+        wet_mass: It weighs, wet. Weight, g; 1 g to 100 kg; example 760 g.
+        temperature: Room. Temperature, °C; 2 °C to 45 °C; example 11 °C.
         humidity: Humidity of the room. 5 % to 98 %; example 78 %.
         rest: Regain at rest in that room. 0 % to 40 %; example 15.5 %.
         fan: A fan on it? One of no, yes; example no.
         weighed: Weighed again since? One of no, yes; example no.
-        weighed_mass: It weighed then. Weight in g, 1 g to 100 kg; example 620 g. Asked where
+        weighed_mass: It weighed then. Weight, g; 1 g to 100 kg; example 620 g. Asked where
             weighed is yes.
-        after: after. Time in h, 10 min to 20 day; example 8 h. Asked where weighed is yes.
+        after: after. Time, h; 10 min to 20 day; example 8 h. Asked where weighed is yes.
         skeins: Skeins in all. A whole number from 1 to 2000; example 24.
-        rail: Rail. Length in m, 0.1 m to 200 m; example 3 m.
-        each: One skein takes. Length in cm, 2 cm to 1 m; example 12 cm.
+        rail: Rail. Length, m; 0.1 m to 200 m; example 3 m.
+        each: One skein takes. Length, cm; 2 cm to 1 m; example 12 cm.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -912,22 +912,22 @@ def pots(
         recipes: Recipes, 1 to 40 rows.
             - name: Name. Text, up to 40 characters of text; example A.
             - skeins: Skeins. A whole number from 1 to 400; example 36.
-        skein_mass: A skein weighs. Weight in g, 1 g to 5 kg; example 100 g.
-        liquor_ratio: Bath for each gram of yarn, mL. Number, 2 to 120; example 20.
+        skein_mass: A skein weighs. Weight, g; 1 g to 5 kg; example 100 g.
+        liquor_ratio: Bath for each gram of yarn, mL. Number; 2 to 120; example 20.
         pots: Pots, 1 to 8 rows.
-            - fill: Filled to at most. Volume in L, 0.1 L to 500 L; example 9 L.
+            - fill: Filled to at most. Volume, L; 0.1 L to 500 L; example 9 L.
         burners: Plates or burners. A whole number from 1 to 8; example 2.
         hands: People. A whole number from 1 to 6; example 1.
         steps: Steps of a load, in order, 1 to 12 rows.
             - name: Name. Text, up to 14 characters of text; example wet out.
-            - minutes: Takes. Time in min, 0 min to 48 h; example 30 min.
+            - minutes: Takes. Time, min; 0 min to 48 h; example 30 min.
             - needs: and needs. One of nothing, pot (the pot), pot-hands (the pot and hands),
               burner (the pot on a burner), burner-hands (the pot on a burner, and hands), hands;
               example nothing.
-        day: Working hours of a day. Time in h, 1 h to 24 h; example 8 h.
+        day: Working hours of a day. Time, h; 1 h to 24 h; example 8 h.
         opens: The day begins at. Text, up to 5 characters of text; example 8:00.
         rail: Skeins that hang on the rail. A whole number from 1 to 2000; example 48.
-        drying: They dry in. Time in h, 0 h to 160 h; example 40 h.
+        drying: They dry in. Time, h; 0 h to 160 h; example 40 h.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:

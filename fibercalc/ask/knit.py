@@ -150,62 +150,61 @@ def yarn_needed(
             4X), woman-5x (Woman, 5X), man-s (Man, S), man-m (Man, M), man-l (Man, L), man-xl
             (Man, XL), man-xxl (Man, XXL); example woman-m. Asked where make is sweater and
             size_by is table.
-        ease: Ease: wider than the body by. Length in cm, -15 cm to 40 cm; example 10 cm. Asked
+        ease: Ease: wider than the body by. Length, cm; -15 cm to 40 cm; example 10 cm. Asked
             where make is sweater and size_by is table.
         construction: How it is made. One of raglan, round (Round yoke), drop (Drop shoulder);
             example raglan. Asked where make is sweater.
-        chest: Around the chest, finished. Length in cm, 1 cm to 300 cm; example 104 cm. Asked
-            where make is sweater and size_by is own.
-        body: Body, hem to underarm. Length in cm, 1 cm to 150 cm; example 39 cm. Asked where make
-            is sweater and size_by is own.
-        sleeve: Sleeve, cuff to underarm. Length in cm, 1 cm to 100 cm; example 45 cm. Asked where
+        chest: Around the chest, finished. Length, cm; 1 cm to 300 cm; example 104 cm. Asked where
             make is sweater and size_by is own.
-        upper_arm: Sleeve, around the top. Length in cm, 1 cm to 120 cm; example 34 cm. Asked
-            where make is sweater and size_by is own.
-        wrist: Around the cuff. Length in cm, 1 cm to 80 cm; example 19 cm. Asked where make is
+        body: Body, hem to underarm. Length, cm; 1 cm to 150 cm; example 39 cm. Asked where make
+            is sweater and size_by is own.
+        sleeve: Sleeve, cuff to underarm. Length, cm; 1 cm to 100 cm; example 45 cm. Asked where
+            make is sweater and size_by is own.
+        upper_arm: Sleeve, around the top. Length, cm; 1 cm to 120 cm; example 34 cm. Asked where
+            make is sweater and size_by is own.
+        wrist: Around the cuff. Length, cm; 1 cm to 80 cm; example 19 cm. Asked where make is
             sweater and size_by is own.
-        yoke: Yoke or armhole, depth. Length in cm, 1 cm to 60 cm; example 20 cm. Asked where make
+        yoke: Yoke or armhole, depth. Length, cm; 1 cm to 60 cm; example 20 cm. Asked where make
             is sweater and size_by is own.
-        neck: Around the neck opening. Length in cm, 1 cm to 150 cm; example 44 cm. Asked where
-            make is sweater and size_by is own.
-        band: Neckband, depth. Length in cm, 0.5 cm to 60 cm; example 2.5 cm. Asked where make is
+        neck: Around the neck opening. Length, cm; 1 cm to 150 cm; example 44 cm. Asked where make
+            is sweater and size_by is own.
+        band: Neckband, depth. Length, cm; 0.5 cm to 60 cm; example 2.5 cm. Asked where make is
             sweater and size_by is own.
         head_size: Head. One of premature (Premature baby, about 33 weeks), newborn (Newborn
             baby), baby (Baby, 12 months), toddler (Toddler, 24 months), child (Child, 36 months),
             woman, man; example woman. Asked where make is hat and size_by is table.
-        head: Around the head. Length in cm, 15 cm to 90 cm; example 56 cm. Asked where make is
-            hat and size_by is own.
+        head: Around the head. Length, cm; 15 cm to 90 cm; example 56 cm. Asked where make is hat
+            and size_by is own.
         hat_ease: Smaller than the head by. -30 % to 30 %; example 8 %. Asked where make is hat.
-        hat_height: Height, edge to top. Length in cm, 1 cm to 60 cm; example 22 cm. Asked where
+        hat_height: Height, edge to top. Length, cm; 1 cm to 60 cm; example 22 cm. Asked where
             make is hat.
-        turn_up: Turned up at the edge. Length in cm, 0 cm to 30 cm; example 0 cm. Asked where
-            make is hat.
-        hand: Around the mitten at the hand. Length in cm, 5 cm to 60 cm; example 21 cm. Asked
+        turn_up: Turned up at the edge. Length, cm; 0 cm to 30 cm; example 0 cm. Asked where make
+            is hat.
+        hand: Around the mitten at the hand. Length, cm; 5 cm to 60 cm; example 21 cm. Asked where
+            make is mittens.
+        hand_length: Hand, wrist to fingertips. Length, cm; 4 cm to 50 cm; example 19 cm. Asked
             where make is mittens.
-        hand_length: Hand, wrist to fingertips. Length in cm, 4 cm to 50 cm; example 19 cm. Asked
-            where make is mittens.
-        cuff: Cuff, length. Length in cm, 0 cm to 60 cm; example 8 cm. Asked where make is
-            mittens.
-        foot_length: Foot, heel to toe. Length in cm, 6 cm to 45 cm; example 25 cm. Asked where
-            make is socks.
-        foot_girth: Around the foot. Length in cm, 6 cm to 45 cm; example 23 cm. Asked where make
+        cuff: Cuff, length. Length, cm; 0 cm to 60 cm; example 8 cm. Asked where make is mittens.
+        foot_length: Foot, heel to toe. Length, cm; 6 cm to 45 cm; example 25 cm. Asked where make
             is socks.
-        leg: Leg, top to heel. Length in cm, 0 cm to 80 cm; example 18 cm. Asked where make is
+        foot_girth: Around the foot. Length, cm; 6 cm to 45 cm; example 23 cm. Asked where make is
+            socks.
+        leg: Leg, top to heel. Length, cm; 0 cm to 80 cm; example 18 cm. Asked where make is
             socks.
         sock_ease: Smaller than the foot by. -20 % to 30 %; example 10 %. Asked where make is
             socks.
-        around: Around. Length in cm, 1 cm to 400 cm; example 60 cm. Asked where make is cowl.
-        height: Height. Length in cm, 1 cm to 300 cm; example 25 cm. Asked where make is cowl.
-        width: Width. Length in cm, 1 cm to 400 cm; example 30 cm. Asked where make is scarf or
+        around: Around. Length, cm; 1 cm to 400 cm; example 60 cm. Asked where make is cowl.
+        height: Height. Length, cm; 1 cm to 300 cm; example 25 cm. Asked where make is cowl.
+        width: Width. Length, cm; 1 cm to 400 cm; example 30 cm. Asked where make is scarf or
             blanket.
-        length: Length. Length in cm, 1 cm to 1000 cm; example 180 cm. Asked where make is scarf
-            or blanket.
+        length: Length. Length, cm; 1 cm to 1000 cm; example 180 cm. Asked where make is scarf or
+            blanket.
         shape: Shape. One of top (Triangle from the top center), corner (Triangle from one
             corner), wing (Wing: a long, lopsided triangle), crescent, half-circle (Half circle),
             circle; example top. Asked where make is shawl.
-        span: Wingspan, or across. Length in cm, 1 cm to 400 cm; example 160 cm. Asked where make
-            is shawl.
-        depth: Depth. Length in cm, 1 cm to 300 cm; example 70 cm. Asked where make is shawl and
+        span: Wingspan, or across. Length, cm; 1 cm to 400 cm; example 160 cm. Asked where make is
+            shawl.
+        depth: Depth. Length, cm; 1 cm to 300 cm; example 70 cm. Asked where make is shawl and
             shape is top or corner or wing or crescent.
         structure: Stitch. One of plain (Stocking stitch (plain)), garter (Garter stitch), rib-1x1
             (Rib 1x1), rib-2x2 (Rib 2x2), cables (Cables on a purl ground), lace (Lace, blocked
@@ -213,33 +212,33 @@ def yarn_needed(
             brioche, single-crochet (Single crochet (UK: double crochet)), half-double-crochet
             (Half double crochet (UK: half treble)), double-crochet (Double crochet (UK: treble));
             example plain. Asked where known is yarn or gauge or swatch.
-        stitches: Stitches. Count per length in per 10 cm, 2 per 10 cm to 200 per 10 cm; example
-            20 per 10 cm. Asked where known is gauge or swatch.
-        rows: Rows. Count per length in per 10 cm, 2 per 10 cm to 300 per 10 cm; example 27 per 10
+        stitches: Stitches. Count per length, per 10 cm; 2 per 10 cm to 200 per 10 cm; example 20
+            per 10 cm. Asked where known is gauge or swatch.
+        rows: Rows. Count per length, per 10 cm; 2 per 10 cm to 300 per 10 cm; example 27 per 10
             cm. Asked where known is gauge or swatch.
         state: The gauge was counted. One of dry (Dry relaxed: off the needles and rested), wet
             (Wet relaxed: soaked and dried flat), full (Fully relaxed: washed and tumbled);
             example wet. Asked where known is gauge or swatch.
-        swatch_width: Swatch, width. Length in cm, 4 cm to 200 cm; example 15 cm. Asked where
-            known is swatch.
-        swatch_length: Swatch, length. Length in cm, 4 cm to 200 cm; example 15 cm. Asked where
-            known is swatch.
-        swatch_mass: Swatch, weight. Weight in g, 0.2 g to 2 kg; example 10.3 g. Asked where known
+        swatch_width: Swatch, width. Length, cm; 4 cm to 200 cm; example 15 cm. Asked where known
             is swatch.
-        pattern_length: Yarn, as the pattern gives it. Length in m, 1 m to 20000 m; example 900 m.
+        swatch_length: Swatch, length. Length, cm; 4 cm to 200 cm; example 15 cm. Asked where
+            known is swatch.
+        swatch_mass: Swatch, weight. Weight, g; 0.2 g to 2 kg; example 10.3 g. Asked where known
+            is swatch.
+        pattern_length: Yarn, as the pattern gives it. Length, m; 1 m to 20000 m; example 900 m.
             Asked where known is pattern.
         pattern_buffer: Does that figure hold a buffer already? One of unknown (It does not say),
             held (Yes, some is added), none (No, it is what was used); example unknown. Asked
             where known is pattern.
-        skein_mass: A skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
-        skein_length: A skein holds. Length in m, 5 m to 10000 m; example 230 m.
-        ends: Ends, seams, fringe. Length in m, 0 m to 2000 m; example 0 m.
-        needle: Needle. Length in mm, 1 mm to 60 mm. None leaves it open. Asked where known is
-            gauge or swatch.
+        skein_mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
+        skein_length: A skein holds. Length, m; 5 m to 10000 m; example 230 m.
+        ends: Ends, seams, fringe. Length, m; 0 m to 2000 m; example 0 m.
+        needle: Needle. Length, mm; 1 mm to 60 mm. None leaves it open. Asked where known is gauge
+            or swatch.
         many: Colors. One of no (One), yes (Several); example no.
         colors: Colors, 2 to 12 rows. Asked where many is yes.
             - name: Name. Text, up to 30 characters of text; example Main.
-            - share: Share. Number, 0.5 to 1000; example 50.
+            - share: Share. Number; 0.5 to 1000; example 50.
         sure: How sure. One of 80 (80 in 100), 90 (90 in 100), 95 (95 in 100), 99 (99 in 100
             (gauge and swatch measured)); example 95.
 
@@ -296,20 +295,20 @@ def yarn_instead(
     """Can I use this yarn instead?
 
     Args:
-        theirs_mass: The pattern’s yarn: a skein weighs. Weight in g, 5 g to 2 kg; example 50 g.
-        theirs_length: A skein of theirs holds. Length in yd, 5 m to 10000 m; example 115 yd.
+        theirs_mass: The pattern’s yarn: a skein weighs. Weight, g; 5 g to 2 kg; example 50 g.
+        theirs_length: A skein of theirs holds. Length, yd; 5 m to 10000 m; example 115 yd.
         need_by: The pattern asks for. One of skeins (So many skeins), length (A length); example
             skeins.
         theirs_skeins: Skeins of theirs. A whole number from 1 to 100; example 8. Asked where
             need_by is skeins.
-        need_length: Length. Length in yd, 5 m to 20000 m; example 920 yd. Asked where need_by is
+        need_length: Length. Length, yd; 5 m to 20000 m; example 920 yd. Asked where need_by is
             length.
-        stitches: The pattern’s stitches. Count per length in per 10 cm, 2 per 10 cm to 200 per 10
+        stitches: The pattern’s stitches. Count per length, per 10 cm; 2 per 10 cm to 200 per 10
             cm; example 21 per 10 cm. None leaves it open.
-        rows: The pattern’s rows. Count per length in per 10 cm, 2 per 10 cm to 300 per 10 cm;
+        rows: The pattern’s rows. Count per length, per 10 cm; 2 per 10 cm to 300 per 10 cm;
             example 28 per 10 cm. None leaves it open.
-        mine_mass: My yarn: a skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
-        mine_length: A skein of mine holds. Length in m, 5 m to 10000 m; example 230 m.
+        mine_mass: My yarn: a skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
+        mine_length: A skein of mine holds. Length, m; 5 m to 10000 m; example 230 m.
         sure: How sure of that length. One of 80 (80 in 100), 90 (90 in 100), 95 (95 in 100);
             example 95.
 
@@ -367,24 +366,24 @@ def gauge_check(
     """Which size comes out right at my gauge?
 
     Args:
-        pattern_stitches: The pattern’s stitches. Count per length in per 10 cm, 2 per 10 cm to
-            200 per 10 cm; example 21 per 10 cm.
-        pattern_rows: The pattern’s rows. Count per length in per 10 cm, 2 per 10 cm to 300 per 10
+        pattern_stitches: The pattern’s stitches. Count per length, per 10 cm; 2 per 10 cm to 200
+            per 10 cm; example 21 per 10 cm.
+        pattern_rows: The pattern’s rows. Count per length, per 10 cm; 2 per 10 cm to 300 per 10
             cm; example 28 per 10 cm.
-        counted: Stitches you counted. Number, 2 to 1000; example 30.
-        across: over a width of. Length in cm, 2 cm to 200 cm; example 15 cm.
-        counted_rows: Rows you counted. Number, 2 to 1000; example 40.5.
-        tall: over a height of. Length in cm, 2 cm to 200 cm; example 15 cm.
+        counted: Stitches you counted. Number; 2 to 1000; example 30.
+        across: over a width of. Length, cm; 2 cm to 200 cm; example 15 cm.
+        counted_rows: Rows you counted. Number; 2 to 1000; example 40.5.
+        tall: over a height of. Length, cm; 2 cm to 200 cm; example 15 cm.
         washed: Measured before the wash too? One of yes, no; example yes.
-        wide_before: Width before. Length in cm, 2 cm to 200 cm; example 14.6 cm. Asked where
+        wide_before: Width before. Length, cm; 2 cm to 200 cm; example 14.6 cm. Asked where washed
+            is yes.
+        tall_before: Height before. Length, cm; 2 cm to 200 cm; example 15.3 cm. Asked where
             washed is yes.
-        tall_before: Height before. Length in cm, 2 cm to 200 cm; example 15.3 cm. Asked where
-            washed is yes.
-        needle: Needle of the swatch. Length in mm, 1 mm to 60 mm; example 4 mm.
-        wanted: Wanted around the chest. Length in cm, 20 cm to 300 cm; example 104 cm.
+        needle: Needle of the swatch. Length, mm; 1 mm to 60 mm; example 4 mm.
+        wanted: Wanted around the chest. Length, cm; 20 cm to 300 cm; example 104 cm.
         sizes: Sizes of the pattern, 1 to 16 rows.
             - name: Name. Text, up to 12 characters of text; example 1.
-            - girth: Around. Length in cm, 20 cm to 300 cm; example 90 cm.
+            - girth: Around. Length, cm; 20 cm to 300 cm; example 90 cm.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -428,9 +427,9 @@ def enough_left(
     Args:
         shape: The piece. One of grows (Grows: each row longer than the last), straight (Straight:
             every row the same); example grows.
-        first: Stitches in the first row. Number, 1 to 2000; example 7. Asked where shape is
+        first: Stitches in the first row. Number; 1 to 2000; example 7. Asked where shape is
             grows.
-        grow: Stitches added per row. Number, 0 to 50; example 2. Asked where shape is grows.
+        grow: Stitches added per row. Number; 0 to 50; example 2. Asked where shape is grows.
         rows: Rows in all, before edging and binding off. A whole number from 2 to 5000; example
             120.
         row: Rows done. A whole number from 1 to 5000; example 100.
@@ -438,10 +437,10 @@ def enough_left(
             (What was left, at two rows); example start.
         row_before: Rows done at the first weighing. A whole number from 1 to 5000; example 60.
             Asked where weighed is two.
-        mass_before: Weight then. Weight in g, 1 g to 10 kg; example 100 g.
-        mass_now: Left now. Weight in g, 0.1 g to 10 kg; example 30.5 g.
-        edging: Edging, rows. Number, 0 to 300; example 0.
-        bind_off: Binding off takes, in widths of the edge. Number, 1 to 12; example 3.5.
+        mass_before: Weight then. Weight, g; 1 g to 10 kg; example 100 g.
+        mass_now: Left now. Weight, g; 0.1 g to 10 kg; example 30.5 g.
+        edging: Edging, rows. Number; 0 to 300; example 0.
+        bind_off: Binding off takes, in widths of the edge. Number; 1 to 12; example 3.5.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -540,18 +539,17 @@ def crank_socks(
 
     Args:
         needles: Needles of the cylinder. A whole number from 16 to 400; example 60.
-        stitches: Stitches. Count per length in per cm, 0.5 per cm to 20 per cm; example 2.8 per
-            cm.
-        rows: Rows. Count per length in per cm, 0.5 per cm to 30 per cm; example 4 per cm.
+        stitches: Stitches. Count per length, per cm; 0.5 per cm to 20 per cm; example 2.8 per cm.
+        rows: Rows. Count per length, per cm; 0.5 per cm to 30 per cm; example 4 per cm.
         state: The gauge was counted. One of dry (Dry relaxed: off the needles and rested), wet
             (Wet relaxed: soaked and dried flat), full (Fully relaxed: washed and tumbled);
             example wet.
-        foot_length: Foot, heel to toe. Length in cm, 8 cm to 40 cm; example 27.5 cm.
+        foot_length: Foot, heel to toe. Length, cm; 8 cm to 40 cm; example 27.5 cm.
         shorter: Knitted shorter than the foot by. 0 % to 25 %; example 0 %.
-        foot_girth: Around the foot. Length in cm, 6 cm to 60 cm; example 24 cm.
-        heel_girth: Around heel and instep, slanting. Length in cm, 8 cm to 80 cm; example 32 cm.
-        hem: Hem, folded. Length in cm, 0 cm to 20 cm; example 3 cm.
-        leg: Leg below the hem. Length in cm, 0 cm to 80 cm; example 18 cm.
+        foot_girth: Around the foot. Length, cm; 6 cm to 60 cm; example 24 cm.
+        heel_girth: Around heel and instep, slanting. Length, cm; 8 cm to 80 cm; example 32 cm.
+        hem: Hem, folded. Length, cm; 0 cm to 20 cm; example 3 cm.
+        leg: Leg below the hem. Length, cm; 0 cm to 80 cm; example 18 cm.
         left: Needles left at the narrowest of heel and toe. A whole number from 2 to 190; example
             10. None leaves it open.
         rib: Leg. One of plain, mock (Mock rib: some needles out of work); example plain.
@@ -560,8 +558,8 @@ def crank_socks(
             mock.
         between: Waste rounds between the two socks. A whole number from 0 to 200; example 15.
         at_ends: Waste rounds before and after. A whole number from 0 to 200; example 15.
-        skein_mass: A skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
-        skein_length: A skein holds. Length in m, 5 m to 10000 m; example 420 m.
+        skein_mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
+        skein_length: A skein holds. Length, m; 5 m to 10000 m; example 420 m.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -620,19 +618,19 @@ def keep_pace(
     Args:
         counted_by: The parts are given by. One of rows (The row each one ends at), stitches
             (Their stitches); example rows.
-        first: Stitches in the first row. Number, 1 to 2000; example 33. Asked where counted_by is
+        first: Stitches in the first row. Number; 1 to 2000; example 33. Asked where counted_by is
             rows.
-        grow: Stitches added per row. Number, 0 to 50; example 1. Asked where counted_by is rows.
+        grow: Stitches added per row. Number; 0 to 50; example 1. Asked where counted_by is rows.
         parts: Parts, 1 to 24 rows.
             - name: Name. Text, up to 24 characters of text; example Part 1.
             - release: Comes out on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-03-05.
             - last_row: Ends at row. A whole number from 1 to 5000; example 80. Asked where
               counted_by is rows.
-            - stitches: Stitches. Number, 1 to 1000000; example 18600. Asked where counted_by is
+            - stitches: Stitches. Number; 1 to 1000000; example 18600. Asked where counted_by is
               stitches.
-        speed_stitches: Stitches you made. Number, 5 to 100000; example 500.
-        speed_minutes: in minutes. Number, 0.2 to 2000; example 20.
-        week: Hours for knitting in a week. Number, 0.1 to 120; example 12.
+        speed_stitches: Stitches you made. Number; 5 to 100000; example 500.
+        speed_minutes: in minutes. Number; 0.2 to 2000; example 20.
+        week: Hours for knitting in a week. Number; 0.1 to 120; example 12.
         start: You can begin on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-03-05.
 
     Returns:
@@ -686,10 +684,10 @@ def pool_picture(
         colors: Colors around one turn of the skein, 1 to 12 rows.
             - name: Name. Text, up to 20 characters of text; example Slate.
             - color: Color. A color such as #6b7f8f or lab(52 -3 -9); example #3d4a5c.
-            - length: Length. Length in cm, 1 cm to 20 m; example 60 cm.
-        stitches: Stitches. Count per length in per 10 cm, 2 per 10 cm to 200 per 10 cm; example
-            28 per 10 cm.
-        rows: Rows. Count per length in per 10 cm, 2 per 10 cm to 300 per 10 cm; example 40 per 10
+            - length: Length. Length, cm; 1 cm to 20 m; example 60 cm.
+        stitches: Stitches. Count per length, per 10 cm; 2 per 10 cm to 200 per 10 cm; example 28
+            per 10 cm.
+        rows: Rows. Count per length, per 10 cm; 2 per 10 cm to 300 per 10 cm; example 40 per 10
             cm.
         state: The gauge was counted. One of dry (Dry relaxed: off the needles and rested), wet
             (Wet relaxed: soaked and dried flat), full (Fully relaxed: washed and tumbled);
@@ -699,15 +697,15 @@ def pool_picture(
         drawn: Rows to draw. A whole number from 4 to 60; example 48.
         wobble: How much your tension varies from row to row. 0 % to 30 %; example 2 %.
         alternate: Skeins knitted in turn. A whole number from 1 to 4; example 1.
-        per_100: Yarn in 100 g. Length in m, 20 m to 3000 m; example 420 m. Asked where alternate
-            is 2 or 3 or 4.
-        skein_1: Skein 1 weighs. Weight in g, 1 g to 5 kg; example 100 g. Asked where alternate is
+        per_100: Yarn in 100 g. Length, m; 20 m to 3000 m; example 420 m. Asked where alternate is
             2 or 3 or 4.
-        skein_2: Skein 2 weighs. Weight in g, 1 g to 5 kg; example 100 g. Asked where alternate is
-            2 or 3 or 4.
-        skein_3: Skein 3 weighs. Weight in g, 1 g to 5 kg; example 100 g. Asked where alternate is
-            3 or 4.
-        skein_4: Skein 4 weighs. Weight in g, 1 g to 5 kg; example 100 g. Asked where alternate is
+        skein_1: Skein 1 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is 2
+            or 3 or 4.
+        skein_2: Skein 2 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is 2
+            or 3 or 4.
+        skein_3: Skein 3 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is 3
+            or 4.
+        skein_4: Skein 4 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is
             4.
 
     Returns:

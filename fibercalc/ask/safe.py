@@ -41,10 +41,8 @@ def acid_dilution(
         wanted: Strength wanted. 0.1 % to 99 %; example 5.
         by: You measure the weak acid. One of volume (by volume), mass (by weight); example
             volume.
-        mass: Weak acid wanted. Weight in g, 10 g to 50 kg; example 1000 g. Asked where by is
-            mass.
-        volume: Weak acid wanted. Volume in L, 10 mL to 50 L; example 1 L. Asked where by is
-            volume.
+        mass: Weak acid wanted. Weight, g; 10 g to 50 kg; example 1000 g. Asked where by is mass.
+        volume: Weak acid wanted. Volume, L; 10 mL to 50 L; example 1 L. Asked where by is volume.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -100,22 +98,22 @@ def room_air(
             lungs (Asthma, or a dye allergy), children (Children or pets in the room), food (A
             kitchen for food); example none.
         what: In the air. One of vapor (Vapor of a bath), powder (Dust of a dye); example vapor.
-        room: Room. Volume in m³, 3 m³ to 2000 m³; example 30 m³.
+        room: Room. Volume, m³; 3 m³ to 2000 m³; example 30 m³.
         air: Airing. One of closed (Window and door closed), window (Window open), fan (Fan
             blowing out of the window, door ajar), known (I know the air changes); example window.
-        changes: Air changes in an hour. Number, 0.1 to 60; example 2. Asked where air is known.
-        mixing: Mixing factor. Number, 1 to 10; example 5.
+        changes: Air changes in an hour. Number; 0.1 to 60; example 2. Asked where air is known.
+        mixing: Mixing factor. Number; 1 to 10; example 5.
         pans: Pots at once. A whole number from 1 to 20; example 2. Asked where what is vapor.
-        across: Width of a pot. Length in cm, 5 cm to 200 cm; example 28 cm. Asked where what is
+        across: Width of a pot. Length, cm; 5 cm to 200 cm; example 28 cm. Asked where what is
             vapor.
         times: Times of the day, 1 to 6 rows. Asked where what is vapor.
             - vapor: Vapor. One of acetic (Acetic acid), formic (Formic acid), ammonia; example
               acetic.
             - pot: The pot. One of lid (Lid on, below the boil), simmer (Open, simmering), boil
               (Open, rolling boil); example simmer.
-            - strength: Pure acid in the bath. Strength in g/L, 0.001 g/L to 100 g/L; example 0.56
+            - strength: Pure acid in the bath. Strength, g/L; 0.001 g/L to 100 g/L; example 0.56
               g/L.
-            - time: For. Time in min, 1 min to 8 h; example 60 min.
+            - time: For. Time, min; 1 min to 8 h; example 60 min.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -191,7 +189,7 @@ def hazard_label(
               dye-skin (Dye, skin sensitizer 1 or 1B), dye-lung-1a (Dye, airway sensitizer 1A),
               dye-lung (Dye, airway sensitizer 1 or 1B); example dye-unknown.
             - strength: Strength. 0.01 % to 100 %; example 1.
-        ph: pH, if measured. Number, 0 to 14. None leaves it open.
+        ph: pH, if measured. Number; 0 to 14. None leaves it open.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -240,9 +238,9 @@ def scald(
     """How fast does this bath burn?
 
     Args:
-        temperature: Bath or steam on the skin. Temperature in °C, 0 °C to 105 °C; example 60 °C.
+        temperature: Bath or steam on the skin. Temperature, °C; 0 °C to 105 °C; example 60 °C.
         who: Whose skin. One of adult (An adult’s), child (A child’s); example adult.
-        contact: Contact you have in mind. Time in s, 0.1 s to 10 min; example 2 s.
+        contact: Contact you have in mind. Time, s; 0.1 s to 10 min; example 2 s.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -291,27 +289,25 @@ def drain_check(
     Args:
         drain: The drain leads to. One of sewer (A public sewer), septic (A septic tank); example
             sewer.
-        volume: Bath. Volume in L, 0.1 L to 1000 L; example 9 L.
-        ph: pH. Number, 0 to 14; example 4.
-        temperature: Temperature. Temperature in °C, 0 °C to 105 °C; example 35 °C.
+        volume: Bath. Volume, L; 0.1 L to 1000 L; example 9 L.
+        ph: pH. Number; 0 to 14; example 4.
+        temperature: Temperature. Temperature, °C; 0 °C to 105 °C; example 35 °C.
         holds: The bath holds. One of acetic (Vinegar or acetic acid), citric (Citric acid),
             formic (Formic acid), unknown-acid (An acid, not known which), soda-ash (Soda ash);
             example acetic.
-        alkalinity: Alkalinity of the water. Strength in mg/L, 0 mg/L to 1000 mg/L; example 40
-            mg/L.
+        alkalinity: Alkalinity of the water. Strength, mg/L; 0 mg/L to 1000 mg/L; example 40 mg/L.
         metal: Metal in it. One of none (None was put in), unknown (Not known, or in the dye
             (premetallized)), alum (Aluminum, from potash alum), aluminum-sulfate (Aluminum, from
             aluminum sulfate), ferrous (Iron, from ferrous sulfate), copper (Copper, from copper
             sulfate), tin (Tin, from tin(ii) chloride); example none.
-        metal_amount: How much metal. Strength in mg/L, 0 mg/L to 100000 mg/L; example 34 mg/L.
+        metal_amount: How much metal. Strength, mg/L; 0 mg/L to 100000 mg/L; example 34 mg/L.
             Asked where metal is alum or aluminum-sulfate or ferrous or copper or tin.
-        own_low: Local lower pH. Number, 0 to 14. None leaves it open.
-        own_high: Local upper pH. Number, 0 to 14. None leaves it open.
-        own_heat: Local limit of temperature. Temperature in °C, 10 °C to 100 °C. None leaves it
+        own_low: Local lower pH. Number; 0 to 14. None leaves it open.
+        own_high: Local upper pH. Number; 0 to 14. None leaves it open.
+        own_heat: Local limit of temperature. Temperature, °C; 10 °C to 100 °C. None leaves it
             open.
-        own_metal: Local limit of the metal. Strength in mg/L, 0.001 mg/L to 1000 mg/L. None
-            leaves it open. Asked where metal is alum or aluminum-sulfate or ferrous or copper or
-            tin.
+        own_metal: Local limit of the metal. Strength, mg/L; 0.001 mg/L to 1000 mg/L. None leaves
+            it open. Asked where metal is alum or aluminum-sulfate or ferrous or copper or tin.
         own_source: Where the local limits stand. Text, up to 60 characters of text. None leaves
             it open.
 
@@ -355,10 +351,10 @@ def mordant_limit(
         mordant: Mordant. One of alum (Potash alum (12 H₂O)), aluminum-sulfate (Aluminum sulfate
             (14 H₂O)), ferrous (Ferrous sulfate (7 H₂O)), copper (Copper sulfate (5 H₂O)), tin
             (Tin(II) chloride (2 H₂O)); example alum.
-        fiber: Dry fiber. Weight in g, 1 g to 100 kg; example 400 g.
+        fiber: Dry fiber. Weight, g; 1 g to 100 kg; example 400 g.
         depth: Mordant, of the fiber. 0.1 % to 100 %; example 12.
         taken_up: Taken up by the fiber. 0 % to 100 %; example 60.
-        bath: Bath left. Volume in L, 0.1 L to 1000 L; example 9 L.
+        bath: Bath left. Volume, L; 0.1 L to 1000 L; example 9 L.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -404,20 +400,19 @@ def lift(
     Args:
         load: The load. One of bucket (Wet skeins in a lidded bucket, cold), box (A box, cold and
             stable), hot (A hot or open pot); example bucket.
-        volume: Bath in the pot. Volume in L, 0.1 L to 500 L; example 9 L. Asked where load is
-            hot.
-        jug: Jug to bail with. Volume in L, 0.1 L to 10 L; example 1 L. Asked where load is hot.
-        mass: Weight. Weight in kg, 0.1 kg to 100 kg; example 8 kg. Asked where load is box or
+        volume: Bath in the pot. Volume, L; 0.1 L to 500 L; example 9 L. Asked where load is hot.
+        jug: Jug to bail with. Volume, L; 0.1 L to 10 L; example 1 L. Asked where load is hot.
+        mass: Weight. Weight, kg; 0.1 kg to 100 kg; example 8 kg. Asked where load is box or
             bucket.
-        reach: Hands in front of the ankles. Length in cm, 0 cm to 120 cm; example 35 cm. Asked
+        reach: Hands in front of the ankles. Length, cm; 0 cm to 120 cm; example 35 cm. Asked
             where load is box or bucket.
-        start: Hands at the start, from the floor. Length in cm, 0 cm to 220 cm; example 40 cm.
+        start: Hands at the start, from the floor. Length, cm; 0 cm to 220 cm; example 40 cm.
             Asked where load is box or bucket.
-        end: Hands at the end, from the floor. Length in cm, 0 cm to 220 cm; example 90 cm. Asked
+        end: Hands at the end, from the floor. Length, cm; 0 cm to 220 cm; example 90 cm. Asked
             where load is box or bucket.
-        angle: Turn of the trunk. Angle in °, 0° to 180°; example 30°. Asked where load is box or
+        angle: Turn of the trunk. Angle, °; 0° to 180°; example 30°. Asked where load is box or
             bucket.
-        often: Lifts in a minute. Number, 0.01 to 15; example 0.2. Asked where load is box or
+        often: Lifts in a minute. Number; 0.01 to 15; example 0.2. Asked where load is box or
             bucket.
         lasting: For. One of hour (Up to 1 hour), two (1 to 2 hours), eight (2 to 8 hours);
             example hour. Asked where load is box or bucket.

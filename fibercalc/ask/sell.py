@@ -112,22 +112,22 @@ def release_plan(
               open.
         bases: Bases, 1 to 40 rows.
             - name: Name. Text, up to 40 characters of text; example Tarrow Sock.
-            - mass: A skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
+            - mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
             - on_hand: Skeins on hand. A whole number from 0 to 5000; example 12.
             - pack: Skeins in a pack. A whole number from 1 to 500; example 10.
             - price: A pack costs. Money, 0 to 20000; example 92.
         jars: Dye on hand, 0 to 40 rows.
             - dye: Dye. Text, up to 40 characters of text; example navy.
-            - on_hand: On hand. Weight in g, 0 g to 20 kg; example 140 g.
+            - on_hand: On hand. Weight, g; 0 g to 20 kg; example 140 g.
             - price: Costs for 100 g. Money, 0 to 5000; example 48.
         load: Skeins in a load. A whole number from 1 to 200; example 4.
         a_day: Loads in a day. A whole number from 1 to 100; example 6.
         rail: Skeins that hang on the rail. A whole number from 1 to 2000; example 48.
-        drying: They dry in. Time in h, 0 h to 160 h; example 40 h.
+        drying: They dry in. Time, h; 0 h to 160 h; example 40 h.
         acid_share: Acid, percent of the yarn. 0 % to 20 %; example 1 %.
-        acid_on_hand: Acid on hand. Weight in g, 0 g to 50 kg; example 500 g. None leaves it open.
+        acid_on_hand: Acid on hand. Weight, g; 0 g to 50 kg; example 500 g. None leaves it open.
         energy: Acid and energy for a skein. Money, 0 to 50; example 0.60.
-        minutes: Work for a skein. Time in min, 0 min to 10 h; example 9 min.
+        minutes: Work for a skein. Time, min; 0 min to 10 h; example 9 min.
         wage: Your hour. Money, 0 to 500; example 18.
         scale: What if: all numbers to sell at. 10 % to 400 %; example 100 %.
         days_free: Dye days that you have. A whole number from 0 to 400; example 10. None leaves
@@ -277,18 +277,18 @@ def set_plan(
         days: Days, or shades. A whole number from 2 to 60; example 12.
         sets: Sets to sell. A whole number from 1 to 1000; example 24.
         spare: Spare sets. A whole number from 0 to 200; example 2.
-        skein_mass: A full skein weighs. Weight in g, 1 g to 5 kg; example 100 g.
-        skein_length: A full skein holds. Length in m, 1 m to 20000 m; example 420 m.
+        skein_mass: A full skein weighs. Weight, g; 1 g to 5 kg; example 100 g.
+        skein_length: A full skein holds. Length, m; 1 m to 20000 m; example 420 m.
         loss_share: Lost in winding. 0 % to 50 %; example 2 %.
         wanted_by: A small skein is given by. One of turns (Turns of the reel), mass (Weight),
             count (How many from one skein); example turns.
         wanted_turns: Turns for each. A whole number from 1 to 5000; example 54. Asked where
             wanted_by is turns.
-        wanted_mass: Weight of each. Weight in g, 0.5 g to 1 kg; example 20 g. Asked where
-            wanted_by is mass.
+        wanted_mass: Weight of each. Weight, g; 0.5 g to 1 kg; example 20 g. Asked where wanted_by
+            is mass.
         wanted_count: How many from one skein. A whole number from 1 to 200; example 5. Asked
             where wanted_by is count.
-        reel: One turn of your reel, rested. Length in m, 0.05 m to 10 m; example 1.50 m.
+        reel: One turn of your reel, rested. Length, m; 0.05 m to 10 m; example 1.50 m.
         steps: Steps between shades. One of ratio (Equal ratios of dye), even (Even to the eye),
             percent (Equal percents); example ratio.
         undyed: Undyed yarn. A color such as #6b7f8f or lab(52 -3 -9); example #efe6d2.
@@ -301,10 +301,10 @@ def set_plan(
             - last: Depth on the last shade. 0 % to 12 %; example 1.92 %.
         load: Full skeins in a load. A whole number from 1 to 200; example 4.
         a_day: Loads in a day. A whole number from 1 to 100; example 6.
-        scale_step: The dye scale shows steps of. Weight in g, 0.0001 g to 1 g; example 0.01 g.
+        scale_step: The dye scale shows steps of. Weight, g; 0.0001 g to 1 g; example 0.01 g.
         skein_cost: A full skein of base costs. Money, 0 to 1000; example 9.20.
-        tie: Winding and tying one more for the pot takes. Time in min, 0 min to 60 min; example
-            1.5 min.
+        tie: Winding and tying one more for the pot takes. Time, min; 0 min to 60 min; example 1.5
+            min.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -390,7 +390,7 @@ def back_plan(
         window: From the release to the first parcel, days. A whole number from 0 to 365; example
             14.
         label: Labels, pictures, list: working days. A whole number from 0 to 60; example 2.
-        drying: The last load hangs. Time in h, 0 h to 240 h; example 40 h.
+        drying: The last load hangs. Time, h; 0 h to 240 h; example 40 h.
         dye_days: Dye days. A whole number from 1 to 120; example 4.
         check: Weighing the base in: working days. A whole number from 0 to 20; example 1.
         spare: Kept free for what goes wrong: working days. A whole number from 0 to 60; example
@@ -463,11 +463,11 @@ def kit_yarn(
     Args:
         kits: Kits to sell. A whole number from 1 to 1000; example 16.
         spare: Spare kits. A whole number from 0 to 200; example 2.
-        skein_mass: A skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
-        skein_length: A skein holds. Length in m, 5 m to 10000 m; example 420 m.
+        skein_mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
+        skein_length: A skein holds. Length, m; 5 m to 10000 m; example 420 m.
         colors: Colors, 1 to 40 rows.
             - name: Name. Text, up to 40 characters of text; example A.
-            - needed: Yarn, by the pattern. Length in m, 0.5 m to 20000 m; example 640 m.
+            - needed: Yarn, by the pattern. Length, m; 0.5 m to 20000 m; example 640 m.
             - give: Skeins, if you have settled it. A whole number from 1 to 60. None leaves it
               open.
         buffer: Do these figures hold a buffer already? One of unknown (It does not say), held
@@ -476,7 +476,7 @@ def kit_yarn(
             95 (95 in 100 knitters), 99 (99 in 100 knitters); example 95.
         load: Skeins in a load. A whole number from 1 to 200; example 4.
         a_day: Loads in a day. A whole number from 1 to 100; example 6.
-        reel: One turn of your reel, rested. Length in m, 0.05 m to 10 m; example 1.50 m.
+        reel: One turn of your reel, rested. Length, m; 0.05 m to 10 m; example 1.50 m.
         loss_share: Lost in winding, when a skein is cut. 0 % to 50 %; example 2 %.
 
     Returns:
@@ -564,23 +564,23 @@ def base_order(
             - needed: Skeins that open plans need. A whole number from 0 to 20000; example 168.
             - promised: promised: club, dyed to order. A whole number from 0 to 20000; example 12.
             - on_hand: on hand. A whole number from 0 to 20000; example 24.
-            - week: used in a week besides. Number, 0 to 2000; example 3.
+            - week: used in a week besides. Number; 0 to 2000; example 3.
             - pack: Skeins in a pack. A whole number from 1 to 1000; example 10.
             - price: A pack costs. Money, 0 to 20000; example 92.
             - large: Skeins in a large pack (0: none). A whole number from 0 to 5000; example 50.
             - large_price: It costs. Money, 0 to 100000; example 430.
-            - mass: A skein weighs. Weight in g, 5 g to 2 kg; example 100 g.
-            - length: and holds. Length in m, 5 m to 10000 m; example 420 m.
+            - mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
+            - length: and holds. Length, m; 5 m to 10000 m; example 420 m.
         dyes: Dyes and chemicals, 0 to 40 rows.
             - name: Name. Text, up to 40 characters of text; example navy.
-            - needed: Open plans need. Weight in g, 0 g to 50 kg; example 81.7 g.
-            - jar: Jar weighs now. Weight in g, 0 g to 50 kg; example 242 g.
-            - empty: Empty jar. Weight in g, 0 g to 5 kg; example 102 g.
-            - bottle: Stock in its bottle. Volume in mL, 0 mL to 50 L; example 400 mL.
-            - strength: its strength. Strength in g/100 mL, 0.005 g/100 mL to 20 g/100 mL; example
-              1 g/100 mL.
+            - needed: Open plans need. Weight, g; 0 g to 50 kg; example 81.7 g.
+            - jar: Jar weighs now. Weight, g; 0 g to 50 kg; example 242 g.
+            - empty: Empty jar. Weight, g; 0 g to 5 kg; example 102 g.
+            - bottle: Stock in its bottle. Volume, mL; 0 mL to 50 L; example 400 mL.
+            - strength: its strength. Strength, g/100 mL; 0.005 g/100 mL to 20 g/100 mL; example 1
+              g/100 mL.
             - age: made so many days ago. A whole number from 0 to 3650; example 20.
-            - pack: Sold by. Weight in g, 1 g to 25 kg; example 100 g.
+            - pack: Sold by. Weight, g; 1 g to 25 kg; example 100 g.
             - price: That costs. Money, 0 to 5000; example 48.
         spread: A week’s use goes up and down by. 0 % to 300 %; example 50 %.
         sure: Stock to keep is enough while waiting, in. One of 80 (80 in 100 waits), 90 (90 in
@@ -588,7 +588,7 @@ def base_order(
         good_for: A dye stock is counted on for days. A whole number from 0 to 3650; example 90.
         carriage: Carriage for all. Money, 0 to 20000; example 24.
         duty: Duty on arrival. 0 % to 200 %; example 0 %.
-        exchange: Your money for one of the supplier’s. Number, 0.0001 to 10000; example 1.
+        exchange: Your money for one of the supplier’s. Number; 0.0001 to 10000; example 1.
         needed_by: Wanted on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-01-19.
         check: Days to weigh it in. A whole number from 0 to 60; example 1.
         lead_low: Supplier, weeks, at best. A whole number from 0 to 60; example 3.
@@ -690,14 +690,14 @@ def parcels(
         club: Promised to the club, 0 to 8 rows.
             - color: Color. Text, up to 40 characters of text; example Wet Slate.
             - places: Skeins. A whole number from 0 to 2000; example 8.
-        skein_mass: A skein weighs. Weight in g, 1 g to 5 kg; example 100 g.
+        skein_mass: A skein weighs. Weight, g; 1 g to 5 kg; example 100 g.
         parcels: Parcels, 1 to 10 rows.
             - name: Name. Text, up to 40 characters of text; example Culvert Stole.
             - skeins: Skeins. A whole number from 0 to 400; example 4.
-            - extras: Pattern, card, notions. Weight in g, 0 g to 20 kg; example 35 g.
-            - wrapping: Box and wrapping. Weight in g, 0 g to 20 kg; example 55 g.
+            - extras: Pattern, card, notions. Weight, g; 0 g to 20 kg; example 35 g.
+            - wrapping: Box and wrapping. Weight, g; 0 g to 20 kg; example 55 g.
         bands: Your post’s bands, 1 to 10 rows.
-            - most: Up to. Weight in g, 1 g to 100 kg; example 100 g.
+            - most: Up to. Weight, g; 1 g to 100 kg; example 100 g.
             - price: Postage. Money, 0 to 2000; example 2.40.
 
     Returns:
@@ -759,7 +759,7 @@ def price(
         base: Base yarn, a skein. Money, 0 to 100000; example 9.20.
         dye: Dye, a skein. Money, 0 to 100000; example 0.45.
         energy: Acid and energy, a skein. Money, 0 to 100000; example 0.60.
-        minutes: Your time, a skein. Time in min, 0 min to 40 h; example 9 min.
+        minutes: Your time, a skein. Time, min; 0 min to 40 h; example 9 min.
         wage: Your wage, an hour. Money, 0 to 100000; example 18.
         loss: Spoilt. 0 % to 60 %; example 3 %.
         pot: Skeins in a pot. A whole number from 1 to 200; example 4.
@@ -769,10 +769,10 @@ def price(
         fee_fixed: and for each payment. Money, 0 to 100; example 0.25.
         fee_on: The fee is taken from. One of paid (What the buyer pays, tax and all), net (The
             price before tax); example paid.
-        order: Sold in one payment. Number, 1 to 1000; example 1.
+        order: Sold in one payment. Number; 1 to 1000; example 1.
         trade: A shop takes off. 0 % to 95 %; example 50 %. None leaves it open.
         month_costs: Fixed costs of a month. Money, 0 to 1000000; example 80. None leaves it open.
-        skeins: Skeins in one that is sold. Number, 0.05 to 60; example 1.
+        skeins: Skeins in one that is sold. Number; 0.05 to 60; example 1.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -852,7 +852,7 @@ def fair_stock(
             - name: For. Text, up to 20 characters of text; example stall.
             - amount: Amount. Money, 0 to 100000; example 180.
         days: Days. A whole number from 1 to 14; example 2.
-        hours: Hours of work a day. Time in h, 0 h to 24 h; example 8 h.
+        hours: Hours of work a day. Time, h; 0 h to 24 h; example 8 h.
         wage: Your wage, an hour. Money, 0 to 1000; example 18.
         contribution: One skein leaves. Money, 0.01 to 10000; example 10.89.
         home: One carried home costs you. Money, 0.01 to 10000; example 2.50.
@@ -862,12 +862,12 @@ def fair_stock(
         usual_spread: Fairs differ by about. 2 % to 150 %; example 30 %.
         colors: Colors, by their share, 1 to 24 rows.
             - name: Name. Text, up to 22 characters of text; example Wet Slate.
-            - share: Share. Number, 0.1 to 1000; example 45.
+            - share: Share. Number; 0.1 to 1000; example 45.
         price: A buyer pays. Money, 0.01 to 100000; example 27.
-        skein_mass: A skein weighs. Weight in g, 1 g to 5 kg; example 100 g.
-        skein_volume: A skein takes up. Volume in L, 0.02 L to 50 L; example 0.7 L.
-        crate_volume: A crate holds. Volume in L, 1 L to 1000 L; example 45 L.
-        crate_mass: and may weigh, filled. Weight in kg, 0.1 kg to 100 kg; example 10 kg.
+        skein_mass: A skein weighs. Weight, g; 1 g to 5 kg; example 100 g.
+        skein_volume: A skein takes up. Volume, L; 0.02 L to 50 L; example 0.7 L.
+        crate_volume: A crate holds. Volume, L; 1 L to 1000 L; example 45 L.
+        crate_mass: and may weigh, filled. Weight, kg; 0.1 kg to 100 kg; example 10 kg.
         cash_sales: Cash sales before takings give change. A whole number from 0 to 1000; example
             6.
         note: Largest note you take. Money, 0.01 to 100000; example 50.
@@ -940,14 +940,14 @@ def net_contents(
 
     Args:
         by: The label says. One of weight (A weight), length (A length); example weight.
-        label_mass: Weight on the label. Weight in g, 1 g to 10 kg; example 100 g. Asked where by
-            is weight.
-        label_length: Length on the label. Length in m, 1 m to 20000 m; example 420 m. Asked where
+        label_mass: Weight on the label. Weight, g; 1 g to 10 kg; example 100 g. Asked where by is
+            weight.
+        label_length: Length on the label. Length, m; 1 m to 20000 m; example 420 m. Asked where
             by is length.
         skeins: Skeins, weighed, 2 to 100 rows. Asked where by is weight.
-            - mass: Weight. Weight in g, 0.5 g to 11 kg; example 100.4 g.
+            - mass: Weight. Weight, g; 0.5 g to 11 kg; example 100.4 g.
         lengths: Skeins, measured, 2 to 100 rows. Asked where by is length.
-            - length: Length. Length in m, 0.5 m to 25000 m; example 421 m.
+            - length: Length. Length, m; 0.5 m to 25000 m; example 421 m.
         lot: Skeins under that label. A whole number from 1 to 100000; example 40.
         sold: Judge it by. One of us (US: NIST Handbook 133), eu (EU or UK: average rule), thread
             (US: a state thread law); example us.
@@ -1104,7 +1104,7 @@ def fiber_content(
               (rayon)), bamboo (Viscose made from bamboo), lyocell, modal, elastane (Elastane
               (spandex)), metallic (Metallic thread), unknown (A fiber I do not know); example
               wool.
-            - mass: Weight. Weight in g, 0.01 g to 100 kg; example 37.5 g.
+            - mass: Weight. Weight, g; 0.01 g to 100 kg; example 37.5 g.
             - function: Under 5 %, but it does something. One of no, yes (Yes: strength, stretch);
               example no.
         loading: Weight that is no fiber. 0 % to 50 %; example 0 %. Asked where sold is us.
@@ -1231,9 +1231,9 @@ def label(
             it open. Asked where kind is band or tag or care or kit.
         fiber: Fiber content. Text, up to 64 characters of text; example 75 % superwash wool, 25 %
             nylon. None leaves it open. Asked where kind is band or tag or care or price.
-        mass: Weight of a skein. Weight in g, 1 g to 2000 g; example 100 g. Asked where kind is
-            band or tag or care or small or price or shelf.
-        length: Length of a skein. Length in m, 1 m to 10000 m; example 420 m. Asked where kind is
+        mass: Weight of a skein. Weight, g; 1 g to 2000 g; example 100 g. Asked where kind is band
+            or tag or care or small or price or shelf.
+        length: Length of a skein. Length, m; 1 m to 10000 m; example 420 m. Asked where kind is
             band or tag or care or small or price or shelf.
         weight_class: Weight class for the code. One of none (Not said), 0, 1, 2, 3, 4, 5, 6, 7;
             example 1. Asked where kind is band or tag or care.
@@ -1261,7 +1261,7 @@ def label(
             kit.
         stock: Dye or other stock. Text, up to 40 characters of text; example navy. None leaves it
             open. Asked where kind is bottle.
-        strength: Strength of the stock. Strength in g/100 mL, 0.005 g/100 mL to 40 g/100 mL;
+        strength: Strength of the stock. Strength, g/100 mL; 0.005 g/100 mL to 40 g/100 mL;
             example 1 g/100 mL. Asked where kind is bottle.
         made: Made on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-01-11. Asked where
             kind is bottle.
@@ -1276,21 +1276,21 @@ def label(
               dye-skin (Dye, skin sensitizer 1 or 1B), dye-lung-1a (Dye, airway sensitizer 1A),
               dye-lung (Dye, airway sensitizer 1 or 1B); example dye-unknown.
             - share: Strength. 0.01 % to 100 %; example 1.
-        right: Move right. Length in mm, -6 mm to 6 mm; example 0 mm.
-        down: Move down. Length in mm, -6 mm to 6 mm; example 0 mm.
+        right: Move right. Length, mm; -6 mm to 6 mm; example 0 mm.
+        down: Move down. Length, mm; -6 mm to 6 mm; example 0 mm.
         sheet: The sheet is. One of plain (Plain, I cut it), precut (Bought with cut labels);
             example plain. Asked where page is a4 or letter.
         across: Labels across. A whole number from 1 to 20; example 4. Asked where page is a4 or
             letter and sheet is precut.
         rows: Labels down. A whole number from 1 to 40; example 1. Asked where page is a4 or
             letter and sheet is precut.
-        left: Paper’s left edge to the first label. Length in mm, 0 mm to 297 mm; example 13 mm.
+        left: Paper’s left edge to the first label. Length, mm; 0 mm to 297 mm; example 13 mm.
             Asked where page is a4 or letter and sheet is precut.
-        top: Paper’s top edge to the first label. Length in mm, 0 mm to 297 mm; example 20 mm.
-            Asked where page is a4 or letter and sheet is precut.
-        step_across: From one label to the next, across. Length in mm, 0 mm to 297 mm; example 48
+        top: Paper’s top edge to the first label. Length, mm; 0 mm to 297 mm; example 20 mm. Asked
+            where page is a4 or letter and sheet is precut.
+        step_across: From one label to the next, across. Length, mm; 0 mm to 297 mm; example 48
             mm. Asked where page is a4 or letter and sheet is precut.
-        step_down: From one label to the next, down. Length in mm, 0 mm to 297 mm; example 48 mm.
+        step_down: From one label to the next, down. Length, mm; 0 mm to 297 mm; example 48 mm.
             Asked where page is a4 or letter and sheet is precut.
         used: Places already used. A whole number from 0 to 799; example 0. Asked where page is a4
             or letter and sheet is precut.

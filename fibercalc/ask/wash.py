@@ -43,18 +43,18 @@ def shrinkage(
 
     Args:
         samples: Samples, between marks, 1 to 6 rows.
-            - length: Length before. Length in cm, 2 cm to 1000 cm; example 35 cm.
-            - length_after: Length after one wash. Length in cm, 2 cm to 1000 cm; example 28.7 cm.
-            - width: Width before. Length in cm, 2 cm to 1000 cm; example 35 cm.
-            - width_after: Width after one wash. Length in cm, 2 cm to 1000 cm; example 30.1 cm.
+            - length: Length before. Length, cm; 2 cm to 1000 cm; example 35 cm.
+            - length_after: Length after one wash. Length, cm; 2 cm to 1000 cm; example 28.7 cm.
+            - width: Width before. Length, cm; 2 cm to 1000 cm; example 35 cm.
+            - width_after: Width after one wash. Length, cm; 2 cm to 1000 cm; example 30.1 cm.
         fiber: Fiber. One of other (Plant fiber, silk or man-made), felts (Wool or hair, not
             superwash), treated (Superwash wool); example other.
         first: The first wash. One of worked (In a machine, or rubbed), gentle (Soaked, not
             worked); example worked.
         again: Washed again? One of yes, no; example yes.
         later: Sample 1 after each later wash, 1 to 8 rows. Asked where again is yes.
-            - length: Length. Length in cm, 2 cm to 1000 cm; example 28.5 cm.
-            - width: Width. Length in cm, 2 cm to 1000 cm; example 29.9 cm.
+            - length: Length. Length, cm; 2 cm to 1000 cm; example 28.5 cm.
+            - width: Width. Length, cm; 2 cm to 1000 cm; example 29.9 cm.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -112,30 +112,30 @@ def make_size(
     """What size do I make it, so that it comes out right?
 
     Args:
-        wanted_length: Wanted length, washed. Length in cm, 2 cm to 2000 cm; example 63 cm.
-        wanted_width: Wanted width, washed. Length in cm, 2 cm to 2000 cm; example 34 cm.
+        wanted_length: Wanted length, washed. Length, cm; 2 cm to 2000 cm; example 63 cm.
+        wanted_width: Wanted width, washed. Length, cm; 2 cm to 2000 cm; example 34 cm.
         how: Shrinkage from. One of percent (A percentage that I know), swatch (A swatch, measured
             twice), published (A published range); example percent.
         length_percent: It shrinks in length by. -50 % to 80 %; example 18 %. Asked where how is
             percent.
         width_percent: and in width by. -50 % to 80 %; example 14 %. Asked where how is percent.
-        swatch_length: Swatch length before. Length in cm, 2 cm to 1000 cm; example 35 cm. Asked
+        swatch_length: Swatch length before. Length, cm; 2 cm to 1000 cm; example 35 cm. Asked
             where how is swatch.
-        swatch_length_after: Swatch length after. Length in cm, 2 cm to 1000 cm; example 28.7 cm.
+        swatch_length_after: Swatch length after. Length, cm; 2 cm to 1000 cm; example 28.7 cm.
             Asked where how is swatch.
-        swatch_width: Swatch width before. Length in cm, 2 cm to 1000 cm; example 35 cm. Asked
-            where how is swatch.
-        swatch_width_after: Swatch width after. Length in cm, 2 cm to 1000 cm; example 30.1 cm.
+        swatch_width: Swatch width before. Length, cm; 2 cm to 1000 cm; example 35 cm. Asked where
+            how is swatch.
+        swatch_width_after: Swatch width after. Length, cm; 2 cm to 1000 cm; example 30.1 cm.
             Asked where how is swatch.
         cloth: Cloth. One of woven-plain (Woven plain, cotton or wool), woven-waffle (Woven
             waffle, half of it to all over), cotton-jersey (Cotton, plain knit by machine),
             wool-plain (Wool, plain knit: relaxing only), felt-coarse (Wet felting, coarse wool or
             a blend), felt-fine (Wet felting, fine wool), felt-full (Full felt); example
             woven-plain. Asked where how is published.
-        stitches: Stitches or ends, unwashed. Count per length in per cm, 0.2 per cm to 60 per cm;
+        stitches: Stitches or ends, unwashed. Count per length, per cm; 0.2 per cm to 60 per cm;
             example 4.26 per cm. None leaves it open.
-        rows: Rows or picks, unwashed. Count per length in per cm, 0.2 per cm to 80 per cm;
-            example 5 per cm. None leaves it open.
+        rows: Rows or picks, unwashed. Count per length, per cm; 0.2 per cm to 80 per cm; example
+            5 per cm. None leaves it open.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -182,17 +182,17 @@ def wet_finish(
     """What does the first wash do to my knitted swatch?
 
     Args:
-        wide: Width before. Length in cm, 2 cm to 200 cm; example 14.6 cm.
-        tall: Height before. Length in cm, 2 cm to 200 cm; example 15.3 cm.
-        stitches: Stitches in that width. Number, 2 to 1000; example 30. None leaves it open.
-        rows: Rows in that height. Number, 2 to 1000; example 40.5. None leaves it open.
+        wide: Width before. Length, cm; 2 cm to 200 cm; example 14.6 cm.
+        tall: Height before. Length, cm; 2 cm to 200 cm; example 15.3 cm.
+        stitches: Stitches in that width. Number; 2 to 1000; example 30. None leaves it open.
+        rows: Rows in that height. Number; 2 to 1000; example 40.5. None leaves it open.
         after: Then it is. One of wet (Soaked and dried flat), full (Washed and tumbled); example
             wet.
         measured: Measured afterward? One of yes, no (Not yet); example yes.
-        wide_after: Width after. Length in cm, 2 cm to 200 cm; example 15 cm. Asked where measured
+        wide_after: Width after. Length, cm; 2 cm to 200 cm; example 15 cm. Asked where measured
             is yes.
-        tall_after: Height after. Length in cm, 2 cm to 200 cm; example 15 cm. Asked where
-            measured is yes.
+        tall_after: Height after. Length, cm; 2 cm to 200 cm; example 15 cm. Asked where measured
+            is yes.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -311,9 +311,9 @@ def shedding(
         water: Colored water after an hour’s soak? One of yes, no, not known (Not known yet);
             example no.
         weighed: Weighed before and after a wash? One of yes, no; example yes.
-        before: Weight before. Weight in g, 0.5 g to 20 kg; example 96.4 g. Asked where weighed is
+        before: Weight before. Weight, g; 0.5 g to 20 kg; example 96.4 g. Asked where weighed is
             yes.
-        after: Weight after. Weight in g, 0.4 g to 20 kg; example 94.8 g. Asked where weighed is
+        after: Weight after. Weight, g; 0.4 g to 20 kg; example 94.8 g. Asked where weighed is
             yes.
         depth: Depth of shade, all dyes. 0 % to 15 %; example 0.9 %. Asked where weighed is yes.
         rested: Rested in the same room both times? One of yes (Yes, a day and more), no (No, or

@@ -52,14 +52,14 @@ def sett(
         by: Thickness from. One of ashenhurst (Length and weight, by the kind of yarn
             (Ashenhurst)), peirce (Length and weight, cotton (Peirce)), packed (A close-packed
             wrap); example ashenhurst.
-        count: Count of the yarn. Yarn count in m/100 g, 0.5 tex to 50000 tex; example 170 m/100
-            g. Asked where by is ashenhurst or peirce.
+        count: Count of the yarn. Yarn count, m/100 g; 0.5 tex to 50000 tex; example 170 m/100 g.
+            Asked where by is ashenhurst or peirce.
         kind: Kind of yarn. One of cotton (Cotton, linen, silk), worsted, woolen, soft-woolen
             (Woolen, soft and lofty), cotton-taylor (Cotton, as Taylor prints it (less 5
             percent)); example cotton. Asked where by is ashenhurst.
-        wraps: Turns pushed together. Count per length in per in, 1 per in to 300 per in; example
-            25 per in. Asked where by is packed.
-        known_count: Its count, to test the wraps. Yarn count in m/100 g, 0.5 tex to 50000 tex;
+        wraps: Turns pushed together. Count per length, per in; 1 per in to 300 per in; example 25
+            per in. Asked where by is packed.
+        known_count: Its count, to test the wraps. Yarn count, m/100 g; 0.5 tex to 50000 tex;
             example 170 m/100 g. None leaves it open. Asked where by is packed.
         weave: Weave. One of plain (Plain weave), twill-2-1 (2/1 twill), twill-2-2 (2/2 twill),
             twill-3-1 (3/1 twill), basket-2-2 (2/2 basket (hopsack)), satin-5 (5-end satin),
@@ -68,14 +68,14 @@ def sett(
         use: For. One of lace (Lace or gauze), scarf (Scarf or shawl), cloth (Towels, general
             cloth), firm (Bags, upholstery), weft-faced (Weft-faced, a rug or band); example
             cloth.
-        picks: Picks, as you beat. Count per length in per cm, 0.2 per cm to 60 per cm; example 5
+        picks: Picks, as you beat. Count per length, per cm; 0.2 per cm to 60 per cm; example 5
             per cm. None leaves it open.
         on: Set in. One of rigid (A rigid heddle), reed (A reed); example rigid.
         made: At hand. One of metric (The usual metric ones), inch (The usual inch ones), own (My
             own); example metric.
         own: My own, 1 to 10 rows. Asked where made is own.
-            - dents: Dents. Count per length in per 10 cm, 1 per in to 60 per in; example 30 per
-              10 cm.
+            - dents: Dents. Count per length, per 10 cm; 1 per in to 60 per in; example 30 per 10
+              cm.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -171,42 +171,42 @@ def warp_plan(
         pieces: Pieces, in the order of weaving, 1 to 12 rows.
             - name: Name. Text, up to 18 characters of text; example Towel.
             - many: How many alike. A whole number from 1 to 200; example 5.
-            - length: Finished length. Length in cm, 2 cm to 2000 cm; example 55 cm.
+            - length: Finished length. Length, cm; 2 cm to 2000 cm; example 55 cm.
             - color: Weft color. Text, up to 18 characters of text; example natural.
         go_by: Go by. One of width (A finished width), ends (A number of ends); example width.
             Asked where warp_colors is one or repeated.
-        width: Finished width wanted. Length in cm, 1 cm to 400 cm; example 34 cm. Asked where
-            go_by is width.
+        width: Finished width wanted. Length, cm; 1 cm to 400 cm; example 34 cm. Asked where go_by
+            is width.
         ends_given: Ends. A whole number from 2 to 20000; example 160. Asked where go_by is ends.
         width_shrink: Shrinkage in width. -20 % to 50 %; example 14 %.
         length_shrink: Shrinkage in length. -20 % to 50 %; example 18 %.
         draw_in: Draw-in. 0 % to 50 %; example 6 %.
         take_up: Take-up of the warp. 0 % to 50 %; example 10 %.
         weft_take_up: Take-up of the weft. 0 % to 50 %; example 6 %.
-        sett: Ends. Count per length in per cm, 0.5 per cm to 60 per cm; example 4 per cm.
-        picks: Picks, on the loom. Count per length in per cm, 0.2 per cm to 60 per cm; example 5
+        sett: Ends. Count per length, per cm; 0.5 per cm to 60 per cm; example 4 per cm.
+        picks: Picks, on the loom. Count per length, per cm; 0.2 per cm to 60 per cm; example 5
             per cm.
         multiple: Ends in multiples of. A whole number from 1 to 400; example 2. Asked where go_by
             is width.
         edge_ends: Extra ends at the edges. A whole number from 0 to 40; example 0.
         finish: Each end of a piece. One of hem (A hem), fringe (A fringe), neither; example hem.
-        hem: Cloth in one hem. Length in cm, 0.2 cm to 60 cm; example 4 cm. Asked where finish is
+        hem: Cloth in one hem. Length, cm; 0.2 cm to 60 cm; example 4 cm. Asked where finish is
             hem.
         hem_yarn: Hems woven in. One of same (The piece’s own weft), other (A finer yarn); example
             same. Asked where finish is hem.
-        hem_picks: Picks in the hems. Count per length in per cm, 0.5 per cm to 100 per cm;
-            example 9 per cm. Asked where hem_yarn is other.
-        hem_mass: A ball of the finer yarn weighs. Weight in g, 1 g to 2 kg; example 50 g. Asked
+        hem_picks: Picks in the hems. Count per length, per cm; 0.5 per cm to 100 per cm; example
+            9 per cm. Asked where hem_yarn is other.
+        hem_mass: A ball of the finer yarn weighs. Weight, g; 1 g to 2 kg; example 50 g. Asked
             where hem_yarn is other.
-        hem_length: and holds. Length in m, 5 m to 20000 m; example 280 m. Asked where hem_yarn is
+        hem_length: and holds. Length, m; 5 m to 20000 m; example 280 m. Asked where hem_yarn is
             other.
-        fringe: Fringe at one end. Length in cm, 0.5 cm to 100 cm; example 8 cm. Asked where
-            finish is fringe.
-        divider: Divider before, between and after. Length in cm, 0 cm to 60 cm; example 2 cm.
-        sample: Sample woven first. Length in cm, 0 cm to 300 cm; example 0 cm.
-        waste: Loom waste. Length in cm, 0 cm to 400 cm; example 50 cm.
-        loom_width: Width of the heddle or reed. Length in cm, 2 cm to 400 cm; example 40 cm.
-        limit: Warp there is, or the loom takes. Length in m, 0.2 m to 500 m. None leaves it open.
+        fringe: Fringe at one end. Length, cm; 0.5 cm to 100 cm; example 8 cm. Asked where finish
+            is fringe.
+        divider: Divider before, between and after. Length, cm; 0 cm to 60 cm; example 2 cm.
+        sample: Sample woven first. Length, cm; 0 cm to 300 cm; example 0 cm.
+        waste: Loom waste. Length, cm; 0 cm to 400 cm; example 50 cm.
+        loom_width: Width of the heddle or reed. Length, cm; 2 cm to 400 cm; example 40 cm.
+        limit: Warp there is, or the loom takes. Length, m; 0.2 m to 500 m. None leaves it open.
         warp_colors: Colors of the warp. One of one, repeated (Stripes, again and again), once
             (Stripes, once across); example one.
         warp_color: Warp color. Text, up to 18 characters of text; example natural. Asked where
@@ -215,13 +215,13 @@ def warp_plan(
             once.
             - color: Color. Text, up to 18 characters of text; example natural.
             - ends: Ends. A whole number from 1 to 2000; example 12.
-        skein_mass: A ball weighs. Weight in g, 1 g to 2 kg; example 100 g.
-        skein_length: A ball holds. Length in m, 5 m to 20000 m; example 170 m.
+        skein_mass: A ball weighs. Weight, g; 1 g to 2 kg; example 100 g.
+        skein_length: A ball holds. Length, m; 5 m to 20000 m; example 170 m.
         weft_from: Weft. One of same (The same yarn), other (Another yarn); example same.
-        weft_mass: A ball of the weft weighs. Weight in g, 1 g to 2 kg; example 100 g. Asked where
+        weft_mass: A ball of the weft weighs. Weight, g; 1 g to 2 kg; example 100 g. Asked where
             weft_from is other.
-        weft_length: and holds. Length in m, 5 m to 20000 m; example 170 m. Asked where weft_from
-            is other.
+        weft_length: and holds. Length, m; 5 m to 20000 m; example 170 m. Asked where weft_from is
+            other.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -337,10 +337,10 @@ def cloth_picture(
             A, 4 B, 4 A, 4 B, 10 A.
         turn: At the end of the stripes. One of repeat (begin again from the first), mirror (go
             back in mirror order); example repeat.
-        sett: Ends in the heddle. Count per length in per cm, 0.5 per cm to 40 per cm; example 4
-            per cm.
-        beat: Picks on the loom. Count per length in per cm, 0.5 per cm to 60 per cm; example 5
-            per cm.
+        sett: Ends in the heddle. Count per length, per cm; 0.5 per cm to 40 per cm; example 4 per
+            cm.
+        beat: Picks on the loom. Count per length, per cm; 0.5 per cm to 60 per cm; example 5 per
+            cm.
         draw_in: The cloth draws in by. 0 % to 60 %; example 6 %.
         shrink_width: The wash takes, of the width. -20 % to 60 %; example 14 %.
         shrink_length: The wash takes, of the length. -20 % to 60 %; example 18 %.
@@ -348,9 +348,9 @@ def cloth_picture(
         textured_length: and of the length. -20 % to 60 %. None leaves it open.
         hem: Picks of each hem. A whole number from 0 to 400; example 24.
         hem_yarn: Yarn of the hems. Text, up to 16 characters of text. None leaves it open.
-        hem_beat: Picks in the hems. Count per length in per cm, 0.5 per cm to 80 per cm. None
+        hem_beat: Picks in the hems. Count per length, per cm; 0.5 per cm to 80 per cm. None
             leaves it open.
-        flag: Say so when a float is longer than. Length in cm, 0.1 cm to 30 cm; example 1 cm.
+        flag: Say so when a float is longer than. Length, cm; 0.1 cm to 30 cm; example 1 cm.
         look: Piece to look at. A whole number from 1 to 12; example 1.
         state: Show it. One of washed, loom (on the loom); example washed.
         take: Own pick-up: the stick takes up. A whole number from 1 to 16; example 1.
@@ -414,19 +414,19 @@ def weft_left(
         balls: Shuttles or leftover balls, one for each color, 1 to 12 rows.
             - name: Yarn. Text, up to 16 characters of text; example Rust.
             - color: Color. A color such as #6b7f8f or lab(52 -3 -9); example #9c4a2b.
-            - mass: Weighs. Weight in g, 0.5 g to 5 kg; example 38 g.
-        tare: of that, the empty shuttle or core. Weight in g, 0 g to 500 g; example 0 g.
-        yarn: Yarn. Yarn count in m/100 g, 5 tex to 20000 tex; example 170 m/100 g.
-        width: Width in the heddle. Length in cm, 1 cm to 300 cm; example 40 cm.
+            - mass: Weighs. Weight, g; 0.5 g to 5 kg; example 38 g.
+        tare: of that, the empty shuttle or core. Weight, g; 0 g to 500 g; example 0 g.
+        yarn: Yarn. Yarn count, m/100 g; 5 tex to 20000 tex; example 170 m/100 g.
+        width: Width in the heddle. Length, cm; 1 cm to 300 cm; example 40 cm.
         take_up: The weft takes up. 0 % to 60 %; example 6 %.
-        beat: Picks on the loom. Count per length in per cm, 0.5 per cm to 60 per cm; example 5
-            per cm.
+        beat: Picks on the loom. Count per length, per cm; 0.5 per cm to 60 per cm; example 5 per
+            cm.
         shrink: The wash takes, of the length. -20 % to 60 %; example 18 %.
         pieces: Pieces still to weave. A whole number from 1 to 100; example 3.
         piece_picks: Picks of a piece, with both hems. A whole number from 4 to 4000; example 384.
         hem: Picks of each hem. A whole number from 0 to 400; example 24.
         stripes: Stripes of each color in a piece. A whole number from 1 to 40; example 2.
-        tail: Each stripe loses. Length in cm, 0 cm to 200 cm; example 10 cm.
+        tail: Each stripe loses. Length, cm; 0 cm to 200 cm; example 10 cm.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -479,27 +479,26 @@ def weave_pace(
 
     Args:
         ends: Ends in the warp. A whole number from 1 to 5000; example 160.
-        warp: Length of the warp. Length in m, 0.2 m to 200 m; example 4.9 m.
-        wind_length: Yarn you wound. Length in m, 1 m to 10000 m; example 98 m.
-        wind_minutes: Winding it took. Time in min, 0.5 min to 600 min; example 15 min.
+        warp: Length of the warp. Length, m; 0.2 m to 200 m; example 4.9 m.
+        wind_length: Yarn you wound. Length, m; 1 m to 10000 m; example 98 m.
+        wind_minutes: Winding it took. Time, min; 0.5 min to 600 min; example 15 min.
         thread_ends: Ends you threaded. A whole number from 1 to 2000; example 20.
-        thread_minutes: Threading them took. Time in min, 0.2 min to 600 min; example 10 min.
-        beam: Beaming and tying on. Time in min, 0 min to 1200 min; example 60 min.
+        thread_minutes: Threading them took. Time, min; 0.2 min to 600 min; example 10 min.
+        beam: Beaming and tying on. Time, min; 0 min to 1200 min; example 60 min.
         pieces: Pieces. A whole number from 1 to 100; example 5.
         piece_picks: Picks of a piece. A whole number from 1 to 20000; example 384.
         weave_picks: Plain picks you wove. A whole number from 1 to 5000; example 50.
-        weave_minutes: Weaving them took. Time in min, 0.2 min to 600 min; example 12 min.
+        weave_minutes: Weaving them took. Time, min; 0.2 min to 600 min; example 12 min.
         stick_share: Picks with the stick. 0 % to 100 %; example 30 %.
-        stick_times: Such a pick takes, plain ones. Number, 1 to 20; example 1.5.
+        stick_times: Such a pick takes, plain ones. Number; 1 to 20; example 1.5.
         changes: Color changes in a piece. A whole number from 0 to 2000; example 22.
-        change_minutes: A change takes. Time in min, 0 min to 60 min; example 0.5 min.
+        change_minutes: A change takes. Time, min; 0 min to 60 min; example 0.5 min.
         hems: Hems or fringes of a piece. A whole number from 0 to 8; example 2.
-        hem_minutes: One takes. Time in min, 0 min to 600 min; example 25 min.
-        finish: Washing and pressing a piece. Time in min, 0 min to 600 min; example 10 min.
-        sitting: You sit at the loom for. Time in min, 5 min to 1000 min; example 120 min.
-        settling: of which to settle and clear away. Time in min, 0 min to 240 min; example 10
-            min.
-        week: Times a week. Number, 0.1 to 40; example 4.
+        hem_minutes: One takes. Time, min; 0 min to 600 min; example 25 min.
+        finish: Washing and pressing a piece. Time, min; 0 min to 600 min; example 10 min.
+        sitting: You sit at the loom for. Time, min; 5 min to 1000 min; example 120 min.
+        settling: of which to settle and clear away. Time, min; 0 min to 240 min; example 10 min.
+        week: Times a week. Number; 0.1 to 40; example 4.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:

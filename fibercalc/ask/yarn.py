@@ -48,19 +48,19 @@ def skein_length(
             sample); example both.
         turns: Turns of the reel. A whole number from 1 to 20000; example 280. Asked where way is
             turns or both.
-        circumference: Once around the reel. Length in m, 0.05 m to 10 m; example 1.50 m. Asked
+        circumference: Once around the reel. Length, m; 0.05 m to 10 m; example 1.50 m. Asked
             where way is turns or both.
         stretch: Stretch on the reel. 0 % to 20 %; example 0 %. Asked where way is turns or both.
-        sample_length: Length of the sample. Length in m, 0.2 m to 2000 m; example 10 m. Asked
-            where way is sample or both.
-        sample_mass: Weight of the sample. Weight in g, 0.05 g to 2 kg; example 2.38 g. Asked
-            where way is sample or both.
-        skein_mass: Weight of the skein. Weight in g, 1 g to 5 kg; example 100 g. Asked where way
-            is sample or both.
+        sample_length: Length of the sample. Length, m; 0.2 m to 2000 m; example 10 m. Asked where
+            way is sample or both.
+        sample_mass: Weight of the sample. Weight, g; 0.05 g to 2 kg; example 2.38 g. Asked where
+            way is sample or both.
+        skein_mass: Weight of the skein. Weight, g; 1 g to 5 kg; example 100 g. Asked where way is
+            sample or both.
         several: Other skeins of this delivery measured too? One of no (No, this one only), yes
             (Yes, several); example no.
         skeins: Skeins of this delivery, 2 to 40 rows. Asked where several is yes.
-            - length: Length. Length in m, 1 m to 20000 m; example 420 m.
+            - length: Length. Length, m; 1 m to 20000 m; example 420 m.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -104,22 +104,22 @@ def skein_split(
     """How do I split this skein into small ones?
 
     Args:
-        skein_mass: Weight of a full skein. Weight in g, 1 g to 5 kg; example 100 g.
-        skein_length: Length of a full skein. Length in m, 1 m to 20000 m; example 420 m.
+        skein_mass: Weight of a full skein. Weight, g; 1 g to 5 kg; example 100 g.
+        skein_length: Length of a full skein. Length, m; 1 m to 20000 m; example 420 m.
         loss_share: Lost in winding. 0 % to 50 %; example 2 %.
         wanted_by: What you want of the small ones. One of mass (A weight each), length (A length
             each), turns (A number of turns each), count (A number of them from each skein);
             example mass.
-        wanted_mass: Weight of a small skein. Weight in g, 0.5 g to 1 kg; example 20 g. Asked
-            where wanted_by is mass.
-        wanted_length: Length of a small skein. Length in m, 0.5 m to 5000 m; example 84 m. Asked
+        wanted_mass: Weight of a small skein. Weight, g; 0.5 g to 1 kg; example 20 g. Asked where
+            wanted_by is mass.
+        wanted_length: Length of a small skein. Length, m; 0.5 m to 5000 m; example 84 m. Asked
             where wanted_by is length.
         wanted_turns: Turns for a small skein. A whole number from 1 to 5000; example 54. Asked
             where wanted_by is turns.
         wanted_count: How many from one skein. A whole number from 1 to 500; example 5. Asked
             where wanted_by is count.
-        reel: One turn of your reel, rested. Length in m, 0.05 m to 10 m; example 1.50 m.
-        loss_per_cut: Lost with each small skein. Length in m, 0 m to 20 m; example 0 m.
+        reel: One turn of your reel, rested. Length, m; 0.05 m to 10 m; example 1.50 m.
+        loss_per_cut: Lost with each small skein. Length, m; 0 m to 20 m; example 0 m.
         total: Small skeins wanted in all. A whole number from 1 to 100000; example 312. None
             leaves it open.
 
@@ -165,10 +165,10 @@ def wraps(
         convention: How you wrapped. One of relaxed (Relaxed hand wrap, turns just touching),
             ruler (Weavers' ruler wrap, drawn straight), packed (Close-packed wrap, turns pushed
             together); example relaxed.
-        width: Width wrapped. Length in in, 0.2 in to 39 in; example 2 in.
+        width: Width wrapped. Length, in; 0.2 in to 39 in; example 2 in.
         tries: Turns counted, 1 to 8 rows.
             - turns: Turns. A whole number from 1 to 400; example 34.
-        grist: Its length and weight, if you know them. Yarn count in m/100 g, 5 tex to 20000 tex;
+        grist: Its length and weight, if you know them. Yarn count, m/100 g; 5 tex to 20000 tex;
             example 420 m/100 g. None leaves it open.
 
     Returns:
@@ -208,15 +208,15 @@ def reel_turns(
     Args:
         wanted_by: What you want. One of length (A length), mass (A weight), turns (I have the
             turns: what do they hold?); example length.
-        wanted_length: Wanted length. Length in m, 0.1 m to 5000 m; example 84 m. Asked where
+        wanted_length: Wanted length. Length, m; 0.1 m to 5000 m; example 84 m. Asked where
             wanted_by is length.
-        wanted_mass: Wanted weight. Weight in g, 0.1 g to 5 kg; example 20 g. Asked where
-            wanted_by is mass.
+        wanted_mass: Wanted weight. Weight, g; 0.1 g to 5 kg; example 20 g. Asked where wanted_by
+            is mass.
         wanted_turns: Turns on the reel. A whole number from 1 to 20000; example 54. Asked where
             wanted_by is turns.
-        count: Count of the yarn. Yarn count in tex, 0.5 tex to 100000 tex; example 238 tex. None
+        count: Count of the yarn. Yarn count, tex; 0.5 tex to 100000 tex; example 238 tex. None
             leaves it open.
-        turn: Once around the reel. Length in m, 0.1 m to 10 m; example 1.50 m.
+        turn: Once around the reel. Length, m; 0.1 m to 10 m; example 1.50 m.
         stretch: Stretch on the reel. 0 % to 20 %; example 0 %.
 
     Returns:
@@ -285,8 +285,8 @@ def true_weight(
     """It says 100 g and my scale says 103: how much yarn is it really?
 
     Args:
-        weighed: Weight on my scale. Weight in g, 1 g to 50 kg; example 103 g.
-        labelled: Weight on the label. Weight in g, 1 g to 50 kg; example 100 g. None leaves it
+        weighed: Weight on my scale. Weight, g; 1 g to 50 kg; example 103 g.
+        labelled: Weight on the label. Weight, g; 1 g to 50 kg; example 100 g. None leaves it
             open.
         dampness: How damp it is. One of humidity (By the humidity of the room), regain (I know
             its regain); example humidity.
@@ -360,14 +360,14 @@ def yarn_count(
     Args:
         known: What you know of the yarn. One of count (Its count in one system), put-up (Weight
             and length of a put-up), singles (The singles it is plied from); example count.
-        count: Count. Yarn count in tex, 0.1 tex to 100000 tex; example 238 tex. Asked where known
+        count: Count. Yarn count, tex; 0.1 tex to 100000 tex; example 238 tex. Asked where known
             is count.
-        length: Length of the put-up. Length in m, 0.1 m to 200 km; example 420 m. Asked where
-            known is put-up.
-        mass: Weight of the put-up. Weight in g, 0.1 g to 10 kg; example 100 g.
+        length: Length of the put-up. Length, m; 0.1 m to 200 km; example 420 m. Asked where known
+            is put-up.
+        mass: Weight of the put-up. Weight, g; 0.1 g to 10 kg; example 100 g.
         singles: Singles in the plied yarn, 1 to 8 rows. Asked where known is singles.
             - strands: Strands of it. A whole number from 1 to 50; example 4.
-            - count: Count of this single. Yarn count in tex, 0.1 tex to 100000 tex; example 56.5
+            - count: Count of this single. Yarn count, tex; 0.1 tex to 100000 tex; example 56.5
               tex.
         take_up: Take-up in plying. 0 % to 50 %; example 5 %. Asked where known is singles.
 
@@ -450,7 +450,7 @@ def yarn_diameter(
     """How thick is this yarn, and by which model?
 
     Args:
-        count: Count. Yarn count in tex, 0.5 tex to 100000 tex; example 238 tex.
+        count: Count. Yarn count, tex; 0.5 tex to 100000 tex; example 238 tex.
         made_of: What it is made of. One of fiber (One fiber), blend (A blend), own (I know the
             density); example blend.
         fiber: Fiber. One of cotton; viscose; acetate; wool; silk; polyamide (nylon); polyester;
@@ -463,7 +463,7 @@ def yarn_diameter(
               (linen); hemp; lyocell; modal; mohair, alpaca, cashmere, camel; elastane; example
               wool.
             - share: Share. 0 % to 100 %; example 75 %.
-        density: Density of the fiber. Density in g/cm³, 0.8 g/cm³ to 3 g/cm³; example 1.31 g/cm3.
+        density: Density of the fiber. Density, g/cm³; 0.8 g/cm³ to 3 g/cm³; example 1.31 g/cm3.
             Asked where made_of is own.
         packing: Packing: how much of the yarn is fiber. 5 % to 90 %; example 50 %.
         kind: Kind of yarn, for Ashenhurst. One of cotton (Cotton, linen, silk), worsted, woolen,

@@ -9,6 +9,7 @@ import inspect
 import re
 from collections.abc import Callable, Iterator
 from importlib import import_module
+from textwrap import dedent
 from types import ModuleType
 from typing import Any
 
@@ -18,7 +19,9 @@ from ..core.registry import chapter_cards
 
 SECTION = re.compile(r"^(\w+):\n((?:    .*\n?|\n)+)", re.MULTILINE)
 NAMED = re.compile(r"(?:- )?(\w+): (.*)")
-WORDS = {"Args": "Arguments", "Returns": "Results", "Raises": "Raises", "Sources": "Sources"}
+SECTIONS = ["Args", "Returns", "Raises", "Sources"]
+# What is raised is the same for all, and stands at the head of the page.
+SHOWN = {"Args": "Arguments", "Returns": "Results", "Sources": "Sources"}
 
 
 def functions(chapter: str) -> Markup:
@@ -34,9 +37,9 @@ def functions(chapter: str) -> Markup:
 def _function(module: ModuleType, chapter: str, name: str) -> Markup:
     function = getattr(module, name)
     told = inspect.getdoc(function) or ""
-    sections = {head: inspect.cleandoc(text) for head, text in SECTION.findall(told)}
-    if list(sections) != list(WORDS):
-        raise ValueError(f"{chapter}.{name}: its docstring has not {', '.join(WORDS)}")
+    sections = {head: dedent(text).strip() for head, text in SECTION.findall(told)}
+    if list(sections) != SECTIONS:
+        raise ValueError(f"{chapter}.{name}: its docstring has not {', '.join(SECTIONS)}")
     card = f"../{chapter}/{name.replace('_', '-')}/"
     return tag(
         "section",
@@ -45,17 +48,21 @@ def _function(module: ModuleType, chapter: str, name: str) -> Markup:
         tag(
             "details",
             tag("summary", "Arguments, results, sources"),
-            tag("pre", tag("code", _signature(module, name, function))),
             *(
                 part
-                for head, text in sections.items()
-                for part in (tag("h4", WORDS[head]), _listed(text))
+                for head, words in SHOWN.items()
+                for part in (tag("h4", words), _listed(sections[head]))
+            ),
+            tag(
+                "details",
+                tag("summary", "Signature"),
+                tag("pre", tag("code", _signature(module, function))),
             ),
         ),
     )
 
 
-def _signature(module: ModuleType, name: str, function: Callable[..., Any]) -> str:
+def _signature(module: ModuleType, function: Callable[..., Any]) -> str:
     """As it is written; the types of rows, each on its lines, come before it."""
     return "\n\n\n".join(
         [*(inspect.getsource(row).strip() for row in _rows(module, function)),
@@ -83,4 +90,6 @@ def _listed(text: str) -> Markup:
             continue
         rows = _listed("\n".join(" ".join(field.split()) for field in fields)) if fields else None
         items += [tag("dt", tag("code", named[1])), tag("dd", named[2], rows)]
-    return tag("div", *(tag("p", line) for line in plain), tag("dl", *items) if items else None)
+    if not items:
+        return tag("ul", *(tag("li", line) for line in plain))
+    return tag("div", *(tag("p", line) for line in plain), tag("dl", *items))
