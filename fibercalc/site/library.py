@@ -40,7 +40,7 @@ def _function(module: ModuleType, chapter: str, name: str) -> Markup:
     sections = {head: dedent(text).strip() for head, text in SECTION.findall(told)}
     if list(sections) != SECTIONS:
         raise ValueError(f"{chapter}.{name}: its docstring has not {', '.join(SECTIONS)}")
-    card = f"../{chapter}/{name.replace('_', '-')}/"
+    card = f"../../{chapter}/{name.replace('_', '-')}/"
     return tag(
         "section",
         tag("h3", tag("code", f"{chapter}.{name}"), id=f"{chapter}.{name}"),
