@@ -211,7 +211,7 @@ def test_the_page_tells_each_function_whole(chapter):
     page = parser.parseFragment(library(chapter))
     sections = page.findall(".//section")
     cards = chapter_cards(chapter)
-    assert [each.find("h3/code").text for each in sections] == [
+    assert [each.find("h2/code").text for each in sections] == [
         f"{chapter}.{function_name(card)}" for card in cards
     ]
     for section, card in zip(sections, cards, strict=True):

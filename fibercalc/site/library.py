@@ -43,7 +43,7 @@ def _function(module: ModuleType, chapter: str, name: str) -> Markup:
     card = f"../../{chapter}/{name.replace('_', '-')}/"
     return tag(
         "section",
-        tag("h3", tag("code", f"{chapter}.{name}"), id=f"{chapter}.{name}"),
+        tag("h2", tag("code", f"{chapter}.{name}"), id=f"{chapter}.{name}"),
         tag("p", tag("a", told.partition("\n")[0], href=card)),
         tag(
             "details",
@@ -51,7 +51,7 @@ def _function(module: ModuleType, chapter: str, name: str) -> Markup:
             *(
                 part
                 for head, words in SHOWN.items()
-                for part in (tag("h4", words), _listed(sections[head]))
+                for part in (tag("h3", words), _listed(sections[head]))
             ),
             tag(
                 "details",
