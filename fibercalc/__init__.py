@@ -7,6 +7,7 @@ for: importing this costs next to nothing, and a card loads no other.
 __version__ = "0.1.0"
 
 __all__ = [
+    "Amount",
     "Answer",
     "BadInputs",
     "Problem",
@@ -15,14 +16,23 @@ __all__ = [
     "Value",
     "answer",
     "cards",
+    "dye",
+    "knit",
+    "safe",
+    "sell",
     "show",
+    "wash",
+    "weave",
     "work",
+    "yarn",
 ]
 
 TYPE_CHECKING = False  # as typing has it, which costs more to import than all of this
 if TYPE_CHECKING:
     from typing import Any
 
+    from . import dye, knit, safe, sell, wash, weave, yarn
+    from .amount import Amount
     from .answered import Answer, Value
     from .core.problem import BadInputs, Problem
     from .core.registry import UnknownCard, UnknownChapter
@@ -30,6 +40,7 @@ if TYPE_CHECKING:
 
 # Where a name comes from that is loaded only when it is asked for.
 _FROM = {
+    "Amount": "amount",
     "Answer": "answered",
     "BadInputs": "core.problem",
     "Problem": "core.problem",
@@ -37,15 +48,19 @@ _FROM = {
     "UnknownChapter": "core.registry",
     "Value": "answered",
 }
+_CHAPTERS = ("dye", "knit", "safe", "sell", "wash", "weave", "yarn")
 
+if not TYPE_CHECKING:  # or a name that is not there would pass for one
 
-def __getattr__(name: str) -> "Any":
-    if name not in _FROM:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    from importlib import import_module
+    def __getattr__(name):
+        from importlib import import_module
 
-    found = globals()[name] = getattr(import_module(f"{__name__}.{_FROM[name]}"), name)
-    return found
+        if name in _CHAPTERS:
+            return import_module(f"{__name__}.{name}")
+        if name not in _FROM:
+            raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+        found = globals()[name] = getattr(import_module(f"{__name__}.{_FROM[name]}"), name)
+        return found
 
 
 def __dir__() -> list[str]:
@@ -119,16 +134,18 @@ def answer(
 def _worked(
     card_id: str, inputs: "dict[str, Any] | None", style: str, system: str, money: str
 ) -> "Worked":
-    from .core.plain import texts_of
+    from .core.plain import plain_of
     from .core.reading import read_inputs
     from .core.registry import find_card
     from .core.settings import Settings
     from .core.work import work_given
 
     card = find_card(card_id)
-    texts, counts = texts_of(card, {} if inputs is None else inputs)
+    plain = plain_of(card, {} if inputs is None else inputs)
+    texts = plain.texts
     settings = Settings.from_texts({"style": style, "system": system, "money": money})
-    worked = work_given(read_inputs(card, texts, settings, counts=counts, named=texts), settings)
+    given = read_inputs(card, texts, settings, exact=plain.exact, counts=plain.counts, named=texts)
+    worked = work_given(given, settings)
     worked.given.notes += [
         f"{name} was given, and is not asked with these choices."
         for name in texts

@@ -10,7 +10,9 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from . import __version__
-from .core.units import Quantity
+from .amount import Amount, no_unit
+from .core.onward import spread_text
+from .core.units import COUNT, Quantity
 from .core.work import answer_of
 
 if TYPE_CHECKING:
@@ -33,18 +35,22 @@ LOOK = """
 """
 
 
-class Value:
-    """One result of a card: most are numbers with a range, some are a day or words.
+class Value(Amount):
+    """One result of a card: most are an Amount with a range, some are a day or words.
 
     name, label  what it is;  text  as the card writes it, no finer than its range, with the range
-    unit         the sign of the unit that its numbers are in: the base unit of its quantity, until
-                 `to` says another
+    number, unit the number (also `value`, as the data call it) and the sign of its unit: the base
+                 unit of its quantity, whatever was typed, until `to` says another
+    low, high    the ends of the 95 % range, each an Amount in the same unit; the number itself
+                 where nothing is rough
+    Given to another card it takes its range along.
     """
 
     def __init__(self, outcome: Outcome[Any], name: str, unit: Unit | None = None) -> None:
         self._outcome, self._found, self.name = outcome, outcome.found[name], name
         of = self._found.result.of
-        self._unit = unit or (of.base if isinstance(of, Quantity) else None)
+        self._measures = of if isinstance(of, Quantity) else None
+        self._unit = unit or (self._measures.base if self._measures else None)
         self._asked = unit is not None
 
     @property
@@ -60,19 +66,24 @@ class Value:
         return self._unit is not None
 
     @property
-    def value(self) -> float:
+    def number(self) -> float:
         """The number, in `unit`. Raises TypeError for a day and for words."""
         return self._in_unit(self._found.value)
 
     @property
-    def low(self) -> float:
-        """The low end of the 95 % range, in `unit`; the value itself where nothing is rough."""
-        return min(self._ends)
+    def value(self) -> float:
+        """The number, by the name that it has in the data."""
+        return self.number
 
     @property
-    def high(self) -> float:
+    def low(self) -> Amount:
+        """The low end of the 95 % range, in `unit`; the number itself where nothing is rough."""
+        return self._end(min(self._ends))
+
+    @property
+    def high(self) -> Amount:
         """The high end of the 95 % range, in `unit`."""
-        return max(self._ends)
+        return self._end(max(self._ends))
 
     @property
     def day(self) -> date:
@@ -93,18 +104,25 @@ class Value:
 
         Raises ValueError for a unit of something else, TypeError for what is no number.
         """
-        of = self._found.result.of
-        if not isinstance(of, Quantity):
-            raise TypeError(f"{self.label}: {self.text} has no unit")
+        (of,) = self._measured()
         if not of.has(unit):
-            signs = ", ".join(each.sign for each in of.units if each.sign)
-            raise ValueError(
-                f"{unit}: not a unit of {of.name}" + (f"; give {signs}" if signs else "")
-            )
+            raise ValueError(no_unit(unit, of))
         return Value(self._outcome, self.name, of.unit(unit))
 
-    def __float__(self) -> float:
-        return self.value
+    def canonical(self) -> str:
+        """As another card reads it: with its range, a day as 2027-03-05, words as they are."""
+        if isinstance(self._found.value, date):
+            return self._found.value.isoformat()
+        if not self.is_number:
+            return self._outcome.text(self.name)
+        if self._measures is COUNT:
+            return f"{round(self.number)}"
+        return spread_text(self.number, self.low.number, self.high.number, self.unit)
+
+    def _measured(self) -> tuple[Quantity, ...]:
+        if self._measures is None:
+            raise TypeError(f"{self.label}: {self.text} is no number")
+        return (self._measures,)
 
     def __str__(self) -> str:
         return self.text
@@ -116,6 +134,10 @@ class Value:
     def _ends(self) -> tuple[float, ...]:
         found = self._found
         return tuple(self._in_unit(each) for each in (found.low, found.value, found.high))
+
+    def _end(self, number: float) -> Amount:
+        (of,) = self._measured()
+        return Amount._of(number, of, of.unit(self.unit))
 
     def _in_unit(self, number: object) -> float:
         if self._unit is None or not isinstance(number, (int, float)):
@@ -129,7 +151,8 @@ class Answer:
     """All that a card answers. `fibercalc.answer` makes one.
 
     card, question  the card's id and what it is asked;  text  the answer in one or two sentences
-    results         a Value for each result, by its name
+    results         a Value for each result, by its name; its number is in the base unit of its
+                    quantity (which the function of the card names), whatever units were typed
     """
 
     def __init__(self, worked: Worked) -> None:

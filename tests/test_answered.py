@@ -27,8 +27,9 @@ def test_numbers_are_in_base_units_and_in_any_other():
     yards = length.to("yards")
     assert yards.unit == "yd" and yards.value == pytest.approx(420 / METERS_PER_YARD)
     assert yards.to("m").value == pytest.approx(420) and yards.text.startswith("459\u00a0yd (")
-    assert length.low < 420 < length.high
-    assert yards.low == pytest.approx(length.low / METERS_PER_YARD)
+    assert length.low < length < length.high and length.low.unit == "m"
+    assert yards.low == length.low.to("yd") and yards.low.unit == "yd"
+    assert yards.low.number == pytest.approx(length.low.number / METERS_PER_YARD)
 
 
 def test_a_unit_that_counts_the_other_way_keeps_low_below_high():
@@ -36,8 +37,10 @@ def test_a_unit_that_counts_the_other_way_keeps_low_below_high():
     count = skein().results["grist"]
     assert count.unit == "tex" and count.value == pytest.approx(238, abs=0.5)
     other = count.to("yd/lb")
-    assert other.low < other.value < other.high
-    assert other.low == pytest.approx(496054.65 / count.high)  # 453.59237 g / 0.9144 m, in tex
+    assert other.low.number < other.value < other.high.number
+    assert float(other.low) == pytest.approx(
+        496054.65 / float(count.high)
+    )  # 453.59237 g / 0.9144 m, in tex
 
 
 def test_a_unit_of_something_else_is_refused():
@@ -75,7 +78,7 @@ def test_it_says_what_the_data_say(card):
         assert (value.label, value.text) == (told["label"], told["text"])
         if value.is_number:
             shown = value.to(told["unit"])
-            assert (shown.value, shown.low, shown.high) == pytest.approx(
+            assert (shown.value, shown.low.number, shown.high.number) == pytest.approx(
                 (told["value"], told["low"], told["high"])
             )
         else:

@@ -26,6 +26,7 @@ ARROWS = {
 BUILD_ONLY = {
     "site/build.py",
     "site/helper_page.py",
+    "site/library.py",
     "site/serve.py",
 }  # never in the browser's copy
 BROWSERS = [path for path in FILES if path.relative_to(ROOT).as_posix() not in BUILD_ONLY]

@@ -1,9 +1,17 @@
-"""Cards as functions, in a module of their chapter: yarn.skein_length(turns=280,
+"""Cards as functions, those of each chapter in its package: fibercalc.yarn.skein_length(turns=280,
 circumference="1.50 m").
 
-The modules are written from the cards (tests/functions.py), so that an editor knows every input. A
-value is a text as a person types it, with its unit and spread where wanted, or a number in the unit
-that the function names. What is not given stays the example's; None leaves open what may be blank.
+The modules here are written from the cards (tests/functions.py), so that an editor knows every
+input. A value is one of
+
+    a text        as a person types it, with unit and spread where wanted: "1.50 m", "412 yd +/- 8"
+    an Amount     fibercalc.Amount(1.5, "m"), or a result of another card, which brings its range
+    a number      in the unit that the function names for it
+
+A list of rows is a list of dicts. What is not given stays the example's; but names, days and money
+that the example made up are left open once anything is given. None leaves open what may be blank.
+
+An Answer holds numbers in the base unit of their quantity, whatever was typed.
 """
 
 from __future__ import annotations
@@ -13,9 +21,9 @@ from typing import TYPE_CHECKING, Any, TypeAlias
 from .. import answer
 
 if TYPE_CHECKING:
-    from .. import Answer
+    from .. import Amount, Answer
 
-Number: TypeAlias = str | float
+Number: TypeAlias = "str | float | Amount"
 EXAMPLE: Any = type("Example", (), {"__repr__": lambda self: "EXAMPLE"})()
 
 

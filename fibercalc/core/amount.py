@@ -26,7 +26,7 @@ class Ambiguous(Unreadable):
 
 
 @dataclass(frozen=True)
-class Amount:
+class TypedAmount:
     """A typed amount as understood.
 
     value  in base units;  unit  the unit it was given in;  rough  half-width in base units, None
@@ -72,7 +72,7 @@ def width_in_unit(unit: Unit, value: float, rough: float) -> float:
 
 def read_amount(
     text: str, quantity: Quantity, default: Unit, style: str = "point", strict: bool = False
-) -> Amount:
+) -> TypedAmount:
     """Read text as an amount. Raises Unreadable (or Ambiguous, when strict and there are two
     readings).
     """
@@ -92,7 +92,7 @@ def read_amount(
 
 def _with_spread(
     left: str, right: str, quantity: Quantity, default: Unit, style: str, strict: bool
-) -> Amount:
+) -> TypedAmount:
     tail = re.sub(NUMBER.pattern, "", right, count=1, flags=re.IGNORECASE).strip()
     if not _has_unit(left) and tail and not tail.startswith("%"):
         left = f"{left} {tail}"  # 412 ± 8 yd
@@ -117,18 +117,18 @@ def _with_spread(
 
 def _from_range(
     low: str, high: str, quantity: Quantity, default: Unit, style: str, strict: bool
-) -> Amount:
+) -> TypedAmount:
     top = _one(high, quantity, default, style, strict)
     bottom = _one(low, quantity, top.unit, style, strict)
     value, rough = (bottom.value + top.value) / 2, abs(top.value - bottom.value) / 2
-    return Amount(value, top.unit, rough, width_in_unit(top.unit, value, rough))
+    return TypedAmount(value, top.unit, rough, width_in_unit(top.unit, value, rough))
 
 
 def _has_unit(text: str) -> bool:
     return bool(re.sub(NUMBER.pattern, "", text, flags=re.IGNORECASE).strip(" +-"))
 
 
-def _one(text: str, quantity: Quantity, default: Unit, style: str, strict: bool) -> Amount:
+def _one(text: str, quantity: Quantity, default: Unit, style: str, strict: bool) -> TypedAmount:
     """One amount without a spread; parts like "1 lb 4 oz" are added."""
     number, other, rest = _signed(text, style, strict)
     parts = []
@@ -149,17 +149,18 @@ def _one(text: str, quantity: Quantity, default: Unit, style: str, strict: bool)
     ):
         raise Unreadable("several numbers were found; give one")
     total = sum(unit.to_base(part[0]) for unit, part in zip(units, parts))
-    return Amount(total, units[0])
+    return TypedAmount(total, units[0])
 
 
 def _unit_prefix(text: str) -> bool:
     return text.rstrip().endswith(("/", "per"))
 
 
-def _amount(number: float, other: float | None, unit: Unit) -> Amount:
+def _amount(number: float, other: float | None, unit: Unit) -> TypedAmount:
     if unit.inverse and number == 0:
         raise Unreadable(f"0 {unit.sign} has no meaning")
-    return Amount(unit.to_base(number), unit, other=None if other is None else unit.to_base(other))
+    second = None if other is None else unit.to_base(other)
+    return TypedAmount(unit.to_base(number), unit, other=second)
 
 
 def _signed(text: str, style: str, strict: bool) -> tuple[float, float | None, str]:

@@ -7,7 +7,7 @@ from datetime import date
 from functools import lru_cache
 from typing import Any
 
-from .amount import Amount, Unreadable, read_amount, width_in_unit, with_sign, write_typed
+from .amount import TypedAmount, Unreadable, read_amount, width_in_unit, with_sign, write_typed
 from .card import CHOICE, COLOR, DATE, TEXT, Input
 from .color import read_color
 from .day import read_date, write_date
@@ -33,14 +33,14 @@ class Reading:
     given: str
     value: Any = None
     rough: float = 0.0  # half-width, in the unit the answer function gets
-    amount: Amount | None = None
+    amount: TypedAmount | None = None
     echo: str = ""
     text: str = ""
     asked: bool = True
     whose: str = ""
 
     @property
-    def measured(self) -> Amount:
+    def measured(self) -> TypedAmount:
         """The amount as understood. Raises TypeError where there is none: blank, or no amount."""
         if self.amount is None:
             raise TypeError(f"{self.name}: {self.given or 'nothing'} is no amount")
@@ -185,7 +185,7 @@ def _read_measured(
     )
 
 
-def _echo(each: Input[Any], amount: Amount, settings: Settings) -> str:
+def _echo(each: Input[Any], amount: TypedAmount, settings: Settings) -> str:
     style = settings.style
     number = write_typed(amount.value, amount.unit, style)
     if amount.typed_rough is not None:

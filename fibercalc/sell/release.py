@@ -9,7 +9,7 @@ from functools import lru_cache
 from math import ceil
 
 from ..core.problem import require
-from ..dye.pots import even_loads
+from ..dye.pot_loads import even_loads
 from ..yarn.putup import whole_above
 from .lots import loads_kept_whole, too_large
 from .sets import MOST_SHADES

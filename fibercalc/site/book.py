@@ -29,7 +29,7 @@ def front_matter(path: Path) -> dict[str, str]:
 
 def navigation(pages: Path) -> list[Entry]:
     """MkDocs' nav: the front page, each chapter that has cards (overview, cards, reference
-    pages), then the general pages.
+    pages), then the general pages and the folders of such.
 
     Raises Unplaced when a card has no page or a page in a chapter's folder is neither a card's
     nor a reference page.
@@ -40,8 +40,18 @@ def navigation(pages: Path) -> list[Entry]:
         if cards:
             nav.append({chapter.capitalize(): _chapter(pages, chapter, cards)})
     general = [path for path in pages.glob("*.md") if path.name != "index.md"]
-    nav += [{front_matter(path)["title"]: path.name} for path in sorted(general, key=_place)]
+    folders = [path for path in pages.glob("*/index.md") if path.parent.name not in CHAPTERS]
+    nav += [_general(pages, path) for path in sorted([*general, *folders], key=_place)]
     return nav
+
+
+def _general(pages: Path, path: Path) -> Entry:
+    """A page that is of no chapter, or a folder of such, by its opening page."""
+    title, place = front_matter(path)["title"], path.relative_to(pages).as_posix()
+    if path.name != "index.md":
+        return {title: place}
+    rest = sorted((each for each in path.parent.glob("*.md") if each != path), key=_place)
+    return {title: [place, *(_general(pages, each) for each in rest)]}
 
 
 def _chapter(pages: Path, chapter: str, cards: list[Card]) -> list[Entry]:

@@ -115,11 +115,11 @@ def _convert(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def _in_unit(reading: Reading, unit: Unit) -> str:
-    from ..core.amount import Amount, width_in_unit
+    from ..core.amount import TypedAmount, width_in_unit
 
     amount = reading.measured
     typed = width_in_unit(unit, amount.value, amount.rough) if amount.rough else None
-    return Amount(amount.value, unit, amount.rough, typed).canonical()
+    return TypedAmount(amount.value, unit, amount.rough, typed).canonical()
 
 
 def _input(card: Card, name: str) -> Input[Any]:

@@ -1,5 +1,5 @@
 """Fenced blocks of a page, run when the site is built: ```card, ```chart, ```contents, ```bench,
-```helper-link, ```workbook, ```demo and ```fair become HTML.
+```helper-link, ```workbook, ```demo, ```fair and ```library become HTML.
 
 An unknown name stops the build; nothing half-made is published.
 """
@@ -39,6 +39,7 @@ BESIDE = (
             ("bench/", "What is on my bench?"),
             ("tour/", "How does a release go through the book?"),
             ("no-signal/", "Does the book work with no signal?"),
+            ("library/", "Can I use the cards from Python?"),
         ),
     ),
 )
@@ -330,6 +331,13 @@ def fair(name: str) -> Markup:
     )
 
 
+def library(name: str) -> Markup:
+    """```library: the functions of a chapter."""
+    from .library import functions  # not in the browser's copy
+
+    return functions(name)
+
+
 FENCES = {
     "card": card,
     "chart": chart,
@@ -339,4 +347,5 @@ FENCES = {
     "helper-link": helper_link,
     "workbook": workbook,
     "demo": demo,
+    "library": library,
 }

@@ -9,7 +9,7 @@ taken for hers. It is offered to a card ("use my reel") and never filled in sile
 from collections.abc import Callable
 from typing import Any
 
-from ..core.amount import Amount
+from ..core.amount import TypedAmount
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, case_of, row_of
 from ..core.lent import canonical_default
 from ..core.number import write_plain
@@ -418,6 +418,6 @@ def _offer(
     return {"label": f"Use {name.text} ({written(shown.measured, settings)})", "values": values}
 
 
-def written(amount: Amount, settings: Settings) -> str:
+def written(amount: TypedAmount, settings: Settings) -> str:
     """An amount as it was given, with its unit."""
     return f"{write_plain(amount.unit.from_base(amount.value), settings.style)} {amount.unit.sign}"

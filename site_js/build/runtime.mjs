@@ -27,10 +27,11 @@ const runtimeFolder = join(work, "runtime");
 
 /** Modules of our package that only a build or a terminal needs: the browser never loads them. */
 const NOT_IN_BROWSER = new Set([
-  "fibercalc/__main__.py", "fibercalc/answered.py", "fibercalc/ask/__init__.py", "fibercalc/ask/yarn.py",
+  "fibercalc/__main__.py", "fibercalc/amount.py", "fibercalc/answered.py",
   "fibercalc/cli.py", "fibercalc/completion.py", "fibercalc/meant.py",
-  "fibercalc/site/build.py", "fibercalc/site/helper_page.py", "fibercalc/site/serve.py",
+  "fibercalc/site/build.py", "fibercalc/site/helper_page.py", "fibercalc/site/library.py", "fibercalc/site/serve.py",
 ]);
+const NO_FOLDER_IN_BROWSER = "fibercalc/ask/"; // cards as functions
 
 const sha256 = (/** @type {Uint8Array | string} */ content) => createHash("sha256").update(content).digest("hex");
 
@@ -50,7 +51,8 @@ function ourPackage() {
   const files = {};
   for (const [name, path] of filesBelow(join(root, "fibercalc"))) {
     const inPackage = `fibercalc/${name}`;
-    if (/\.(py|csv)$/.test(name) && !NOT_IN_BROWSER.has(inPackage)) files[inPackage] = readFileSync(path);
+    if (inPackage.startsWith(NO_FOLDER_IN_BROWSER) || NOT_IN_BROWSER.has(inPackage)) continue;
+    if (/\.(py|csv)$/.test(name)) files[inPackage] = readFileSync(path);
   }
   for (const [name, path] of filesBelow(join(root, "shared", "checks"))) {
     if (name.endsWith(".toml")) files[`fibercalc/_shared/checks/${name}`] = readFileSync(path);

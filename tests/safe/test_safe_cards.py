@@ -13,10 +13,10 @@ from fibercalc.core.table import read_table
 from fibercalc.core.work import work_card
 from fibercalc.safe.acids import bath_ph
 from fibercalc.safe.air import mixture_index, room_level
+from fibercalc.safe.burn_time import burn_time
 from fibercalc.safe.drain import doses, held_acid
 from fibercalc.safe.label import ACUTE, acute_estimate, classes, share_of_limit, signal_word, to_ask
-from fibercalc.safe.lift import frequency_row, horizontal, travel, twist, vertical, weight_limit
-from fibercalc.safe.scald import burn_time
+from fibercalc.safe.lifting import frequency_row, horizontal, travel, twist, vertical, weight_limit
 
 
 def work(card, **texts):

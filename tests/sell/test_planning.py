@@ -13,7 +13,6 @@ from fibercalc.core.problem import BadInputs, OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.sell.allocate import allocate, band_of, kits_possible
-from fibercalc.sell.back_plan import Pace, Times, back_plan, late_steps
 from fibercalc.sell.calendar import (
     WEEKS,
     Calendar,
@@ -24,6 +23,7 @@ from fibercalc.sell.calendar import (
 from fibercalc.sell.cards.release_plan.asked import Base, Colorway, Product, ReleasePlan
 from fibercalc.sell.cards.release_plan.worked import colors_dyed, work_out
 from fibercalc.sell.kits import chance_short, color_in_skeins, skeins_for_chance
+from fibercalc.sell.last_days import Pace, Times, back_plan, late_steps
 from fibercalc.sell.lots import loads_kept_whole, too_large
 from fibercalc.sell.notation import read_held, read_recipe
 from fibercalc.sell.release import KIT, SET_CUT, SET_WHOLE, SKEIN, packs_for

@@ -13,7 +13,7 @@ from fibercalc.sell.cards.price.asked import Price
 from fibercalc.sell.cards.price.shown import MOVED, parts_in_cents
 from fibercalc.sell.cards.price.worked import left_at
 from fibercalc.sell.money import cents, cents_up, change, in_whole, split
-from fibercalc.sell.price import (
+from fibercalc.sell.pricing import (
     break_even,
     cost_with_loss,
     fee,

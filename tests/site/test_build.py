@@ -102,9 +102,10 @@ def test_python_in_the_browser_is_bytecode_and_tables(site):
         assert all(entry.date_time == (1980, 1, 1, 0, 0, 0) for entry in archive.infolist())
     assert {Path(name).suffix for name in inside} <= {".pyc", ".csv", ".toml", ".json"}
     assert "fibercalc/site/boundary.pyc" in inside
-    terminal = ("answered", "ask/__init__", "ask/yarn", "cli", "completion", "meant")
-    kept_out = ("site/build", "site/serve", *terminal)
+    terminal = ("amount", "answered", "cli", "completion", "meant")
+    kept_out = ("site/build", "site/library", "site/serve", *terminal)
     assert not {f"fibercalc/{name}.pyc" for name in kept_out} & set(inside)
+    assert not [name for name in inside if name.startswith("fibercalc/ask/")]
     for check in (ROOT / "shared" / "checks").glob("*.toml"):
         assert f"fibercalc/_shared/checks/{check.name}" in inside
         assert (site / "assets" / "checks" / check.name).read_bytes() == check.read_bytes()

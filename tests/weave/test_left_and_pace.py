@@ -9,8 +9,7 @@ from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
 from fibercalc.weave.cards.weave_pace.shown import parts as parts_of_the_time
 from fibercalc.weave.cards.weft_left.asked import dealt, ranges
-from fibercalc.weave.pace import sittings, weaving_minutes
-from fibercalc.weave.weft_left import (
+from fibercalc.weave.leftovers import (
     laid_out,
     pick_length,
     picks_from,
@@ -18,6 +17,7 @@ from fibercalc.weave.weft_left import (
     stripes_that_fit,
     yarn_length,
 )
+from fibercalc.weave.pace import sittings, weaving_minutes
 
 LEFT, PACE = find_card("weft-left"), find_card("weave-pace")
 

@@ -13,7 +13,7 @@ from ...core.picture import (
     Scale,
     nice_ticks,
 )
-from ..drying import drying_hours, regain_after
+from ..drying_pace import drying_hours, regain_after
 
 TOP, BOTTOM, LEFT, RIGHT = 16, 190, 50, 346
 POINTS = 40

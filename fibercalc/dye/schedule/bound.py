@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import ceil, floor
 
-from ..pots import loads_needed
+from ..pot_loads import loads_needed
 from .place import in_hours
 from .room import DAY, NOISE, Recipe, Room, Stretch, stretches_of
 

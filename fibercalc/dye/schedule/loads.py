@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from ..pots import even_loads
+from ..pot_loads import even_loads
 from .room import Load, Recipe, Room, stretches_of
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from ...core.problem import OutOfRange, require
-from ..pots import MOST_SKEINS
+from ..pot_loads import MOST_SKEINS
 
 DAY = 1440.0  # min
 NOISE = 1e-6  # min: far below what anybody times

@@ -31,9 +31,9 @@ from ...sources import (
     MORITZ_HENRIQUES,
     SCALD_CHILDREN,
 )
+from ..burn_time import CHILD, HANDS, at_most, coolest, hottest, neighbors, time_between
 from ..limits import published
 from ..pictures.burns import burn_curve
-from ..scald import CHILD, HANDS, at_most, coolest, hottest, neighbors, time_between
 
 ADULT, YOUNG = "adult", "child"
 

@@ -6,7 +6,7 @@ from ...core.answer import Table
 from ...core.marks import MARKS, meaning
 from ...core.number import write_number
 from ...core.table import read_table
-from ..price import CLOSE, break_even
+from ..pricing import CLOSE, break_even
 
 COSTS, EACH = (
     (50, 100, 150, 200, 250, 300, 339, 400, 500, 627, 750, 1000),

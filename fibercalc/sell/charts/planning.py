@@ -7,8 +7,8 @@ from math import cos, pi, sin
 
 from ...core.answer import Picture, Table
 from ...core.picture import INDIGO, INK, SOFT, Drawing
-from ..back_plan import Pace, Times, back_plan
 from ..calendar import WEEKS, Calendar
+from ..last_days import Pace, Times, back_plan
 from ..sets import skeins_cut_first, skeins_dyed_whole
 from ..spares import made_for, spares_for
 

@@ -2,7 +2,7 @@
 
 from ...core.answer import Table
 from ...core.number import write_number
-from ..price import margin_from_markup, volume_after_discount
+from ..pricing import margin_from_markup, volume_after_discount
 
 MARKUPS = (10, 20, 25, 33, 40, 50, 60, 75, 80, 100, 120, 150, 200, 250, 300, 400)
 MARGINS, DISCOUNTS = (20, 30, 40, 50, 60, 70), (5, 10, 15, 20, 25, 30, 40, 50)

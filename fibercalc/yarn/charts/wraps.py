@@ -12,7 +12,7 @@ from ...core.table import read_table
 from ..count import count_from_count
 from ..weight_class import COUNCIL, PLY_TERMS
 from ..weight_class import weight_classes as published_classes
-from ..wraps import wrap_conventions, wraps_from_yards_per_pound, yards_per_pound_from_wraps
+from ..wrapping import wrap_conventions, wraps_from_yards_per_pound, yards_per_pound_from_wraps
 
 MOST_DRAWN = 42.0  # wraps per inch at the right edge; lace is open above
 COUNTS = (5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 18, 20, 24, 28, 32, 36, 40)

@@ -16,7 +16,7 @@ from ....core.units import (
     TIME,
     VOLUME,
 )
-from ....safe.scald import HANDS
+from ....safe.burn_time import HANDS
 from ...heat import heater_efficiencies, specific_heats
 
 HEATERS = {row["heater"]: row for row in heater_efficiencies().rows}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ....core.outcome import Outcome
 from ....core.units import TEMPERATURE
-from ....safe.scald import HANDS
+from ....safe.burn_time import HANDS
 from ...ramp import clock_time
 from .asked import BathHeat
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ....core.outcome import Outcome
-from ...drying import AT_REST
+from ...drying_pace import AT_REST
 from .asked import Drying
 
 

@@ -6,7 +6,7 @@ from ....core.arithmetic import largest
 from ....core.problem import OutOfRange, Refused
 from ....core.steps import at_least, at_most, searched
 from ....yarn.moisture import oven_dry_mass, regain_from_masses
-from ...drying import (
+from ...drying_pace import (
     NEAR_REST,
     PACE_FALLS,
     STILL_AIR,

@@ -8,7 +8,7 @@ from ....core.arithmetic import total
 from ....core.problem import OutOfRange, Refused
 from ....core.steps import at_least, at_most, looked_up, searched
 from ....yarn.fiber_density import DENSITIES, density_column
-from ...pots import even_loads, skeins_that_fit
+from ...pot_loads import even_loads, skeins_that_fit
 from ...recipe import (
     bath_auxiliary,
     bath_volume,

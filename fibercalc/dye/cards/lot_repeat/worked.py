@@ -10,7 +10,7 @@ from ...color.difference import ciede2000
 from ...color.kubelka_munk import ERROR_OF_A_MIXTURE, ERROR_OF_ONE_DYE
 from ...color.match import gentlest_nudge
 from ...color.seeing import half_width_between, likely_seen
-from ...pots import skeins_found
+from ...pot_loads import skeins_found
 from .asked import LotRepeat
 
 CIEDE2000 = named("CIEDE2000", lambda *lab: ciede2000(lab[:3], lab[3:]))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ....core.arithmetic import largest, total
 from ....core.problem import OutOfRange, Refused
 from ....core.steps import at_least, at_most, searched
-from ...pots import fewest_loads, skeins_that_fit
+from ...pot_loads import fewest_loads, skeins_that_fit
 from ...ramp import minutes_of_clock
 from ...schedule.plan import Plan, make_plan, retimed
 from ...schedule.room import Recipe, Room, Step

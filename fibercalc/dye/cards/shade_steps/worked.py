@@ -20,7 +20,7 @@ from ...color.steps import (
     off_by,
     weighed_ladder,
 )
-from ...pots import skeins_found
+from ...pot_loads import skeins_found
 from .asked import POWDER, STOCK, STRAIGHT, ShadeSteps
 
 

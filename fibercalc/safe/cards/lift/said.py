@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ....core.outcome import Outcome
 from ....core.units import MASS, TEMPERATURE, VOLUME
-from ...scald import HANDS
+from ...burn_time import HANDS
 from .asked import BUCKET, HOT, Lift
 
 

@@ -6,7 +6,7 @@ from math import ceil
 
 from ....core.arithmetic import smallest
 from ....core.steps import at_least, looked_up, searched
-from ...lift import (
+from ...lifting import (
     LOAD,
     LOW_HANDS,
     frequency_row,

@@ -6,8 +6,8 @@ from datetime import date
 
 from ....core.card import ANY, CHOICE, DATE, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, TIME
-from ...back_plan import LastDays
 from ...calendar import Calendar
+from ...last_days import LastDays
 
 # Each step by its name in a plan, in order.
 STEPS = {

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ....core.day import write_date
 from ....core.outcome import Outcome
-from ...back_plan import late_steps
+from ...last_days import late_steps
 from .asked import STEPS, BackPlan
 
 FAR = 550  # days: a start farther off is in the wrong year more often than not (our own edge)

@@ -10,8 +10,8 @@ from ....core.arithmetic import largest
 from ....core.card import Between
 from ....core.problem import OutOfRange, Refused
 from ....core.steps import at_least, searched
-from ...back_plan import Pace, Times, back_plan, late_steps
 from ...calendar import Calendar, calendar_of
+from ...last_days import Pace, Times, back_plan, late_steps
 from .asked import STEPS, BackPlan
 
 DAY = 1440  # minutes

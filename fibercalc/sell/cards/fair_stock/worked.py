@@ -11,7 +11,7 @@ from ....core.traced import named
 from ...demand import Demand, best_chance, demand_from_sales
 from ...fair import change_due, crates_needed, notes_handed, skeins_in_crate
 from ...money import cents
-from ...price import break_even
+from ...pricing import break_even
 from .asked import FairStock
 
 CENTS = named("cents", cents)

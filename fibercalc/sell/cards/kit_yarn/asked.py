@@ -6,7 +6,7 @@ from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Res
 from ....core.outcome import Outcome
 from ....core.spread import Parts
 from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
-from ....dye.pots import MOST_SKEINS, days_at_rounds, loads_needed
+from ....dye.pot_loads import MOST_SKEINS, days_at_rounds, loads_needed
 from ....knit.needs import BUFFERS, KNITTER_ERROR
 from ....knit.odds import smallest_enough
 from ...kits import chance_short, color_in_skeins, spare_share

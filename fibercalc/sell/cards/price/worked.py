@@ -7,7 +7,7 @@ from math import ceil
 from ....core.problem import OutOfRange, Refused
 from ....core.traced import named
 from ...money import cents, cents_up
-from ...price import (
+from ...pricing import (
     break_even,
     cost_with_loss,
     fee,

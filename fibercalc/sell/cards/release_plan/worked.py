@@ -9,7 +9,7 @@ from typing import TypeVar
 from ....core.arithmetic import largest, total
 from ....core.problem import OutOfRange, Refused
 from ....core.steps import at_least, searched
-from ....dye.pots import days_at_rounds
+from ....dye.pot_loads import days_at_rounds
 from ....dye.recipe import dye_mass
 from ...notation import read_held, read_recipe
 from ...release import KIT, SET_CUT, SKEIN, loads_of_color, packs_for, skeins_dyed, skeins_taken

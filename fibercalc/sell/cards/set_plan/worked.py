@@ -17,7 +17,7 @@ from ....dye.color.steps import (
     geometric_ladder,
     geometric_ratio,
 )
-from ....dye.pots import days_at_rounds
+from ....dye.pot_loads import days_at_rounds
 from ....yarn.count import linear_density
 from ....yarn.reel import mass_of_turns, whole_turns_for_length
 from ....yarn.split import (

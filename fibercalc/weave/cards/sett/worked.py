@@ -5,7 +5,7 @@ from __future__ import annotations
 from ....core.problem import Refused
 from ....core.steps import looked_up
 from ....yarn.diameter import ashenhurst_diameters_per_inch
-from ....yarn.wraps import wrap_conventions
+from ....yarn.wrapping import wrap_conventions
 from ...cover import (
     TOUCHING,
     closest_picks,

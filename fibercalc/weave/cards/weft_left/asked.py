@@ -7,7 +7,7 @@ from ....core.color import Color
 from ....core.outcome import Outcome
 from ....core.spread import Parts
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PER_LENGTH, PERCENT
-from ...weft_left import pick_length, picks_from, stripe_picks, stripes_that_fit, yarn_length
+from ...leftovers import pick_length, picks_from, stripe_picks, stripes_that_fit, yarn_length
 
 ALIKE = ("tare", "yarn", "width", "take_up")  # what every ball's picks rest on, beside its weight
 LEAST = {"mass": 0.0, "tare": 0.0, "yarn": 0.1, "width": 0.005, "take_up": 0.0}

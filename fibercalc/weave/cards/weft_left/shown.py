@@ -6,9 +6,9 @@ from ....core.answer import Picture, Table
 from ....core.outcome import Outcome
 from ....core.units import LENGTH, MASS
 from ....wash.shrink import size_after
+from ...leftovers import laid_out
 from ...pictures.key import Yarn
 from ...pictures.stripes import piece_of_stripes
-from ...weft_left import laid_out
 from .asked import Ball, WeftLeft, dealt, ranges, room
 
 

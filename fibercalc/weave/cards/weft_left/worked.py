@@ -5,7 +5,7 @@ from __future__ import annotations
 from ....core.arithmetic import total
 from ....core.problem import Refused
 from ....wash.shrink import size_after
-from ...weft_left import pick_length, picks_from, yarn_length
+from ...leftovers import pick_length, picks_from, yarn_length
 from .asked import WeftLeft
 
 

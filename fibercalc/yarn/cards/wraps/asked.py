@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, Between, Case, Input, Option, Result, Row, Rows
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, NUMBER, PER_LENGTH
-from ...wraps import wrap_conventions
+from ...wrapping import wrap_conventions
 
 RELAXED = "relaxed"
 PER_CM = 1 / 2.54  # the base unit of a count per length is per cm

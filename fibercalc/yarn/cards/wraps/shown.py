@@ -9,7 +9,7 @@ from ....core.outcome import Outcome
 from ....core.picture import INDIGO, INDIGO_WASH, SOFT, Drawing, Scale
 from ...count import count_from_tex, tex_from_count
 from ...weight_class import COUNCIL, PLY_TERMS, WeightClass, weight_classes
-from ...wraps import wrap_conventions, yards_per_pound_from_wraps
+from ...wrapping import wrap_conventions, yards_per_pound_from_wraps
 from .asked import PER_CM, RELAXED, Wraps
 from .said import listed, matches, reading
 

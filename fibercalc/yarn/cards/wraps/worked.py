@@ -6,7 +6,7 @@ from ....core.problem import Refused
 from ....core.steps import looked_up
 from ...count import tex_from_count
 from ...sample import half_width_of_mean, mean, standard_deviation
-from ...wraps import wraps_per_inch, yards_per_pound_from_wraps
+from ...wrapping import wraps_per_inch, yards_per_pound_from_wraps
 from .asked import PER_CM, Wraps
 
 FEWEST, MOST = 0.5, 150.0  # wraps per inch: from a rope of roving to sewing thread

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ....core.outcome import Outcome
-from ...wraps import wrap_conventions, wraps_from_yards_per_pound
+from ...wrapping import wrap_conventions, wraps_from_yards_per_pound
 from .asked import YarnDiameter
 
 FINEST_WRAPPED = 100_000  # yd/lb; what is known of wraps holds up to it
