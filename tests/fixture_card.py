@@ -119,7 +119,7 @@ class EveryKind(Case):
         allowed=("0.1 L", "200 L"),
         units=("L", "qt"),
         unit="mL",
-        when={"way": ("bath",)},
+        when={way: ("bath",)},
         strict=True,
         rough="5 %",
     )
@@ -166,7 +166,7 @@ class EveryKind(Case):
     bath_per_fiber = Result[float](NUMBER, "Bath for each gram", finest=(0.1,))
     shade_seen = Result[float](NUMBER, "Lightness of the shade")
     long_enough = Result[float](
-        PERCENT, "Chance that there are 6.5 km", chance=Chance("length", above=6500.0)
+        PERCENT, "Chance that there are 6.5 km", chance=Chance(length, above=6500.0)
     )
 
 

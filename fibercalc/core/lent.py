@@ -16,7 +16,7 @@ from math import isclose
 from typing import TYPE_CHECKING, Any
 
 from . import day
-from .card import ANY, CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
+from .card import CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
 from .entry import Reading, read_one
 from .problem import Problem
 from .settings import Settings
@@ -74,7 +74,11 @@ def tell_apart(given: Given, named: Iterable[str] | None) -> None:
             item.lends
             and item.name not in lists
             and not _touched(item.name, own)
-            and (item.lent == ANY or item.lent in lists or _touched(item.lent, own))
+            and (
+                isinstance(item.lent, bool)
+                or item.lent.name in lists
+                or _touched(item.lent.name, own)
+            )
         ):
             given.counts[item.name] = 0
             given.emptied.append(item.name)

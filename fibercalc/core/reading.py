@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from .asked import R
+from .asked import R, When
 from .card import Card, Input, Rows
 from .entry import Reading, read_one
 from .lent import tell_apart
@@ -205,9 +205,9 @@ def _apply_conditions(given: Given) -> None:
             given.problems = [problem for problem in given.problems if problem.input != item.name]
 
 
-def _holds(given: Given, when: Mapping[str, tuple[str, ...]], prefix: str) -> bool:
+def _holds(given: Given, when: When, prefix: str) -> bool:
     for other, values in when.items():
-        reading = given.readings.get(prefix + other) or given.readings.get(other)
+        reading = given.readings.get(prefix + other.name) or given.readings.get(other.name)
         if reading is None or not reading.asked or reading.value not in values:
             return False
     return True

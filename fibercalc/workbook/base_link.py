@@ -17,6 +17,7 @@ from ..core.number import write_number
 from ..core.outcome import with_money
 from ..core.settings import Settings
 from ..core.units import LENGTH, MASS, MONEY
+from ..held import RECORD
 from ..sources import COMMON_PRACTICE
 
 CLASSES = tuple(
@@ -194,8 +195,8 @@ LINK = Card(
                 "Name of the base",
                 default="Dunmel DK",
                 longest=RULES["texts"]["n"],
-                bench="bases.name",
-                record="base.name",
+                bench=RECORD.bench.bases.name,
+                record=RECORD.base.name,
                 name="name",
             ),
             Input(
@@ -204,8 +205,8 @@ LINK = Card(
                 default="100 g",
                 allowed=("5 g", "2000 g"),
                 units=("g", "oz"),
-                bench="bases.mass",
-                record="base.mass",
+                bench=RECORD.bench.bases.mass,
+                record=RECORD.base.mass,
                 name="mass",
             ),
             Input(
@@ -214,16 +215,20 @@ LINK = Card(
                 default="230 m",
                 allowed=("5 m", "10000 m"),
                 units=("m", "yd"),
-                bench="bases.length",
-                record="base.length",
+                bench=RECORD.bench.bases.length,
+                record=RECORD.base.length,
                 name="length",
             ),
-            replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
-            replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
+            replace(
+                WEIGHT_CLASS, bench=RECORD.bench.bases.weight_class, record=RECORD.base.weight_class
+            ),
+            replace(
+                LOT, bench=RECORD.bench.bases.lot, measure="Left blank, it is not in the link."
+            ),
             replace(
                 PRICE,
-                bench="bases.price",
-                record="base.price",
+                bench=RECORD.bench.bases.price,
+                record=RECORD.base.price,
                 measure=(
                     "Left blank, it is not in the link. A printed code keeps its price when yours"
                     " changes."

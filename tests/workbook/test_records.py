@@ -37,7 +37,7 @@ def test_every_number_says_how_it_is_known(kind):
         names = {each.name: each for each in fields if isinstance(each, Input)}
         for name, each in names.items():
             if each.measured:
-                assert names[f"{name}{KNOWN_END}"].beside == name
+                assert names[f"{name}{KNOWN_END}"].beside is each
                 assert [option.value for option in names[f"{name}{KNOWN_END}"].options] == [
                     "measured",
                     "label",
@@ -45,7 +45,7 @@ def test_every_number_says_how_it_is_known(kind):
                     "decided",
                 ]
             if each.beside:
-                assert names[each.beside].measured and each.when == names[each.beside].when
+                assert names[each.beside.name].measured and each.when == each.beside.when
 
     held(kind.fields)
     for item in kind.fields:

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from ...core.answer import Picture
 from ...core.arithmetic import sqrt
-from ...core.card import MODEL, Basis, Between, Card, Carry, Case, Caution, Input, Result
+from ...core.card import MODEL, Basis, Between, Card, Carry, Case, Caution, Constant, Input, Result
 from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale
 from ...core.traced import named
 from ...core.units import COUNT, MASS, NUMBER, PERCENT
+from ...held import RECORD
 from ...sources import ARITHMETIC, COMMON_PRACTICE
 from ..measuring import error_share
 from ..pictures.speckle import speckle_picture
@@ -40,8 +41,8 @@ class SpeckleDose(Case):
         usual=("20 g", "250 g"),
         rough="1 g",
         units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
+        bench=RECORD.bench.bases.mass,
+        record=RECORD.base.mass,
         strict=True,
     )
     depth = Input[float](
@@ -213,7 +214,7 @@ CARD = Card(
         ),
     ),
     carry=(
-        Carry("room-air", "What about the dust in this room?", {"what": lambda out: "powder"}),
+        Carry("room-air", "What about the dust in this room?", {"what": Constant("powder")}),
         Carry(
             "dye-recipe",
             "The ground under it",

@@ -6,7 +6,7 @@ from ...core.problem import Refused
 from ..shapes import rectangle, tapered
 from .measure import Made, found, measure, piece
 
-MAKES = {"make": ("mittens",)}
+MAKES = {Made.make: ("mittens",)}
 
 
 class MittensMeasures(Made):

@@ -8,7 +8,7 @@ from ...core.units import PERCENT
 from ..shapes import rectangle, short_row_pocket
 from .measure import Made, found, measure, piece
 
-MAKES = {"make": ("socks",)}
+MAKES = {Made.make: ("socks",)}
 
 
 class SocksMeasures(Made):

@@ -44,9 +44,9 @@ SIZE_OPTIONS = tuple(
     for key, table in SIZES.items()
 )
 
-MAKES = {"make": ("sweater",)}
-OWN_SIZE = MAKES | {"size_by": (OWN,)}
-BY_TABLE = MAKES | {"size_by": (TABLE,)}
+MAKES = {Made.make: ("sweater",)}
+OWN_SIZE = MAKES | {Made.size_by: (OWN,)}
+BY_TABLE = MAKES | {Made.size_by: (TABLE,)}
 
 
 @dataclass(frozen=True)

@@ -26,6 +26,7 @@ from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale, nice
 from ...core.steps import solved
 from ...core.traced import named
 from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
+from ...held import RECORD
 from ...sources import COMMON_PRACTICE, DIRECTIVE_76_211, IUPAC_CONFIDENCE_LIMITS, TRADE_MEMORY
 from ..sample import lower_limit_of_mean, lower_limit_of_next, mean, standard_deviation
 from ..skein import length_by_turns, length_by_weighing, relaxed_circumference
@@ -34,7 +35,6 @@ from ..student_t import quantile, share_below
 BY_TURNS, BY_SAMPLE, BOTH = "turns", "sample", "both"
 SHARE_BELOW = named("share below", share_below)
 WAYS = {"by_turns": "by turns of the reel", "by_sample": "by the weighed sample"}
-BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 
 
 class Skein(Row):
@@ -51,6 +51,14 @@ class Skein(Row):
     )
 
 
+TURNS_LENGTH = Result[float](
+    LENGTH, "By turns of the reel", units=("yd", "m"), finest=(1, 1), rounding="down"
+)
+SAMPLE_LENGTH = Result[float](
+    LENGTH, "By the weighed sample", units=("yd", "m"), finest=(1, 1), rounding="down"
+)
+
+
 class SkeinLength(Case):
     """A skein measured on the reel or by a sample, alone or among others of its delivery."""
 
@@ -64,6 +72,8 @@ class SkeinLength(Case):
             Option(BY_SAMPLE, "A weighed sample"),
         ),
     )
+    BY_SCALE = {way: (BY_SAMPLE, BOTH)}
+    BY_REEL = {way: (BY_TURNS, BOTH)}
     turns = Input[int](
         COUNT,
         "Turns of the reel",
@@ -84,7 +94,7 @@ class SkeinLength(Case):
         when=BY_REEL,
         units=("m", "cm", "in", "yd"),
         instrument="reel",
-        bench="reels.circumference",
+        bench=RECORD.bench.reels.circumference,
         measure=(
             "Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
             " divide by ten."
@@ -98,7 +108,7 @@ class SkeinLength(Case):
         usual=("0 %", "3 %"),
         rough="1 %",
         when=BY_REEL,
-        bench="reels.stretch",
+        bench=RECORD.bench.reels.stretch,
         measure=(
             "How much longer the yarn is on the reel than at rest. 0 if you measured the"
             " circumference on rested yarn."
@@ -130,7 +140,7 @@ class SkeinLength(Case):
     skein_mass = Input[float](
         MASS,
         "Weight of the skein",
-        record="base.mass",
+        record=RECORD.base.mass,
         default="100 g",
         allowed=("1 g", "5 kg"),
         usual=("20 g", "250 g"),
@@ -151,7 +161,7 @@ class SkeinLength(Case):
         "skein",
         least=2,
         most=40,
-        when={"several": ("yes",)},
+        when={several: ("yes",)},
         measure="Each measured the same way. Five say much more than two.",
         default=(
             {"length": "420 m"},
@@ -173,14 +183,10 @@ class SkeinLength(Case):
         units=("yd", "m"),
         finest=(1, 1),
         rounding="down",
-        best_of=("by_turns", "by_sample"),
+        best_of=(TURNS_LENGTH, SAMPLE_LENGTH),
     )
-    by_turns = Result[float](
-        LENGTH, "By turns of the reel", units=("yd", "m"), finest=(1, 1), rounding="down"
-    )
-    by_sample = Result[float](
-        LENGTH, "By the weighed sample", units=("yd", "m"), finest=(1, 1), rounding="down"
-    )
+    by_turns = TURNS_LENGTH
+    by_sample = SAMPLE_LENGTH
     grist = Result[float](
         LINEAR_DENSITY, "Count of the sample", units=("yd/lb", "m/100 g", "tex"), finest=(10, 1, 1)
     )
@@ -375,14 +381,17 @@ CARD = Card(
     ),
     saves=(
         Save(
-            "base",
+            RECORD.base,
             "A base: weight and length of a skein",
-            {"mass": SkeinLength.skein_mass, "length": SkeinLength.length},
+            {RECORD.base.mass: SkeinLength.skein_mass, RECORD.base.length: SkeinLength.length},
         ),
         Save(
-            "mill-lot",
+            RECORD.mill_lot,
             "A mill lot: what a skein of it weighs and holds",
-            {"mass": SkeinLength.skein_mass, "length": SkeinLength.length},
+            {
+                RECORD.mill_lot.mass: SkeinLength.skein_mass,
+                RECORD.mill_lot.length: SkeinLength.length,
+            },
         ),
     ),
 )

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from ....core.asked import When
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result
+from ....core.ref import Field
 from ....core.table import read_table
 from ....core.units import (
     ENERGY,
@@ -16,6 +18,7 @@ from ....core.units import (
     TIME,
     VOLUME,
 )
+from ....held import RECORD
 from ....safe.scald import HANDS
 from ...heat import heater_efficiencies, specific_heats
 
@@ -25,7 +28,6 @@ LOSSES = {row["lid"]: row for row in read_table("dye", "pot-losses").rows}
 FIBERS = {"wool": "wool", "cotton": "cotton", "nylon": "polyamide (nylon)"}  # as densities list it
 POTS = ("stainless", "aluminum", "enamel")
 DEGREES = ("°C", "°F")
-MEASURED: dict[str, tuple[str, ...]] = {"cooled": ("yes",)}
 
 
 def _degrees(
@@ -34,9 +36,9 @@ def _degrees(
     allowed: tuple[str, str],
     usual: tuple[str, str],
     rough: str = "2 °C",
-    when: dict[str, tuple[str, ...]] | None = None,
+    when: When | None = None,
     said: str = "",
-    bench: str = "",
+    bench: Field | None = None,
 ) -> Input[float]:
     return Input(
         TEMPERATURE,
@@ -64,7 +66,7 @@ class BathHeat(Case):
         usual=("1 L", "40 L"),
         rough="3 %",
         units=("L", "mL", "gal"),
-        bench="pots.fill",
+        bench=RECORD.bench.pots.fill,
         strict=True,
     )
     fiber_mass = Input[float](
@@ -103,7 +105,7 @@ class BathHeat(Case):
         ("1 °C", "99 °C"),
         ("5 °C", "40 °C"),
         said="Tap water, when it starts cold.",
-        bench="tap",
+        bench=RECORD.bench.tap,
     )
     top = _degrees("Heat to", "92 °C", ("20 °C", "100 °C"), ("60 °C", "95 °C"), "1 °C")
     hold = Input[float](
@@ -163,7 +165,7 @@ class BathHeat(Case):
         allowed=("-400 m", "5000 m"),
         usual=("0 m", "2500 m"),
         units=("m", "ft"),
-        bench="altitude",
+        bench=RECORD.bench.altitude,
         strict=True,
     )
     begin = Input[str](TEXT, "You begin at", default="9:00", longest=5, lent=False)
@@ -176,6 +178,7 @@ class BathHeat(Case):
         default="no",
         options=(Option("no", "No"), Option("yes", "Yes")),
     )
+    MEASURED = {cooled: ("yes",)}
     first = _degrees(
         "First reading", "85 °C", ("10 °C", "100 °C"), ("40 °C", "98 °C"), when=MEASURED
     )

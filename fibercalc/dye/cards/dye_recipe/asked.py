@@ -6,13 +6,13 @@ from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Res
 from ....core.outcome import Outcome
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
+from ....held import RECORD
 from ....safe.liquids import liquid_name
 from ....yarn.fiber_density import fiber_densities
 
 NO, YES = "no", "yes"
 NONE, CITRIC, LIQUID, SODA = "none", "citric", "liquid", "soda-ash"
 CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
-DAMP, SOUR, WET = {"damp": (YES,)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
 
 
 def liquid(out: Outcome[DyeRecipe], kitchen: bool = True) -> str:
@@ -54,7 +54,7 @@ class DyeRecipe(Case):
     skeins = Input[int](
         COUNT,
         "Skeins in the lot",
-        record="colorway.skeins",
+        record=RECORD.colorway.skeins,
         default="4",
         allowed=("1", "500"),
         usual=("1", "40"),
@@ -67,8 +67,8 @@ class DyeRecipe(Case):
         usual=("5 g", "250 g"),
         rough="1 g",
         units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
+        bench=RECORD.bench.bases.mass,
+        record=RECORD.base.mass,
         strict=True,
         measure="Dry, before it is soaked.",
     )
@@ -78,6 +78,7 @@ class DyeRecipe(Case):
         default=NO,
         options=(Option(NO, "No, weighed as usual"), Option(YES, "Yes, by regain")),
     )
+    DAMP = {damp: (YES,)}
     regain_now = Input[float](
         PERCENT,
         "Regain when weighed",
@@ -114,7 +115,7 @@ class DyeRecipe(Case):
         Dye,
         "Dyes",
         "dye",
-        record="colorway.dyes",
+        record=RECORD.colorway.dyes,
         least=1,
         most=8,
         measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
@@ -127,7 +128,7 @@ class DyeRecipe(Case):
     liquor_ratio = Input[float](
         NUMBER,
         "Bath for each gram of yarn, mL",
-        record="colorway.liquor_ratio",
+        record=RECORD.colorway.liquor_ratio,
         default="20",
         allowed=("2", "120"),
         usual=("15", "40"),
@@ -140,7 +141,7 @@ class DyeRecipe(Case):
         allowed=("0.1 L", "500 L"),
         usual=("2 L", "40 L"),
         units=("L", "mL", "qt", "gal"),
-        bench="pots.fill",
+        bench=RECORD.bench.pots.fill,
         strict=True,
         measure="With the yarn in it; leave room to boil and to stir.",
     )
@@ -155,7 +156,7 @@ class DyeRecipe(Case):
     acid = Input[str](
         CHOICE,
         "Acid or alkali",
-        record="colorway.acid",
+        record=RECORD.colorway.acid,
         default=CITRIC,
         options=(
             Option(CITRIC, "Citric acid, crystals"),
@@ -164,14 +165,15 @@ class DyeRecipe(Case):
             Option(NONE, "None in this recipe"),
         ),
     )
+    WET = {acid: (LIQUID,)}
     acid_share = Input[float](
         PERCENT,
         "Acid, percent of the yarn",
-        record="colorway.acid_share",
+        record=RECORD.colorway.acid_share,
         default="1 %",
         allowed=("0 %", "20 %"),
         usual=("1 %", "4 %"),
-        when=SOUR,
+        when={acid: (CITRIC, LIQUID)},
         strict=True,
         measure="As pure acid. The pH decides: see “How sour is the bath?”.",
     )
@@ -189,7 +191,7 @@ class DyeRecipe(Case):
     salt_share = Input[float | None](
         PERCENT,
         "Glauber’s salt, percent of the yarn",
-        record="colorway.salt_share",
+        record=RECORD.colorway.salt_share,
         allowed=("0 %", "100 %"),
         usual=("0 %", "20 %"),
         optional=True,
@@ -225,7 +227,7 @@ class DyeRecipe(Case):
         usual=("5 g/L", "20 g/L"),
         units=("g/L",),
         unit="g/L",
-        when={"acid": (SODA,)},
+        when={acid: (SODA,)},
         strict=True,
         measure="Without water; washing soda is 2.7 times as much.",
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, TIME, VOLUME
+from ....held import RECORD
 
 STEAM_TIMES = "steam-times"
 STEAM = {row["key"]: row for row in read_table("dye", STEAM_TIMES).rows}
@@ -43,8 +44,8 @@ class PaintPlan(Case):
         usual=("20 g", "250 g"),
         rough="1 g",
         units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
+        bench=RECORD.bench.bases.mass,
+        record=RECORD.base.mass,
         strict=True,
     )
     full = Input[float](

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, NUMBER, TIME, VOLUME
+from ....held import RECORD
 from ...schedule.plan import Plan
 
 
@@ -80,8 +81,8 @@ class Pots(Case):
         allowed=("1 g", "5 kg"),
         usual=("5 g", "250 g"),
         units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
+        bench=RECORD.bench.bases.mass,
+        record=RECORD.base.mass,
         strict=True,
     )
     liquor_ratio = Input[float](

@@ -6,13 +6,11 @@ from dataclasses import replace
 
 from ....core.card import CHOICE, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
-from ...color.asked import DEPTH, GRAY, NAME, SAMPLE, SEEN, UNDYED
+from ...color.asked import DEPTH, GRAY, IN_A_PHOTO, NAME, SAMPLE, SEEN, UNDYED
 from ...color.steps import Ladder
 
 STRAIGHT, THROUGH = "straight", "through"
 POWDER, STOCK = "powder", "stock"
-AS_POWDER: dict[str, tuple[str, ...]] = {"dose_by": (POWDER,)}
-FROM_STOCK: dict[str, tuple[str, ...]] = {"dose_by": (STOCK,)}
 DEPTH_OF_SKEIN = replace(DEPTH, allowed=("0 %", "12 %"), usual=("0 %", "4 %"))
 
 
@@ -78,6 +76,8 @@ class ShadeSteps(Case):
         default=POWDER,
         options=(Option(POWDER, "Powder, on the scale"), Option(STOCK, "Stock, by syringe")),
     )
+    FROM_STOCK = {dose_by: (STOCK,)}
+    AS_POWDER = {dose_by: (POWDER,)}
     scale_step = Input[float](
         MASS,
         "The scale shows steps of",
@@ -111,6 +111,7 @@ class ShadeSteps(Case):
     seen = replace(SEEN, label="How the colors were seen", default="photo")
     gray = replace(
         GRAY,
+        when={seen: IN_A_PHOTO},
         measure=(
             "Undyed fiber and samples in one photo with it: an 18 % card in the same light;"
             " blank where the photo was balanced on it already."

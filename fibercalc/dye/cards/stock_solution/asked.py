@@ -6,17 +6,13 @@ from datetime import date
 
 from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Result
 from ....core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
+from ....held import RECORD
 from ...stock import keeping_losses
 
 MAKE, USE_UP, DILUTE, EXTEND = "make", "use-up", "dilute", "extend"
 KEEPING = "stock-keeping"
 KINDS = {row["kind"]: row for row in keeping_losses().rows}
 NO, YES = "no", "yes"
-VOLUMES, POWDERED, JARRED = (
-    {"do": (MAKE, DILUTE, EXTEND)},
-    {"do": (MAKE, USE_UP, EXTEND)},
-    {"jar": (YES,), "do": (MAKE, USE_UP, EXTEND)},
-)
 STRENGTHS = ("g/100 mL", "g/L")
 
 
@@ -34,6 +30,8 @@ class StockSolution(Case):
             Option(EXTEND, "Extend what is left"),
         ),
     )
+    POWDERED = {do: (MAKE, USE_UP, EXTEND)}
+    VOLUMES = {do: (MAKE, DILUTE, EXTEND)}
     wanted = Input[float](
         CONCENTRATION,
         "Strength wanted",
@@ -62,7 +60,7 @@ class StockSolution(Case):
         allowed=("0.01 g", "2 kg"),
         usual=("0.5 g", "50 g"),
         units=("g", "oz"),
-        when={"do": (USE_UP,)},
+        when={do: (USE_UP,)},
         strict=True,
     )
     have = Input[float](
@@ -72,29 +70,29 @@ class StockSolution(Case):
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
         usual=("0.5 g/100 mL", "10 g/100 mL"),
         units=STRENGTHS,
-        when={"do": (DILUTE,)},
+        when={do: (DILUTE,)},
         strict=True,
     )
     left = Input[float](
         VOLUME,
         "Stock left",
-        record="bottle.left",
+        record=RECORD.bottle.left,
         default="120 mL",
         allowed=("0 mL", "50 L"),
         usual=("10 mL", "1 L"),
         units=("mL", "L"),
-        when={"do": (EXTEND,)},
+        when={do: (EXTEND,)},
         strict=True,
     )
     strength_left = Input[float](
         CONCENTRATION,
         "Strength of what is left",
-        record="bottle.strength",
+        record=RECORD.bottle.strength,
         default="1 g/100 mL",
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
         usual=("0.1 g/100 mL", "5 g/100 mL"),
         units=STRENGTHS,
-        when={"do": (EXTEND,)},
+        when={do: (EXTEND,)},
         strict=True,
     )
     jar = Input[str](
@@ -104,6 +102,7 @@ class StockSolution(Case):
         options=(Option(NO, "No, or not known"), Option(YES, "Yes")),
         when=POWDERED,
     )
+    JARRED = {jar: (YES,), do: (MAKE, USE_UP, EXTEND)}
     old_jar = Input[float](
         NUMBER,
         "The old jar’s strength",
@@ -117,7 +116,7 @@ class StockSolution(Case):
     new_jar = Input[float](
         NUMBER,
         "This jar’s strength",
-        record="jar.strength",
+        record=RECORD.jar.strength,
         default="125",
         allowed=("10", "400"),
         usual=("100", "200"),
@@ -152,15 +151,17 @@ class StockSolution(Case):
     weeks = Input[float](
         NUMBER, "Weeks it will stand", default="8", allowed=("0", "104"), usual=("1", "26")
     )
-    name = Input[str](TEXT, "Name on the bottle", record="jar.name", default="navy", longest=40)
+    name = Input[str](
+        TEXT, "Name on the bottle", record=RECORD.jar.name, default="navy", longest=40
+    )
     lot = Input[str | None](
-        TEXT, "Lot of the jar", record="jar.lot", default="", longest=24, optional=True
+        TEXT, "Lot of the jar", record=RECORD.jar.lot, default="", longest=24, optional=True
     )
     made = Input[date](DATE, "Made on", default="2027-01-11", today=True)
     hazards = Input[str | None](
         TEXT,
         "Hazard words of its safety data sheet",
-        record="jar.hazards",
+        record=RECORD.jar.hazards,
         default="",
         longest=200,
         optional=True,

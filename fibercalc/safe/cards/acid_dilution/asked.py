@@ -78,7 +78,7 @@ class AcidDilution(Case):
         allowed=("10 g", "50 kg"),
         usual=("100 g", "5 kg"),
         units=("g", "kg", "oz"),
-        when={"by": (BY_MASS,)},
+        when={by: (BY_MASS,)},
         strict=True,
     )
     volume = Input[float](
@@ -88,7 +88,7 @@ class AcidDilution(Case):
         allowed=("10 mL", "50 L"),
         usual=("100 mL", "5 L"),
         units=("L", "mL", "qt"),
-        when={"by": (BY_VOLUME,)},
+        when={by: (BY_VOLUME,)},
         strict=True,
     )
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, MASS, NUMBER, TEMPERATURE, VOLUME
+from ....held import RECORD
 
 NO_METAL, UNKNOWN = "none", "unknown"
 SODA, OTHER = "soda-ash", "unknown-acid"
 MORDANTS = read_table("safe", "mordants").rows
 METALS = {row["key"]: row["metal_name"] for row in MORDANTS}  # by the mordant that brought it
-WITH_METAL = {"metal": tuple(METALS)}
 ANY_PH, USUAL_PH = ("0", "14"), ("2", "12")
 
 
@@ -78,7 +78,7 @@ class DrainCheck(Case):
         usual=("10 mg/L", "400 mg/L"),
         units=("mg/L",),
         unit="mg/L",
-        bench="alkalinity",
+        bench=RECORD.bench.alkalinity,
         rough="20 %",
         measure="As calcium carbonate: soft 20 to 60, hard 150 to 350.",
     )
@@ -92,6 +92,7 @@ class DrainCheck(Case):
             *(_from_mordant(row) for row in MORDANTS),
         ),
     )
+    WITH_METAL = {metal: tuple(METALS)}
     metal_amount = Input[float](
         CONCENTRATION,
         "How much metal",

@@ -9,7 +9,6 @@ from ....core.units import CONCENTRATION, COUNT, LENGTH, NUMBER, PERCENT, TIME, 
 VAPOR, POWDER = "vapor", "powder"
 NOBODY, PREGNANT, LUNGS, CHILDREN, FOOD = "none", "pregnant", "lungs", "children", "food"
 KNOWN = "known"
-WITH_VAPOR = {"what": (VAPOR,)}
 AIR_TABLE, POT_TABLE, LIMITS = "air-choices", "vapor-choices", "exposure-limits"
 
 
@@ -76,6 +75,7 @@ class RoomAir(Case):
         default=VAPOR,
         options=(Option(VAPOR, "Vapor of a bath"), Option(POWDER, "Dust of a dye")),
     )
+    WITH_VAPOR = {what: (VAPOR,)}
     room = Input[float](
         VOLUME,
         "Room",
@@ -100,7 +100,7 @@ class RoomAir(Case):
         default="2",
         allowed=("0.1", "60"),
         usual=("0.5", "20"),
-        when={"air": (KNOWN,)},
+        when={air: (KNOWN,)},
     )
     mixing = Input[float](
         NUMBER,

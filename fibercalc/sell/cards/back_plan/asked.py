@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from datetime import date
 
-from ....core.card import ANY, CHOICE, DATE, Between, Case, Input, Option, Plain, Result, Row, Rows
+from ....core.card import CHOICE, DATE, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, TIME
+from ....held import RECORD
 from ...back_plan import LastDays
 from ...calendar import Calendar
 
@@ -54,7 +55,7 @@ class BackPlan(Case):
     start = Input[date](
         DATE,
         "It starts on",
-        record="plan.starts",
+        record=RECORD.plan.starts,
         default="2027-03-05",
         measure="Part one, the first club parcel, the fair.",
     )
@@ -120,8 +121,8 @@ class BackPlan(Case):
         Stretch,
         "Closed days",
         "stretch",
-        record="plan.closed",
-        lent=ANY,
+        record=RECORD.plan.closed,
+        lent=True,
         least=0,
         most=12,
         default=({"first": "2026-12-24", "last": "2027-01-02"},),

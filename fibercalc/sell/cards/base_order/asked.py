@@ -4,21 +4,9 @@ from __future__ import annotations
 
 from datetime import date
 
-from ....core.card import (
-    ANY,
-    CHOICE,
-    DATE,
-    TEXT,
-    Between,
-    Case,
-    Input,
-    Option,
-    Plain,
-    Result,
-    Row,
-    Rows,
-)
+from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, VOLUME
+from ....held import RECORD
 
 
 class Base(Row):
@@ -26,7 +14,11 @@ class Base(Row):
 
     name = Input[str](TEXT, "Name", default="another base", longest=40)
     needed = Input[int](
-        COUNT, "Skeins that open plans need", record="planned", default="0", allowed=("0", "20000")
+        COUNT,
+        "Skeins that open plans need",
+        record=RECORD.base.planned,
+        default="0",
+        allowed=("0", "20000"),
     )
     promised = Input[int](
         COUNT, "promised: club, dyed to order", default="0", allowed=("0", "20000")
@@ -35,7 +27,7 @@ class Base(Row):
     week = Input[float](NUMBER, "used in a week besides", default="0", allowed=("0", "2000"))
     pack = Input[int](COUNT, "Skeins in a pack", default="10", allowed=("1", "1000"))
     price = Input[float](
-        MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")
+        MONEY, "A pack costs", record=RECORD.base.pack_price, default="92", allowed=("0", "20000")
     )
     large = Input[int](
         COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000")
@@ -133,7 +125,7 @@ class BaseOrder(Case):
         Base,
         "Bases",
         "base",
-        record="base",
+        record=RECORD.base,
         least=0,
         most=40,
         measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
@@ -161,7 +153,7 @@ class BaseOrder(Case):
         DyeOrChemical,
         "Dyes and chemicals",
         "dye or chemical",
-        lent="bases",
+        lent=bases,
         least=0,
         most=40,
         measure="Weigh the jar as it stands, and know what the empty jar weighs.",
@@ -254,8 +246,8 @@ class BaseOrder(Case):
         Stretch,
         "Closed days",
         "stretch",
-        record="plan.closed",
-        lent=ANY,
+        record=RECORD.plan.closed,
+        lent=True,
         least=0,
         most=12,
         default=({"first": "2026-12-24", "last": "2027-01-02"},),

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from ....core.card import TEXT, Between, Case, Input, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
+from ....held import RECORD
 from ...demand import Demand
 
 VOLUME_TAKEN = Input[float](
@@ -117,7 +118,7 @@ class FairStock(Case):
     price = Input[float](
         MONEY,
         "A buyer pays",
-        record="product.price",
+        record=RECORD.product.price,
         default="27",
         allowed=("0.01", "100000"),
         usual=("5", "80"),
@@ -125,13 +126,13 @@ class FairStock(Case):
     skein_mass = Input[float](
         MASS,
         "A skein weighs",
-        record="base.mass",
+        record=RECORD.base.mass,
         default="100 g",
         allowed=("1 g", "5 kg"),
         usual=("10 g", "250 g"),
         units=("g", "oz"),
         unit="kg",
-        bench="bases.mass",
+        bench=RECORD.bench.bases.mass,
     )
     skein_volume = replace(
         VOLUME_TAKEN,

@@ -7,6 +7,7 @@ from ....core.outcome import Outcome
 from ....core.spread import Parts
 from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
 from ....dye.pots import MOST_SKEINS, days_at_rounds, loads_needed
+from ....held import RECORD
 from ....knit.needs import BUFFERS, KNITTER_ERROR
 from ....knit.odds import smallest_enough
 from ...kits import chance_short, color_in_skeins, spare_share
@@ -26,7 +27,11 @@ class Color(Row):
         units=("m", "yd"),
     )
     give = Input[int | None](
-        COUNT, "Skeins, if you have settled it", record="skeins", allowed=("1", "60"), optional=True
+        COUNT,
+        "Skeins, if you have settled it",
+        record=RECORD.product.parts.skeins,
+        allowed=("1", "60"),
+        optional=True,
     )
 
     bare = Between[float](LENGTH, "The pattern’s figure without a buffer")
@@ -112,30 +117,30 @@ class KitYarn(Case):
     skein_mass = Input[float](
         MASS,
         "A skein weighs",
-        record="base.mass",
+        record=RECORD.base.mass,
         default="100 g",
         allowed=("5 g", "2 kg"),
         usual=("20 g", "250 g"),
         units=("g", "oz"),
-        bench="bases.mass",
+        bench=RECORD.bench.bases.mass,
     )
     skein_length = Input[float](
         LENGTH,
         "A skein holds",
-        record="base.length",
+        record=RECORD.base.length,
         default="420 m",
         allowed=("5 m", "10000 m"),
         usual=("50 m", "900 m"),
         rough="1.5 %",
         units=("m", "yd"),
-        bench="bases.length",
+        bench=RECORD.bench.bases.length,
         measure="In meters or yards; grams are not asked here.",
     )
     colors = Rows(
         Color,
         "Colors",
         "color",
-        record="product.parts",
+        record=RECORD.product.parts,
         least=1,
         most=40,
         measure="Each color’s length as the pattern gives it, for the size you pack.",
@@ -179,7 +184,7 @@ class KitYarn(Case):
         allowed=("0.05 m", "10 m"),
         usual=("0.5 m", "2 m"),
         units=("m", "cm", "in", "yd"),
-        bench="reels.circumference",
+        bench=RECORD.bench.reels.circumference,
     )
     loss_share = Input[float](
         PERCENT,

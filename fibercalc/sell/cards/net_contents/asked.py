@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
+from ....held import RECORD
 from ....yarn.regain import regain_curves
 from ...lot_test import EU, THREAD, US, WEIGHT, Judged
 from ...lot_test import LENGTH as BY_LENGTH
 
-WEIGHED, REELED, AIRED = {"by": (WEIGHT,)}, {"by": (BY_LENGTH,)}, {"by": (WEIGHT,), "air": ("yes",)}
 MASSES = [
     "100.4",
     "99.1",
@@ -91,27 +91,29 @@ class NetContents(Case):
         default=WEIGHT,
         options=(Option(WEIGHT, "A weight"), Option(BY_LENGTH, "A length")),
     )
+    REELED = {by: (BY_LENGTH,)}
+    WEIGHED = {by: (WEIGHT,)}
     label_mass = Input[float](
         MASS,
         "Weight on the label",
-        record="base.mass",
+        record=RECORD.base.mass,
         default="100 g",
         allowed=("1 g", "10 kg"),
         usual=("10 g", "500 g"),
         units=("g", "oz"),
         when=WEIGHED,
-        bench="bases.mass",
+        bench=RECORD.bench.bases.mass,
     )
     label_length = Input[float](
         LENGTH,
         "Length on the label",
-        record="base.length",
+        record=RECORD.base.length,
         default="420 m",
         allowed=("1 m", "20000 m"),
         usual=("20 m", "2000 m"),
         units=("m", "yd"),
         when=REELED,
-        bench="bases.length",
+        bench=RECORD.bench.bases.length,
     )
     skeins = Rows(
         WeighedSkein,
@@ -158,6 +160,7 @@ class NetContents(Case):
         options=(Option("yes", "Yes"), Option("no", "No")),
         when=WEIGHED,
     )
+    AIRED = {by: (WEIGHT,), air: ("yes",)}
     humidity = Input[float](
         PERCENT,
         "Humidity where they were weighed",
@@ -181,7 +184,7 @@ class NetContents(Case):
         Fiber,
         "Fibers",
         "fiber",
-        record="base.fibers",
+        record=RECORD.base.fibers,
         least=1,
         most=8,
         when=AIRED,

@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 from ....core.card import CHOICE, Between, Case, Input, Option, Result
+from ....core.ref import FieldRef
 from ....core.units import COUNT, MONEY, NUMBER, PERCENT, TIME
+from ....held import RECORD
 
 ASKED, MARGIN = "asked", "margin"
 INSIDE, OUTSIDE, NO_TAX = "inside", "outside", "none"
 ON_PAID, ON_NET = "paid", "net"
-PRICED, NEEDED, TAXED = {"go_by": (ASKED,)}, {"go_by": (MARGIN,)}, {"tax_place": (INSIDE, OUTSIDE)}
 
 
 def _cost(
-    label: str, default: str, usual: tuple[str, str], measure: str = "", record: str = ""
+    label: str,
+    default: str,
+    usual: tuple[str, str],
+    measure: str = "",
+    record: FieldRef | None = None,
 ) -> Input[float]:
     return Input(
         MONEY,
@@ -34,10 +39,12 @@ class Price(Case):
         default=ASKED,
         options=(Option(ASKED, "A price you have in mind"), Option(MARGIN, "A margin you need")),
     )
+    NEEDED = {go_by: (MARGIN,)}
+    PRICED = {go_by: (ASKED,)}
     asked = Input[float](
         MONEY,
         "Price on the ticket",
-        record="product.price",
+        record=RECORD.product.price,
         default="27",
         allowed=("0.01", "100000"),
         usual=("5", "80"),
@@ -62,6 +69,7 @@ class Price(Case):
             Option(NO_TAX, "None is due"),
         ),
     )
+    TAXED = {tax_place: (INSIDE, OUTSIDE)}
     tax = Input[float](
         PERCENT,
         "Tax rate",
@@ -77,14 +85,14 @@ class Price(Case):
         "9.20",
         ("2", "40"),
         "Landed: with its share of carriage and duty.",
-        "base.cost",
+        RECORD.base.cost,
     )
     dye = _cost("Dye, a skein", "0.45", ("0.05", "3"))
     energy = _cost("Acid and energy, a skein", "0.60", ("0.05", "3"))
     minutes = Input[float](
         TIME,
         "Your time, a skein",
-        record="product.work_each",
+        record=RECORD.product.work_each,
         default="9 min",
         allowed=("0 min", "40 h"),
         usual=("2 min", "90 min"),
@@ -167,7 +175,7 @@ class Price(Case):
     skeins = Input[float](
         NUMBER,
         "Skeins in one that is sold",
-        record="product.skeins_in",
+        record=RECORD.product.skeins_in,
         default="1",
         allowed=("0.05", "60"),
         usual=("1", "12"),

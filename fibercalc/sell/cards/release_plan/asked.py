@@ -4,19 +4,24 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, NUMBER, PERCENT, TIME
+from ....held import RECORD
 from ...release import KIT, SET_CUT, SET_WHOLE, SKEIN
-
-SETS = {"kind": (SET_WHOLE, SET_CUT)}
 
 
 class Product(Row):
     """One product: what one holds, how many, and what it brings and costs besides yarn and dye."""
 
-    name = Input[str](TEXT, "Name", record="product>name", default="another", longest=40)
+    name = Input[str](
+        TEXT,
+        "Name",
+        record=RECORD.plan.items.product.then(RECORD.product.name),
+        default="another",
+        longest=40,
+    )
     kind = Input[str](
         CHOICE,
         "It is",
-        record="product>sort",
+        record=RECORD.plan.items.product.then(RECORD.product.sort),
         default=SKEIN,
         options=(
             Option(SKEIN, "a skein"),
@@ -25,21 +30,36 @@ class Product(Row):
             Option(SET_CUT, "a set, cut first"),
         ),
     )
+    SETS = {kind: (SET_WHOLE, SET_CUT)}
     holds = Input[str](
-        TEXT, "What one holds", record="product>holds", default="Wet Slate", longest=600
+        TEXT,
+        "What one holds",
+        record=RECORD.plan.items.product.then(RECORD.product.holds),
+        default="Wet Slate",
+        longest=600,
     )
-    wanted = Input[int](COUNT, "To sell", record="count", default="12", allowed=("0", "1000"))
+    wanted = Input[int](
+        COUNT, "To sell", record=RECORD.plan.items.count, default="12", allowed=("0", "1000")
+    )
     spare = Input[int](COUNT, "and spare", default="0", allowed=("0", "200"))
     price = Input[float](
-        MONEY, "Price", record="product>net", default="22.50", allowed=("0", "10000")
+        MONEY,
+        "Price",
+        record=RECORD.plan.items.product.then(RECORD.product.net),
+        default="22.50",
+        allowed=("0", "10000"),
     )
     other = Input[float](
-        MONEY, "Other cost of one", record="product>other", default="0.28", allowed=("0", "5000")
+        MONEY,
+        "Other cost of one",
+        record=RECORD.plan.items.product.then(RECORD.product.other),
+        default="0.28",
+        allowed=("0", "5000"),
     )
     small = Input[int](
         COUNT,
         "Small skeins from a full one",
-        record="product>small",
+        record=RECORD.plan.items.product.then(RECORD.product.small),
         default="5",
         allowed=("1", "200"),
         when=SETS,
@@ -60,7 +80,11 @@ class Colorway(Row):
     recipe = Input[str | None](TEXT, "Recipe", default="navy 0.5", longest=400, optional=True)
     shades = Input[int](COUNT, "Shades", default="1", allowed=("1", "60"))
     base = Input[str | None](
-        TEXT, "Base, if not the first", record="base>name", longest=40, optional=True
+        TEXT,
+        "Base, if not the first",
+        record=RECORD.colorway.base.then(RECORD.base.name),
+        longest=40,
+        optional=True,
     )
 
     base_name = Plain[str]()
@@ -92,7 +116,7 @@ class Base(Row):
     on_hand = Input[int](COUNT, "Skeins on hand", default="0", allowed=("0", "5000"))
     pack = Input[int](COUNT, "Skeins in a pack", default="10", allowed=("1", "500"))
     price = Input[float](
-        MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")
+        MONEY, "A pack costs", record=RECORD.base.pack_price, default="92", allowed=("0", "20000")
     )
 
     needed = Between[int](COUNT, "Skeins needed")
@@ -104,18 +128,18 @@ class Base(Row):
 class Jar(Row):
     """One dye on hand, and what it costs."""
 
-    dye = Input[str](TEXT, "Dye", record="name", default="red", longest=40)
+    dye = Input[str](TEXT, "Dye", record=RECORD.jar.name, default="red", longest=40)
     on_hand = Input[float](
         MASS,
         "On hand",
-        record="left",
+        record=RECORD.jar.left,
         default="20 g",
         allowed=("0 g", "20 kg"),
         units=("g", "oz"),
         strict=True,
     )
     price = Input[float](
-        MONEY, "Costs for 100 g", record="cost", default="48", allowed=("0", "5000")
+        MONEY, "Costs for 100 g", record=RECORD.jar.cost, default="48", allowed=("0", "5000")
     )
 
 
@@ -126,7 +150,7 @@ class ReleasePlan(Case):
         Product,
         "Products",
         "product",
-        record="plan.items",
+        record=RECORD.plan.items,
         least=1,
         most=40,
         measure="What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway."
@@ -157,7 +181,7 @@ class ReleasePlan(Case):
         Colorway,
         "Colorways",
         "colorway",
-        record="colorway",
+        record=RECORD.colorway,
         least=1,
         most=40,
         measure="Depths in percent of the dry yarn, dye by dye: navy 0.62, black 0.24. A numbered"
@@ -174,7 +198,7 @@ class ReleasePlan(Case):
         Base,
         "Bases",
         "base",
-        record="base",
+        record=RECORD.base,
         least=1,
         most=40,
         default=({"name": "Tarrow Sock", "on_hand": "12"},),
@@ -183,8 +207,8 @@ class ReleasePlan(Case):
         Jar,
         "Dye on hand",
         "jar",
-        record="jar",
-        lent="colorways",
+        record=RECORD.jar,
+        lent=colorways,
         least=0,
         most=40,
         measure="Weigh the jar and take off the empty jar.",

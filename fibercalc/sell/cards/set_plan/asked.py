@@ -20,6 +20,7 @@ from ....core.card import (
 from ....core.color import Color
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, MONEY, NUMBER, PERCENT, TIME
 from ....dye.color.steps import Ladder
+from ....held import RECORD
 
 BY_TURNS, BY_MASS, BY_COUNT = "turns", "mass", "count"
 RATIO, EVEN, PERCENTS = "ratio", "even", "percent"
@@ -67,7 +68,7 @@ class SetPlan(Case):
     name = Input[str | None](
         TEXT,
         "Name of the set",
-        record="product.name",
+        record=RECORD.product.name,
         default="Twelve Lamps",
         longest=40,
         optional=True,
@@ -75,7 +76,7 @@ class SetPlan(Case):
     days = Input[int](
         COUNT,
         "Days, or shades",
-        record="colorway.set_shades",
+        record=RECORD.colorway.set_shades,
         default="12",
         allowed=("2", "60"),
         usual=("5", "31"),
@@ -94,24 +95,24 @@ class SetPlan(Case):
     skein_mass = Input[float](
         MASS,
         "A full skein weighs",
-        record="base.mass",
+        record=RECORD.base.mass,
         default="100 g",
         allowed=("1 g", "5 kg"),
         usual=("50 g", "250 g"),
         rough="1 %",
         units=("g", "oz"),
-        bench="bases.mass",
+        bench=RECORD.bench.bases.mass,
     )
     skein_length = Input[float](
         LENGTH,
         "A full skein holds",
-        record="base.length",
+        record=RECORD.base.length,
         default="420 m",
         allowed=("1 m", "20000 m"),
         usual=("100 m", "800 m"),
         rough="1.5 %",
         units=("m", "yd"),
-        bench="bases.length",
+        bench=RECORD.bench.bases.length,
     )
     loss_share = Input[float](
         PERCENT,
@@ -137,7 +138,7 @@ class SetPlan(Case):
         default="54",
         allowed=("1", "5000"),
         usual=("10", "150"),
-        when={"wanted_by": (BY_TURNS,)},
+        when={wanted_by: (BY_TURNS,)},
     )
     wanted_mass = Input[float](
         MASS,
@@ -146,7 +147,7 @@ class SetPlan(Case):
         allowed=("0.5 g", "1 kg"),
         usual=("5 g", "50 g"),
         units=("g", "oz"),
-        when={"wanted_by": (BY_MASS,)},
+        when={wanted_by: (BY_MASS,)},
     )
     wanted_count = Input[int](
         COUNT,
@@ -154,7 +155,7 @@ class SetPlan(Case):
         default="5",
         allowed=("1", "200"),
         usual=("2", "20"),
-        when={"wanted_by": (BY_COUNT,)},
+        when={wanted_by: (BY_COUNT,)},
     )
     reel = Input[float](
         LENGTH,
@@ -164,7 +165,7 @@ class SetPlan(Case):
         usual=("0.5 m", "2 m"),
         rough="0.5 %",
         units=("m", "cm", "in", "yd"),
-        bench="reels.circumference",
+        bench=RECORD.bench.reels.circumference,
     )
     steps = Input[str](
         CHOICE,
@@ -181,7 +182,7 @@ class SetPlan(Case):
         Dye,
         "Dyes",
         "dye",
-        record="colorway.dyes",
+        record=RECORD.colorway.dyes,
         least=1,
         most=3,
         measure="A full-strength sample of each, and how much of it the first and the last shade"
@@ -224,7 +225,7 @@ class SetPlan(Case):
     skein_cost = Input[float](
         MONEY,
         "A full skein of base costs",
-        record="base.cost",
+        record=RECORD.base.cost,
         default="9.20",
         allowed=("0", "1000"),
         usual=("2", "60"),
@@ -267,7 +268,7 @@ class SetPlan(Case):
     all_small = Result[int](COUNT, "Small skeins, and day stickers, in all")
     margin = Result[float](LENGTH, "Left of each full skein", units=("m", "yd"), finest=(0.1, 0.1))
     last_short = Result[float](
-        PERCENT, "Chance that a skein's last one is short", chance=Chance("margin", below=0.0)
+        PERCENT, "Chance that a skein's last one is short", chance=Chance(margin, below=0.0)
     )
     shade_cut = Result[float](
         MASS, "Yarn of one shade, cut first", units=("g", "oz"), finest=(1, 0.1)

@@ -96,7 +96,7 @@ class Shrinkage(Case):
         "wash",
         least=1,
         most=8,
-        when={"again": (YES,)},
+        when={again: (YES,)},
         measure="Between the same marks.",
         default=({"length": "28.5 cm", "width": "29.9 cm"},),
     )

@@ -22,7 +22,7 @@ BEFORE = Input[float](
     unit="cm",
     instrument="tape before",
 )
-AFTER = replace(BEFORE, default="15 cm", instrument="tape after", when={"measured": (YES,)})
+AFTER = replace(BEFORE, default="15 cm", instrument="tape after")
 CHANGE = Result[float](PERCENT, "Change", finest=(0.5,))
 SIZE = Result[float](LENGTH, "Size", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, unit="cm")
 GAUGE = Result[float](
@@ -75,9 +75,12 @@ class WetFinish(Case):
         options=(Option(YES, "Yes"), Option(NO, "Not yet")),
     )
     wide_after = replace(
-        AFTER, label="Width after", measure="The same stitches, dry again and rested."
+        AFTER,
+        label="Width after",
+        when={measured: (YES,)},
+        measure="The same stitches, dry again and rested.",
     )
-    tall_after = replace(AFTER, label="Height after")
+    tall_after = replace(AFTER, label="Height after", when={measured: (YES,)})
 
     width_dry = Between[float](NUMBER, "Kw, off the needles and rested")
     width_wet = Between[float](NUMBER, "Kw, after")

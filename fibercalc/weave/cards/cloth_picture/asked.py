@@ -19,6 +19,7 @@ from ....core.card import (
 )
 from ....core.color import Color
 from ....core.units import COUNT, LENGTH, PER_LENGTH, PERCENT
+from ....held import RECORD
 from ...draft.floats import Floats
 from ...draft.structures import ALL, OWN
 
@@ -160,7 +161,7 @@ class ClothPicture(Case):
     shrink_width = replace(
         TAKEN,
         label="The wash takes, of the width",
-        record="measurement.width_change",
+        record=RECORD.measurement.width_change,
         default="14 %",
         rough="2 %",
         measure="Of the width off the loom.",
@@ -168,7 +169,7 @@ class ClothPicture(Case):
     shrink_length = replace(
         TAKEN,
         label="The wash takes, of the length",
-        record="measurement.length_change",
+        record=RECORD.measurement.length_change,
         default="18 %",
         rough="2 %",
         measure="Of the length on the loom.",

@@ -7,6 +7,7 @@ from ....core.color import Color
 from ....core.outcome import Outcome
 from ....core.spread import Parts
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PER_LENGTH, PERCENT
+from ....held import RECORD
 from ...weft_left import pick_length, picks_from, stripe_picks, stripes_that_fit, yarn_length
 
 ALIKE = ("tare", "yarn", "width", "take_up")  # what every ball's picks rest on, beside its weight
@@ -151,7 +152,7 @@ class WeftLeft(Case):
     shrink = Input[float](
         PERCENT,
         "The wash takes, of the length",
-        record="measurement.length_change",
+        record=RECORD.measurement.length_change,
         default="18 %",
         allowed=("-20 %", "60 %"),
         usual=("0 %", "35 %"),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, Between, Case, Chance, Input, Option, Result
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, PERCENT
+from ....held import RECORD
 
 BY_MASS, BY_LENGTH, BY_TURNS, BY_COUNT = "mass", "length", "turns", "count"
 
@@ -19,8 +20,8 @@ class SkeinSplit(Case):
         usual=("50 g", "250 g"),
         rough="1 %",
         units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
+        bench=RECORD.bench.bases.mass,
+        record=RECORD.base.mass,
         measure="Yarn only, dry and rested.",
     )
     skein_length = Input[float](
@@ -31,8 +32,8 @@ class SkeinSplit(Case):
         usual=("100 m", "800 m"),
         rough="1.5 %",
         units=("m", "yd"),
-        bench="bases.length",
-        record="base.length",
+        bench=RECORD.bench.bases.length,
+        record=RECORD.base.length,
         measure="As measured, or carried here from “How many yards are in this skein?”",
     )
     loss_share = Input[float](
@@ -62,7 +63,7 @@ class SkeinSplit(Case):
         allowed=("0.5 g", "1 kg"),
         usual=("5 g", "50 g"),
         units=("g", "oz"),
-        when={"wanted_by": (BY_MASS,)},
+        when={wanted_by: (BY_MASS,)},
     )
     wanted_length = Input[float](
         LENGTH,
@@ -71,7 +72,7 @@ class SkeinSplit(Case):
         allowed=("0.5 m", "5000 m"),
         usual=("10 m", "200 m"),
         units=("m", "yd"),
-        when={"wanted_by": (BY_LENGTH,)},
+        when={wanted_by: (BY_LENGTH,)},
     )
     wanted_turns = Input[int](
         COUNT,
@@ -79,7 +80,7 @@ class SkeinSplit(Case):
         default="54",
         allowed=("1", "5000"),
         usual=("10", "150"),
-        when={"wanted_by": (BY_TURNS,)},
+        when={wanted_by: (BY_TURNS,)},
     )
     wanted_count = Input[int](
         COUNT,
@@ -87,7 +88,7 @@ class SkeinSplit(Case):
         default="5",
         allowed=("1", "500"),
         usual=("2", "20"),
-        when={"wanted_by": (BY_COUNT,)},
+        when={wanted_by: (BY_COUNT,)},
     )
     reel = Input[float](
         LENGTH,
@@ -97,7 +98,7 @@ class SkeinSplit(Case):
         usual=("0.5 m", "2 m"),
         rough="0.5 %",
         units=("m", "cm", "in", "yd"),
-        bench="reels.circumference",
+        bench=RECORD.bench.reels.circumference,
         measure="Measured on the yarn; off the reel it is a little shorter.",
     )
     loss_per_cut = Input[float](
@@ -138,6 +139,6 @@ class SkeinSplit(Case):
         LENGTH, "To spare when the last one is wound", units=("m", "yd"), finest=(0.1, 0.1)
     )
     last_short = Result[float](
-        PERCENT, "Chance that the last one is short", chance=Chance("margin", below=0.0)
+        PERCENT, "Chance that the last one is short", chance=Chance(margin, below=0.0)
     )
     full_skeins = Result[int](COUNT, "Full skeins to cut", rounding="up", fixed=True)

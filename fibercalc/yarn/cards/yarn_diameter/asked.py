@@ -60,14 +60,14 @@ class YarnDiameter(Case):
             Option(OWN, "I know the density"),
         ),
     )
-    fiber = Input[str](CHOICE, "Fiber", default="wool", options=FIBERS, when={"made_of": (ONE,)})
+    fiber = Input[str](CHOICE, "Fiber", default="wool", options=FIBERS, when={made_of: (ONE,)})
     blend = Rows(
         Fiber,
         "Fibers of the blend",
         "fiber",
         least=1,
         most=6,
-        when={"made_of": (BLEND,)},
+        when={made_of: (BLEND,)},
         measure="Shares by weight; together 100 %.",
         default=(
             {"fiber": "wool", "share": "75 %"},
@@ -81,7 +81,7 @@ class YarnDiameter(Case):
         allowed=("0.8 g/cm3", "3 g/cm3"),
         usual=("0.9 g/cm3", "1.6 g/cm3"),
         rough="1 %",
-        when={"made_of": (OWN,)},
+        when={made_of: (OWN,)},
         measure="The fiber itself, without the air between.",
     )
     packing = Input[float](
