@@ -2,10 +2,13 @@
 differs there.
 """
 
+from dataclasses import replace
+
 from ..core.card import CHOICE, Input, Option
 from ..core.table import read_table
-from ..core.units import LENGTH, MASS, NUMBER, PER_LENGTH
+from ..core.units import NUMBER, PER_LENGTH
 from ..held import RECORD
+from ..yarn import inputs as yarn
 
 GAUGE_UNITS = ("per 10 cm", "per 4 in", "per in", "per cm")
 
@@ -54,28 +57,8 @@ STATE = Input[str](
         Option(row["state"], row["label"]) for row in read_table("wash", "munden-constants").rows
     ),
 )
-SKEIN_MASS = Input[float](
-    MASS,
-    "A skein weighs",
-    default="100 g",
-    allowed=("5 g", "2 kg"),
-    usual=("20 g", "250 g"),
-    rough="1.5 %",
-    units=("g", "oz"),
-    bench=RECORD.bench.bases.mass,
-    record=RECORD.base.mass,
-)
-SKEIN_LENGTH = Input[float](
-    LENGTH,
-    "A skein holds",
-    default="230 m",
-    allowed=("5 m", "10000 m"),
-    usual=("50 m", "900 m"),
-    rough="1.5 %",
-    units=("m", "yd"),
-    bench=RECORD.bench.bases.length,
-    record=RECORD.base.length,
-)
+SKEIN_MASS = replace(yarn.SKEIN_MASS, allowed=("5 g", "2 kg"), rough="1.5 %")
+SKEIN_LENGTH = replace(yarn.SKEIN_LENGTH, default="230 m")
 FIRST_ROW = Input[float](
     NUMBER, "Stitches in the first row", default="7", allowed=("1", "2000"), usual=("1", "150")
 )

@@ -4,6 +4,8 @@ printed for several skeins.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ...core.answer import Picture
 from ...core.card import (
     CHOICE,
@@ -25,9 +27,10 @@ from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale, nice_ticks
 from ...core.steps import solved
 from ...core.traced import named
-from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
+from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER
 from ...held import RECORD
 from ...sources import COMMON_PRACTICE, DIRECTIVE_76_211, IUPAC_CONFIDENCE_LIMITS, TRADE_MEMORY
+from ..inputs import AROUND, SKEIN_MASS, STRETCH
 from ..sample import lower_limit_of_mean, lower_limit_of_next, mean, standard_deviation
 from ..skein import length_by_turns, length_by_weighing, relaxed_circumference
 from ..student_t import quantile, share_below
@@ -84,35 +87,20 @@ class SkeinLength(Case):
         when=BY_REEL,
         measure="Count them all; the half turn at the end is worth having.",
     )
-    circumference = Input[float](
-        LENGTH,
-        "Once around the reel",
-        default="1.50 m",
-        allowed=("0.05 m", "10 m"),
+    circumference = replace(
+        AROUND,
         usual=("1 m", "2 m"),
-        rough="0.5 %",
         when=BY_REEL,
-        units=("m", "cm", "in", "yd"),
         instrument="reel",
-        bench=RECORD.bench.reels.circumference,
-        measure=(
-            "Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
-            " divide by ten."
-        ),
+        measure="Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
+        " divide by ten.",
     )
-    stretch = Input[float](
-        PERCENT,
-        "Stretch on the reel",
-        default="0 %",
-        allowed=("0 %", "20 %"),
-        usual=("0 %", "3 %"),
+    stretch = replace(
+        STRETCH,
         rough="1 %",
         when=BY_REEL,
-        bench=RECORD.bench.reels.stretch,
-        measure=(
-            "How much longer the yarn is on the reel than at rest. 0 if you measured the"
-            " circumference on rested yarn."
-        ),
+        measure="How much longer the yarn is on the reel than at rest. 0 if you measured the"
+        " circumference on rested yarn.",
     )
     sample_length = Input[float](
         LENGTH,
@@ -137,17 +125,13 @@ class SkeinLength(Case):
         instrument="fine scale",
         measure="On the fine scale, as dry as the skein.",
     )
-    skein_mass = Input[float](
-        MASS,
-        "Weight of the skein",
-        record=RECORD.base.mass,
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("20 g", "250 g"),
+    skein_mass = replace(
+        SKEIN_MASS,
+        label="Weight of the skein",
         rough="1 g",
         when=BY_SCALE,
-        units=("g", "oz"),
         measure="Yarn only: take off the band, allow for the ties.",
+        bench=None,
     )
     several = Input[str](
         CHOICE,

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from ....core.card import CHOICE, Between, Case, Input, Many, Option, Plain, Result
 from ....core.outcome import Outcome
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, DENSITY, MASS, NUMBER, PERCENT, VOLUME
-from ....held import RECORD
 from ....safe.liquids import liquid_name
+from ...inputs import BATH
 
 AMOUNT, TARGET, SWAP = "amount", "target", "swap"
 SOUR = ("citric", "citric-monohydrate", "acetic", "formic")
@@ -41,17 +42,7 @@ class BathAcid(Case):
             Option(SWAP, "Another acid for the same pH"),
         ),
     )
-    liters = Input[float](
-        VOLUME,
-        "Bath",
-        default="8 L",
-        allowed=("50 mL", "1000 L"),
-        usual=("1 L", "40 L"),
-        rough="3 %",
-        units=("L", "mL", "gal"),
-        bench=RECORD.bench.pots.fill,
-        strict=True,
-    )
+    liters = replace(BATH, default="8 L", allowed=("50 mL", "1000 L"))
     water = Input[str](
         CHOICE,
         "Water",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.asked import When
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result
 from ....core.ref import Field
@@ -21,6 +23,7 @@ from ....core.units import (
 from ....held import RECORD
 from ....safe.scald import HANDS
 from ...heat import heater_efficiencies, specific_heats
+from ...inputs import BATH, YARN_IN_BATH
 
 HEATERS = {row["heater"]: row for row in heater_efficiencies().rows}
 HEATS = {row["what"]: row for row in specific_heats().rows}
@@ -58,26 +61,8 @@ def _degrees(
 class BathHeat(Case):
     """A bath with yarn in it on a heater: how hot it is to be, how fast, and for how long."""
 
-    bath = Input[float](
-        VOLUME,
-        "Bath",
-        default="9 L",
-        allowed=("0.1 L", "500 L"),
-        usual=("1 L", "40 L"),
-        rough="3 %",
-        units=("L", "mL", "gal"),
-        bench=RECORD.bench.pots.fill,
-        strict=True,
-    )
-    fiber_mass = Input[float](
-        MASS,
-        "Yarn in it, dry",
-        default="400 g",
-        allowed=("0 g", "50 kg"),
-        usual=("50 g", "2 kg"),
-        units=("g", "oz"),
-        strict=True,
-    )
+    bath = replace(BATH)
+    fiber_mass = replace(YARN_IN_BATH)
     fiber = Input[str](
         CHOICE,
         "Mostly",

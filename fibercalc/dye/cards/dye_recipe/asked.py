@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.outcome import Outcome
 from ....core.table import read_table
@@ -9,6 +11,7 @@ from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
 from ....held import RECORD
 from ....safe.liquids import liquid_name
 from ....yarn.fiber_density import fiber_densities
+from ...inputs import ACID_SHARE, DYED_SKEIN, LIQUOR_RATIO, STRENGTH, SYRINGE_ERROR
 
 NO, YES = "no", "yes"
 NONE, CITRIC, LIQUID, SODA = "none", "citric", "liquid", "soda-ash"
@@ -33,15 +36,7 @@ class Dye(Row):
         usual=("0.01 %", "4 %"),
         strict=True,
     )
-    strength = Input[float](
-        CONCENTRATION,
-        "Strength of its stock",
-        default="1 g/100 mL",
-        allowed=("0.005 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=("g/100 mL", "g/L"),
-        strict=True,
-    )
+    strength = replace(STRENGTH, label="Strength of its stock")
 
     powder = Between[float](MASS, "Powder")
     stock = Between[float](VOLUME, "Stock")
@@ -59,17 +54,10 @@ class DyeRecipe(Case):
         allowed=("1", "500"),
         usual=("1", "40"),
     )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        default="100 g",
+    skein_mass = replace(
+        DYED_SKEIN,
         allowed=("0.5 g", "5 kg"),
         usual=("5 g", "250 g"),
-        rough="1 g",
-        units=("g", "oz"),
-        bench=RECORD.bench.bases.mass,
-        record=RECORD.base.mass,
-        strict=True,
         measure="Dry, before it is soaked.",
     )
     damp = Input[str](
@@ -125,13 +113,9 @@ class DyeRecipe(Case):
             {"name": "brown", "depth": "0.04 %"},
         ),
     )
-    liquor_ratio = Input[float](
-        NUMBER,
-        "Bath for each gram of yarn, mL",
+    liquor_ratio = replace(
+        LIQUOR_RATIO,
         record=RECORD.colorway.liquor_ratio,
-        default="20",
-        allowed=("2", "120"),
-        usual=("15", "40"),
         measure="20 is a liquor ratio of 20 to 1.",
     )
     fill = Input[float](
@@ -166,15 +150,10 @@ class DyeRecipe(Case):
         ),
     )
     WET = {acid: (LIQUID,)}
-    acid_share = Input[float](
-        PERCENT,
-        "Acid, percent of the yarn",
+    acid_share = replace(
+        ACID_SHARE,
         record=RECORD.colorway.acid_share,
-        default="1 %",
-        allowed=("0 %", "20 %"),
-        usual=("1 %", "4 %"),
         when={acid: (CITRIC, LIQUID)},
-        strict=True,
         measure="As pure acid. The pH decides: see “How sour is the bath?”.",
     )
     acid_strength = Input[float](
@@ -206,15 +185,8 @@ class DyeRecipe(Case):
         units=("mL",),
         strict=True,
     )
-    syringe_error = Input[float](
-        VOLUME,
-        "It is good to",
-        default="1 mL",
-        allowed=("0.01 mL", "50 mL"),
-        usual=("0.1 mL", "2 mL"),
-        units=("mL",),
-        strict=True,
-        measure="Either way, for one filling.",
+    syringe_error = replace(
+        SYRINGE_ERROR, label="It is good to", measure="Either way, for one filling."
     )
     lots = Input[int](
         COUNT, "Lots of this in the run", default="1", allowed=("1", "200"), usual=("1", "20")

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Result
 from ....core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
 from ....held import RECORD
+from ...inputs import SCALE_ERROR, STRENGTH
 from ...stock import keeping_losses
 
 MAKE, USE_UP, DILUTE, EXTEND = "make", "use-up", "dilute", "extend"
@@ -32,14 +34,10 @@ class StockSolution(Case):
     )
     POWDERED = {do: (MAKE, USE_UP, EXTEND)}
     VOLUMES = {do: (MAKE, DILUTE, EXTEND)}
-    wanted = Input[float](
-        CONCENTRATION,
-        "Strength wanted",
-        default="1 g/100 mL",
+    wanted = replace(
+        STRENGTH,
+        label="Strength wanted",
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=STRENGTHS,
-        strict=True,
         measure="1 g in 100 mL is a 1 % stock.",
     )
     volume = Input[float](
@@ -63,15 +61,13 @@ class StockSolution(Case):
         when={do: (USE_UP,)},
         strict=True,
     )
-    have = Input[float](
-        CONCENTRATION,
-        "Strength of the strong stock",
+    have = replace(
+        STRENGTH,
+        label="Strength of the strong stock",
         default="5 g/100 mL",
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
         usual=("0.5 g/100 mL", "10 g/100 mL"),
-        units=STRENGTHS,
         when={do: (DILUTE,)},
-        strict=True,
     )
     left = Input[float](
         VOLUME,
@@ -84,16 +80,12 @@ class StockSolution(Case):
         when={do: (EXTEND,)},
         strict=True,
     )
-    strength_left = Input[float](
-        CONCENTRATION,
-        "Strength of what is left",
+    strength_left = replace(
+        STRENGTH,
+        label="Strength of what is left",
         record=RECORD.bottle.strength,
-        default="1 g/100 mL",
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=STRENGTHS,
         when={do: (EXTEND,)},
-        strict=True,
     )
     jar = Input[str](
         CHOICE,
@@ -123,14 +115,9 @@ class StockSolution(Case):
         when=JARRED,
         strict=True,
     )
-    scale_error = Input[float](
-        MASS,
-        "The scale is good to",
-        default="0.02 g",
+    scale_error = replace(
+        SCALE_ERROR,
         allowed=("0.0005 g", "5 g"),
-        usual=("0.005 g", "0.1 g"),
-        units=("g",),
-        strict=True,
         measure="Either way; a pocket scale that shows 0.01 g is good to about 0.02 g.",
     )
     jug_error = Input[float](

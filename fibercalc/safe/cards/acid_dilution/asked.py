@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Result
 from ....core.outcome import Outcome
 from ....core.units import DENSITY, MASS, PERCENT, VOLUME
+from ...inputs import LIMIT
 from ...liquids import liquid_name
 
 BY_MASS, BY_VOLUME = "mass", "volume"
@@ -110,4 +113,4 @@ class AcidDilution(Case):
     water_mass = Result[float](MASS, "and water", units=("g",), finest=(1,), floor=0.0)
     strong_class = Result[str](TEXT, "The strong acid is")
     weak_class = Result[str](TEXT, "The weak acid is")
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

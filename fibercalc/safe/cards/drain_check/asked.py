@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, MASS, NUMBER, TEMPERATURE, VOLUME
 from ....held import RECORD
+from ...inputs import LIMIT
 
 NO_METAL, UNKNOWN = "none", "unknown"
 SODA, OTHER = "soda-ash", "unknown-acid"
@@ -161,4 +164,4 @@ class DrainCheck(Case):
     metal_mass = Result[float](
         MASS, "Metal in the bath", units=("g",), finest=(0.01,), rounding="up", floor=0.0
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

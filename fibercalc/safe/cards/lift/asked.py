@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Result
+from dataclasses import replace
+
+from ....core.card import CHOICE, Between, Case, Input, Option, Result
 from ....core.table import read_table
 from ....core.units import ANGLE, COUNT, LENGTH, MASS, NUMBER, VOLUME
+from ...inputs import LIMIT
 
 BOX, BUCKET, HOT = "box", "bucket", "hot"
 HOURS = {"hour": "Up to 1 hour", "two": "1 to 2 hours", "eight": "2 to 8 hours"}
@@ -137,4 +140,4 @@ class Lift(Case):
     )
     index = Result[float](NUMBER, "Load over the limit", finest=(0.01,), rounding="up", floor=0.0)
     jugs = Result[float](COUNT, "Jugs to bail")
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, COUNT, LENGTH, NUMBER, PERCENT, TIME, VOLUME
+from ...inputs import LIMIT
 
 VAPOR, POWDER = "vapor", "powder"
 NOBODY, PREGNANT, LUNGS, CHILDREN, FOOD = "none", "pregnant", "lungs", "children", "food"
@@ -177,4 +180,4 @@ class RoomAir(Case):
     clear = Result[float](
         TIME, "Until 1 % is left", units=("min", "h"), finest=(1, 0.1), rounding="up", floor=0.0
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
-from ....core.card import CHOICE, DATE, Between, Case, Input, Option, Plain, Result, Row, Rows
+from ....core.card import CHOICE, DATE, Between, Case, Input, Option, Plain, Result
 from ....core.units import COUNT, TIME
 from ....held import RECORD
 from ...back_plan import LastDays
 from ...calendar import Calendar
+from ...inputs import CLOSED
 
 # Each step by its name in a plan, in order.
 STEPS = {
@@ -40,13 +42,6 @@ def _taken(label: str, default: str, most: str) -> Input[int]:
 def _ahead(label: str) -> Between[float]:
     """A step of the surest plan, counted from the start."""
     return Between[float](COUNT, f"{label}, days before the start")
-
-
-class Stretch(Row):
-    """One stretch of days on which nothing is done."""
-
-    first = Input[date](DATE, "From", default="2027-02-01")
-    last = Input[date](DATE, "to", default="2027-02-01")
 
 
 class BackPlan(Case):
@@ -117,16 +112,7 @@ class BackPlan(Case):
     supplier = _taken("The supplier takes, weeks, usually", "4", "60")
     supplier_slow = _taken("The supplier takes, weeks, at worst", "5", "60")
     week = Input[str](CHOICE, "You work", default="mon-fri", options=WEEKS)
-    closed = Rows(
-        Stretch,
-        "Closed days",
-        "stretch",
-        record=RECORD.plan.closed,
-        lent=True,
-        least=0,
-        most=12,
-        default=({"first": "2026-12-24", "last": "2027-01-02"},),
-    )
+    closed = replace(CLOSED)
     supplier_closed = Input[str](
         CHOICE,
         "The supplier is closed then too",

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from ....core.asked import When
 from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Result, Row, Rows
 from ....core.ref import Field, FieldRef
 from ....core.table import read_table
-from ....core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT
+from ....core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT
+from ....dye.inputs import STRENGTH
 from ....held import RECORD
+from ....yarn.inputs import SKEIN_LENGTH, SKEIN_MASS
 from ...pictures.labels import BAND, BOTTLE, KIT, PRICE, SHELF, SIZES, SMALL, STICKER, WITH_CODE
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
@@ -167,29 +170,22 @@ class Label(Case):
         ),
         record=RECORD.base.fiber_line,
     )
-    mass = Input[float](
-        MASS,
-        "Weight of a skein",
-        record=RECORD.base.mass,
-        default="100 g",
+    mass = replace(
+        SKEIN_MASS,
+        label="Weight of a skein",
         allowed=("1 g", "2000 g"),
         usual=("5 g", "250 g"),
-        units=("g", "oz"),
-        bench=RECORD.bench.bases.mass,
         when=ON_SKEIN,
         measure="Conditioned. With ± its low end is printed.",
     )
-    length = Input[float](
-        LENGTH,
-        "Length of a skein",
-        record=RECORD.base.length,
-        default="420 m",
+    length = replace(
+        SKEIN_LENGTH,
+        label="Length of a skein",
         allowed=("1 m", "10000 m"),
         usual=("10 m", "1000 m"),
-        units=("m", "yd"),
-        bench=RECORD.bench.bases.length,
         when=ON_SKEIN,
         measure="With ± its low end is printed.",
+        rough="",
     )
     weight_class = Input[str](
         CHOICE,
@@ -249,16 +245,11 @@ class Label(Case):
     )
     every = _number("Days from part to part", KIT, "7", ("1", "92"), ("7", "31"))
     stock = _words("Dye or other stock", _for(BOTTLE), "navy", record=RECORD.bottle.name)
-    strength = Input[float](
-        CONCENTRATION,
-        "Strength of the stock",
+    strength = replace(
+        STRENGTH,
         record=RECORD.bottle.strength,
-        default="1 g/100 mL",
         allowed=("0.005 g/100 mL", "40 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=("g/100 mL", "g/L"),
         when=_for(BOTTLE),
-        strict=True,
     )
     made = Input[date](
         DATE,

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
 from ....held import RECORD
+from ....yarn.inputs import SHARE, SKEIN_LENGTH, SKEIN_MASS
 from ....yarn.regain import regain_curves
 from ...lot_test import EU, THREAD, US, WEIGHT, Judged
 from ...lot_test import LENGTH as BY_LENGTH
@@ -79,7 +82,7 @@ class Fiber(Row):
             for family in regain_curves().columns[1:-1]
         ),
     )
-    share = Input[float](PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))
+    share = replace(SHARE)
 
 
 class NetContents(Case):
@@ -93,27 +96,20 @@ class NetContents(Case):
     )
     REELED = {by: (BY_LENGTH,)}
     WEIGHED = {by: (WEIGHT,)}
-    label_mass = Input[float](
-        MASS,
-        "Weight on the label",
-        record=RECORD.base.mass,
-        default="100 g",
+    label_mass = replace(
+        SKEIN_MASS,
+        label="Weight on the label",
         allowed=("1 g", "10 kg"),
         usual=("10 g", "500 g"),
-        units=("g", "oz"),
         when=WEIGHED,
-        bench=RECORD.bench.bases.mass,
     )
-    label_length = Input[float](
-        LENGTH,
-        "Length on the label",
-        record=RECORD.base.length,
-        default="420 m",
+    label_length = replace(
+        SKEIN_LENGTH,
+        label="Length on the label",
         allowed=("1 m", "20000 m"),
         usual=("20 m", "2000 m"),
-        units=("m", "yd"),
         when=REELED,
-        bench=RECORD.bench.bases.length,
+        rough="",
     )
     skeins = Rows(
         WeighedSkein,

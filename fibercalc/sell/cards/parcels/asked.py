@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import TEXT, Between, Case, Chance, Input, Many, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, PERCENT
 from ....held import RECORD
+from ....yarn.inputs import SKEIN_MASS
 from ...allocate import Share
 
 
@@ -118,16 +121,9 @@ class Parcels(Case):
         most=8,
         default=({"color": "Wet Slate", "places": "8"},),
     )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        record=RECORD.base.mass,
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("20 g", "250 g"),
+    skein_mass = replace(
+        SKEIN_MASS,
         rough="3 %",
-        units=("g", "oz"),
-        bench=RECORD.bench.bases.mass,
         measure="With its band, as it lies in your room: ± 3 % for damp (common practice).",
     )
     parcels = Rows(

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Result
 from ....core.ref import FieldRef
 from ....core.units import COUNT, MONEY, NUMBER, PERCENT, TIME
 from ....held import RECORD
+from ...inputs import SKEINS_IN_LOAD, TICKET
 
 ASKED, MARGIN = "asked", "margin"
 INSIDE, OUTSIDE, NO_TAX = "inside", "outside", "none"
@@ -41,15 +44,7 @@ class Price(Case):
     )
     NEEDED = {go_by: (MARGIN,)}
     PRICED = {go_by: (ASKED,)}
-    asked = Input[float](
-        MONEY,
-        "Price on the ticket",
-        record=RECORD.product.price,
-        default="27",
-        allowed=("0.01", "100000"),
-        usual=("5", "80"),
-        when=PRICED,
-    )
+    asked = replace(TICKET, when=PRICED)
     wanted_margin = Input[float](
         PERCENT,
         "Margin you need",
@@ -114,7 +109,7 @@ class Price(Case):
         usual=("0 %", "20 %"),
         measure="Of all that goes into pots; seconds sold cheap count in part.",
     )
-    pot = Input[int](COUNT, "Skeins in a pot", default="4", allowed=("1", "200"), usual=("1", "20"))
+    pot = replace(SKEINS_IN_LOAD, label="Skeins in a pot")
     label = _cost("Label and packing, a skein", "0.28", ("0", "5"))
     overhead = _cost(
         "Overhead, a skein’s share",

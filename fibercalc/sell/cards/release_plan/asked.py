@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, NUMBER, PERCENT, TIME
+from ....dye.inputs import ACID_SHARE, DRIES_IN, DRYING_DAYS, DYE_DAYS, LOADS, RAIL
 from ....held import RECORD
+from ...inputs import LOADS_IN_DAY, PACK, PACK_PRICE, SKEINS_IN_LOAD
 from ...release import KIT, SET_CUT, SET_WHOLE, SKEIN
 
 
@@ -114,10 +118,8 @@ class Base(Row):
         strict=True,
     )
     on_hand = Input[int](COUNT, "Skeins on hand", default="0", allowed=("0", "5000"))
-    pack = Input[int](COUNT, "Skeins in a pack", default="10", allowed=("1", "500"))
-    price = Input[float](
-        MONEY, "A pack costs", record=RECORD.base.pack_price, default="92", allowed=("0", "20000")
-    )
+    pack = replace(PACK, allowed=("1", "500"))
+    price = replace(PACK_PRICE)
 
     needed = Between[int](COUNT, "Skeins needed")
     short = Between[int](COUNT, "Skeins short")
@@ -220,41 +222,13 @@ class ReleasePlan(Case):
             {"dye": "speckle", "on_hand": "20 g"},
         ),
     )
-    load = Input[int](
-        COUNT, "Skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20")
+    load = replace(SKEINS_IN_LOAD)
+    a_day = replace(
+        LOADS_IN_DAY, measure="Pots times rounds; see “How long does the whole run take?”."
     )
-    a_day = Input[int](
-        COUNT,
-        "Loads in a day",
-        default="6",
-        allowed=("1", "100"),
-        usual=("1", "12"),
-        measure="Pots times rounds; see “How long does the whole run take?”.",
-    )
-    rail = Input[int](
-        COUNT,
-        "Skeins that hang on the rail",
-        default="48",
-        allowed=("1", "2000"),
-        usual=("10", "200"),
-    )
-    drying = Input[float](
-        TIME,
-        "They dry in",
-        default="40 h",
-        allowed=("0 h", "160 h"),
-        usual=("12 h", "72 h"),
-        units=("h", "day"),
-    )
-    acid_share = Input[float](
-        PERCENT,
-        "Acid, percent of the yarn",
-        default="1 %",
-        allowed=("0 %", "20 %"),
-        usual=("1 %", "4 %"),
-        strict=True,
-        measure="As pure acid.",
-    )
+    rail = replace(RAIL)
+    drying = replace(DRIES_IN)
+    acid_share = replace(ACID_SHARE, measure="As pure acid.")
     acid_on_hand = Input[float | None](
         MASS,
         "Acid on hand",
@@ -309,9 +283,9 @@ class ReleasePlan(Case):
     packs = Result[int](COUNT, "Packs of base to order", rounding="up")
     short_base = Result[int](COUNT, "Skeins of base short", rounding="up")
     to_pay = Result[float](MONEY, "To pay for them", finest=(0.01,))
-    loads = Result[int](COUNT, "Loads", rounding="up")
-    dye_days = Result[int](COUNT, "Dye days", rounding="up")
-    drying_days = Result[int](COUNT, "Drying days after that", rounding="up")
+    loads = replace(LOADS)
+    dye_days = replace(DYE_DAYS)
+    drying_days = replace(DRYING_DAYS)
     yarn = Result[float](MASS, "Yarn dyed", units=("kg", "lb"), finest=(0.01, 0.01))
     dye = Result[float](MASS, "Dye in all", units=("g", "oz"), finest=(0.1, 0.01), rounding="up")
     acid = Result[float](

@@ -8,6 +8,7 @@ from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result
 from ....core.table import read_table
 from ....core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
 from ....held import RECORD
+from ...inputs import SIZE_WASHED, TAPE_BEFORE
 
 SWATCH, OWN, PUBLISHED = "swatch", "percent", "published"
 CLOTHS = tuple(
@@ -25,22 +26,12 @@ WANTED = Input[float](
     units=("cm", "in"),
     unit="cm",
 )
-SWATCH_BEFORE = Input[float](
-    LENGTH,
-    "Swatch before",
-    default="35 cm",
-    allowed=("2 cm", "1000 cm"),
-    usual=("8 cm", "100 cm"),
-    rough="0.1 cm",
-    units=("cm", "in"),
-    unit="cm",
-    instrument="tape before",
-)
+SWATCH_BEFORE = replace(TAPE_BEFORE, label="Swatch before", default="35 cm")
 SWATCH_AFTER = replace(SWATCH_BEFORE, usual=("5 cm", "100 cm"), instrument="tape after")
 PERCENT_KNOWN = Input[float](
     PERCENT, "It shrinks by", allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %"
 )
-SIZE = Result[float](LENGTH, "Size", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, unit="cm")
+SIZE = replace(SIZE_WASHED)
 
 
 class MakeSize(Case):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Chance, Input, Option, Plain, Result
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
-from ....held import RECORD
+from ...inputs import AROUND, STRETCH
 
 BY_LENGTH, BY_MASS, BY_TURNS = "length", "mass", "turns"
 
@@ -61,33 +63,17 @@ class ReelTurns(Case):
         units=("tex", "yd/lb", "m/100 g", "yd/100 g", "Nm", "Ne", "Nw"),
         measure="For the weight of a turn. Leave it blank if only length matters.",
     )
-    turn = Input[float](
-        LENGTH,
-        "Once around the reel",
-        default="1.50 m",
+    turn = replace(
+        AROUND,
         allowed=("0.1 m", "10 m"),
-        usual=("0.5 m", "2 m"),
-        rough="0.5 %",
-        units=("m", "cm", "in", "yd"),
         instrument="reel",
-        bench=RECORD.bench.reels.circumference,
-        measure=(
-            "Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
-            " divide by ten."
-        ),
+        measure="Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
+        " divide by ten.",
     )
-    stretch = Input[float](
-        PERCENT,
-        "Stretch on the reel",
-        default="0 %",
-        allowed=("0 %", "20 %"),
-        usual=("0 %", "3 %"),
-        rough="0.5 %",
-        bench=RECORD.bench.reels.stretch,
-        measure=(
-            "How much longer the yarn is on the reel than at rest. 0 if you measured once"
-            " around on rested yarn."
-        ),
+    stretch = replace(
+        STRETCH,
+        measure="How much longer the yarn is on the reel than at rest. 0 if you measured once"
+        " around on rested yarn.",
     )
 
     length_for_weight = Between[float](LENGTH, "Length of that weight")

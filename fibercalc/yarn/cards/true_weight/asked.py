@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.units import MASS, NUMBER, PERCENT
 from ....held import RECORD
+from ...inputs import SHARE
 from ...regain import agreed_allowances
 
 BY_HUMIDITY, BY_REGAIN, LABEL, DRY = "humidity", "regain", "label", "dry"
@@ -18,7 +21,7 @@ class Fiber(Row):
     """One fiber."""
 
     fiber = Input[str](CHOICE, "Fiber", default="wool, combed (worsted)", options=FIBERS)
-    share = Input[float](PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))
+    share = replace(SHARE)
 
     allowance = Between[float](PERCENT, "Allowance in the EU")
     dry_parts = Between[float](NUMBER, "Parts dry, without its allowance")

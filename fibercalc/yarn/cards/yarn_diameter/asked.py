@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Result, Row, Rows
 from ....core.units import DENSITY, LENGTH, LINEAR_DENSITY, NUMBER, PER_LENGTH, PERCENT
 from ...diameter import ashenhurst_constants
 from ...fiber_density import fiber_densities
+from ...inputs import SHARE
 
 ONE, BLEND, OWN = "fiber", "blend", "own"
 FIBERS = tuple(
@@ -19,7 +22,7 @@ class Fiber(Row):
     """One fiber of the blend."""
 
     fiber = Input[str](CHOICE, "Fiber", default="wool", options=FIBERS)
-    share = Input[float](PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))
+    share = replace(SHARE)
 
     density = Between[float](DENSITY, "Density")
 
