@@ -5,7 +5,7 @@ way of skeins through it. A card takes one with `replace`, and says what differs
 from dataclasses import replace
 
 from ..core.card import Input, Result
-from ..core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, TIME, VOLUME
+from ..core.units import CONCENTRATION, COUNT, LENGTH, MASS, NUMBER, PERCENT, TIME, VOLUME
 from ..held import RECORD
 from ..yarn.inputs import SKEIN_MASS
 
@@ -94,6 +94,16 @@ POT_FILL = Input[float](
     default="9 L",
     allowed=("0.1 L", "500 L"),
     units=("L", "qt", "gal"),
+    strict=True,
+)
+ALTITUDE = Input[float](
+    LENGTH,
+    "Height above the sea",
+    default="900 m",
+    allowed=("-400 m", "5000 m"),
+    usual=("0 m", "2500 m"),
+    units=("m", "ft"),
+    bench=RECORD.bench.altitude,
     strict=True,
 )
 LOADS = Result[int](COUNT, "Loads", rounding="up")

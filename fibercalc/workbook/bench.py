@@ -7,6 +7,7 @@ taken for hers. It is offered to a card ("use my reel") and never filled in sile
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 from ..core.amount import Amount
@@ -17,11 +18,14 @@ from ..core.number import write_plain
 from ..core.offered import texts_for
 from ..core.outcome import Outcome
 from ..core.reading import Given, read_inputs
-from ..core.ref import list_of
+from ..core.ref import Field, list_of
 from ..core.settings import Settings
-from ..core.units import CONCENTRATION, COUNT, LENGTH, MASS, PERCENT, TEMPERATURE, VOLUME
+from ..core.units import CONCENTRATION, MASS, TEMPERATURE
+from ..dye.inputs import ALTITUDE, POT_FILL, SYRINGE_ERROR
 from ..held import RECORD
+from ..sell.inputs import SKEINS_IN_LOAD
 from ..sources import COMMON_PRACTICE
+from ..yarn.inputs import AROUND, FULL_LENGTH, SKEIN_MASS, STRETCH
 from .base_link import LOT, PRICE, WEIGHT_CLASS
 
 SCHEMA = 2
@@ -45,6 +49,19 @@ def _say(out: Outcome[Any]) -> tuple[str, str]:
             f" written like {out.number(1234.5, 1)}."
         ),
     )
+
+
+def _held(what: Field, like: Input[Any], **more: Any) -> Input[Any]:
+    """What cards ask, as it is held: with no example, and offered from nowhere."""
+    bare: dict[str, Any] = {"default": "", "usual": None, "rough": "", "instrument": ""}
+    return replace(
+        like, **(bare | {"strict": False, "bench": None, "record": None, "name": what.name} | more)
+    )
+
+
+def _name(what: Field, measure: str) -> Input[Any]:
+    """The name of a row, by which it is offered."""
+    return Input(TEXT, "Name", longest=40, measure=measure, name=what.name)
 
 
 BENCH = Card(
@@ -98,41 +115,25 @@ BENCH = Card(
                 measure="Such as 0.01 g.",
                 name=MINE.fine_scale_step.name,
             ),
-            Input(
-                VOLUME,
-                "Syringe or measuring cylinder reads to",
-                allowed=("0.01 mL", "50 mL"),
-                units=("mL",),
+            _held(
+                MINE.syringe,
+                SYRINGE_ERROR,
+                label="Syringe or measuring cylinder reads to",
                 optional=True,
                 strict=True,
                 measure="Such as 1 mL.",
-                name=MINE.syringe.name,
             ),
             Rows(
                 row_of(
                     (
-                        Input(
-                            TEXT,
-                            "Name",
-                            longest=40,
-                            measure="Such as “Oak reel”.",
-                            name=MINE.reels.name.name,
-                        ),
-                        Input(
-                            LENGTH,
-                            "Once around",
-                            allowed=("0.05 m", "10 m"),
-                            units=("m", "cm", "in", "yd"),
+                        _name(MINE.reels.name, "Such as “Oak reel”."),
+                        _held(
+                            MINE.reels.circumference,
+                            AROUND,
+                            label="Once around",
                             measure="Such as 1.50 m.",
-                            name=MINE.reels.circumference.name,
                         ),
-                        Input(
-                            PERCENT,
-                            "Stretch on the reel",
-                            default="0 %",
-                            allowed=("0 %", "20 %"),
-                            name=MINE.reels.stretch.name,
-                        ),
+                        _held(MINE.reels.stretch, STRETCH, default="0 %"),
                     )
                 ),
                 "Reels",
@@ -161,39 +162,18 @@ BENCH = Card(
                 measure="Such as 9 °C in winter.",
                 name=MINE.tap.name,
             ),
-            Input(
-                LENGTH,
-                "Height above the sea",
-                allowed=("-400 m", "5000 m"),
-                units=("m", "ft"),
-                optional=True,
-                name=MINE.altitude.name,
-            ),
+            _held(MINE.altitude, ALTITUDE, optional=True),
             Rows(
                 row_of(
                     (
-                        Input(
-                            TEXT,
-                            "Name",
-                            longest=40,
-                            measure="Such as “Pan”.",
-                            name=MINE.pots.name.name,
-                        ),
-                        Input(
-                            VOLUME,
-                            "Filled to at most",
+                        _name(MINE.pots.name, "Such as “Pan”."),
+                        _held(
+                            MINE.pots.fill,
+                            POT_FILL,
                             allowed=("0.2 L", "200 L"),
-                            units=("L", "qt", "gal"),
                             measure="Such as 9 L.",
-                            name=MINE.pots.fill.name,
                         ),
-                        Input(
-                            COUNT,
-                            "Skeins in a load",
-                            allowed=("1", "200"),
-                            optional=True,
-                            name=MINE.pots.skeins.name,
-                        ),
+                        _held(MINE.pots.skeins, SKEINS_IN_LOAD, optional=True),
                     )
                 ),
                 "Pots",
@@ -207,13 +187,7 @@ BENCH = Card(
             Rows(
                 row_of(
                     (
-                        Input(
-                            TEXT,
-                            "Name",
-                            longest=40,
-                            measure="As you call it on your labels.",
-                            name=MINE.bases.name.name,
-                        ),
+                        _name(MINE.bases.name, "As you call it on your labels."),
                         Input(
                             TEXT,
                             "Fiber",
@@ -222,21 +196,17 @@ BENCH = Card(
                             measure="Such as “75/25 superwash wool/nylon”.",
                             name=MINE.bases.fiber.name,
                         ),
-                        Input(
-                            MASS,
-                            "Weight of a skein",
-                            allowed=("1 g", "5 kg"),
-                            units=("g", "oz"),
+                        _held(
+                            MINE.bases.mass,
+                            SKEIN_MASS,
+                            label="Weight of a skein",
                             measure="Such as 100 g.",
-                            name=MINE.bases.mass.name,
                         ),
-                        Input(
-                            LENGTH,
-                            "Length of a skein",
-                            allowed=("1 m", "20000 m"),
-                            units=("m", "yd"),
+                        _held(
+                            MINE.bases.length,
+                            FULL_LENGTH,
+                            label="Length of a skein",
                             measure="Such as 420 m.",
-                            name=MINE.bases.length.name,
                         ),
                         WEIGHT_CLASS,
                         LOT,

@@ -244,6 +244,22 @@ def number(
     )
 
 
+def as_asked(
+    what: Field, like: Input[Any], label: str = "", known: str = MEASURED, measure: str = ""
+) -> tuple[Input[Any], Input[Any]]:
+    """A number that a card asks too, within the same bounds."""
+    return number(
+        what,
+        like.quantity,
+        label or like.label,
+        like.range,
+        like.units,
+        known=known,
+        measure=measure,
+        strict=like.strict,
+    )
+
+
 def rows(
     what: Listed, label: str, one: str, *fields: Input[Any], most: int, measure: str = ""
 ) -> Rows[Any]:

@@ -3,23 +3,15 @@ them.
 """
 
 from ...core.card import COLOR, DATE, Input
-from ...core.units import (
-    CONCENTRATION,
-    COUNT,
-    LENGTH,
-    MASS,
-    NUMBER,
-    PERCENT,
-    TEMPERATURE,
-    TIME,
-    VOLUME,
-)
+from ...core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT, TEMPERATURE, TIME, VOLUME
+from ...dye.inputs import ACID_SHARE, LIQUOR_RATIO, STRENGTH
 from ...held import RECORD
 from ..kind import (
     DECIDED,
     GUESSED,
     LONGEST_NOTE,
     Kind,
+    as_asked,
     choice,
     name,
     names,
@@ -58,15 +50,7 @@ COLORWAY = Kind(
                 known=DECIDED,
                 strict=True,
             ),
-            *number(
-                RECORD.colorway.dyes.strength,
-                CONCENTRATION,
-                "Stock strength",
-                ("0.005 g/100 mL", "20 g/100 mL"),
-                ("g/100 mL", "g/L"),
-                known=DECIDED,
-                strict=True,
-            ),
+            *as_asked(RECORD.colorway.dyes.strength, STRENGTH, "Stock strength", known=DECIDED),
             most=8,
         ),
         *number(RECORD.colorway.skeins, COUNT, "Skeins in a lot", ("1", "1000"), known=DECIDED),
@@ -79,22 +63,9 @@ COLORWAY = Kind(
             default="1",
             measure="Then the recipe is their mean depth.",
         ),
-        *number(
-            RECORD.colorway.liquor_ratio,
-            NUMBER,
-            "Bath for each gram of yarn, mL",
-            ("2", "120"),
-            known=DECIDED,
-        ),
+        *as_asked(RECORD.colorway.liquor_ratio, LIQUOR_RATIO, known=DECIDED),
         choice(RECORD.colorway.acid, "Acid", *ACIDS),
-        *number(
-            RECORD.colorway.acid_share,
-            PERCENT,
-            "Acid, percent of the yarn",
-            ("0 %", "20 %"),
-            known=DECIDED,
-            strict=True,
-        ),
+        *as_asked(RECORD.colorway.acid_share, ACID_SHARE, known=DECIDED),
         *number(
             RECORD.colorway.salt_share,
             PERCENT,

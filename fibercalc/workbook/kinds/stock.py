@@ -3,10 +3,25 @@ from them.
 """
 
 from ...core.card import DATE, Input
-from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
+from ...core.units import CONCENTRATION, COUNT, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
 from ...held import RECORD
+from ...sell.inputs import PACK, PACK_PRICE
+from ...yarn.inputs import FULL_LENGTH, SHARE, SKEIN_MASS
 from ..base_link import WEIGHT_CLASS
-from ..kind import DECIDED, GUESSED, LABEL, Kind, choice, name, names, note, number, rows, words
+from ..kind import (
+    DECIDED,
+    GUESSED,
+    LABEL,
+    Kind,
+    as_asked,
+    choice,
+    name,
+    names,
+    note,
+    number,
+    rows,
+    words,
+)
 from ..lines import fiber_line, planned_line
 
 BASE = Kind(
@@ -26,30 +41,26 @@ BASE = Kind(
                 "Fiber",
                 "As the mill says it; “unknown” is an answer too.",
             ),
-            *number(RECORD.base.fibers.share, PERCENT, "Share", ("0 %", "100 %"), known=LABEL),
+            *as_asked(RECORD.base.fibers.share, SHARE, known=LABEL),
             most=8,
         ),
-        *number(
+        *as_asked(
             RECORD.base.mass,
-            MASS,
+            SKEIN_MASS,
             "Weight of a skein",
-            ("1 g", "5 kg"),
-            ("g", "oz"),
             known=LABEL,
             measure="With its spread, if you know it: 100 g ± 2.",
         ),
-        *number(
+        *as_asked(
             RECORD.base.length,
-            LENGTH,
+            FULL_LENGTH,
             "Length of a skein",
-            ("1 m", "20000 m"),
-            ("m", "yd"),
             known=LABEL,
             measure="With its spread, if you know it: 420 m ± 8.",
         ),
         WEIGHT_CLASS,
         *number(RECORD.base.stitches, NUMBER, "Stitches in 10 cm, washed", ("1", "100")),
-        *number(RECORD.base.pack, COUNT, "Skeins in a pack", ("1", "1000"), known=LABEL),
+        *as_asked(RECORD.base.pack, PACK, known=LABEL),
         *number(
             RECORD.base.cost,
             MONEY,
@@ -58,13 +69,8 @@ BASE = Kind(
             known=LABEL,
             measure="With its share of carriage and duty.",
         ),
-        *number(
-            RECORD.base.pack_price,
-            MONEY,
-            "A pack costs",
-            ("0", "20000"),
-            known=LABEL,
-            measure="As on the supplier’s list.",
+        *as_asked(
+            RECORD.base.pack_price, PACK_PRICE, known=LABEL, measure="As on the supplier’s list."
         ),
         *number(RECORD.base.price, MONEY, "A skein sells at", ("0", "9999"), known=DECIDED),
         *number(
@@ -94,16 +100,8 @@ MILL_LOT = Kind(
         names(RECORD.mill_lot.base, "Base"),
         Input(DATE, "Came on", optional=True, name=RECORD.mill_lot.received.name),
         *number(RECORD.mill_lot.skeins, COUNT, "Skeins", ("0", "100000")),
-        *number(
-            RECORD.mill_lot.mass, MASS, "A skein weighs, on average", ("1 g", "5 kg"), ("g", "oz")
-        ),
-        *number(
-            RECORD.mill_lot.length,
-            LENGTH,
-            "A skein holds, on average",
-            ("1 m", "20000 m"),
-            ("m", "yd"),
-        ),
+        *as_asked(RECORD.mill_lot.mass, SKEIN_MASS, "A skein weighs, on average"),
+        *as_asked(RECORD.mill_lot.length, FULL_LENGTH, "A skein holds, on average"),
         *number(
             RECORD.mill_lot.humidity, PERCENT, "Humidity where it was weighed", ("0 %", "100 %")
         ),

@@ -8,22 +8,11 @@ from ....core.asked import When
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result
 from ....core.ref import Field
 from ....core.table import read_table
-from ....core.units import (
-    ENERGY,
-    LENGTH,
-    MASS,
-    MONEY,
-    NUMBER,
-    PERCENT,
-    POWER,
-    TEMPERATURE,
-    TIME,
-    VOLUME,
-)
+from ....core.units import ENERGY, MASS, MONEY, NUMBER, PERCENT, POWER, TEMPERATURE, TIME, VOLUME
 from ....held import RECORD
 from ....safe.scald import HANDS
 from ...heat import heater_efficiencies, specific_heats
-from ...inputs import BATH, YARN_IN_BATH
+from ...inputs import ALTITUDE, BATH, YARN_IN_BATH
 
 HEATERS = {row["heater"]: row for row in heater_efficiencies().rows}
 HEATS = {row["what"]: row for row in specific_heats().rows}
@@ -143,16 +132,7 @@ class BathHeat(Case):
         default="lid",
         options=tuple(Option(key, row["label"]) for key, row in LOSSES.items()),
     )
-    altitude = Input[float](
-        LENGTH,
-        "Height above the sea",
-        default="900 m",
-        allowed=("-400 m", "5000 m"),
-        usual=("0 m", "2500 m"),
-        units=("m", "ft"),
-        bench=RECORD.bench.altitude,
-        strict=True,
-    )
+    altitude = replace(ALTITUDE)
     begin = Input[str](TEXT, "You begin at", default="9:00", longest=5, lent=False)
     price = Input[float | None](
         MONEY, "A kilowatt-hour costs", default="0.30", allowed=("0", "10"), optional=True
