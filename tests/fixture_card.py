@@ -174,7 +174,10 @@ def answer(case: EveryKind) -> None:
     case.fiber = case.mass * case.skeins * (1 - case.loss / 100)
     case.depth = sum(dye.depth for dye in case.dyes)
     if case.depth > 10:
-        raise Refused("Depths: together they are above 10 %; give less.", "dyes.1.depth")
+        raise Refused(
+            "Depths: together they are above 10 %; give less.",
+            EveryKind.dyes.each(Dye.depth, row=1),
+        )
     case.dye = case.fiber * case.depth / 100
     for dye in case.dyes:
         dye.stock = case.fiber * dye.depth / dye.strength

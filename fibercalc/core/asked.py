@@ -279,6 +279,11 @@ class RowPart:
     part: HasName
     row: int = 0
 
+    @property
+    def name(self) -> str:
+        """The full name of that value in its one row."""
+        return self.of(self.row)
+
     def of(self, number: int) -> str:
         """The full name of that value where this row, counted from 1, is meant."""
         return f"{self.rows.name}.{self.row or number}.{self.part.name}"

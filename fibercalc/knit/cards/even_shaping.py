@@ -124,7 +124,7 @@ def _over_rows(case: EvenShaping) -> None:
             f"Shaping rows: {wanted} do not fit in {rows}"
             f" rows{' on right-side rows only' if every == 2 else ''}; give"
             f" {rows // every} or fewer.",
-            "shaping_rows_wanted",
+            EvenShaping.shaping_rows_wanted,
         )
     case.takes = even_rows(rows, wanted, every)
     case.mean_rows = case.rows / case.shaping_rows_wanted

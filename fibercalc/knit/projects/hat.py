@@ -84,7 +84,7 @@ def cloth(case: HatMeasures) -> tuple[float, ...]:
     if case.hat_height < case.crown:
         raise Refused(
             f"Height, edge to top: the crown alone reaches {case.crown:.3g} cm; give a taller hat.",
-            "hat_height",
+            HatMeasures.hat_height,
         )
     case.side_area = rectangle(case.hat_around, case.hat_height - case.crown)
     case.crown_area = tapered(case.hat_around, 0.0, case.crown)
