@@ -342,33 +342,52 @@ def saved(
     """The record to keep for a card's values at one of its places; fresh is what a new one's id
     ends in. Raises Unusable with one plain line.
     """
-    card, name = worked.card, name.strip()
+    name = name.strip()
     if place == KEPT:
-        values = {
-            "name": name,
-            "card": card.id,
-            "query": query_of(worked.given),
-            "answer": " ".join(worked.sentences())[:1000],
-            "day": today,
-        }
-        return _kept(
-            KINDS[KEPT],
-            new_record(
-                KINDS[KEPT],
-                f"{KEPT}-{fresh}",
-                {"values": {key: text for key, text in values.items() if text}, "rows": {}},
-            ),
-        )
+        return _kept_answer(worked, name, fresh, today)
+    save, old = _place_of(worked.card, place, records)
+    kind = KINDS[id_of(save.kind)]
+    contents = _filled(save, kind, worked, old)
+    contents["values"][kind.title] = name or contents["values"].get(kind.title, "")
+    return _kept(
+        kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents)
+    )
+
+
+def _kept_answer(worked: Worked, name: str, fresh: str, today: str) -> dict[str, Any]:
+    """The record of an answer as it stands, with the link that opens it again."""
+    values = {
+        "name": name,
+        "card": worked.card.id,
+        "query": query_of(worked.given),
+        "answer": " ".join(worked.sentences())[:1000],
+        "day": today,
+    }
+    contents = {"values": {key: text for key, text in values.items() if text}, "rows": {}}
+    return _kept(KINDS[KEPT], new_record(KINDS[KEPT], f"{KEPT}-{fresh}", contents))
+
+
+def _place_of(
+    card: Card, place: str, records: list[dict[str, Any]]
+) -> tuple[Save, dict[str, Any] | None]:
+    """What a place means: what is saved there, and the record that it goes into, None for a new
+    one. Raises Unusable.
+    """
     number, _, record_id = place.partition(":")
     if not number.isdigit() or int(number) >= len(card.saves):
         raise Unusable("This card keeps no such record.")
     save = card.saves[int(number)]
-    kind = KINDS[id_of(save.kind)]
-    old = next(
-        (each for each in records if each["id"] == record_id and each["kind"] == kind.id), None
-    )
+    same = [each for each in records if each["kind"] == id_of(save.kind)]
+    old = next((each for each in same if each["id"] == record_id), None)
     if record_id and old is None:
         raise Unusable("That record is no longer there.")
+    return save, old
+
+
+def _filled(
+    save: Save, kind: Kind, worked: Worked, old: dict[str, Any] | None
+) -> dict[str, dict[str, Any]]:
+    """The old record's contents with the card's values put in."""
     values, rows = (dict(old["values"]), dict(old["rows"])) if old else ({}, {})
     for ref, source in save.fields.items():
         item = kind.names[ref.name if isinstance(ref, Field) else list_of(ref)]
@@ -380,11 +399,7 @@ def saved(
             values[item.name] = text
             if source.name in worked.outcome.found and item.measured:
                 values[f"{item.name}{KNOWN_END}"] = MEASURED
-    values[kind.title] = name or values.get(kind.title, "")
-    contents = {"values": values, "rows": rows}
-    return _kept(
-        kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents)
-    )
+    return {"values": values, "rows": rows}
 
 
 def _taken_rows(

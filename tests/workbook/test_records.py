@@ -7,7 +7,10 @@ import pytest
 from hypothesis import given
 
 from fibercalc.core.card import Input, Rows
-from fibercalc.workbook.kind import KNOWN_END
+from fibercalc.core.ref import Field, Held, fields_of
+from fibercalc.held import RECORD
+from fibercalc.workbook.bench import BENCH
+from fibercalc.workbook.kind import KNOWN_END, Kind, name, note
 from fibercalc.workbook.kinds import KINDS
 from fibercalc.workbook.records import (
     LONGEST_TEXT,
@@ -174,3 +177,27 @@ def test_a_long_text_costs_no_square_of_its_length():
     for _ in range(1000):
         looks_like_a_customer("x" * LONGEST_TEXT)
     assert time.process_time() - began < 5
+
+
+def test_a_name_without_its_declaration_is_refused_and_the_other_way_around():
+    class Shelf(Held):
+        name = Field()
+        place = Field()
+
+    class Held1:
+        shelf = Shelf()
+
+    with pytest.raises(ValueError, match="kind shelf: place is named or declared alone"):
+        Kind(Held1().shelf, "shelf", "Shelves", "A shelf.", (name(),))
+    with pytest.raises(ValueError, match="kind shelf: note, place is named or declared alone"):
+        Kind(Held1().shelf, "shelf", "Shelves", "A shelf.", (name(), note()))
+
+
+def test_my_bench_declares_every_name_that_cards_may_refer_to():
+    declared = {item.name for item in BENCH.inputs} | {
+        f"{item.name}.{each.name}"
+        for item in BENCH.inputs
+        if isinstance(item, Rows)
+        for each in item.fields
+    }
+    assert declared == set(fields_of(RECORD.bench))
