@@ -8,6 +8,7 @@ from typing import Any
 
 from ..core.card import CHOICE, TEXT, Card, Constant, Input, Result, Rows, Save
 from ..core.ref import Field, FieldRef, Group, Through, held_of, id_of, list_of, path_of
+from ..held import RECORD
 from .bench import BENCH
 from .kind import Kind
 from .kinds import KINDS
@@ -88,8 +89,10 @@ def _bench(item: Item) -> Iterator[str]:
     listed = list_of(item.bench)
     own = BENCH.rows(listed).fields if listed else BENCH.inputs
     held = next((each for each in own if each.name == item.bench.name), None)
-    if not isinstance(held, Input) or held.of is not item.of:
-        yield f"{path_of(item.bench)} is not there, or does not measure the same"
+    if held_of(item.bench) is not RECORD.bench or not isinstance(held, Input):
+        yield f"{path_of(item.bench)} is not on My bench"
+    elif held.of is not item.of:
+        yield f"{path_of(item.bench)} does not measure the same"
 
 
 def field_of(each: Input[Any]) -> str:

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from fibercalc.core.card import CHOICE, Case, Constant, Input, Option, Save, case_of
+from fibercalc.core.card import CHOICE, TEXT, Case, Constant, Input, Option, Save, case_of
 from fibercalc.core.onward import known_as
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
@@ -48,7 +48,8 @@ class Broken(Case):
         (Input(MASS, "x", allowed=("0 g", "9 g"), record=RECORD.base.fibers), "of each row|a list"),
         (Input(MASS, "x", allowed=("0 g", "9 g"), record=RECORD.bench.tap), "no record"),
         (Input(MASS, "x", allowed=("0 g", "9 g"), bench=RECORD.bench.tap), "the same"),
-        (Input(MASS, "x", allowed=("0 g", "9 g"), bench=RECORD.base.mass), "not there"),
+        (Input(MASS, "x", allowed=("0 g", "9 g"), bench=RECORD.base.mass), "not on My bench"),
+        (Input(TEXT, "x", bench=RECORD.base.name), "not on My bench"),
         (
             Input(CHOICE, "x", options=(Option("q", "Q"),), record=RECORD.measurement.state),
             "no word in common",

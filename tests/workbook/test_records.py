@@ -10,7 +10,8 @@ from fibercalc.core.card import Input, Rows
 from fibercalc.core.ref import Field, Held, fields_of
 from fibercalc.held import RECORD
 from fibercalc.workbook.bench import BENCH
-from fibercalc.workbook.kind import KNOWN_END, Kind, name, note
+from fibercalc.workbook.kind import KNOWN_END, Kind, note
+from fibercalc.workbook.kind import name as title
 from fibercalc.workbook.kinds import KINDS
 from fibercalc.workbook.records import (
     LONGEST_TEXT,
@@ -184,13 +185,13 @@ def test_a_name_without_its_declaration_is_refused_and_the_other_way_around():
         name = Field()
         place = Field()
 
-    class Held1:
+    class Names:
         shelf = Shelf()
 
     with pytest.raises(ValueError, match="kind shelf: place is named or declared alone"):
-        Kind(Held1().shelf, "shelf", "Shelves", "A shelf.", (name(),))
+        Kind(Names().shelf, "shelf", "Shelves", "A shelf.", (title(),))
     with pytest.raises(ValueError, match="kind shelf: note, place is named or declared alone"):
-        Kind(Held1().shelf, "shelf", "Shelves", "A shelf.", (name(), note()))
+        Kind(Names().shelf, "shelf", "Shelves", "A shelf.", (title(), note()))
 
 
 def test_my_bench_declares_every_name_that_cards_may_refer_to():
