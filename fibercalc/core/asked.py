@@ -281,7 +281,9 @@ class RowPart:
 
     @property
     def name(self) -> str:
-        """The full name of that value in its one row."""
+        """The full name of that value in its one row. Raises ValueError where no row is named."""
+        if not self.row:
+            raise ValueError(f"{self.of(0)}: which row?")
         return self.of(self.row)
 
     def of(self, number: int) -> str:

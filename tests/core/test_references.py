@@ -21,6 +21,7 @@ from fibercalc.core.card import (
     case_of,
 )
 from fibercalc.core.describe import declaration
+from fibercalc.core.problem import Refused
 from fibercalc.core.ref import Field, Held, Listed, fields_of, held_of, id_of, list_of, path_of
 from fibercalc.core.registry import all_cards, find_card, next_card
 from fibercalc.core.units import COUNT, LENGTH, MASS, PERCENT
@@ -169,6 +170,10 @@ def test_a_row_that_is_meant_is_of_that_list():
         EveryKind.dyes.each(EveryKind.mass)
     assert EveryKind.dyes.each(Dye.depth).of(2) == "dyes.2.depth"
     assert EveryKind.dyes.each(Dye.depth, row=3).of(2) == "dyes.3.depth"
+    assert Refused("No.", EveryKind.dyes.each(Dye.depth, row=3)).input == "dyes.3.depth"
+    assert Refused("No.", EveryKind.mass).input == "mass" and Refused("No.").input == ""
+    with pytest.raises(ValueError, match="which row"):
+        Refused("No.", EveryKind.dyes.each(Dye.depth))
 
 
 @pytest.mark.parametrize(
