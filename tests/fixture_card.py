@@ -119,7 +119,7 @@ class EveryKind(Case):
         allowed=("0.1 L", "200 L"),
         units=("L", "qt"),
         unit="mL",
-        when={"way": ("bath",)},
+        when={way: ("bath",)},
         strict=True,
         rough="5 %",
     )
@@ -166,7 +166,7 @@ class EveryKind(Case):
     bath_per_fiber = Result[float](NUMBER, "Bath for each gram", finest=(0.1,))
     shade_seen = Result[float](NUMBER, "Lightness of the shade")
     long_enough = Result[float](
-        PERCENT, "Chance that there are 6.5 km", chance=Chance("length", above=6500.0)
+        PERCENT, "Chance that there are 6.5 km", chance=Chance(length, above=6500.0)
     )
 
 
@@ -174,7 +174,10 @@ def answer(case: EveryKind) -> None:
     case.fiber = case.mass * case.skeins * (1 - case.loss / 100)
     case.depth = sum(dye.depth for dye in case.dyes)
     if case.depth > 10:
-        raise Refused("Depths: together they are above 10 %; give less.", "dyes.1.depth")
+        raise Refused(
+            "Depths: together they are above 10 %; give less.",
+            EveryKind.dyes.each(Dye.depth, row=1),
+        )
     case.dye = case.fiber * case.depth / 100
     for dye in case.dyes:
         dye.stock = case.fiber * dye.depth / dye.strength

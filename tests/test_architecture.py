@@ -1,4 +1,4 @@
-"""Imports run one way: site and command line, then chapters and workbook, then core and sources."""
+"""Imports run one way: site and command line, then workbook, then chapters, then the names of records, then core and sources."""
 
 import ast
 import sys
@@ -34,7 +34,8 @@ BROWSERS = [path for path in FILES if path.relative_to(ROOT).as_posix() not in B
 BELOW = {
     "core": {"core", "sources"},
     "sources": {"sources"},
-    "workbook": {"core", "sources", "workbook", *CHAPTERS},
+    "held": {"core"},
+    "workbook": {"core", "sources", "held", "workbook", *CHAPTERS},
     "site": {"core", "sources", "workbook", "site", "public", "__version__"},  # no formula
 }
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
@@ -90,7 +91,7 @@ def may_import(own: str, name: str) -> bool:
     other = layer(name)
     if own in CHAPTERS:
         foreign_card = other in CHAPTERS and other != own and ".cards" in name
-        return other in {"core", "sources", own} | ARROWS[own] and not foreign_card
+        return other in {"core", "sources", "held", own} | ARROWS[own] and not foreign_card
     return own not in BELOW or other in BELOW[own]
 
 

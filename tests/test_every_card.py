@@ -15,6 +15,7 @@ from fibercalc.core.link import query_of, read_query
 from fibercalc.core.markup import inner
 from fibercalc.core.problem import BadInputs
 from fibercalc.core.reading import read_inputs
+from fibercalc.core.ref import list_of, path_of
 from fibercalc.core.settings import Settings
 from fibercalc.core.table import read_table
 from fibercalc.core.traced import leaves_of, value_of
@@ -313,10 +314,10 @@ def test_my_bench_has_what_the_card_asks_it_for(card):
     offered = {name for offer in bench.offers(card, record) for name in offer["values"]}
     for item in card.inputs:
         if isinstance(item, Input) and item.bench:
-            place, _, column = item.bench.partition(".")
-            found = bench.BENCH.item(place)
-            found = next(each for each in found.fields if each.name == column) if column else found
-            assert found.of is item.of, item.bench
+            listed = list_of(item.bench)
+            own = bench.BENCH.item(listed).fields if listed else bench.BENCH.inputs
+            found = next(each for each in own if each.name == item.bench.name)
+            assert found.of is item.of, path_of(item.bench)
             assert item.name in offered
 
 

@@ -10,12 +10,15 @@ from typing import Any, Generic, TypeVar
 from .amount import read_amount, width_in_base
 from .declared import declared
 from .part import HasName, Part, T, parts_of
+from .ref import Field, FieldRef, RowsRef, list_of, path_of
 from .units import COUNT, MONEY, NUMBER, PERCENT, Quantity, Unit
 
 R = TypeVar("R", bound="Row")
 
 DATE, CHOICE, TEXT, COLOR = "date", "choice", "text", "color"
-ANY = "*"
+
+# An input is asked only where these others have one of these values.
+When = Mapping["Input[Any]", tuple[Any, ...]]
 
 
 @declared
@@ -39,15 +42,15 @@ class Input(Part[T]):
     units       unit signs offered, the first is the default;  unit  the unit the answer function
                 gets (base when "")
     optional    may be left blank (the answer function then gets None)
-    when        {other input: values}: asked only then (the answer function gets None otherwise)
+    when        {another input: its values}: asked only then (the case does not have it otherwise)
     instrument  inputs read from one instrument move together when their roughness is carried
     strict      an ambiguous number such as 1,200 is refused with a question (doses, acids,
                 temperatures)
     options     for CHOICE;  longest  for TEXT
     refused     for CHOICE: {word in lower case: why it is not offered}; whoever asks for it is told
-    bench       the place in My bench that can be offered for it, such as "reels.circumference"
-    record      the field of a kind of record that can be offered for it, such as "base.length";
-                in a row, the field of its list
+    bench       the field of My bench that can be offered for it
+    record      the field of a kind of record that can be offered for it; in a row, the field of its
+                list where it has another name
     beside      the input that this choice stands beside and says something of, such as how its
                 value is known
     lent        whether the example only lends its value, since it made it up (see core.lent);
@@ -65,15 +68,15 @@ class Input(Part[T]):
     units: tuple[str, ...] = ()
     unit: str = ""
     optional: bool = False
-    when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    when: When = field(default_factory=dict)
     instrument: str = ""
     strict: bool = False
     options: tuple[Option, ...] = ()
     refused: Mapping[str, str] = field(default_factory=dict)
     longest: int = 60
-    bench: str = ""
-    record: str = ""
-    beside: str = ""
+    bench: Field | None = None
+    record: FieldRef | None = None
+    beside: HasName | None = None
     lent: bool | None = None
     today: bool = False
     name: str = ""
@@ -137,7 +140,22 @@ class Input(Part[T]):
 
     def names_others(self) -> set[str]:
         """The inputs that it speaks of."""
-        return {*self.when, *([self.beside] if self.beside else [])}
+        return {part.name for part in (*self.when, *([self.beside] if self.beside else []))}
+
+    def can_be(self, value: object) -> bool:
+        """Whether a choice or a count can have this value, for what is asked only then."""
+        if self.kind == CHOICE:
+            return any(option.value == value for option in self.options)
+        return self.of is COUNT and isinstance(value, int)
+
+    def misplaced(self) -> str:
+        """What is wrong with the places that it can be filled from, in words; "" when nothing is.
+
+        In a row it is part of its list, which looks after the record.
+        """
+        if self.record is not None and list_of(self.record):
+            return f"{path_of(self.record)} is a field of each row of a list"
+        return ""
 
     def base_value(self, text: str) -> float:
         """A declared text in base units."""
@@ -193,9 +211,9 @@ class Rows(Part[list[R]], Generic[R]):
 
     row      the class of a row, whose inputs are its fields;  one  what one row is called ("dye")
     default  the example's rows, each a dict of texts;  least, most  how many rows there may be
-    record   the list of a kind of record that can be offered for it, such as "colorway.dyes":
-             fields of the same name, or of their `record`
-    lent     ANY, or the list beside which the example only lends these rows: once anything, or
+    record   what can be offered for it: the list of a kind of record, or the kind itself, for a
+             row of each record; fields of the same name, or of their `record`
+    lent     True, or the list beside which the example only lends these rows: once anything, or
              anything in that list, is hers they go (least is 0)
     """
 
@@ -206,9 +224,9 @@ class Rows(Part[list[R]], Generic[R]):
     least: int = 1
     most: int = 12
     measure: str = ""
-    when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    record: str = ""
-    lent: str = ""
+    when: When = field(default_factory=dict)
+    record: RowsRef | None = None
+    lent: HasName | bool = False
     kind: str = "rows"
     name: str = ""
 
@@ -230,25 +248,47 @@ class Rows(Part[list[R]], Generic[R]):
 
     def names_others(self) -> set[str]:
         """The inputs that it and its fields speak of."""
-        return {*self.when, *(name for each in self.row.fields for name in each.names_others())}
+        beside = [] if isinstance(self.lent, bool) else [self.lent]
+        own = {part.name for part in (*self.when, *beside)}
+        return own.union(*(each.names_others() for each in self.row.fields))
 
-    def each(self, part: Part[Any]) -> RowPart:
-        """A value of whichever row is meant."""
+    def misplaced(self) -> str:
+        """What is wrong with the places that its rows can be filled from, in words."""
+        for each in self.row.fields:
+            ref = each.record
+            if ref is not None and ref.holder is not self.record:
+                return f"{each.name} is filled from {path_of(ref)}, and its list is not"
+            if each.bench is not None:
+                return f"{each.name}: My bench is not offered to rows"
+        return ""
+
+    def each(self, part: Part[Any], row: int = 0) -> RowPart:
+        """A value of whichever row is meant, or of one row, counted from 1."""
         if part not in self.row.fields:
             raise ValueError(f"{self.label}: a {self.one} has no such value")
-        return RowPart(self, part)
+        return RowPart(self, part, row)
 
 
 @declared
 class RowPart:
-    """A value of whichever row of a list is meant: of the row that a link is for."""
+    """A value of a row of a list: of one row, or of whichever is meant, as the one that a link is
+    for.
+    """
 
     rows: HasName
     part: HasName
+    row: int = 0
+
+    @property
+    def name(self) -> str:
+        """The full name of that value in its one row. Raises ValueError where no row is named."""
+        if not self.row:
+            raise ValueError(f"{self.of(0)}: which row?")
+        return self.of(self.row)
 
     def of(self, number: int) -> str:
-        """The full name of that value in one row, counted from 1."""
-        return f"{self.rows.name}.{number}.{self.part.name}"
+        """The full name of that value where this row, counted from 1, is meant."""
+        return f"{self.rows.name}.{self.row or number}.{self.part.name}"
 
 
 def row_of(fields: tuple[Input[Any], ...]) -> type[Row]:

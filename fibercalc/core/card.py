@@ -4,18 +4,19 @@ checks are all made.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import field
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from ..sources import Source
-from .asked import ANY, CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, row_of
-from .carry import Carry
+from .asked import CHOICE, COLOR, DATE, TEXT, Input, Option, Row, RowPart, Rows, When, row_of
+from .carry import Carry, Constant
 from .case import Between, Case, Many, Plain, case_of
 from .declared import declared
 from .paper import Labels, Paper
 from .part import Part
+from .ref import Field, Held, Listed, held_of, path_of
 from .result import Chance, Result
 
 if TYPE_CHECKING:
@@ -24,7 +25,6 @@ if TYPE_CHECKING:
 
 # All that a card's file is declared with comes from here.
 __all__ = [
-    "ANY",
     "BENCH_RULE",
     "CHAPTERS",
     "CHOICE",
@@ -41,6 +41,7 @@ __all__ = [
     "Case",
     "Caution",
     "Chance",
+    "Constant",
     "Input",
     "Many",
     "Option",
@@ -88,15 +89,15 @@ class Basis:
 @declared
 class Save:
     """A record that this card's values can be kept as: fields maps the record's fields, or lists,
-    to inputs or results of this card.
+    to inputs or results of this card, or to a Constant.
 
-    only when the inputs in `when` have one of the values named.
+    Only when the inputs in `when` have one of these values.
     """
 
-    kind: str
+    kind: Held
     words: str
-    fields: Mapping[str, Part[Any] | str]
-    when: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    fields: Mapping[Field | Listed, Part[Any] | Constant]
+    when: When = field(default_factory=dict)
 
 
 @declared
@@ -147,6 +148,9 @@ class Card:
                 " always shown"
             )
 
+        for wrong in _wrong_parts(self):
+            raise ValueError(f"card {self.id}: {wrong}")
+
     def __repr__(self) -> str:
         return f"Card({self.id})"
 
@@ -193,3 +197,25 @@ class Card:
             else:
                 texts[item.name] = item.default
         return texts
+
+
+def _wrong_parts(card: Card) -> Iterator[str]:
+    """Where its ways on, or what is kept of it, refer to a part that is not of its case."""
+    for carry in card.carry:
+        for source in (*carry.inputs.values(), carry.each):
+            part = source.rows if isinstance(source, RowPart) else source
+            if isinstance(part, Part) and not _has(card, part):
+                yield f"its way to {carry.card}: {part.name} is not of its case"
+    for save in card.saves:
+        for ref, source in save.fields.items():
+            if held_of(ref) is not save.kind:
+                yield f"“{save.words}”: {path_of(ref)} is a field of another record"
+            if isinstance(source, Part) and not _has(card, source):
+                yield f"“{save.words}”: {path_of(ref)} from {source.name}, not of its case"
+        for other, values in save.when.items():
+            if not (_has(card, other) and all(map(other.can_be, values))):
+                yield f"“{save.words}”: it is kept when {other.name} is {', '.join(values)}"
+
+
+def _has(card: Card, part: Part[Any]) -> bool:
+    return card.case.parts_by_name.get(part.name) is part

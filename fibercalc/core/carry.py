@@ -9,7 +9,15 @@ from .asked import RowPart
 from .declared import declared
 from .part import HasName
 
-Source = HasName | RowPart | Callable[..., Any] | str
+
+class Constant:
+    """A word of a choice, or a canonical text, that is always the same."""
+
+    def __init__(self, value: str) -> None:
+        self.value = value
+
+
+Source = HasName | RowPart | Constant | Callable[..., Any]
 
 
 @declared
@@ -18,7 +26,8 @@ class Carry:
 
     inputs  that card's inputs ("volume", "steps.3.minutes", or a whole list "recipes") to what
             they get: a part of this card's case (of the row that the link is for:
-            `Case.dyes.each(Dye.name)`), or a function of the outcome (with `each`, of the row's
+            `Case.dyes.each(Dye.name)`, of one row `each(Dye.name, row=1)`), a Constant, or a
+            function of the outcome (with `each`, of the row's
             number too) that gives a canonical text, or for a list one dict of texts for each row;
             None gives nothing, and the example stands
     each    a link for each row of this list, or for each label that a function of the outcome
@@ -28,4 +37,4 @@ class Carry:
     card: str
     words: str
     inputs: Mapping[str, Source]
-    each: HasName | Callable[..., list[str]] | str = ""
+    each: HasName | Callable[..., list[str]] | None = None

@@ -9,7 +9,7 @@ by its name.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import Any, TypeVar
 
 from .asked import Input, Rows
@@ -81,17 +81,8 @@ class Case:
         cls.inputs = tuple(parts_of(cls, (Input, Rows)))
         cls.results = tuple(parts_of(cls, Result))
         cls.parts_by_name = {part.name: part for part in parts_of(cls, Part)}
-        for part in (*cls.inputs, *cls.results):
-            known = (
-                {*cls.parts_by_name, *part.fields_by_name}
-                if isinstance(part, Rows)
-                else set(cls.parts_by_name)
-            )
-            for name in part.names_others():
-                if name not in known:
-                    raise ValueError(
-                        f"{cls.__name__}.{part.name}: it speaks of {name}, which is not declared"
-                    )
+        if any(isinstance(each, Part) for each in vars(cls).values()):  # no copy that records
+            _check(cls)
 
     def __init__(self, given: dict[str, Any], settled: dict[str, Any] | None = None) -> None:
         """given: values by input name, without those that were not asked. settled: what another
@@ -144,6 +135,33 @@ class Case:
         distances, like a uniform's.
         """
         vars(self)["_bands"][result.name] = (float(min(ends)), float(max(ends)))
+
+
+def _check(case: type[Case]) -> None:
+    """Raises ValueError for the first part that speaks of what is not there."""
+    for part in (*case.inputs, *case.results):
+        for wrong in _wrong_in(part, case.parts_by_name):
+            raise ValueError(f"{case.__name__}.{part.name}: {wrong}")
+
+
+def _wrong_in(part: Any, known: dict[str, Part[Any]]) -> Iterator[str]:
+    """What a part speaks of and is not there: a part of the case, a value of a choice, a place
+    from which it could be filled.
+    """
+    fields = part.fields if isinstance(part, Rows) else ()
+    known = known | {each.name: each for each in fields}
+    for name in sorted(part.names_others() - set(known)):
+        yield f"it speaks of {name or 'a part without a name'}, which is not declared"
+    if isinstance(part, Result):
+        return
+    for each in (part, *fields):
+        for other, values in each.when.items():
+            asked = known[other.name]
+            for value in values:
+                if not (isinstance(asked, Input) and asked.can_be(value)):
+                    yield f"it is asked when {other.name} is {value}, which it cannot be"
+    if why := part.misplaced():
+        yield why
 
 
 def case_of(parts: Iterable[Part[Any]]) -> type[Case]:

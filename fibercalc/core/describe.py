@@ -3,8 +3,7 @@
 from typing import Any
 
 from .card import Card, Input, Result, RowPart, Rows
-from .carry import Source
-from .part import name_of
+from .carry import Constant, Source
 
 
 def declaration(card: Card) -> dict[str, Any]:
@@ -44,11 +43,11 @@ def declaration(card: Card) -> dict[str, Any]:
 
 def _referred(found: Source) -> str:
     """What goes on, by its name; a row's as "dyes.#.name"."""
-    if callable(found):
+    if callable(found) or isinstance(found, Constant):
         return "worked out"
-    return (
-        f"{found.rows.name}.#.{found.part.name}" if isinstance(found, RowPart) else name_of(found)
-    )
+    if isinstance(found, RowPart):
+        return f"{found.rows.name}.{found.row or '#'}.{found.part.name}"
+    return found.name
 
 
 def _input(each: Input[Any]) -> dict[str, Any]:
@@ -81,7 +80,7 @@ def _input(each: Input[Any]) -> dict[str, Any]:
     if each.today:
         data["today"] = True
     if each.when:
-        data["when"] = {name: list(values) for name, values in each.when.items()}
+        data["when"] = _when(each)
     return data
 
 
@@ -95,8 +94,12 @@ def _rows(item: Rows[Any]) -> dict[str, Any]:
         "most": item.most,
         "fields": [_input(each) for each in item.fields],
         "default": [dict(row) for row in item.default],
-        "when": {name: list(values) for name, values in item.when.items()},
+        "when": _when(item),
     }
+
+
+def _when(item: Input[Any] | Rows[Any]) -> dict[str, list[Any]]:
+    return {other.name: list(values) for other, values in item.when.items()}
 
 
 def _result(result: Result[Any]) -> dict[str, Any]:

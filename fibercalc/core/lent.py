@@ -16,7 +16,7 @@ from math import isclose
 from typing import TYPE_CHECKING, Any
 
 from . import day
-from .card import ANY, CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
+from .card import CHOICE, COLOR, DATE, TEXT, Card, Input, Rows
 from .entry import Reading, read_one
 from .problem import Problem
 from .settings import Settings
@@ -52,42 +52,64 @@ def tell_apart(given: Given, named: Iterable[str] | None) -> None:
     card, said = given.card, frozenset(named or ())
     if not card.results:  # a form of our own: its fields are no example's
         return
-    own = {
+    own, lists = _own_values(given, said, named is not None), _own_lists(given, said)
+    if not own and not lists:  # cleared by hand, with nothing put in its place: that is an edit too
+        own, lists = _cleared(given)
+    given.hers = bool(own or lists)
+    if given.hers:
+        _empty_lent_lists(given, own, lists)
+        _mark(given, own)
+
+
+def _own_values(given: Given, said: frozenset[str], known: bool) -> set[str]:
+    """The full names of the values that are hers."""
+    return {
         name
         for name, reading in given.readings.items()
-        if _is_hers(given, name, reading, said, named is not None)
+        if _is_hers(given, name, reading, said, known)
     }
-    lists = {item.name for item in _lists(card) if _list_is_hers(given, item, said)}
-    if not own and not lists:  # cleared by hand, with nothing put in its place: that is an edit too
-        own = {name for name, reading in given.readings.items() if _is_cleared(card, name, reading)}
-        lists = {
-            item.name
-            for item in _lists(card)
-            if item.lends and item.default and not given.counts[item.name]
-        }
-    given.hers = bool(own or lists)
-    if not given.hers:
-        return
-    for item in _lists(card):
+
+
+def _own_lists(given: Given, said: frozenset[str]) -> set[str]:
+    """The lists whose rows are as many as she says."""
+    return {item.name for item in _lists(given.card) if _list_is_hers(given, item, said)}
+
+
+def _cleared(given: Given) -> tuple[set[str], set[str]]:
+    """The values, and the lists, of the example that she took away."""
+    values = {
+        name for name, reading in given.readings.items() if _is_cleared(given.card, name, reading)
+    }
+    return values, {
+        item.name
+        for item in _lists(given.card)
+        if item.lends and item.default and not given.counts[item.name]
+    }
+
+
+def _empty_lent_lists(given: Given, own: set[str], lists: set[str]) -> None:
+    """Take away the rows that the example only lent, where nothing in their list is hers."""
+    for item in _lists(given.card):
+        if not item.lends or item.name in lists or _touched(item.name, own):
+            continue
+        beside = "" if isinstance(item.lent, bool) else item.lent.name
+        if beside and beside not in lists and not _touched(beside, own):
+            continue
         inside = f"{item.name}."
-        if (
-            item.lends
-            and item.name not in lists
-            and not _touched(item.name, own)
-            and (item.lent == ANY or item.lent in lists or _touched(item.lent, own))
-        ):
-            given.counts[item.name] = 0
-            given.emptied.append(item.name)
-            given.readings = {
-                name: reading
-                for name, reading in given.readings.items()
-                if not name.startswith(inside)
-            }
-            given.problems = [
-                problem
-                for problem in given.problems
-                if not problem.input.startswith(inside) and problem.input != item.name
-            ]
+        given.counts[item.name] = 0
+        given.emptied.append(item.name)
+        given.readings = {
+            name: reading for name, reading in given.readings.items() if not name.startswith(inside)
+        }
+        given.problems = [
+            problem
+            for problem in given.problems
+            if not problem.input.startswith(inside) and problem.input != item.name
+        ]
+
+
+def _mark(given: Given, own: set[str]) -> None:
+    """Mark what is hers, and take back what the example lent."""
     for name, reading in given.readings.items():
         if name in own:
             given.readings[name] = replace(reading, whose=HERS)
@@ -97,7 +119,7 @@ def tell_apart(given: Given, named: Iterable[str] | None) -> None:
             and (
                 reading.input.today
                 or not reading.given.strip()
-                or _is_the_examples(card, name, reading)
+                or _is_the_examples(given.card, name, reading)
             )
         ):
             given.readings[name] = _taken_back(given, name, reading)

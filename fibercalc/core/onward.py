@@ -11,15 +11,15 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
-from .card import TEXT, Card, Carry, Input, RowPart, Rows
+from .card import TEXT, Card, Carry, Constant, Input, RowPart, Rows
 from .case import Between
 from .entry import read_one
 from .lent import CANONICAL, DAY, HERS, LENT, OPEN, is_lent, lends_of
 from .link import read_query
-from .part import HasName, name_of
+from .part import HasName
 from .problem import BadInputs, Problem
 from .reading import read_inputs
-from .registry import UnknownCard, find_card
+from .registry import UnknownCard, find_card, next_card
 from .units import COUNT
 
 if TYPE_CHECKING:
@@ -41,7 +41,7 @@ def ways_on(
     """For each link of one way on: its words, the texts by full input name of the next card, and
     the rows of the lists that travel whole.
     """
-    other = find_card(carry.card)
+    other = next_card(worked.card, carry)
     hers = is_hers(worked, trail)
     before, counts = _from_trail(trail, other, hers)
     labels = _labels(worked, carry)
@@ -91,7 +91,7 @@ def _labels(worked: Worked, carry: Carry) -> list[str]:
         return carry.each(worked.outcome)
     return [
         str(getattr(row, "name", "")) or str(number)
-        for number, row in enumerate(getattr(worked.outcome.case, name_of(carry.each)), 1)
+        for number, row in enumerate(getattr(worked.outcome.case, carry.each.name), 1)
     ]
 
 
@@ -119,7 +119,10 @@ def _carried(
             }
         else:
             named = {name: found}
-        own = not callable(source) and _whose(worked, source, number) == HERS
+        own = (
+            not (callable(source) or isinstance(source, Constant))
+            and _whose(worked, source, number) == HERS
+        )
         texts |= {
             full: text
             for full, text in named.items()
@@ -136,16 +139,12 @@ def _allowed(card_id: str, name: str, text: str) -> bool:
     return not isinstance(read_one(_input(item, name), name, text, CANONICAL, "canonical"), Problem)
 
 
-def _named(source: HasName | RowPart | str, number: int) -> str:
+def _named(source: HasName | RowPart, number: int) -> str:
     """The full name of what goes on; of a row's value, in the row that the link is for."""
-    return (
-        source.of(number)
-        if isinstance(source, RowPart)
-        else name_of(source).replace("#", str(number))
-    )
+    return source.of(number) if isinstance(source, RowPart) else source.name
 
 
-def _whose(worked: Worked, source: HasName | RowPart | str, number: int) -> str:
+def _whose(worked: Worked, source: HasName | RowPart, number: int) -> str:
     reading = worked.given.readings.get(_named(source, number))
     return reading.whose if reading is not None else ""
 
@@ -153,6 +152,8 @@ def _whose(worked: Worked, source: HasName | RowPart | str, number: int) -> str:
 def _found(
     worked: Worked, source: Source, each: bool, number: int, item: Input[Any] | Rows[Any], name: str
 ) -> str | list[dict[str, str]] | None:
+    if isinstance(source, Constant):
+        return source.value
     if callable(source):
         given: str | list[dict[str, str]] | None = (
             source(worked.outcome, number) if each else source(worked.outcome)

@@ -10,14 +10,14 @@ from .amount import NO_BREAK, with_sign, write_typed
 from .card import Card, Result
 from .day import write_date
 from .number import decimals_of_step, write_number
-from .part import Part, name_of
+from .part import HasName, name_of
 from .reading import Given
 from .settings import Settings
 from .spread import Parts
 from .units import COUNT, MONEY, NUMBER, PERCENT, TEMPERATURE, Quantity, Unit
 
 C = TypeVar("C")
-Ref = Part[Any] | str  # a result, or its name
+Named = HasName | str  # a result, or its name
 
 # So many times its near side is what the far side of a range counts for, at most, when a step is
 # chosen
@@ -82,59 +82,59 @@ class Outcome(Generic[C]):
         )
         self.case = case
 
-    def has(self, name: Ref) -> bool:
+    def has(self, name: Named) -> bool:
         return name_of(name) in self.found
 
-    def value(self, name: Ref) -> Any:
+    def value(self, name: Named) -> Any:
         return self.found[name_of(name)].value
 
-    def low(self, name: Ref) -> float:
+    def low(self, name: Named) -> float:
         return self.found[name_of(name)].ends[0]
 
-    def high(self, name: Ref) -> float:
+    def high(self, name: Named) -> float:
         return self.found[name_of(name)].ends[1]
 
-    def label(self, name: Ref) -> str:
+    def label(self, name: Named) -> str:
         """What a result is called in this answer."""
         result = self.found[name_of(name)].result
         return result.named(self) if result.named else result.label
 
-    def best(self, name: Ref) -> str:
+    def best(self, name: Named) -> str:
         """Which of its several ways a result was found by."""
         return self.found[name_of(name)].best
 
-    def rough(self, name: Ref) -> bool:
+    def rough(self, name: Named) -> bool:
         """Whether the result carries a spread at all."""
         return self.found[name_of(name)].rough
 
-    def chance_below(self, name: Ref, edge: float) -> float:
+    def chance_below(self, name: Named, edge: float) -> float:
         """The chance, 0 to 1, that the true value of a result lies below an edge in its base
         unit.
         """
         found = self.found[name_of(name)]
         return found.spread.chance_below(edge - found.value)
 
-    def units(self, name: Ref) -> tuple[Unit, ...]:
+    def units(self, name: Named) -> tuple[Unit, ...]:
         """The units a result is shown in, main one first, in the user's system."""
         return in_system(self.found[name_of(name)].result.shown, self.settings.system)
 
-    def text(self, name: Ref, unit: str = "") -> str:
+    def text(self, name: Named, unit: str = "") -> str:
         """A result as written in one unit (the main one, unless named), rounded to what its
         spread supports.
         """
         return self._write(name, unit)[0]
 
-    def bare(self, name: Ref, unit: str = "") -> str:
+    def bare(self, name: Named, unit: str = "") -> str:
         """A result's number as written, without its unit, for a sentence that says the unit in
         words.
         """
         return self.text(name, unit).partition(NO_BREAK)[0]
 
-    def span(self, name: Ref, unit: str = "") -> str:
+    def span(self, name: Named, unit: str = "") -> str:
         """A result's range as written: "451 to 467 yd"; "" where there is no spread."""
         return self._write(name, unit)[1]
 
-    def down(self, name: Ref, unit: str = "", whole: bool = False) -> str:
+    def down(self, name: Named, unit: str = "", whole: bool = False) -> str:
         """The low end of a result's range in one unit, rounded down; whole keeps its finest step,
         however short it is.
         """
@@ -151,25 +151,25 @@ class Outcome(Generic[C]):
             shown,
         )
 
-    def both(self, name: Ref) -> str:
+    def both(self, name: Named) -> str:
         """A result in all its units: "459 yd · 420 m"."""
         if not isinstance(self.found[name_of(name)].result.of, Quantity):
             return self.text(name)
         return f"{NO_BREAK}· ".join(self.text(name, unit.sign) for unit in self.units(name))
 
-    def said(self, name: Ref) -> str:
+    def said(self, name: Named) -> str:
         """A result for a sentence: "459 yd (420 m)"."""
         first, *rest = [self.text(name, unit.sign) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
-    def promised(self, name: Ref) -> str:
+    def promised(self, name: Named) -> str:
         """The low end of a result's range for a sentence, in its units, each rounded down whole:
         what may be printed on a label.
         """
         first, *rest = [self.down(name, unit.sign, whole=True) for unit in self.units(name)]
         return f"{first} ({', '.join(rest)})" if rest else first
 
-    def _write(self, name: Ref, sign: str) -> tuple[str, str]:
+    def _write(self, name: Named, sign: str) -> tuple[str, str]:
         found = self.found[name_of(name)]
         result = found.result
         if isinstance(found.value, str):
@@ -179,7 +179,7 @@ class Outcome(Generic[C]):
         unit = result.of.unit(sign) if sign else self.units(name)[0]
         return write_found(found, unit, self.settings)
 
-    def times(self, name: Ref, factor: float, unit: str = "") -> str:
+    def times(self, name: Named, factor: float, unit: str = "") -> str:
         """So many times a result, written as the result itself is: a share of a dose, or the dose
         of several lots.
         """

@@ -7,6 +7,8 @@ the same one line.
 from dataclasses import dataclass
 from typing import Any
 
+from .part import HasName, name_of
+
 
 class OutOfRange(ValueError):
     """A formula was asked outside the range it holds for.
@@ -83,9 +85,9 @@ class BadInputs(ValueError):
 
 class Refused(ValueError):
     """Inputs that are each fine but cannot go together: a card raises this with one plain line
-    and the input to change.
+    and the input to change: a part of its case, or its full name.
     """
 
-    def __init__(self, text: str, input: str = ""):
-        self.text, self.input = text, input
+    def __init__(self, text: str, input: HasName | str = ""):
+        self.text, self.input = text, name_of(input)
         super().__init__(text)

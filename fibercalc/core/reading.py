@@ -5,9 +5,9 @@ only under a condition.
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from typing import Any
+from typing import Any, NamedTuple
 
-from .asked import R
+from .asked import R, When
 from .card import Card, Input, Rows
 from .entry import Reading, read_one
 from .lent import tell_apart
@@ -95,61 +95,65 @@ def read_inputs(
     it (none). named: the texts that are hers whatever they hold; without it those are hers that
     differ from the example (see core.lent).
     """
-    units, exact, counts = units or {}, exact or {}, counts or {}
+    typed, counts = _Typed(texts, units or {}, exact or {}, settings), counts or {}
     given = Given(card)
     defaults = card.defaults()
     known = set(defaults)
     for item in card.inputs:
         if isinstance(item, Rows):
             count = counts.get(item.name, row_count(item, texts))
-            given.counts[item.name] = count
-            if not item.least <= count <= item.most:
-                allowed = f"{item.least} to {item.most} rows"
-                given.problems.append(
-                    Problem(
-                        item.name,
-                        str(count),
-                        allowed,
-                        f"{item.label}: {count} {'row' if count == 1 else 'rows'} given; give"
-                        f" {allowed}.",
-                    )
-                )
-                known |= {
-                    name for name in texts if name.startswith(f"{item.name}.")
-                }  # one line for the list says it
-                count = given.counts[item.name] = min(
-                    max(count, item.least), item.most
-                )  # a list that is not asked for is no mistake, and needs its rows
-            for number in range(1, count + 1):
-                for each in item.fields:
-                    name = f"{item.name}.{number}.{each.name}"
-                    known.add(name)
-                    _take(
-                        given,
-                        each,
-                        name,
-                        texts,
-                        units,
-                        exact,
-                        settings,
-                        defaults.get(name, each.default),
-                        f"{item.one.capitalize()} {number}, ",
-                    )
+            known |= _take_rows(given, item, count, typed, defaults)
         else:
-            _take(given, item, item.name, texts, units, exact, settings, item.default, "")
-    for name in texts:
-        if name not in known:
-            given.problems.append(
-                Problem(
-                    name[:40],
-                    str(texts[name])[:40],
-                    "an input of this card",
-                    f"{name[:40]}: not an input of this card.",
-                )
-            )
+            _take(given, item, item.name, typed, item.default, "")
+    given.problems += [
+        _unknown(name, str(text)) for name, text in texts.items() if name not in known
+    ]
     _apply_conditions(given)
     tell_apart(given, named)
     return given
+
+
+class _Typed(NamedTuple):
+    """What a person typed or chose, by full input name, and how she writes numbers."""
+
+    texts: Mapping[str, str]
+    units: Mapping[str, str]
+    exact: Mapping[str, str]
+    settings: Settings
+
+
+def _unknown(name: str, text: str) -> Problem:
+    return Problem(
+        name[:40], text[:40], "an input of this card", f"{name[:40]}: not an input of this card."
+    )
+
+
+def _take_rows(
+    given: Given, item: Rows[Any], count: int, typed: _Typed, defaults: Mapping[str, str]
+) -> set[str]:
+    """Read so many rows of a list; the names that they answer for."""
+    given.counts[item.name] = min(max(count, item.least), item.most)
+    known: set[str] = set()
+    if given.counts[item.name] != count:
+        given.problems.append(_wrong_count(item, count))
+        # one line for the list says it; a list that is not asked for is no mistake, and needs its
+        # rows
+        known = {name for name in typed.texts if name.startswith(f"{item.name}.")}
+    for number in range(1, given.counts[item.name] + 1):
+        prefix = f"{item.one.capitalize()} {number}, "
+        for each in item.fields:
+            name = f"{item.name}.{number}.{each.name}"
+            known.add(name)
+            _take(given, each, name, typed, defaults.get(name, each.default), prefix)
+    return known
+
+
+def _wrong_count(item: Rows[Any], count: int) -> Problem:
+    allowed = f"{item.least} to {item.most} rows"
+    rows = "row" if count == 1 else "rows"
+    return Problem(
+        item.name, str(count), allowed, f"{item.label}: {count} {rows} given; give {allowed}."
+    )
 
 
 def row_count(item: Rows[Any], texts: dict[str, str]) -> int:
@@ -162,24 +166,16 @@ def row_count(item: Rows[Any], texts: dict[str, str]) -> int:
 
 
 def _take(
-    given: Given,
-    each: Input[Any],
-    name: str,
-    texts: Mapping[str, str],
-    units: Mapping[str, str],
-    exact: Mapping[str, str],
-    settings: Settings,
-    default: str,
-    prefix: str,
+    given: Given, each: Input[Any], name: str, typed: _Typed, default: str, prefix: str
 ) -> None:
-    style = settings.style
-    if name in exact:
-        text, style = exact[name], "canonical"
-    elif name in texts:
-        text = texts[name]
+    style = typed.settings.style
+    if name in typed.exact:
+        text, style = typed.exact[name], "canonical"
+    elif name in typed.texts:
+        text = typed.texts[name]
     else:
         text, style = default, "canonical"
-    reading = read_one(each, name, text, settings, style, units.get(name, ""), prefix)
+    reading = read_one(each, name, text, typed.settings, style, typed.units.get(name, ""), prefix)
     if isinstance(reading, Problem):
         given.problems.append(reading)
         reading = Reading(each, name, str(text))
@@ -205,9 +201,9 @@ def _apply_conditions(given: Given) -> None:
             given.problems = [problem for problem in given.problems if problem.input != item.name]
 
 
-def _holds(given: Given, when: Mapping[str, tuple[str, ...]], prefix: str) -> bool:
+def _holds(given: Given, when: When, prefix: str) -> bool:
     for other, values in when.items():
-        reading = given.readings.get(prefix + other) or given.readings.get(other)
+        reading = given.readings.get(prefix + other.name) or given.readings.get(other.name)
         if reading is None or not reading.asked or reading.value not in values:
             return False
     return True

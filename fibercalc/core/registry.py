@@ -7,7 +7,7 @@ from functools import cache
 from importlib import import_module
 from importlib.util import find_spec
 
-from .card import CHAPTERS, Card
+from .card import CHAPTERS, Card, Carry
 
 CARD_ID = re.compile(r"[a-z][a-z0-9-]{1,40}")
 
@@ -66,6 +66,29 @@ def chapter_card_ids(chapter: str) -> list[str]:
     return [name.replace("_", "-") for _, name, _ in pkgutil.iter_modules(package.__path__)]
 
 
+@cache
+def next_card(card: Card, carry: Carry) -> Card:
+    """The card that a way on leads to.
+
+    Raises ValueError, which names the card and the place, where it leads nowhere.
+    """
+    from .ways import check_way  # a card is found without it
+
+    try:
+        other = find_card(carry.card)
+    except UnknownCard:
+        raise ValueError(f"card {card.id}, its way to {carry.card}: no such card") from None
+    check_way(card, carry, other)
+    return other
+
+
 def all_cards() -> list[Card]:
-    """Every card, by chapter and place."""
-    return [card for chapter in CHAPTERS for card in chapter_cards(chapter)]
+    """Every card, by chapter and place.
+
+    Raises ValueError, which names the card and the place, where a way on leads nowhere.
+    """
+    found = [card for chapter in CHAPTERS for card in chapter_cards(chapter)]
+    for card in found:
+        for carry in card.carry:
+            next_card(card, carry)
+    return found

@@ -7,7 +7,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from .declared import declared
-from .part import Part, T
+from .part import HasName, Part, T
 from .units import COUNT, TIME, Quantity, Unit
 
 if TYPE_CHECKING:
@@ -23,7 +23,7 @@ class Chance:
     that is no chance.
     """
 
-    of: str
+    of: HasName
     below: float | Callable[[Outcome[Any]], float] | None = None
     above: float | Callable[[Outcome[Any]], float] | None = None
 
@@ -31,7 +31,7 @@ class Chance:
         """The edge in base units. Raises TypeError where none was declared."""
         edge = self.below if self.below is not None else self.above
         if edge is None:
-            raise TypeError(f"chance of {self.of}: it has no edge")
+            raise TypeError(f"chance of {self.of.name}: it has no edge")
         return edge(outcome) if callable(edge) else edge
 
 
@@ -51,8 +51,8 @@ class Result(Part[T]):
     product   a product whose factors are rough, some of them to a half and less: its range is a
               factor either way, and no low end is 0
     chance    this result is the chance that another one lies beyond an edge
-    best_of   this result is whichever of the named ones has the narrowest range: two ways of
-              measuring one thing
+    best_of   this result is whichever of these has the narrowest range: two ways of measuring one
+              thing
     decided   this result is settled last, from the ranges of the others: a function of the
               outcome ("how many to buy, to be so sure")
     unit      the unit it is worked in (the base one when "");  fixed  a whole number settled on
@@ -73,7 +73,7 @@ class Result(Part[T]):
     floor: float | None = None
     product: bool = False
     chance: Chance | None = None
-    best_of: tuple[str, ...] = ()
+    best_of: tuple[HasName, ...] = ()
     decided: Callable[[Outcome[Any]], float | None] | None = None
     timer: bool = False
     named: Callable[[Outcome[Any]], str] | None = None
@@ -98,7 +98,7 @@ class Result(Part[T]):
 
     def names_others(self) -> set[str]:
         """The results that it speaks of."""
-        return {*self.best_of, *([self.chance.of] if self.chance else [])}
+        return {part.name for part in (*self.best_of, *([self.chance.of] if self.chance else []))}
 
     @cached_property
     def shown(self) -> tuple[Unit, ...]:

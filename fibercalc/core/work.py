@@ -149,7 +149,7 @@ def work_given(given: Given, settings: Settings) -> Worked:
         if result.decided is not None and (value := result.decided(outcome)) is not None:
             found[result.name] = Found(result, value, value, value, Parts())
     for result in card.results:
-        if result.chance is not None and result.chance.of in found:
+        if result.chance is not None and result.chance.of.name in found:
             found[result.name] = _chance(result, result.chance, outcome)
     outcome.found = {
         result.name: found[result.name] for result in card.results if result.name in found
@@ -220,7 +220,7 @@ def _found(result: Result[Any], value: Any, parts: Parts | None) -> Found:
 
 
 def _narrowest(result: Result[Any], found: dict[str, Found]) -> Found | None:
-    ways = [found[name] for name in result.best_of if name in found]
+    ways = [found[way.name] for way in result.best_of if way.name in found]
     return min(ways, key=lambda way: way.ends[1] - way.ends[0]) if ways else None
 
 

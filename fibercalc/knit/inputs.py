@@ -2,9 +2,13 @@
 differs there.
 """
 
+from dataclasses import replace
+
 from ..core.card import CHOICE, Input, Option
 from ..core.table import read_table
-from ..core.units import LENGTH, MASS, NUMBER, PER_LENGTH
+from ..core.units import NUMBER, PER_LENGTH
+from ..held import RECORD
+from ..yarn import inputs as yarn
 
 GAUGE_UNITS = ("per 10 cm", "per 4 in", "per in", "per cm")
 
@@ -27,7 +31,7 @@ PATTERN_ROWS = Input[float](
 STITCHES = Input[float](
     PER_LENGTH,
     "Stitches",
-    record="measurement.stitches",
+    record=RECORD.measurement.stitches,
     default="20 per 10 cm",
     allowed=("2 per 10 cm", "200 per 10 cm"),
     usual=("10 per 10 cm", "40 per 10 cm"),
@@ -37,7 +41,7 @@ STITCHES = Input[float](
 ROWS = Input[float](
     PER_LENGTH,
     "Rows",
-    record="measurement.rows",
+    record=RECORD.measurement.rows,
     default="27 per 10 cm",
     allowed=("2 per 10 cm", "300 per 10 cm"),
     usual=("12 per 10 cm", "60 per 10 cm"),
@@ -47,34 +51,14 @@ ROWS = Input[float](
 STATE = Input[str](
     CHOICE,
     "The gauge was counted",
-    record="measurement.state",
+    record=RECORD.measurement.state,
     default="wet",
     options=tuple(
         Option(row["state"], row["label"]) for row in read_table("wash", "munden-constants").rows
     ),
 )
-SKEIN_MASS = Input[float](
-    MASS,
-    "A skein weighs",
-    default="100 g",
-    allowed=("5 g", "2 kg"),
-    usual=("20 g", "250 g"),
-    rough="1.5 %",
-    units=("g", "oz"),
-    bench="bases.mass",
-    record="base.mass",
-)
-SKEIN_LENGTH = Input[float](
-    LENGTH,
-    "A skein holds",
-    default="230 m",
-    allowed=("5 m", "10000 m"),
-    usual=("50 m", "900 m"),
-    rough="1.5 %",
-    units=("m", "yd"),
-    bench="bases.length",
-    record="base.length",
-)
+SKEIN_MASS = replace(yarn.SKEIN_MASS, allowed=("5 g", "2 kg"), rough="1.5 %")
+SKEIN_LENGTH = replace(yarn.SKEIN_LENGTH, default="230 m")
 FIRST_ROW = Input[float](
     NUMBER, "Stitches in the first row", default="7", allowed=("1", "2000"), usual=("1", "150")
 )

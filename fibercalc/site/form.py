@@ -57,7 +57,7 @@ def _is_beside(item: Input[Any] | Rows[Any]) -> bool:
 
 def _beside(items: Iterable[Input[Any] | Rows[Any]]) -> dict[str, Input[Any]]:
     """Name of an input -> the choice that stands beside it."""
-    return {item.beside: item for item in items if isinstance(item, Input) and item.beside}
+    return {item.beside.name: item for item in items if isinstance(item, Input) and item.beside}
 
 
 def field(

@@ -16,8 +16,10 @@ from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, ca
 from ..core.number import write_number
 from ..core.outcome import with_money
 from ..core.settings import Settings
-from ..core.units import LENGTH, MASS, MONEY
+from ..core.units import MONEY
+from ..held import RECORD
 from ..sources import COMMON_PRACTICE
+from ..yarn.inputs import SKEIN_LENGTH, SKEIN_MASS
 
 CLASSES = tuple(
     "01234567"
@@ -194,36 +196,35 @@ LINK = Card(
                 "Name of the base",
                 default="Dunmel DK",
                 longest=RULES["texts"]["n"],
-                bench="bases.name",
-                record="base.name",
+                bench=RECORD.bench.bases.name,
+                record=RECORD.base.name,
                 name="name",
             ),
-            Input(
-                MASS,
-                "Weight of a skein",
-                default="100 g",
+            replace(
+                SKEIN_MASS,
+                label="Weight of a skein",
                 allowed=("5 g", "2000 g"),
-                units=("g", "oz"),
-                bench="bases.mass",
-                record="base.mass",
                 name="mass",
+                usual=None,
             ),
-            Input(
-                LENGTH,
-                "Length of a skein",
+            replace(
+                SKEIN_LENGTH,
+                label="Length of a skein",
                 default="230 m",
-                allowed=("5 m", "10000 m"),
-                units=("m", "yd"),
-                bench="bases.length",
-                record="base.length",
                 name="length",
+                usual=None,
+                rough="",
             ),
-            replace(WEIGHT_CLASS, bench="bases.weight_class", record="base.weight_class"),
-            replace(LOT, bench="bases.lot", measure="Left blank, it is not in the link."),
+            replace(
+                WEIGHT_CLASS, bench=RECORD.bench.bases.weight_class, record=RECORD.base.weight_class
+            ),
+            replace(
+                LOT, bench=RECORD.bench.bases.lot, measure="Left blank, it is not in the link."
+            ),
             replace(
                 PRICE,
-                bench="bases.price",
-                record="base.price",
+                bench=RECORD.bench.bases.price,
+                record=RECORD.base.price,
                 measure=(
                     "Left blank, it is not in the link. A printed code keeps its price when yours"
                     " changes."

@@ -7,29 +7,36 @@ taken for hers. It is offered to a card ("use my reel") and never filled in sile
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 from ..core.amount import TypedAmount
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, case_of, row_of
+from ..core.entry import Reading
 from ..core.lent import canonical_default
 from ..core.number import write_plain
 from ..core.offered import texts_for
 from ..core.outcome import Outcome
 from ..core.reading import Given, read_inputs
+from ..core.ref import Field, list_of
 from ..core.settings import Settings
-from ..core.units import CONCENTRATION, COUNT, LENGTH, MASS, PERCENT, TEMPERATURE, VOLUME
+from ..core.units import CONCENTRATION, MASS, TEMPERATURE
+from ..dye.inputs import ALTITUDE, POT_FILL, SYRINGE_ERROR
+from ..held import RECORD
+from ..sell.inputs import SKEINS_IN_LOAD
 from ..sources import COMMON_PRACTICE
+from ..yarn.inputs import AROUND, FULL_LENGTH, SKEIN_MASS, STRETCH
 from .base_link import LOT, PRICE, WEIGHT_CLASS
 
 SCHEMA = 2
 FORMAT = "bench-book-bench"
 MOST_VALUES, LONGEST_VALUE = 1000, 200
 
-# Which field of a list names its row in an offer, and what the row is called.
-OFFERED = {
-    "reels": ("name", "circumference"),
-    "bases": ("name", "length"),
-    "pots": ("name", "fill"),
+MINE = RECORD.bench
+# The field of a list that an offer of one of its rows shows beside its name.
+SHOWN = {
+    list_of(field): field.name
+    for field in (MINE.reels.circumference, MINE.bases.length, MINE.pots.fill)
 }
 
 
@@ -44,6 +51,19 @@ def _say(out: Outcome[Any]) -> tuple[str, str]:
     )
 
 
+def _held(what: Field, like: Input[Any], **more: Any) -> Input[Any]:
+    """What cards ask, as it is held: with no example, and offered from nowhere."""
+    bare: dict[str, Any] = {"default": "", "usual": None, "rough": "", "instrument": ""}
+    return replace(
+        like, **(bare | {"strict": False, "bench": None, "record": None, "name": what.name} | more)
+    )
+
+
+def _name(what: Field, measure: str) -> Input[Any]:
+    """The name of a row, by which it is offered."""
+    return Input(TEXT, "Name", longest=40, measure=measure, name=what.name)
+
+
 BENCH = Card(
     id="my-bench",
     chapter="yarn",
@@ -56,7 +76,7 @@ BENCH = Card(
                 "How you write numbers",
                 default="point",
                 options=(Option("point", "1,234.5"), Option("comma", "1 234,5")),
-                name="style",
+                name=MINE.style.name,
             ),
             Input(
                 CHOICE,
@@ -67,7 +87,7 @@ BENCH = Card(
                     Option("metric", "Metric"),
                     Option("us", "US"),
                 ),
-                name="system",
+                name=MINE.system.name,
             ),
             Input(
                 TEXT,
@@ -75,7 +95,7 @@ BENCH = Card(
                 default="€",
                 longest=4,
                 measure="A sign or three letters.",
-                name="money",
+                name=MINE.money.name,
             ),
             Input(
                 MASS,
@@ -84,7 +104,7 @@ BENCH = Card(
                 units=("g", "oz"),
                 optional=True,
                 measure="Such as 1 g.",
-                name="scale_step",
+                name=MINE.scale_step.name,
             ),
             Input(
                 MASS,
@@ -93,37 +113,27 @@ BENCH = Card(
                 units=("g",),
                 optional=True,
                 measure="Such as 0.01 g.",
-                name="fine_scale_step",
+                name=MINE.fine_scale_step.name,
             ),
-            Input(
-                VOLUME,
-                "Syringe or measuring cylinder reads to",
-                allowed=("0.01 mL", "50 mL"),
-                units=("mL",),
+            _held(
+                MINE.syringe,
+                SYRINGE_ERROR,
+                label="Syringe or measuring cylinder reads to",
                 optional=True,
                 strict=True,
                 measure="Such as 1 mL.",
-                name="syringe",
             ),
             Rows(
                 row_of(
                     (
-                        Input(TEXT, "Name", longest=40, measure="Such as “Oak reel”.", name="name"),
-                        Input(
-                            LENGTH,
-                            "Once around",
-                            allowed=("0.05 m", "10 m"),
-                            units=("m", "cm", "in", "yd"),
+                        _name(MINE.reels.name, "Such as “Oak reel”."),
+                        _held(
+                            MINE.reels.circumference,
+                            AROUND,
+                            label="Once around",
                             measure="Such as 1.50 m.",
-                            name="circumference",
                         ),
-                        Input(
-                            PERCENT,
-                            "Stretch on the reel",
-                            default="0 %",
-                            allowed=("0 %", "20 %"),
-                            name="stretch",
-                        ),
+                        _held(MINE.reels.stretch, STRETCH, default="0 %"),
                     )
                 ),
                 "Reels",
@@ -132,7 +142,7 @@ BENCH = Card(
                 most=8,
                 default=(),
                 measure="The circumference is measured on the yarn as it lies on the reel.",
-                name="reels",
+                name=list_of(MINE.reels),
             ),
             Input(
                 CONCENTRATION,
@@ -141,7 +151,7 @@ BENCH = Card(
                 units=("mg/L",),
                 optional=True,
                 measure="From the water supplier's report; leave blank if you do not know it.",
-                name="alkalinity",
+                name=MINE.alkalinity.name,
             ),
             Input(
                 TEMPERATURE,
@@ -150,35 +160,20 @@ BENCH = Card(
                 units=("°C", "°F"),
                 optional=True,
                 measure="Such as 9 °C in winter.",
-                name="tap",
+                name=MINE.tap.name,
             ),
-            Input(
-                LENGTH,
-                "Height above the sea",
-                allowed=("-400 m", "5000 m"),
-                units=("m", "ft"),
-                optional=True,
-                name="altitude",
-            ),
+            _held(MINE.altitude, ALTITUDE, optional=True),
             Rows(
                 row_of(
                     (
-                        Input(TEXT, "Name", longest=40, measure="Such as “Pan”.", name="name"),
-                        Input(
-                            VOLUME,
-                            "Filled to at most",
+                        _name(MINE.pots.name, "Such as “Pan”."),
+                        _held(
+                            MINE.pots.fill,
+                            POT_FILL,
                             allowed=("0.2 L", "200 L"),
-                            units=("L", "qt", "gal"),
                             measure="Such as 9 L.",
-                            name="fill",
                         ),
-                        Input(
-                            COUNT,
-                            "Skeins in a load",
-                            allowed=("1", "200"),
-                            optional=True,
-                            name="skeins",
-                        ),
+                        _held(MINE.pots.skeins, SKEINS_IN_LOAD, optional=True),
                     )
                 ),
                 "Pots",
@@ -187,41 +182,31 @@ BENCH = Card(
                 most=12,
                 default=(),
                 measure="The fill line is as high as you will fill it with yarn in.",
-                name="pots",
+                name=list_of(MINE.pots),
             ),
             Rows(
                 row_of(
                     (
-                        Input(
-                            TEXT,
-                            "Name",
-                            longest=40,
-                            measure="As you call it on your labels.",
-                            name="name",
-                        ),
+                        _name(MINE.bases.name, "As you call it on your labels."),
                         Input(
                             TEXT,
                             "Fiber",
                             longest=60,
                             optional=True,
                             measure="Such as “75/25 superwash wool/nylon”.",
-                            name="fiber",
+                            name=MINE.bases.fiber.name,
                         ),
-                        Input(
-                            MASS,
-                            "Weight of a skein",
-                            allowed=("1 g", "5 kg"),
-                            units=("g", "oz"),
+                        _held(
+                            MINE.bases.mass,
+                            SKEIN_MASS,
+                            label="Weight of a skein",
                             measure="Such as 100 g.",
-                            name="mass",
                         ),
-                        Input(
-                            LENGTH,
-                            "Length of a skein",
-                            allowed=("1 m", "20000 m"),
-                            units=("m", "yd"),
+                        _held(
+                            MINE.bases.length,
+                            FULL_LENGTH,
+                            label="Length of a skein",
                             measure="Such as 420 m.",
-                            name="length",
                         ),
                         WEIGHT_CLASS,
                         LOT,
@@ -234,7 +219,7 @@ BENCH = Card(
                 most=100,
                 default=(),
                 measure="As printed on the mill's label, or better as you measured it.",
-                name="bases",
+                name=list_of(MINE.bases),
             ),
         )
     ),
@@ -378,28 +363,25 @@ def offers(card: Card, record: dict[str, Any]) -> list[dict[str, Any]]:
     are not offered to.
     """
     wanted: dict[str, list[tuple[Input[Any], str]]] = {}
-    single: list[Input[Any]] = []
-    for item in card.inputs:
-        if isinstance(item, Input) and "." in item.bench:
-            place, column = item.bench.split(".")
-            wanted.setdefault(place, []).append((item, column))
-        elif isinstance(item, Input) and item.bench:
-            single.append(item)
+    single: list[tuple[Input[Any], Reading]] = []
     given, settings, found = given_of(record), settings_of(record), []
+    for item in card.inputs:
+        if not isinstance(item, Input) or item.bench is None:
+            continue
+        if place := list_of(item.bench):
+            wanted.setdefault(place, []).append((item, item.bench.name))
+        else:
+            single.append((item, given.readings[item.bench.name]))
     for place, inputs in wanted.items():
         for number in range(1, record["rows"].get(place, 0) + 1):
             found.append(_offer(given, settings, place, number, inputs))
-    known = [
-        (each, amount)
-        for each in single
-        if (amount := given.readings[each.bench].amount) is not None
-    ]
+    known = [(each, reading) for each, reading in single if reading.amount is not None]
     if known and record["values"]:
         values: dict[str, str] = {}
         words = []
-        for each, amount in known:
-            values |= texts_for(each, each.name, given.readings[each.bench], settings)
-            words.append(written(amount, settings))
+        for each, reading in known:
+            values |= texts_for(each, each.name, reading, settings)
+            words.append(written(reading.measured, settings))
         found.append({"label": f"Use my bench ({', '.join(words)})", "values": values})
     return found
 
@@ -410,10 +392,9 @@ def _offer(
     values: dict[str, str] = {}
     for each, column in inputs:
         values |= texts_for(each, each.name, given.readings[f"{place}.{number}.{column}"], settings)
-    name_column, shown_column = OFFERED[place]
     name, shown = (
-        given.readings[f"{place}.{number}.{name_column}"],
-        given.readings[f"{place}.{number}.{shown_column}"],
+        given.readings[f"{place}.{number}.name"],
+        given.readings[f"{place}.{number}.{SHOWN[place]}"],
     )
     return {"label": f"Use {name.text} ({written(shown.measured, settings)})", "values": values}
 

@@ -4,17 +4,18 @@ Offered, never done silently.
 
 from typing import Any
 
-from ..core.card import CHOICE, TEXT, Card, Input, Option, Rows, Save
+from ..core.card import CHOICE, TEXT, Card, Constant, Input, Option, Rows, Save
 from ..core.entry import Reading, read_one
 from ..core.link import query_of
 from ..core.offered import texts_for
 from ..core.onward import known_as
-from ..core.part import name_of
 from ..core.problem import Problem
 from ..core.reading import Given
+from ..core.ref import Field, Held, Through, held_of, id_of, list_of
 from ..core.settings import Settings
 from ..core.work import Worked
 from .bench import written
+from .fits import check, field_of
 from .kind import KNOWN_END, MEASURED, Kind
 from .kinds import KINDS
 from .records import Unusable, contents_of, given_of, new_record, reading_of, references, title_of
@@ -26,7 +27,7 @@ def kinds_for(card: Card) -> set[str]:
     """The kinds of records that can matter to a card: those it asks for and those that they lead
     to. The others need not be looked at.
     """
-    found, near = set(), {item.record.split(".")[0] for item in card.inputs if item.record}
+    found, near = set(), {id_of(held_of(item.record)) for item in card.inputs if item.record}
     while near:
         found |= near
         near = {other for kind in near for other in KINDS[kind].refers.values()} - found
@@ -42,10 +43,11 @@ def offers(card: Card, records: list[dict[str, Any]], settings: Settings) -> lis
     leads to, or all of them. What does not fit is no reason to say nothing: "why" is the line
     that says what stays out, and values are empty where that is all of it.
     """
+    check(card)
     wanted: dict[str, list[Input[Any] | Rows[Any]]] = {}
     for item in card.inputs:
         if item.record:
-            wanted.setdefault(item.record.split(".")[0], []).append(item)
+            wanted.setdefault(id_of(held_of(item.record)), []).append(item)
     by_id = {each["id"]: each for each in records}
     by_kind = {
         kind_id: sorted((each for each in records if each["kind"] == kind_id), key=title_of)
@@ -54,7 +56,7 @@ def offers(card: Card, records: list[dict[str, Any]], settings: Settings) -> lis
     found = []
     for kind_id, items in wanted.items():
         kind = KINDS[kind_id]
-        single = [item for item in items if "." in item.record]
+        single = [item for item in items if not _of_every_record(item)]
         for document in by_kind[kind_id] if single else ():
             own = _Filling(by_id, settings)
             own.take(single, document)
@@ -67,7 +69,7 @@ def offers(card: Card, records: list[dict[str, Any]], settings: Settings) -> lis
             every = _Filling(by_id, settings)
             if (
                 isinstance(item, Rows)
-                and "." not in item.record
+                and _of_every_record(item)
                 and (every.take_all(item, by_kind[kind_id]) or every.missed)
             ):
                 count = every.rows.get(item.name, len(by_kind[kind_id]))
@@ -100,18 +102,23 @@ def _bring_along(
         if each["kind"] not in taken:
             taken.add(each["kind"])
             own.take(
-                [item for item in wanted.get(each["kind"], ()) if "." in item.record],
+                [item for item in wanted.get(each["kind"], ()) if not _of_every_record(item)],
                 each,
                 only_new=True,
             )
     for kind_id, items in wanted.items():
         for item in items:
-            if isinstance(item, Rows) and "." not in item.record:
+            if isinstance(item, Rows) and _of_every_record(item):
                 own.take_all(
                     item,
                     [each for each in reached.values() if each["kind"] == kind_id]
                     or by_kind[kind_id],
                 )
+
+
+def _of_every_record(item: Input[Any] | Rows[Any]) -> bool:
+    """Whether it is a list with a row for each record of a kind."""
+    return isinstance(item.record, Held)
 
 
 class _Filling:
@@ -149,17 +156,17 @@ class _Filling:
     ) -> None:
         """What one record gives to these inputs."""
         for item in items:
-            field = item.record.split(".")[1]
             if isinstance(item, Rows):
-                if only_new and item.name in self.rows:
+                if item.record is None or (only_new and item.name in self.rows):
                     continue
+                listed = list_of(item.record)
                 rows = [
-                    (document, f"{field}.{row}.")
-                    for row in range(1, document["rows"].get(field, 0) + 1)
+                    (document, f"{listed}.{row}.")
+                    for row in range(1, document["rows"].get(listed, 0) + 1)
                 ]
                 self._take_rows(item, rows)
             elif not (only_new and item.name in self.values):
-                reading = self._reading(document, field)
+                reading = self._reading(document, "", item)
                 if reading is None or not reading.text:
                     continue
                 if why := _misfit(item, reading):
@@ -174,9 +181,9 @@ class _Filling:
         """A row for each of these records; in the order of their days where their kind has one,
         and then of too many the newest.
         """
-        day = KINDS[documents[0]["kind"]].newest if documents else ""
-        if day:
-            documents = sorted(documents, key=lambda each: each["values"].get(day, ""))
+        newest = KINDS[documents[0]["kind"]].newest if documents else None
+        if newest:
+            documents = sorted(documents, key=lambda each: each["values"].get(newest.name, ""))
             if len(documents) > item.most:
                 self.missed.append(
                     f"{item.label} (all but the newest {item.most} of {len(documents)})"
@@ -201,7 +208,7 @@ class _Filling:
             for each in item.fields:
                 name, reading = (
                     f"{item.name}.{number}.{each.name}",
-                    self._reading(document, start + (each.record or each.name)),
+                    self._reading(document, start, each),
                 )
                 if reading is None or not reading.text:
                     values |= {
@@ -226,11 +233,7 @@ class _Filling:
         """
         for each in item.fields:
             readings = (
-                [
-                    self._reading(document, start + (each.record or each.name))
-                    for document, start in rows
-                    if start
-                ]
+                [self._reading(document, start, each) for document, start in rows if start]
                 if each.measured
                 else []
             )
@@ -238,20 +241,23 @@ class _Filling:
                 return not any(reading.text for reading in readings if reading is not None)
         return False
 
-    def _reading(self, document: dict[str, Any], field: str) -> Reading | None:
-        """A field as read, through "product>name" one of the record that it names; None where
-        there is no such field.
+    def _reading(self, document: dict[str, Any], start: str, each: Input[Any]) -> Reading | None:
+        """What a record says for an input: the field that this refers to, or that of its name;
+        None where there is none. start is "" or the list's row, as "dyes.2.".
         """
-        field, _, further = field.partition(">")
+        if not isinstance(each.record, Through):
+            return self._field(document, start + (each.record or each).name)
+        first = start + each.record.first.name
+        other = self.by_id.get(document["values"].get(first, ""))
+        if other is None:
+            return Reading(KINDS[document["kind"]].title_field, first, "")
+        return self._field(other, each.record.further.name)
+
+    def _field(self, document: dict[str, Any], name: str) -> Reading | None:
         kind = KINDS[document["kind"]]
-        if further:
-            other = self.by_id.get(document["values"].get(field, ""))
-            return self._reading(other, further) if other else Reading(kind.title_field, field, "")
-        if field in kind.derived:
-            return Reading(
-                kind.title_field, field, "", text=kind.derived[field](document, self.by_id)
-            )
-        return reading_of(document, field)
+        if name in kind.lines:
+            return Reading(kind.title_field, name, "", text=kind.lines[name](document, self.by_id))
+        return reading_of(document, name)
 
 
 def _misfit(each: Input[Any], reading: Reading) -> str:
@@ -307,13 +313,14 @@ def places(card: Card, given: Given, records: list[dict[str, Any]]) -> list[dict
     """Where this card's values can go, for the page to offer: {"place", "words", "name"}; name is
     what such a record is called already.
     """
+    check(card)
     found = []
     for number, save in enumerate(card.saves):
         if not _applies(save, given):
             continue
         found.append({"place": f"{number}:", "words": save.words, "name": ""})
         for document in sorted(
-            (each for each in records if each["kind"] == save.kind), key=title_of
+            (each for each in records if each["kind"] == id_of(save.kind)), key=title_of
         ):
             found.append(
                 {
@@ -326,7 +333,7 @@ def places(card: Card, given: Given, records: list[dict[str, Any]]) -> list[dict
 
 
 def _applies(save: Save, given: Given) -> bool:
-    return all(given.readings[name].value in values for name, values in save.when.items())
+    return all(given.readings[other.name].value in values for other, values in save.when.items())
 
 
 def saved(
@@ -335,52 +342,64 @@ def saved(
     """The record to keep for a card's values at one of its places; fresh is what a new one's id
     ends in. Raises Unusable with one plain line.
     """
-    card, name = worked.card, name.strip()
+    name = name.strip()
     if place == KEPT:
-        values = {
-            "name": name,
-            "card": card.id,
-            "query": query_of(worked.given),
-            "answer": " ".join(worked.sentences())[:1000],
-            "day": today,
-        }
-        return _kept(
-            KINDS[KEPT],
-            new_record(
-                KINDS[KEPT],
-                f"{KEPT}-{fresh}",
-                {"values": {key: text for key, text in values.items() if text}, "rows": {}},
-            ),
-        )
-    number, _, record_id = place.partition(":")
-    if not number.isdigit() or int(number) >= len(card.saves):
-        raise Unusable("This card keeps no such record.")
-    save = card.saves[int(number)]
-    kind = KINDS[save.kind]
-    old = next(
-        (each for each in records if each["id"] == record_id and each["kind"] == kind.id), None
-    )
-    if record_id and old is None:
-        raise Unusable("That record is no longer there.")
-    values, rows = (dict(old["values"]), dict(old["rows"])) if old else ({}, {})
-    for field, referred in save.fields.items():
-        item, source = kind.names[field], name_of(referred)
-        if isinstance(item, Rows):
-            values, rows = _taken_rows(values, rows, item, worked, source)
-        elif text := _source(worked, source, item):
-            values[field] = text
-            if source in worked.outcome.found and item.measured:
-                values[f"{field}{KNOWN_END}"] = MEASURED
-    values[kind.title] = name or values.get(kind.title, "")
-    contents = {"values": values, "rows": rows}
+        return _kept_answer(worked, name, fresh, today)
+    save, old = _place_of(worked.card, place, records)
+    kind = KINDS[id_of(save.kind)]
+    contents = _filled(save, kind, worked, old)
+    contents["values"][kind.title] = name or contents["values"].get(kind.title, "")
     return _kept(
         kind, (old | contents) if old else new_record(kind, f"{kind.id}-{fresh}", contents)
     )
 
 
-def _source(worked: Worked, source: str, item: Input[Any]) -> str:
-    """An input's or a result's text; what stands between quotes is itself."""
-    return source.strip("'") if source.startswith("'") else (known_as(worked, source, item) or "")
+def _kept_answer(worked: Worked, name: str, fresh: str, today: str) -> dict[str, Any]:
+    """The record of an answer as it stands, with the link that opens it again."""
+    values = {
+        "name": name,
+        "card": worked.card.id,
+        "query": query_of(worked.given),
+        "answer": " ".join(worked.sentences())[:1000],
+        "day": today,
+    }
+    contents = {"values": {key: text for key, text in values.items() if text}, "rows": {}}
+    return _kept(KINDS[KEPT], new_record(KINDS[KEPT], f"{KEPT}-{fresh}", contents))
+
+
+def _place_of(
+    card: Card, place: str, records: list[dict[str, Any]]
+) -> tuple[Save, dict[str, Any] | None]:
+    """What a place means: what is saved there, and the record that it goes into, None for a new
+    one. Raises Unusable.
+    """
+    number, _, record_id = place.partition(":")
+    if not number.isdigit() or int(number) >= len(card.saves):
+        raise Unusable("This card keeps no such record.")
+    save = card.saves[int(number)]
+    same = [each for each in records if each["kind"] == id_of(save.kind)]
+    old = next((each for each in same if each["id"] == record_id), None)
+    if record_id and old is None:
+        raise Unusable("That record is no longer there.")
+    return save, old
+
+
+def _filled(
+    save: Save, kind: Kind, worked: Worked, old: dict[str, Any] | None
+) -> dict[str, dict[str, Any]]:
+    """The old record's contents with the card's values put in."""
+    values, rows = (dict(old["values"]), dict(old["rows"])) if old else ({}, {})
+    for ref, source in save.fields.items():
+        item = kind.names[ref.name if isinstance(ref, Field) else list_of(ref)]
+        if isinstance(source, Constant):
+            values[item.name] = source.value
+        elif isinstance(item, Rows):
+            values, rows = _taken_rows(values, rows, item, worked, source.name)
+        elif text := known_as(worked, source.name, item):
+            values[item.name] = text
+            if source.name in worked.outcome.found and item.measured:
+                values[f"{item.name}{KNOWN_END}"] = MEASURED
+    return {"values": values, "rows": rows}
 
 
 def _taken_rows(
@@ -389,7 +408,7 @@ def _taken_rows(
     """The record's list exchanged for the card's."""
     values = {key: text for key, text in values.items() if not key.startswith(f"{item.name}.")}
     theirs = worked.card.rows(source).fields
-    by_field = {each.record or each.name: each.name for each in theirs}
+    by_field = {field_of(each): each.name for each in theirs}
     count = min(worked.given.counts.get(source, 0), item.most)
     for row in range(1, count + 1):
         for each in item.fields:

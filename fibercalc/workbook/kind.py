@@ -5,13 +5,15 @@ Every number in a record says how it is known. A field that names another record
 record's id.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import field, replace
 from functools import cached_property
 from typing import Any
 
+from ..core.asked import When
 from ..core.card import BENCH_RULE, CHOICE, TEXT, Basis, Card, Input, Option, Rows, case_of, row_of
 from ..core.declared import declared
+from ..core.ref import Field, Held, Listed, fields_of, id_of, list_of
 from ..core.units import Quantity
 from ..sources import COMMON_PRACTICE
 
@@ -30,29 +32,67 @@ LONGEST_NAME, LONGEST_NOTE = 80, 1000
 class Kind:
     """A kind of record.
 
-    id      what files and references call it;  one, many  what people call it
+    held    its fields' names;  one, many  what people call it
     about   one sentence: what it is for
     fields  its inputs and lists, all of them optional but the one that names it
-    title   the field that names a record;  shown  the fields that its line in the list shows
+    titled  the field that names a record (its `name` where none is said);  shows  the fields that
+            its line in the list shows
     newest  its date field by which a card's list that cannot hold all of them takes the newest;
-            "" where each counts
-    refers  field (or "list.field") -> the kind of the record that it names
-    derived what can be said of a record in one line, for a card that asks for it so: name ->
-    function of the record and of all records by id
+            None where each counts
+    derived what can be said of a record in one line, for a card that asks for it so: a function of
+            the record and of all records by id
+
+    Raises ValueError where held has a field that is not declared here, or lacks one that is.
     """
 
-    id: str
+    held: Held
     one: str
     many: str
     about: str
     fields: tuple[Input[Any] | Rows[Any], ...]
-    title: str = "name"
-    shown: tuple[str, ...] = ()
-    newest: str = ""
-    refers: dict[str, str] = field(default_factory=dict)
-    derived: dict[str, Callable[[dict[str, Any], dict[str, dict[str, Any]]], str]] = field(
+    titled: Field | None = None
+    shows: tuple[Field | Listed, ...] = ()
+    newest: Field | None = None
+    derived: dict[Field, Callable[[dict[str, Any], dict[str, dict[str, Any]]], str]] = field(
         default_factory=dict
     )
+
+    def __post_init__(self) -> None:
+        declared = {name for name in self.names if not name.endswith(KNOWN_END)}
+        declared |= {each.name for each in self.derived}
+        if wrong := declared ^ set(fields_of(self.held)):
+            raise ValueError(
+                f"kind {self.id}: {', '.join(sorted(wrong))} is named or declared alone"
+            )
+
+    @cached_property
+    def id(self) -> str:
+        """What files and references call it."""
+        return id_of(self.held)
+
+    @cached_property
+    def title(self) -> str:
+        """The name of the field that names a record."""
+        return self.titled.name if self.titled else "name"
+
+    @cached_property
+    def shown(self) -> tuple[str, ...]:
+        """The names of the fields that its line in the list shows."""
+        return tuple(each.name if isinstance(each, Field) else list_of(each) for each in self.shows)
+
+    @cached_property
+    def refers(self) -> dict[str, str]:
+        """Every field (or "list.field") that names a record, with the kind of that record."""
+        return {
+            name: id_of(each.to)
+            for name, each in fields_of(self.held).items()
+            if isinstance(each, Field) and each.to is not None
+        }
+
+    @cached_property
+    def lines(self) -> dict[str, Callable[[dict[str, Any], dict[str, dict[str, Any]]], str]]:
+        """What is derived, by its name."""
+        return {each.name: line for each, line in self.derived.items()}
 
     @cached_property
     def card(self) -> Card:
@@ -122,43 +162,36 @@ def form_card(kind: Kind, fields: tuple[Input[Any] | Rows[Any], ...]) -> Card:
 
 
 def name(
-    label: str = "Name", measure: str = "", what: str = "name", longest: int = LONGEST_NAME
+    label: str = "Name", measure: str = "", what: Field | None = None, longest: int = LONGEST_NAME
 ) -> Input[Any]:
     """The field that names a record: the only one that must be filled in."""
-    return Input(TEXT, label, measure=measure, longest=longest, name=what)
+    return Input(TEXT, label, measure=measure, longest=longest, name=what.name if what else "name")
 
 
-def words(
-    what: str,
-    label: str,
-    measure: str = "",
-    longest: int = LONGEST_NAME,
-    when: Mapping[str, tuple[str, ...]] | None = None,
-) -> Input[Any]:
+def words(what: Field, label: str, measure: str = "", longest: int = LONGEST_NAME) -> Input[Any]:
     """A text that may be left blank."""
-    return Input(
-        TEXT, label, measure=measure, optional=True, longest=longest, when=when or {}, name=what
-    )
+    return Input(TEXT, label, measure=measure, optional=True, longest=longest, name=what.name)
 
 
 def note() -> Input[Any]:
     """Anything else worth remembering."""
-    return words(
-        "note", "Note", "No customer’s name or address: this book keeps none.", LONGEST_NOTE
+    return Input(
+        TEXT,
+        "Note",
+        measure="No customer’s name or address: this book keeps none.",
+        optional=True,
+        longest=LONGEST_NOTE,
+        name="note",
     )
 
 
-def names(what: str, label: str, measure: str = "") -> Input[Any]:
-    """A field that names another record by its id; Kind.refers says of which kind."""
-    return Input(TEXT, label, measure=measure, optional=True, longest=60, name=what)
+def names(what: Field, label: str, measure: str = "") -> Input[Any]:
+    """A field that names another record by its id; `what.to` is the kind of that record."""
+    return Input(TEXT, label, measure=measure, optional=True, longest=60, name=what.name)
 
 
 def choice(
-    what: str,
-    label: str,
-    *options: tuple[str, str],
-    measure: str = "",
-    when: Mapping[str, tuple[str, ...]] | None = None,
+    what: Field, label: str, *options: tuple[str, str], measure: str = "", when: When | None = None
 ) -> Input[Any]:
     """One of a few words, the first unless another is chosen; a first one that is blank may stay
     so.
@@ -171,12 +204,12 @@ def choice(
         measure=measure,
         options=tuple(Option(value, words) for value, words in options),
         when=when or {},
-        name=what,
+        name=what.name,
     )
 
 
 def number(
-    what: str,
+    what: Field,
     of: Quantity,
     label: str,
     allowed: tuple[str, str],
@@ -184,39 +217,60 @@ def number(
     known: str = MEASURED,
     measure: str = "",
     strict: bool = False,
-    when: Mapping[str, tuple[str, ...]] | None = None,
+    when: When | None = None,
     default: str = "",
 ) -> tuple[Input[Any], Input[Any]]:
     """A number that may be left blank, unless it has a default; and beside it how it is known."""
-    return (
-        Input(
-            of,
-            label,
-            default=default,
-            allowed=allowed,
-            units=units,
-            optional=not default,
-            measure=measure,
-            strict=strict,
-            when=when or {},
-            name=what,
-        ),
-        Input(
-            CHOICE,
-            f"{label}: how you know it",
-            default=known,
-            options=KNOWN,
-            beside=what,
-            when=when or {},
-            name=f"{what}{KNOWN_END}",
-        ),
+    value: Input[Any] = Input(
+        of,
+        label,
+        default=default,
+        allowed=allowed,
+        units=units,
+        optional=not default,
+        measure=measure,
+        strict=strict,
+        when=when or {},
+        name=what.name,
+    )
+    return value, Input(
+        CHOICE,
+        f"{label}: how you know it",
+        default=known,
+        options=KNOWN,
+        beside=value,
+        when=when or {},
+        name=f"{what.name}{KNOWN_END}",
+    )
+
+
+def as_asked(
+    what: Field, like: Input[Any], label: str = "", known: str = MEASURED, measure: str = ""
+) -> tuple[Input[Any], Input[Any]]:
+    """A number that a card asks too, within the same bounds."""
+    return number(
+        what,
+        like.quantity,
+        label or like.label,
+        like.range,
+        like.units,
+        known=known,
+        measure=measure,
+        strict=like.strict,
     )
 
 
 def rows(
-    what: str, label: str, one: str, *fields: Input[Any], most: int, measure: str = ""
+    what: Listed, label: str, one: str, *fields: Input[Any], most: int, measure: str = ""
 ) -> Rows[Any]:
     """A list that may be empty."""
     return Rows(
-        row_of(fields), label, one, default=(), least=0, most=most, measure=measure, name=what
+        row_of(fields),
+        label,
+        one,
+        default=(),
+        least=0,
+        most=most,
+        measure=measure,
+        name=list_of(what),
     )

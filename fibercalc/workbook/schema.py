@@ -50,25 +50,6 @@ def file_schema(address: str = "") -> dict[str, Any]:
 
 
 def _record(kind: Kind) -> dict[str, Any]:
-    values: dict[str, Any] = {}
-    patterns: dict[str, Any] = {}
-    counts: dict[str, Any] = {}
-    for item in kind.fields:
-        if isinstance(item, Rows):
-            counts[item.name] = {
-                "type": "integer",
-                "minimum": 1,
-                "maximum": item.most,
-                "description": item.label,
-            }
-            patterns |= {
-                f"^{item.name}\\.[1-9][0-9]*\\.{each.name}$": _value(
-                    each, f"{item.name}.{each.name}" in kind.refers
-                )
-                for each in item.fields
-            }
-        else:
-            values[item.name] = _value(item, item.name in kind.refers)
     parts = {
         "id": {"type": "string", "pattern": f"^{ID.pattern}$"},
         "kind": {"const": kind.id},
@@ -85,19 +66,8 @@ def _record(kind: Kind) -> dict[str, Any]:
             "description": "The revisions before, newest first",
         },
         "changed": {"type": "string", "pattern": f"^{MOMENT.pattern}$"},
-        "values": {
-            "type": "object",
-            "required": [kind.title],
-            "properties": values,
-            "patternProperties": patterns,
-            "additionalProperties": False,
-        },
-        "rows": {
-            "type": "object",
-            "properties": counts,
-            "additionalProperties": False,
-            "description": "How many rows each list has",
-        },
+        "values": _values(kind),
+        "rows": _counts(kind),
     }
     return {
         "type": "object",
@@ -106,6 +76,46 @@ def _record(kind: Kind) -> dict[str, Any]:
         "required": list(parts),
         "properties": parts,
         "additionalProperties": False,
+    }
+
+
+def _values(kind: Kind) -> dict[str, Any]:
+    values: dict[str, Any] = {}
+    patterns: dict[str, Any] = {}
+    for item in kind.fields:
+        if isinstance(item, Rows):
+            patterns |= {
+                f"^{item.name}\\.[1-9][0-9]*\\.{each.name}$": _value(
+                    each, f"{item.name}.{each.name}" in kind.refers
+                )
+                for each in item.fields
+            }
+        else:
+            values[item.name] = _value(item, item.name in kind.refers)
+    return {
+        "type": "object",
+        "required": [kind.title],
+        "properties": values,
+        "patternProperties": patterns,
+        "additionalProperties": False,
+    }
+
+
+def _counts(kind: Kind) -> dict[str, Any]:
+    return {
+        "type": "object",
+        "properties": {
+            item.name: {
+                "type": "integer",
+                "minimum": 1,
+                "maximum": item.most,
+                "description": item.label,
+            }
+            for item in kind.fields
+            if isinstance(item, Rows)
+        },
+        "additionalProperties": False,
+        "description": "How many rows each list has",
     }
 
 

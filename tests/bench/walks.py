@@ -54,9 +54,9 @@ def _states(card: Card):
             yield f"{item.most} rows of {item.name}", _full(item), {item.name: item.most}
         elif item.kind == CHOICE:
             asked = {
-                other: values[0]
+                other.name: values[0]
                 for other, values in item.when.items()
-                if card.item(other).default not in values
+                if other.default not in values
             }
             yield from (
                 (f"{item.name} {option.value}", asked | {item.name: option.value}, {})

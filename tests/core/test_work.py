@@ -109,10 +109,11 @@ def test_a_decision_stays_while_roughness_is_carried():
         case.pieces = int(a // 33)
         return {"margin": a - case.pieces * 33}
 
+    margin = Result(LENGTH, "m", name="margin")
     results = (
         Result(COUNT, "p", fixed=True, name="pieces"),
-        Result(LENGTH, "m", name="margin"),
-        Result(PERCENT, "s", chance=Chance("margin", below=0.0), name="short"),
+        margin,
+        Result(PERCENT, "s", chance=Chance(margin, below=0.0), name="short"),
     )
     outcome = work_card(card(answer, (length("a", rough="10 m"),), results), {}).outcome
     assert outcome.low("pieces") == outcome.high("pieces") == 3
@@ -122,11 +123,8 @@ def test_a_decision_stays_while_roughness_is_carried():
 
 
 def test_the_narrower_of_two_ways_is_the_answer():
-    results = (
-        Result(LENGTH, "b", best_of=("x", "y"), name="best"),
-        Result(LENGTH, "x", name="x"),
-        Result(LENGTH, "y", name="y"),
-    )
+    ways = Result(LENGTH, "x", name="x"), Result(LENGTH, "y", name="y")
+    results = (Result(LENGTH, "b", best_of=ways, name="best"), *ways)
     inputs = (length("a", rough="5 m"), length("b", default="101 m", rough="2 m"))
     outcome = work_card(card(lambda case, a, b: {"x": a, "y": b}, inputs, results), {}).outcome
     assert outcome.best("best") == "y" and outcome.value("best") == 101

@@ -18,6 +18,7 @@ from fibercalc.knit.loop import (
     yarn_on_area_from_stitch,
 )
 from fibercalc.knit.needs import KNITTER_ERROR
+from fibercalc.knit.projects.measure import Made
 from fibercalc.knit.projects.sweater import SIZES
 
 CARD = find_card("yarn-needed")
@@ -122,7 +123,7 @@ def test_every_measure_of_every_project_counts():
     for item in CARD.inputs:
         if getattr(item, "instrument", "") != "tape":
             continue
-        make = item.when["make"][0]
+        make = item.when[Made.make][0]
         base = {"make": make, "size_by": "own"} | (
             {"size_by": "own"} if make in ("sweater", "hat") else {}
         )

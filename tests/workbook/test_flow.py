@@ -1,19 +1,22 @@
 """What a card asks of a record, and what it keeps as one, is there, of the same quantity, and comes through whole."""
 
 import json
+from dataclasses import replace
 
 import pytest
 
-from fibercalc.core.card import CHOICE, TEXT, Rows
+from fibercalc.core.card import CHOICE, TEXT, Case, Constant, Input, Option, Save, case_of
 from fibercalc.core.onward import known_as
-from fibercalc.core.part import name_of
 from fibercalc.core.reading import read_inputs
 from fibercalc.core.registry import find_card
 from fibercalc.core.settings import Settings
+from fibercalc.core.units import MASS
 from fibercalc.core.work import work_card, work_given
+from fibercalc.held import RECORD
 from fibercalc.workbook.base_link import LINK
 from fibercalc.workbook.demo import demo_text
 from fibercalc.workbook.exchange import read_file
+from fibercalc.workbook.fits import check
 from fibercalc.workbook.flow import KEPT, offers, places, saved
 from fibercalc.workbook.kinds import KINDS
 from fibercalc.workbook.records import Unusable, checked
@@ -22,85 +25,55 @@ from tests.cards import CARDS, card_id
 from .making import record
 
 POINT = Settings()
-DERIVED = "derived"
 DEMO = read_file(demo_text())[0]
 every_card = pytest.mark.parametrize("card", [*CARDS, LINK], ids=card_id)
 
 
-def matches(one, other) -> bool:
-    """Whether a value of one can be a value of the other: the same quantity, or words."""
-    words = (TEXT, CHOICE)
-    if one is DERIVED:  # a text, that the card's own field reads (the own workbook tries each)
-        return True
-    return one is other or (one in words and other in words)
-
-
-def asked_of(kind, field: str):
-    """What a kind can say under a name: a field, what is derived from several, or a field of a record that it names ("product>price")."""
-    field, _, further = field.partition(">")
-    if further:
-        return asked_of(KINDS[kind.refers[field]], further.split(".")[-1])
-    return DERIVED if field in kind.derived else kind.names[field].of
-
-
 @every_card
-def test_every_record_that_a_card_asks_for_is_there_and_of_the_same_quantity(card):
-    for item in card.inputs:
-        if not item.record:
-            assert not isinstance(item, Rows) or not any(each.record for each in item.fields), (
-                f"{item.name}: its fields name a list, and it does not"
-            )
-            continue
-        kind, _, field = item.record.partition(".")
-        kind = KINDS[kind]
-        if isinstance(item, Rows):
-            start = f"{field}." if field else ""
-            if field:
-                assert isinstance(kind.names[field], Rows), item.record
-            known = [
-                each
-                for each in item.fields
-                if each.record or f"{start}{each.name}" in kind.names or each.name in kind.derived
-            ]
-            assert known
-            for each in known:
-                wanted = each.record or each.name
-                own = wanted if wanted in kind.derived else f"{start}{wanted}"
-                assert matches(asked_of(kind, own), each.of), f"{item.record}: {each.name}"
-        else:
-            held = asked_of(kind, field)
-            assert matches(held, item.of), item.record
-            if held == CHOICE and item.of == CHOICE:
-                common = {option.value for option in kind.names[field].options} & {
-                    option.value for option in item.options
-                }
-                assert common, f"{item.record}: no word in common"
+def test_what_a_card_asks_and_keeps_is_there_and_measures_the_same(card):
+    check(card)
 
 
-@every_card
-def test_every_record_that_a_card_keeps_is_there_and_of_the_same_quantity(card):
-    for save in card.saves:
-        names, items = KINDS[save.kind].names, {item.name: item for item in card.inputs}
-        for field, referred in save.fields.items():
-            held, source = names[field], name_of(referred)
-            if source.startswith("'"):
-                assert source.strip("'") in [option.value for option in held.options]
-            elif isinstance(held, Rows):
-                assert isinstance(items[source], Rows)
-                theirs = {each.record or each.name: each for each in items[source].fields}
-                common = [each for each in held.fields if each.name in theirs]
-                assert common and all(matches(each.of, theirs[each.name].of) for each in common), (
-                    f"{save.kind}.{field} from {source}"
-                )
-            else:
-                of = (
-                    card.result_by_name[source].of
-                    if source in card.result_by_name
-                    else items[source].of
-                )
-                assert matches(of, held.of), f"{save.kind}.{field} from {source}"
-        for name, values in save.when.items():
-            assert {option.value for option in items[name].options} >= set(values)
+class Broken(Case):
+    """Parts that a reference can be wrong about."""
+
+    mass = Input(MASS, "m", default="1 g", allowed=("0 g", "9 g"))
+    word = Input(CHOICE, "w", default="a", options=(Option("a", "A"),))
+
+
+@pytest.mark.parametrize(
+    "item, why",
+    [
+        (Input(MASS, "x", allowed=("0 g", "9 g"), record=RECORD.base.length), "the same"),
+        (Input(MASS, "x", allowed=("0 g", "9 g"), record=RECORD.base.fibers), "of each row|a list"),
+        (Input(MASS, "x", allowed=("0 g", "9 g"), record=RECORD.bench.tap), "no record"),
+        (Input(MASS, "x", allowed=("0 g", "9 g"), bench=RECORD.bench.tap), "the same"),
+        (Input(MASS, "x", allowed=("0 g", "9 g"), bench=RECORD.base.mass), "not on My bench"),
+        (Input(TEXT, "x", bench=RECORD.base.name), "not on My bench"),
+        (
+            Input(CHOICE, "x", options=(Option("q", "Q"),), record=RECORD.measurement.state),
+            "no word in common",
+        ),
+    ],
+)
+def test_a_place_that_does_not_fit_is_named_with_its_card(item, why):
+    with pytest.raises(ValueError, match=rf"(broken|Broken|Form)\b.*\bx\b.*({why})"):
+        check(replace(LINK, id="broken", case=case_of((replace(item, name="x"),))))
+
+
+@pytest.mark.parametrize(
+    "fields, why",
+    [
+        ({RECORD.base.length: Broken.mass}, "the same"),
+        ({RECORD.base.fibers: Broken.mass}, "no list"),
+        ({RECORD.base.weight_class: Constant("9")}, "cannot be 9"),
+        ({RECORD.jar.left: Broken.mass}, "another record"),
+        ({RECORD.base.mass: LINK.case.inputs[1]}, "not of its case"),
+    ],
+)
+def test_what_cannot_be_kept_so_is_named_with_its_card(fields, why):
+    with pytest.raises(ValueError, match=f"card broken.*“words”.*{why}"):
+        check(replace(LINK, id="broken", case=Broken, saves=(Save(RECORD.base, "words", fields),)))
 
 
 @every_card

@@ -7,7 +7,11 @@ import pytest
 from hypothesis import given
 
 from fibercalc.core.card import Input, Rows
-from fibercalc.workbook.kind import KNOWN_END
+from fibercalc.core.ref import Field, Held, fields_of
+from fibercalc.held import RECORD
+from fibercalc.workbook.bench import BENCH
+from fibercalc.workbook.kind import KNOWN_END, Kind, note
+from fibercalc.workbook.kind import name as title
 from fibercalc.workbook.kinds import KINDS
 from fibercalc.workbook.records import (
     LONGEST_TEXT,
@@ -37,7 +41,7 @@ def test_every_number_says_how_it_is_known(kind):
         names = {each.name: each for each in fields if isinstance(each, Input)}
         for name, each in names.items():
             if each.measured:
-                assert names[f"{name}{KNOWN_END}"].beside == name
+                assert names[f"{name}{KNOWN_END}"].beside is each
                 assert [option.value for option in names[f"{name}{KNOWN_END}"].options] == [
                     "measured",
                     "label",
@@ -45,7 +49,7 @@ def test_every_number_says_how_it_is_known(kind):
                     "decided",
                 ]
             if each.beside:
-                assert names[each.beside].measured and each.when == names[each.beside].when
+                assert names[each.beside.name].measured and each.when == each.beside.when
 
     held(kind.fields)
     for item in kind.fields:
@@ -174,3 +178,27 @@ def test_a_long_text_costs_no_square_of_its_length():
     for _ in range(1000):
         looks_like_a_customer("x" * LONGEST_TEXT)
     assert time.process_time() - began < 5
+
+
+def test_a_name_without_its_declaration_is_refused_and_the_other_way_around():
+    class Shelf(Held):
+        name = Field()
+        place = Field()
+
+    class Names:
+        shelf = Shelf()
+
+    with pytest.raises(ValueError, match="kind shelf: place is named or declared alone"):
+        Kind(Names().shelf, "shelf", "Shelves", "A shelf.", (title(),))
+    with pytest.raises(ValueError, match="kind shelf: note, place is named or declared alone"):
+        Kind(Names().shelf, "shelf", "Shelves", "A shelf.", (title(), note()))
+
+
+def test_my_bench_declares_every_name_that_cards_may_refer_to():
+    declared = {item.name for item in BENCH.inputs} | {
+        f"{item.name}.{each.name}"
+        for item in BENCH.inputs
+        if isinstance(item, Rows)
+        for each in item.fields
+    }
+    assert declared == set(fields_of(RECORD.bench))

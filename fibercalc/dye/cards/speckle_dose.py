@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ...core.answer import Picture
 from ...core.arithmetic import sqrt
-from ...core.card import MODEL, Basis, Between, Card, Carry, Case, Caution, Input, Result
+from ...core.card import MODEL, Basis, Between, Card, Carry, Case, Caution, Constant, Input, Result
 from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, LINE, SOFT, Drawing, Scale
 from ...core.traced import named
 from ...core.units import COUNT, MASS, NUMBER, PERCENT
 from ...sources import ARITHMETIC, COMMON_PRACTICE
+from ..inputs import DYED_SKEIN, SCALE_ERROR
 from ..measuring import error_share
 from ..pictures.speckle import speckle_picture
 from ..recipe import dye_mass
@@ -32,18 +35,7 @@ UNLIKE = named("share of pairs so unlike", chance_busier)
 class SpeckleDose(Case):
     """Speckles weighed as a mix with their carrier, and how alike chance leaves the skeins."""
 
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        default="100 g",
-        allowed=("5 g", "2 kg"),
-        usual=("20 g", "250 g"),
-        rough="1 g",
-        units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
-        strict=True,
-    )
+    skein_mass = replace(DYED_SKEIN, allowed=("5 g", "2 kg"))
     depth = Input[float](
         PERCENT,
         "Each color, percent of the skein",
@@ -81,15 +73,7 @@ class SpeckleDose(Case):
         usual=("5 %", "30 %"),
         measure="What stays in the shaker and beside the yarn.",
     )
-    scale_error = Input[float](
-        MASS,
-        "The scale is good to",
-        default="0.02 g",
-        allowed=("0.0005 g", "2 g"),
-        usual=("0.005 g", "0.1 g"),
-        units=("g",),
-        strict=True,
-    )
+    scale_error = replace(SCALE_ERROR)
     spots = Input[float](
         NUMBER,
         "Spots to be seen on a skein",
@@ -216,7 +200,7 @@ CARD = Card(
         ),
     ),
     carry=(
-        Carry("room-air", "What about the dust in this room?", {"what": lambda out: "powder"}),
+        Carry("room-air", "What about the dust in this room?", {"what": Constant("powder")}),
         Carry(
             "dye-recipe",
             "The ground under it",

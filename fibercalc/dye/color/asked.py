@@ -12,8 +12,8 @@ from ...core.units import PERCENT
 from .kubelka_munk import Palette, palette
 from .seeing import corrected_by_card
 
+IN_A_PHOTO = ("together", "photo")  # the ways of seeing in which a gray card can be there
 WAYS_OF_SEEING = {row["how"]: row for row in read_table("dye", "color-seeing").rows}
-IN_A_PHOTO: dict[str, tuple[str, ...]] = {"seen": ("together", "photo")}
 
 NAME: Input[str] = Input(TEXT, "Name", default="brown", longest=14)
 SAMPLE: Input[Color] = Input(COLOR, "Color of its sample")
@@ -34,9 +34,7 @@ SEEN: Input[str] = Input(
         for how, row in WAYS_OF_SEEING.items()
     ),
 )
-GRAY: Input[Color | None] = Input(
-    COLOR, "The gray card in that photo", optional=True, when=IN_A_PHOTO
-)
+GRAY: Input[Color | None] = Input(COLOR, "The gray card in that photo", optional=True)
 
 
 def corrected(colors: Sequence[Color], gray: Color | None) -> list[Color]:

@@ -20,7 +20,6 @@ CHANGES = {
     "together": ("knit 2 together", 2, -1),
     "double": ("decrease 2 over 3", 3, -2),
 }
-ACROSS, DOWN = {"over": (ROUND, FLAT)}, {"over": (ROWS,)}
 
 
 class EvenShaping(Case):
@@ -32,6 +31,7 @@ class EvenShaping(Case):
         default=ROUND,
         options=(Option(ROUND, "A round"), Option(FLAT, "A flat row"), Option(ROWS, "Rows")),
     )
+    ACROSS, DOWN = {over: (ROUND, FLAT)}, {over: (ROWS,)}
     stitches = Input[int](
         COUNT, "Stitches now", default="64", allowed=("2", "5000"), usual=("8", "400"), when=ACROSS
     )
@@ -61,7 +61,7 @@ class EvenShaping(Case):
         default="0",
         allowed=("0", "20"),
         usual=("0", "4"),
-        when={"over": (FLAT,)},
+        when={over: (FLAT,)},
     )
     rows = Input[int](
         COUNT,
@@ -124,7 +124,7 @@ def _over_rows(case: EvenShaping) -> None:
             f"Shaping rows: {wanted} do not fit in {rows}"
             f" rows{' on right-side rows only' if every == 2 else ''}; give"
             f" {rows // every} or fewer.",
-            "shaping_rows_wanted",
+            EvenShaping.shaping_rows_wanted,
         )
     case.takes = even_rows(rows, wanted, every)
     case.mean_rows = case.rows / case.shaping_rows_wanted

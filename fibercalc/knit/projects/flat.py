@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..shapes import rectangle
 from .measure import Made, measure, piece
 
-TUBE, FLAT = {"make": ("cowl",)}, {"make": ("scarf", "blanket")}
+TUBE, FLAT = {Made.make: ("cowl",)}, {Made.make: ("scarf", "blanket")}
 
 
 class FlatMeasures(Made):

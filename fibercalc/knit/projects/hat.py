@@ -12,7 +12,7 @@ from ...core.units import PERCENT
 from ..shapes import rectangle, tapered
 from .measure import OWN, TABLE, Made, found, measure, piece
 
-MAKES = {"make": ("hat",)}
+MAKES = {Made.make: ("hat",)}
 
 
 class HatMeasures(Made):
@@ -22,7 +22,7 @@ class HatMeasures(Made):
         CHOICE,
         "Head",
         default="woman",
-        when=MAKES | {"size_by": (TABLE,)},
+        when=MAKES | {Made.size_by: (TABLE,)},
         options=tuple(
             Option(row["key"], row["label"]) for row in read_table("knit", "head-girths").rows
         ),
@@ -32,7 +32,7 @@ class HatMeasures(Made):
         "56 cm",
         "90 cm",
         ("30 cm", "62 cm"),
-        MAKES | {"size_by": (OWN,)},
+        MAKES | {Made.size_by: (OWN,)},
         "Above the ears.",
         least="15 cm",
         rough="0.5 cm",
@@ -84,7 +84,7 @@ def cloth(case: HatMeasures) -> tuple[float, ...]:
     if case.hat_height < case.crown:
         raise Refused(
             f"Height, edge to top: the crown alone reaches {case.crown:.3g} cm; give a taller hat.",
-            "hat_height",
+            HatMeasures.hat_height,
         )
     case.side_area = rectangle(case.hat_around, case.hat_height - case.crown)
     case.crown_area = tapered(case.hat_around, 0.0, case.crown)

@@ -4,14 +4,12 @@ what a piece of it is.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
+from ...core.asked import When
 from ...core.card import CHOICE, Between, Case, Input, Option
 from ...core.units import AREA, LENGTH
 
 YARN, GAUGE, SWATCH, PATTERN = "yarn", "gauge", "swatch", "pattern"
 TABLE, OWN = "table", "own"
-MADE = {"known": (YARN, GAUGE, SWATCH)}
 
 
 class Made(Case):
@@ -32,7 +30,7 @@ class Made(Case):
         CHOICE,
         "What it will be",
         default="sweater",
-        when=MADE,
+        when={known: (YARN, GAUGE, SWATCH)},
         options=(
             Option("sweater", "A sweater"),
             Option("hat", "A hat"),
@@ -48,7 +46,7 @@ class Made(Case):
         CHOICE,
         "Which size",
         default=OWN,
-        when={"make": ("sweater", "hat")},
+        when={make: ("sweater", "hat")},
         options=(Option(OWN, "My own measures"), Option(TABLE, "A size of the table")),
     )
 
@@ -58,7 +56,7 @@ def measure(
     default: str,
     most: str,
     usual: tuple[str, str],
-    when: Mapping[str, tuple[str, ...]],
+    when: When,
     said: str = "",
     least: str = "1 cm",
     rough: str = "1 cm",
@@ -73,7 +71,7 @@ def measure(
         rough=rough,
         units=("cm", "in"),
         unit="cm",
-        when=dict(when),
+        when=when,
         instrument="tape",
         measure=said,
     )

@@ -6,7 +6,7 @@ from ...core.problem import Refused
 from ..shapes import rectangle, tapered
 from .measure import Made, found, measure, piece
 
-MAKES = {"make": ("mittens",)}
+MAKES = {Made.make: ("mittens",)}
 
 
 class MittensMeasures(Made):
@@ -49,7 +49,7 @@ def cloth(case: MittensMeasures) -> tuple[float, ...]:
         raise Refused(
             f"Hand, wrist to fingertips: the narrowing tip alone takes {case.tip:.3g} cm; give a"
             " longer hand.",
-            "hand_length",
+            MittensMeasures.hand_length,
         )
     case.cuffs_area = 2 * rectangle(hand, case.cuff)
     case.hands_area = 2 * (rectangle(hand, length - case.tip) + tapered(hand, 0.0, case.tip))

@@ -26,7 +26,7 @@ LABELS = {
 }
 ROUND = (HALF_CIRCLE, CIRCLE)
 
-MAKES = {"make": ("shawl",)}
+MAKES = {Made.make: ("shawl",)}
 
 
 class ShawlMeasures(Made):
@@ -52,7 +52,7 @@ class ShawlMeasures(Made):
         "70 cm",
         "300 cm",
         ("20 cm", "130 cm"),
-        MAKES | {"shape": (TOP, CORNER, WING, CRESCENT)},
+        MAKES | {shape: (TOP, CORNER, WING, CRESCENT)},
         "At its deepest, straight from the longest edge.",
     )
 

@@ -8,7 +8,7 @@ from ...core.units import PERCENT
 from ..shapes import rectangle, short_row_pocket
 from .measure import Made, found, measure, piece
 
-MAKES = {"make": ("socks",)}
+MAKES = {Made.make: ("socks",)}
 
 
 class SocksMeasures(Made):
@@ -71,7 +71,7 @@ def cloth(case: SocksMeasures) -> tuple[float, ...]:
     if case.foot < 0:
         raise Refused(
             "Foot, heel to toe: heel and toe alone are longer; give a longer or a slimmer foot.",
-            "foot_length",
+            SocksMeasures.foot_length,
         )
     case.legs_area = 2 * rectangle(case.sock_around, case.leg)
     case.pockets_area = 4 * short_row_pocket(case.sock_around, case.pocket)

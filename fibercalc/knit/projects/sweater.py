@@ -44,9 +44,9 @@ SIZE_OPTIONS = tuple(
     for key, table in SIZES.items()
 )
 
-MAKES = {"make": ("sweater",)}
-OWN_SIZE = MAKES | {"size_by": (OWN,)}
-BY_TABLE = MAKES | {"size_by": (TABLE,)}
+MAKES = {Made.make: ("sweater",)}
+OWN_SIZE = MAKES | {Made.size_by: (OWN,)}
+BY_TABLE = MAKES | {Made.size_by: (TABLE,)}
 
 
 @dataclass(frozen=True)
@@ -172,7 +172,7 @@ def cloth(case: SweaterMeasures) -> tuple[float, ...]:
         raise Refused(
             "Around the neck opening: it is wider than the yoke that leads to it"
             f" ({case.yoke_around:.4g} cm); give a smaller neck or a wider chest.",
-            "neck",
+            SweaterMeasures.neck,
         )
     case.body_area = rectangle(made.chest, made.body)
     case.sleeves_area = 2 * tapered(made.upper_arm, made.wrist, made.sleeve)
@@ -192,7 +192,7 @@ def _dropped(case: SweaterMeasures, made: Garment) -> tuple[float, ...]:
         raise Refused(
             "Around the neck opening: it is larger than front and back together; give a smaller"
             " neck.",
-            "neck",
+            SweaterMeasures.neck,
         )
     case.front_and_back_area = area
     case.sleeves_area = 2 * tapered(2 * made.yoke, made.wrist, made.sleeve)
@@ -226,7 +226,9 @@ def _by_size(case: SweaterMeasures) -> Garment:
     case.table_sleeve = sized(case.body_arm)
     case.table_upper_arm = sized(case.body_upper_arm) + case.ease / 2
     if case.table_upper_arm <= 0 or case.table_chest <= 0:
-        raise Refused("Ease: it leaves nothing to wear at that size; give a larger one.", "ease")
+        raise Refused(
+            "Ease: it leaves nothing to wear at that size; give a larger one.", SweaterMeasures.ease
+        )
     case.table_wrist = 0.6 * case.table_upper_arm
     case.table_neck = 30 + 0.13 * case.table_chest
     case.table_band = 2.5

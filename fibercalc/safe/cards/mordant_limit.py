@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from ...core.answer import Picture
 from ...core.card import (
     CHOICE,
     STANDARD,
-    TEXT,
     Basis,
     Between,
     Card,
@@ -32,6 +32,7 @@ from ...sources import (
     TRADE_PAGES_IRON,
     WEB_GUIDE_MORDANTS,
 )
+from ..inputs import LIMIT
 from ..limits import published
 from ..mordant import metal_in, metal_left, metal_on
 from ..pictures.bars import shares_of_limit
@@ -114,7 +115,7 @@ class MordantLimit(Case):
     times_mark = Result[float](
         NUMBER, "Times the upper mark", finest=(0.01,), rounding="up", floor=0.0
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)
 
 
 def answer(case: MordantLimit) -> None:

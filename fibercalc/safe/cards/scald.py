@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from ...core.answer import Picture
 from ...core.card import (
     CHOICE,
     MODEL,
-    TEXT,
     Basis,
     Between,
     Card,
@@ -32,6 +32,7 @@ from ...sources import (
     SCALD_CHILDREN,
 )
 from ..burn_time import CHILD, HANDS, at_most, coolest, hottest, neighbors, time_between
+from ..inputs import LIMIT
 from ..limits import published
 from ..pictures.burns import burn_curve
 
@@ -79,7 +80,7 @@ class Scald(Case):
     times_over = Result[float](
         NUMBER, "Contact, times that", finest=(0.01,), rounding="up", floor=0.0
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)
 
 
 def answer(case: Scald) -> None:

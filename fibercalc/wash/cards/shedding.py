@@ -44,7 +44,6 @@ STEPS = (  # what to do, and what it means when it is seen
     ),
 )
 SEEN = (Option("yes", "Yes"), Option("no", "No"), Option(UNKNOWN, "Not known yet"))
-WEIGHED: dict[str, tuple[str, ...]] = {"weighed": ("yes",)}
 
 
 class Shedding(Case):
@@ -65,6 +64,7 @@ class Shedding(Case):
         default="yes",
         options=(Option("yes", "Yes"), Option("no", "No")),
     )
+    WEIGHED = {weighed: ("yes",)}
     before = Input[float](
         MASS,
         "Weight before",

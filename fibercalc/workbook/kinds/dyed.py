@@ -3,22 +3,15 @@ them.
 """
 
 from ...core.card import COLOR, DATE, Input
-from ...core.units import (
-    CONCENTRATION,
-    COUNT,
-    LENGTH,
-    MASS,
-    NUMBER,
-    PERCENT,
-    TEMPERATURE,
-    TIME,
-    VOLUME,
-)
+from ...core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT, TEMPERATURE, TIME, VOLUME
+from ...dye.inputs import ACID_SHARE, LIQUOR_RATIO, STRENGTH
+from ...held import RECORD
 from ..kind import (
     DECIDED,
     GUESSED,
     LONGEST_NOTE,
     Kind,
+    as_asked,
     choice,
     name,
     names,
@@ -37,40 +30,32 @@ ACIDS = (
 )
 
 COLORWAY = Kind(
-    "colorway",
+    RECORD.colorway,
     "colorway",
     "Colorways",
     "A color you can dye again: each dye with its depth, the acid, the hold.",
     (
         name(),
-        names("base", "Base it was worked out on"),
+        names(RECORD.colorway.base, "Base it was worked out on"),
         rows(
-            "dyes",
+            RECORD.colorway.dyes,
             "Recipe",
             "dye",
-            words("name", "Dye"),
+            words(RECORD.colorway.dyes.name, "Dye"),
             *number(
-                "depth",
+                RECORD.colorway.dyes.depth,
                 PERCENT,
                 "Depth, percent of dry fiber",
                 ("0 %", "12 %"),
                 known=DECIDED,
                 strict=True,
             ),
-            *number(
-                "strength",
-                CONCENTRATION,
-                "Stock strength",
-                ("0.005 g/100 mL", "20 g/100 mL"),
-                ("g/100 mL", "g/L"),
-                known=DECIDED,
-                strict=True,
-            ),
+            *as_asked(RECORD.colorway.dyes.strength, STRENGTH, "Stock strength", known=DECIDED),
             most=8,
         ),
-        *number("skeins", COUNT, "Skeins in a lot", ("1", "1000"), known=DECIDED),
+        *number(RECORD.colorway.skeins, COUNT, "Skeins in a lot", ("1", "1000"), known=DECIDED),
         *number(
-            "shades",
+            RECORD.colorway.shades,
             COUNT,
             "Shades, for a numbered set",
             ("1", "60"),
@@ -78,20 +63,11 @@ COLORWAY = Kind(
             default="1",
             measure="Then the recipe is their mean depth.",
         ),
+        *as_asked(RECORD.colorway.liquor_ratio, LIQUOR_RATIO, known=DECIDED),
+        choice(RECORD.colorway.acid, "Acid", *ACIDS),
+        *as_asked(RECORD.colorway.acid_share, ACID_SHARE, known=DECIDED),
         *number(
-            "liquor_ratio", NUMBER, "Bath for each gram of yarn, mL", ("2", "120"), known=DECIDED
-        ),
-        choice("acid", "Acid", *ACIDS),
-        *number(
-            "acid_share",
-            PERCENT,
-            "Acid, percent of the yarn",
-            ("0 %", "20 %"),
-            known=DECIDED,
-            strict=True,
-        ),
-        *number(
-            "salt_share",
+            RECORD.colorway.salt_share,
             PERCENT,
             "Glauber’s salt, percent of the yarn",
             ("0 %", "50 %"),
@@ -99,7 +75,7 @@ COLORWAY = Kind(
             strict=True,
         ),
         *number(
-            "top",
+            RECORD.colorway.top,
             TEMPERATURE,
             "Heat to",
             ("0 °C", "105 °C"),
@@ -107,80 +83,81 @@ COLORWAY = Kind(
             known=DECIDED,
             strict=True,
         ),
-        *number("hold", TIME, "Hold", ("0 min", "24 h"), ("min", "h"), known=DECIDED),
-        Input(COLOR, "Color, dry in daylight", optional=True, name="color"),
+        *number(RECORD.colorway.hold, TIME, "Hold", ("0 min", "24 h"), ("min", "h"), known=DECIDED),
+        Input(COLOR, "Color, dry in daylight", optional=True, name=RECORD.colorway.color.name),
         note(),
     ),
-    shown=("base", "dyes"),
-    refers={"base": "base"},
-    derived={"recipe": recipe_line, "set_shades": shades_line},
+    shows=(RECORD.colorway.base, RECORD.colorway.dyes),
+    derived={RECORD.colorway.recipe: recipe_line, RECORD.colorway.set_shades: shades_line},
 )
 
 DYE_LOT = Kind(
-    "dye-lot",
+    RECORD.dye_lot,
     "dye lot",
     "Dye lots",
     "One lot out of the kettle, as its label names it: from which mill lot, with which bottles, on"
     " which day.",
     (
-        name("Lot", "The number on its labels.", what="lot"),
-        names("colorway", "Colorway"),
-        names("base", "Base"),
-        names("mill_lot", "Mill lot of the base"),
-        Input(DATE, "Dyed on", optional=True, name="dyed"),
-        *number("skeins", COUNT, "Skeins dyed", ("1", "1000")),
-        *number("spoilt", COUNT, "Skeins spoilt", ("0", "1000")),
-        *number("good", COUNT, "Good skeins, to sell", ("0", "1000")),
-        *number("mass", MASS, "Dry weight dyed", ("1 g", "100 kg"), ("g", "oz")),
+        name("Lot", "The number on its labels.", what=RECORD.dye_lot.lot),
+        names(RECORD.dye_lot.colorway, "Colorway"),
+        names(RECORD.dye_lot.base, "Base"),
+        names(RECORD.dye_lot.mill_lot, "Mill lot of the base"),
+        Input(DATE, "Dyed on", optional=True, name=RECORD.dye_lot.dyed.name),
+        *number(RECORD.dye_lot.skeins, COUNT, "Skeins dyed", ("1", "1000")),
+        *number(RECORD.dye_lot.spoilt, COUNT, "Skeins spoilt", ("0", "1000")),
+        *number(RECORD.dye_lot.good, COUNT, "Good skeins, to sell", ("0", "1000")),
+        *number(RECORD.dye_lot.mass, MASS, "Dry weight dyed", ("1 g", "100 kg"), ("g", "oz")),
         rows(
-            "doses",
+            RECORD.dye_lot.doses,
             "What went in",
             "dose",
-            names("bottle", "Stock bottle"),
-            names("jar", "or dye jar"),
-            *number("volume", VOLUME, "Stock", ("0 mL", "20 L"), ("mL",), strict=True),
-            *number("powder", MASS, "or powder", ("0 g", "1 kg"), ("g",), strict=True),
+            names(RECORD.dye_lot.doses.bottle, "Stock bottle"),
+            names(RECORD.dye_lot.doses.jar, "or dye jar"),
+            *number(
+                RECORD.dye_lot.doses.volume, VOLUME, "Stock", ("0 mL", "20 L"), ("mL",), strict=True
+            ),
+            *number(
+                RECORD.dye_lot.doses.powder, MASS, "or powder", ("0 g", "1 kg"), ("g",), strict=True
+            ),
             most=10,
         ),
-        *number("hold", TIME, "Held", ("0 min", "24 h"), ("min", "h")),
-        *number("ph", NUMBER, "pH of the bath", ("0", "14")),
-        *number("left", PERCENT, "Dye left in the bath", ("0 %", "100 %"), known=GUESSED),
-        *number("rinses", COUNT, "Rinses", ("0", "50")),
+        *number(RECORD.dye_lot.hold, TIME, "Held", ("0 min", "24 h"), ("min", "h")),
+        *number(RECORD.dye_lot.ph, NUMBER, "pH of the bath", ("0", "14")),
         *number(
-            "rub", NUMBER, "Rub on white cloth, grade", ("1", "5"), measure="5: no stain; 1: heavy."
+            RECORD.dye_lot.left, PERCENT, "Dye left in the bath", ("0 %", "100 %"), known=GUESSED
+        ),
+        *number(RECORD.dye_lot.rinses, COUNT, "Rinses", ("0", "50")),
+        *number(
+            RECORD.dye_lot.rub,
+            NUMBER,
+            "Rub on white cloth, grade",
+            ("1", "5"),
+            measure="5: no stain; 1: heavy.",
         ),
         note(),
     ),
-    title="lot",
-    shown=("colorway", "dyed", "skeins"),
-    newest="dyed",
-    refers={
-        "colorway": "colorway",
-        "base": "base",
-        "mill_lot": "mill-lot",
-        "doses.bottle": "bottle",
-        "doses.jar": "jar",
-    },
+    titled=RECORD.dye_lot.lot,
+    shows=(RECORD.dye_lot.colorway, RECORD.dye_lot.dyed, RECORD.dye_lot.skeins),
+    newest=RECORD.dye_lot.dyed,
 )
 
 SKEIN = Kind(
-    "skein",
+    RECORD.skein,
     "skein or small skein",
     "Skeins",
     "Skeins of one kind from one dye lot, full or small: how many, what each weighs and holds,"
     " which are seconds.",
     (
         name(measure="Such as “Wet Slate, full” or “Lamp 7”."),
-        names("dye_lot", "Dye lot"),
-        choice("size", "Size", ("full", "Full skein"), ("small", "Small skein")),
-        *number("count", COUNT, "How many", ("0", "100000")),
-        *number("mass", MASS, "Each weighs", ("0.5 g", "5 kg"), ("g", "oz")),
-        *number("length", LENGTH, "Each holds", ("0.5 m", "20000 m"), ("m", "yd")),
-        *number("day", COUNT, "Day of its set", ("1", "366"), known=DECIDED),
-        *number("seconds", COUNT, "Of these, seconds", ("0", "100000")),
-        words("fault", "What is wrong with the seconds", longest=LONGEST_NOTE),
+        names(RECORD.skein.dye_lot, "Dye lot"),
+        choice(RECORD.skein.size, "Size", ("full", "Full skein"), ("small", "Small skein")),
+        *number(RECORD.skein.count, COUNT, "How many", ("0", "100000")),
+        *number(RECORD.skein.mass, MASS, "Each weighs", ("0.5 g", "5 kg"), ("g", "oz")),
+        *number(RECORD.skein.length, LENGTH, "Each holds", ("0.5 m", "20000 m"), ("m", "yd")),
+        *number(RECORD.skein.day, COUNT, "Day of its set", ("1", "366"), known=DECIDED),
+        *number(RECORD.skein.seconds, COUNT, "Of these, seconds", ("0", "100000")),
+        words(RECORD.skein.fault, "What is wrong with the seconds", longest=LONGEST_NOTE),
         note(),
     ),
-    shown=("dye_lot", "count", "mass"),
-    refers={"dye_lot": "dye-lot"},
+    shows=(RECORD.skein.dye_lot, RECORD.skein.count, RECORD.skein.mass),
 )

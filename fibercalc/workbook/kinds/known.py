@@ -3,33 +3,33 @@
 from ...core.card import DATE, Input
 from ...core.link import LONGEST
 from ...core.units import COUNT, LENGTH, NUMBER, PER_LENGTH, PERCENT, TIME
+from ...held import RECORD
 from ..kind import Kind, choice, name, names, note, number, words
 
-GAUGE, SPEED, SHRINK, BATCH = (
-    {"what": (what,)} for what in ("gauge", "speed", "shrinkage", "batch")
+WHAT = choice(
+    RECORD.measurement.what,
+    "It is a",
+    ("gauge", "Gauge"),
+    ("speed", "Knitting speed"),
+    ("shrinkage", "Shrinkage"),
+    ("batch", "Time for a batch"),
 )
+GAUGE, SPEED, SHRINK, BATCH = ({WHAT: (option.value,)} for option in WHAT.options)
 PER = ("per 10 cm", "per 4 in", "per cm", "per in")
 
 MEASUREMENT = Kind(
-    "measurement",
+    RECORD.measurement,
     "own measurement",
     "Own measurements",
     "A gauge, a speed, a shrinkage, the minutes of a batch: measured once, used by every card that"
     " asks.",
     (
         name(measure="Such as “Dunmel, 4 mm, washed”."),
-        choice(
-            "what",
-            "It is a",
-            ("gauge", "Gauge"),
-            ("speed", "Knitting speed"),
-            ("shrinkage", "Shrinkage"),
-            ("batch", "Time for a batch"),
-        ),
-        names("base", "Base"),
-        Input(DATE, "Measured on", optional=True, name="day"),
+        WHAT,
+        names(RECORD.measurement.base, "Base"),
+        Input(DATE, "Measured on", optional=True, name=RECORD.measurement.day.name),
         *number(
-            "stitches",
+            RECORD.measurement.stitches,
             PER_LENGTH,
             "Stitches or ends",
             ("0.5 per 10 cm", "300 per 10 cm"),
@@ -37,11 +37,18 @@ MEASUREMENT = Kind(
             when=GAUGE,
         ),
         *number(
-            "rows", PER_LENGTH, "Rows or picks", ("0.5 per 10 cm", "300 per 10 cm"), PER, when=GAUGE
+            RECORD.measurement.rows,
+            PER_LENGTH,
+            "Rows or picks",
+            ("0.5 per 10 cm", "300 per 10 cm"),
+            PER,
+            when=GAUGE,
         ),
-        *number("needle", LENGTH, "Needle", ("0.5 mm", "40 mm"), ("mm",), when=GAUGE),
+        *number(
+            RECORD.measurement.needle, LENGTH, "Needle", ("0.5 mm", "40 mm"), ("mm",), when=GAUGE
+        ),
         choice(
-            "state",
+            RECORD.measurement.state,
             "Counted",
             ("", "Not said"),
             ("dry", "Dry relaxed: off the needles and rested"),
@@ -49,10 +56,10 @@ MEASUREMENT = Kind(
             ("full", "Fully relaxed: washed and tumbled"),
             when=GAUGE,
         ),
-        *number("made", NUMBER, "Stitches made", ("0", "1000000"), when=SPEED),
-        *number("in_minutes", NUMBER, "in minutes", ("0", "100000"), when=SPEED),
+        *number(RECORD.measurement.made, NUMBER, "Stitches made", ("0", "1000000"), when=SPEED),
+        *number(RECORD.measurement.in_minutes, NUMBER, "in minutes", ("0", "100000"), when=SPEED),
         *number(
-            "length_change",
+            RECORD.measurement.length_change,
             PERCENT,
             "Shorter by",
             ("-100 %", "100 %"),
@@ -60,7 +67,7 @@ MEASUREMENT = Kind(
             when=SHRINK,
         ),
         *number(
-            "width_change",
+            RECORD.measurement.width_change,
             PERCENT,
             "Narrower by",
             ("-100 %", "100 %"),
@@ -68,27 +75,31 @@ MEASUREMENT = Kind(
             when=SHRINK,
         ),
         *number(
-            "minutes", TIME, "Minutes for a batch", ("0 min", "100 h"), ("min", "h"), when=BATCH
+            RECORD.measurement.minutes,
+            TIME,
+            "Minutes for a batch",
+            ("0 min", "100 h"),
+            ("min", "h"),
+            when=BATCH,
         ),
-        *number("skeins", COUNT, "Skeins in a batch", ("1", "1000"), when=BATCH),
+        *number(RECORD.measurement.skeins, COUNT, "Skeins in a batch", ("1", "1000"), when=BATCH),
         note(),
     ),
-    shown=("what", "base", "day"),
-    refers={"base": "base"},
+    shows=(RECORD.measurement.what, RECORD.measurement.base, RECORD.measurement.day),
 )
 
 KEPT = Kind(
-    "kept",
+    RECORD.kept,
     "kept answer",
     "Kept answers",
     "An answer of a card as it stood that day, with the link that opens it again.",
     (
         name("What it is for"),
-        words("card", "Card", longest=60),
-        words("query", "Its values", longest=LONGEST),
-        words("answer", "The answer", longest=1000),
-        Input(DATE, "On", optional=True, name="day"),
+        words(RECORD.kept.card, "Card", longest=60),
+        words(RECORD.kept.query, "Its values", longest=LONGEST),
+        words(RECORD.kept.answer, "The answer", longest=1000),
+        Input(DATE, "On", optional=True, name=RECORD.kept.day.name),
         note(),
     ),
-    shown=("day", "answer"),
+    shows=(RECORD.kept.day, RECORD.kept.answer),
 )

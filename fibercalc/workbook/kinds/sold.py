@@ -4,6 +4,7 @@ a lot. No customer is in any of them.
 
 from ...core.card import DATE, Input
 from ...core.units import COUNT, LENGTH, MASS, MONEY, TIME
+from ...held import RECORD
 from ..kind import (
     DECIDED,
     LABEL,
@@ -20,14 +21,14 @@ from ..kind import (
 from ..lines import holds_line, skeins_line, work_line
 
 PRODUCT = Kind(
-    "product",
+    RECORD.product,
     "product",
     "Products",
     "What stands in your shop: a skein, a kit or a set, and what goes into it.",
     (
         name(),
         choice(
-            "sort",
+            RECORD.product.sort,
             "It is a",
             ("skein", "Skein"),
             ("kit", "Kit"),
@@ -35,18 +36,23 @@ PRODUCT = Kind(
             ("set-cut", "Set, cut first"),
         ),
         rows(
-            "parts",
+            RECORD.product.parts,
             "Goes into one",
             "part",
-            words("name", "Part", "Such as “A”, “day 7”."),
-            names("base", "Base"),
-            names("colorway", "Colorway"),
+            words(RECORD.product.parts.name, "Part", "Such as “A”, “day 7”."),
+            names(RECORD.product.parts.base, "Base"),
+            names(RECORD.product.parts.colorway, "Colorway"),
             *number(
-                "needed", LENGTH, "Yarn it needs", ("0 m", "20000 m"), ("m", "yd"), known=LABEL
+                RECORD.product.parts.needed,
+                LENGTH,
+                "Yarn it needs",
+                ("0 m", "20000 m"),
+                ("m", "yd"),
+                known=LABEL,
             ),
-            *number("skeins", COUNT, "Skeins", ("0", "1000"), known=DECIDED),
+            *number(RECORD.product.parts.skeins, COUNT, "Skeins", ("0", "1000"), known=DECIDED),
             *number(
-                "mass",
+                RECORD.product.parts.mass,
                 MASS,
                 "or weight of a small skein",
                 ("0.5 g", "5 kg"),
@@ -56,86 +62,111 @@ PRODUCT = Kind(
             most=40,
         ),
         *number(
-            "price", MONEY, "Sells at", ("0", "99999"), known=DECIDED, measure="As on the ticket."
+            RECORD.product.price,
+            MONEY,
+            "Sells at",
+            ("0", "99999"),
+            known=DECIDED,
+            measure="As on the ticket.",
         ),
-        *number("net", MONEY, "Brings, without tax", ("0", "10000"), known=DECIDED),
-        *number("other", MONEY, "Label, box, pattern for one", ("0", "5000")),
-        *number("small", COUNT, "Small skeins from a full one", ("1", "200"), measure="For a set."),
-        *number("cost", MONEY, "Costs you", ("0", "99999")),
-        *number("parcel", MASS, "Packed, it weighs", ("1 g", "30 kg"), ("g", "oz")),
-        *number("work", TIME, "Your minutes for one", ("0 min", "100 h"), ("min", "h")),
+        *number(RECORD.product.net, MONEY, "Brings, without tax", ("0", "10000"), known=DECIDED),
+        *number(RECORD.product.other, MONEY, "Label, box, pattern for one", ("0", "5000")),
+        *number(
+            RECORD.product.small,
+            COUNT,
+            "Small skeins from a full one",
+            ("1", "200"),
+            measure="For a set.",
+        ),
+        *number(RECORD.product.cost, MONEY, "Costs you", ("0", "99999")),
+        *number(RECORD.product.parcel, MASS, "Packed, it weighs", ("1 g", "30 kg"), ("g", "oz")),
+        *number(
+            RECORD.product.work, TIME, "Your minutes for one", ("0 min", "100 h"), ("min", "h")
+        ),
         note(),
     ),
-    shown=("sort", "price"),
-    refers={"parts.base": "base", "parts.colorway": "colorway"},
-    derived={"holds": holds_line, "skeins_in": skeins_line, "work_each": work_line},
+    shows=(RECORD.product.sort, RECORD.product.price),
+    derived={
+        RECORD.product.holds: holds_line,
+        RECORD.product.skeins_in: skeins_line,
+        RECORD.product.work_each: work_line,
+    },
 )
 
 PLAN = Kind(
-    "plan",
+    RECORD.plan,
     "plan",
     "Plans",
     "A release to come: what, how many, by when.",
     (
         name(),
-        choice("state", "It is", ("open", "Open"), ("done", "Done"), ("dropped", "Dropped")),
+        choice(
+            RECORD.plan.state, "It is", ("open", "Open"), ("done", "Done"), ("dropped", "Dropped")
+        ),
         rows(
-            "items",
+            RECORD.plan.items,
             "To be made",
             "line",
-            names("product", "Product"),
-            *number("count", COUNT, "How many", ("0", "100000"), known=DECIDED),
-            *number("spare", COUNT, "and spares", ("0", "10000"), known=DECIDED, default="0"),
+            names(RECORD.plan.items.product, "Product"),
+            *number(RECORD.plan.items.count, COUNT, "How many", ("0", "100000"), known=DECIDED),
+            *number(
+                RECORD.plan.items.spare,
+                COUNT,
+                "and spares",
+                ("0", "10000"),
+                known=DECIDED,
+                default="0",
+            ),
             most=40,
         ),
-        Input(DATE, "Release", optional=True, name="release"),
-        Input(DATE, "In the buyer’s hand by", optional=True, name="needed"),
-        Input(DATE, "Starts on, such as part one", optional=True, name="starts"),
+        Input(DATE, "Release", optional=True, name=RECORD.plan.release.name),
+        Input(DATE, "In the buyer’s hand by", optional=True, name=RECORD.plan.needed.name),
+        Input(DATE, "Starts on, such as part one", optional=True, name=RECORD.plan.starts.name),
         rows(
-            "closed",
+            RECORD.plan.closed,
             "Closed days",
             "stretch",
-            Input(DATE, "From", optional=True, name="first"),
-            Input(DATE, "to", optional=True, name="last"),
+            Input(DATE, "From", optional=True, name=RECORD.plan.closed.first.name),
+            Input(DATE, "to", optional=True, name=RECORD.plan.closed.last.name),
             most=12,
         ),
         note(),
     ),
-    shown=("state", "release"),
-    refers={"items.product": "product"},
+    shows=(RECORD.plan.state, RECORD.plan.release),
 )
 
+SOLD_OUT = choice(RECORD.sale.sold_out, "Sold out?", ("", "Not said"), ("yes", "Yes"), ("no", "No"))
+
 SALE = Kind(
-    "sale",
+    RECORD.sale,
     "past sale",
     "Past sales",
     "What a release or a fair taught you: how many were offered, how many went, how fast.",
     (
-        name("Release or fair", what="event"),
-        names("product", "Product"),
-        Input(DATE, "On", optional=True, name="day"),
-        *number("offered", COUNT, "Offered", ("0", "100000")),
-        *number("sold", COUNT, "Sold", ("0", "100000")),
-        choice("sold_out", "Sold out?", ("", "Not said"), ("yes", "Yes"), ("no", "No")),
+        name("Release or fair", what=RECORD.sale.event),
+        names(RECORD.sale.product, "Product"),
+        Input(DATE, "On", optional=True, name=RECORD.sale.day.name),
+        *number(RECORD.sale.offered, COUNT, "Offered", ("0", "100000")),
+        *number(RECORD.sale.sold, COUNT, "Sold", ("0", "100000")),
+        SOLD_OUT,
         *number(
-            "after",
+            RECORD.sale.after,
             TIME,
             "Sold out after",
             ("0 min", "365 day"),
             ("min", "h", "day"),
-            when={"sold_out": ("yes",)},
+            when={SOLD_OUT: ("yes",)},
         ),
-        *number("price", MONEY, "At", ("0", "99999"), known=LABEL),
+        *number(RECORD.sale.price, MONEY, "At", ("0", "99999"), known=LABEL),
         note(),
     ),
-    title="event",
-    shown=("product", "day", "sold"),
-    newest="day",
-    refers={"product": "product"},
+    titled=RECORD.sale.event,
+    shows=(RECORD.sale.product, RECORD.sale.day, RECORD.sale.sold),
+    newest=RECORD.sale.day,
 )
 
 ORDER = Kind(
-    "order",
+    RECORD.order,
     "order",
     "Orders",
     "Which lots went out under which order number, so that a lot can be called back. The number"
@@ -144,22 +175,21 @@ ORDER = Kind(
         name(
             "Order number",
             "The number alone. Who it is stands in your shop’s own books.",
-            what="number",
+            what=RECORD.order.number,
             longest=LONGEST_NAME // 2,
         ),
-        Input(DATE, "Sent on", optional=True, name="sent"),
+        Input(DATE, "Sent on", optional=True, name=RECORD.order.sent.name),
         rows(
-            "lots",
+            RECORD.order.lots,
             "What went out",
             "line",
-            names("dye_lot", "Dye lot"),
-            names("product", "Product"),
-            *number("count", COUNT, "How many", ("0", "10000")),
+            names(RECORD.order.lots.dye_lot, "Dye lot"),
+            names(RECORD.order.lots.product, "Product"),
+            *number(RECORD.order.lots.count, COUNT, "How many", ("0", "10000")),
             most=40,
         ),
         note(),
     ),
-    title="number",
-    shown=("sent",),
-    refers={"lots.dye_lot": "dye-lot", "lots.product": "product"},
+    titled=RECORD.order.number,
+    shows=(RECORD.order.sent,),
 )

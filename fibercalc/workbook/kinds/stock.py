@@ -3,13 +3,29 @@ from them.
 """
 
 from ...core.card import DATE, Input
-from ...core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
+from ...core.units import CONCENTRATION, COUNT, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
+from ...held import RECORD
+from ...sell.inputs import PACK, PACK_PRICE
+from ...yarn.inputs import FULL_LENGTH, SHARE, SKEIN_MASS
 from ..base_link import WEIGHT_CLASS
-from ..kind import DECIDED, GUESSED, LABEL, Kind, choice, name, names, note, number, rows, words
+from ..kind import (
+    DECIDED,
+    GUESSED,
+    LABEL,
+    Kind,
+    as_asked,
+    choice,
+    name,
+    names,
+    note,
+    number,
+    rows,
+    words,
+)
 from ..lines import fiber_line, planned_line
 
 BASE = Kind(
-    "base",
+    RECORD.base,
     "base",
     "Bases",
     "A yarn or fiber as you buy it: what it is made of, what a skein weighs and holds, what it"
@@ -17,53 +33,48 @@ BASE = Kind(
     (
         name(measure="As you call it on your labels."),
         rows(
-            "fibers",
+            RECORD.base.fibers,
             "Made of",
             "fiber",
-            words("fiber", "Fiber", "As the mill says it; “unknown” is an answer too."),
-            *number("share", PERCENT, "Share", ("0 %", "100 %"), known=LABEL),
+            words(
+                RECORD.base.fibers.fiber,
+                "Fiber",
+                "As the mill says it; “unknown” is an answer too.",
+            ),
+            *as_asked(RECORD.base.fibers.share, SHARE, known=LABEL),
             most=8,
         ),
-        *number(
-            "mass",
-            MASS,
+        *as_asked(
+            RECORD.base.mass,
+            SKEIN_MASS,
             "Weight of a skein",
-            ("1 g", "5 kg"),
-            ("g", "oz"),
             known=LABEL,
             measure="With its spread, if you know it: 100 g ± 2.",
         ),
-        *number(
-            "length",
-            LENGTH,
+        *as_asked(
+            RECORD.base.length,
+            FULL_LENGTH,
             "Length of a skein",
-            ("1 m", "20000 m"),
-            ("m", "yd"),
             known=LABEL,
             measure="With its spread, if you know it: 420 m ± 8.",
         ),
         WEIGHT_CLASS,
-        *number("stitches", NUMBER, "Stitches in 10 cm, washed", ("1", "100")),
-        *number("pack", COUNT, "Skeins in a pack", ("1", "1000"), known=LABEL),
+        *number(RECORD.base.stitches, NUMBER, "Stitches in 10 cm, washed", ("1", "100")),
+        *as_asked(RECORD.base.pack, PACK, known=LABEL),
         *number(
-            "cost",
+            RECORD.base.cost,
             MONEY,
             "A skein costs you, landed",
             ("0", "9999"),
             known=LABEL,
             measure="With its share of carriage and duty.",
         ),
-        *number(
-            "pack_price",
-            MONEY,
-            "A pack costs",
-            ("0", "20000"),
-            known=LABEL,
-            measure="As on the supplier’s list.",
+        *as_asked(
+            RECORD.base.pack_price, PACK_PRICE, known=LABEL, measure="As on the supplier’s list."
         ),
-        *number("price", MONEY, "A skein sells at", ("0", "9999"), known=DECIDED),
+        *number(RECORD.base.price, MONEY, "A skein sells at", ("0", "9999"), known=DECIDED),
         *number(
-            "lead",
+            RECORD.base.lead,
             TIME,
             "From order to door",
             ("0 day", "52 week"),
@@ -71,33 +82,34 @@ BASE = Kind(
             known=GUESSED,
             measure="4 weeks ± 1, for 3 to 5.",
         ),
-        *number("on_hand", COUNT, "Skeins on the shelf", ("0", "100000")),
-        words("supplier", "Bought from"),
+        *number(RECORD.base.on_hand, COUNT, "Skeins on the shelf", ("0", "100000")),
+        words(RECORD.base.supplier, "Bought from"),
         note(),
     ),
-    shown=("mass", "length"),
-    derived={"fiber_line": fiber_line, "planned": planned_line},
+    shows=(RECORD.base.mass, RECORD.base.length),
+    derived={RECORD.base.fiber_line: fiber_line, RECORD.base.planned: planned_line},
 )
 
 MILL_LOT = Kind(
-    "mill-lot",
+    RECORD.mill_lot,
     "mill lot",
     "Mill lots",
     "One delivery of a base: its number, and what you weighed when it came.",
     (
-        name("Number on the mill’s label", what="lot"),
-        names("base", "Base"),
-        Input(DATE, "Came on", optional=True, name="received"),
-        *number("skeins", COUNT, "Skeins", ("0", "100000")),
-        *number("mass", MASS, "A skein weighs, on average", ("1 g", "5 kg"), ("g", "oz")),
-        *number("length", LENGTH, "A skein holds, on average", ("1 m", "20000 m"), ("m", "yd")),
-        *number("humidity", PERCENT, "Humidity where it was weighed", ("0 %", "100 %")),
-        *number("paid", MONEY, "Paid in all, landed", ("0", "99999"), known=LABEL),
+        name("Number on the mill’s label", what=RECORD.mill_lot.lot),
+        names(RECORD.mill_lot.base, "Base"),
+        Input(DATE, "Came on", optional=True, name=RECORD.mill_lot.received.name),
+        *number(RECORD.mill_lot.skeins, COUNT, "Skeins", ("0", "100000")),
+        *as_asked(RECORD.mill_lot.mass, SKEIN_MASS, "A skein weighs, on average"),
+        *as_asked(RECORD.mill_lot.length, FULL_LENGTH, "A skein holds, on average"),
+        *number(
+            RECORD.mill_lot.humidity, PERCENT, "Humidity where it was weighed", ("0 %", "100 %")
+        ),
+        *number(RECORD.mill_lot.paid, MONEY, "Paid in all, landed", ("0", "99999"), known=LABEL),
         note(),
     ),
-    title="lot",
-    shown=("base", "received", "skeins"),
-    refers={"base": "base"},
+    titled=RECORD.mill_lot.lot,
+    shows=(RECORD.mill_lot.base, RECORD.mill_lot.received, RECORD.mill_lot.skeins),
 )
 
 DYE_CLASSES = (
@@ -111,53 +123,54 @@ DYE_CLASSES = (
 )
 
 JAR = Kind(
-    "jar",
+    RECORD.jar,
     "dye jar",
     "Dye jars",
     "A jar of dye powder: its lot, how strong it is, how much is left, what its safety data sheet"
     " says.",
     (
         name("Dye", "As you call it in your recipes."),
-        words("lot", "Lot of the jar"),
-        choice("dye_class", "Class of dye", *DYE_CLASSES),
+        words(RECORD.jar.lot, "Lot of the jar"),
+        choice(RECORD.jar.dye_class, "Class of dye", *DYE_CLASSES),
         *number(
-            "strength",
+            RECORD.jar.strength,
             NUMBER,
             "Strength, in percent of the standard",
             ("1", "1000"),
             known=LABEL,
             measure="100 unless the jar says another.",
         ),
-        *number("left", MASS, "Powder left", ("0 g", "50 kg"), ("g", "oz")),
-        *number("cost", MONEY, "100 g cost", ("0", "9999"), known=LABEL),
-        Input(DATE, "Opened on", optional=True, name="opened"),
-        words("hazards", "Hazard words of its safety data sheet", longest=200),
+        *number(RECORD.jar.left, MASS, "Powder left", ("0 g", "50 kg"), ("g", "oz")),
+        *number(RECORD.jar.cost, MONEY, "100 g cost", ("0", "9999"), known=LABEL),
+        Input(DATE, "Opened on", optional=True, name=RECORD.jar.opened.name),
+        words(RECORD.jar.hazards, "Hazard words of its safety data sheet", longest=200),
         note(),
     ),
-    shown=("lot", "left"),
+    shows=(RECORD.jar.lot, RECORD.jar.left),
 )
 
 BOTTLE = Kind(
-    "bottle",
+    RECORD.bottle,
     "stock bottle",
     "Stock bottles",
     "A stock solution: which jar it is from, how strong, when it was made.",
     (
         name("Dye", "As you call it in your recipes."),
-        names("jar", "Made from jar"),
+        names(RECORD.bottle.jar, "Made from jar"),
         *number(
-            "strength",
+            RECORD.bottle.strength,
             CONCENTRATION,
             "Strength",
             ("0.001 g/100 mL", "20 g/100 mL"),
             ("g/100 mL", "g/L"),
             strict=True,
         ),
-        *number("left", VOLUME, "Stock left", ("0 mL", "50 L"), ("mL", "L"), strict=True),
-        Input(DATE, "Made on", optional=True, name="made_on"),
-        *number("weeks", NUMBER, "Weeks it may stand", ("0", "104"), known=GUESSED),
+        *number(
+            RECORD.bottle.left, VOLUME, "Stock left", ("0 mL", "50 L"), ("mL", "L"), strict=True
+        ),
+        Input(DATE, "Made on", optional=True, name=RECORD.bottle.made_on.name),
+        *number(RECORD.bottle.weeks, NUMBER, "Weeks it may stand", ("0", "104"), known=GUESSED),
         note(),
     ),
-    shown=("strength", "made_on"),
-    refers={"jar": "jar"},
+    shows=(RECORD.bottle.strength, RECORD.bottle.made_on),
 )

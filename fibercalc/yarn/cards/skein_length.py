@@ -4,6 +4,8 @@ printed for several skeins.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ...core.answer import Picture
 from ...core.card import (
     CHOICE,
@@ -25,8 +27,10 @@ from ...core.outcome import Outcome
 from ...core.picture import INDIGO, INDIGO_WASH, INK, SOFT, Drawing, Scale, nice_ticks
 from ...core.steps import solved
 from ...core.traced import named
-from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
+from ...core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER
+from ...held import RECORD
 from ...sources import COMMON_PRACTICE, DIRECTIVE_76_211, IUPAC_CONFIDENCE_LIMITS, TRADE_MEMORY
+from ..inputs import AROUND, SKEIN_MASS, STRETCH
 from ..sample import lower_limit_of_mean, lower_limit_of_next, mean, standard_deviation
 from ..skein import length_by_turns, length_by_weighing, relaxed_circumference
 from ..student_t import quantile, share_below
@@ -34,7 +38,6 @@ from ..student_t import quantile, share_below
 BY_TURNS, BY_SAMPLE, BOTH = "turns", "sample", "both"
 SHARE_BELOW = named("share below", share_below)
 WAYS = {"by_turns": "by turns of the reel", "by_sample": "by the weighed sample"}
-BY_REEL, BY_SCALE = {"way": (BY_TURNS, BOTH)}, {"way": (BY_SAMPLE, BOTH)}
 
 
 class Skein(Row):
@@ -51,6 +54,14 @@ class Skein(Row):
     )
 
 
+TURNS_LENGTH = Result[float](
+    LENGTH, "By turns of the reel", units=("yd", "m"), finest=(1, 1), rounding="down"
+)
+SAMPLE_LENGTH = Result[float](
+    LENGTH, "By the weighed sample", units=("yd", "m"), finest=(1, 1), rounding="down"
+)
+
+
 class SkeinLength(Case):
     """A skein measured on the reel or by a sample, alone or among others of its delivery."""
 
@@ -64,6 +75,8 @@ class SkeinLength(Case):
             Option(BY_SAMPLE, "A weighed sample"),
         ),
     )
+    BY_SCALE = {way: (BY_SAMPLE, BOTH)}
+    BY_REEL = {way: (BY_TURNS, BOTH)}
     turns = Input[int](
         COUNT,
         "Turns of the reel",
@@ -74,35 +87,20 @@ class SkeinLength(Case):
         when=BY_REEL,
         measure="Count them all; the half turn at the end is worth having.",
     )
-    circumference = Input[float](
-        LENGTH,
-        "Once around the reel",
-        default="1.50 m",
-        allowed=("0.05 m", "10 m"),
+    circumference = replace(
+        AROUND,
         usual=("1 m", "2 m"),
-        rough="0.5 %",
         when=BY_REEL,
-        units=("m", "cm", "in", "yd"),
         instrument="reel",
-        bench="reels.circumference",
-        measure=(
-            "Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
-            " divide by ten."
-        ),
+        measure="Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
+        " divide by ten.",
     )
-    stretch = Input[float](
-        PERCENT,
-        "Stretch on the reel",
-        default="0 %",
-        allowed=("0 %", "20 %"),
-        usual=("0 %", "3 %"),
+    stretch = replace(
+        STRETCH,
         rough="1 %",
         when=BY_REEL,
-        bench="reels.stretch",
-        measure=(
-            "How much longer the yarn is on the reel than at rest. 0 if you measured the"
-            " circumference on rested yarn."
-        ),
+        measure="How much longer the yarn is on the reel than at rest. 0 if you measured the"
+        " circumference on rested yarn.",
     )
     sample_length = Input[float](
         LENGTH,
@@ -127,17 +125,13 @@ class SkeinLength(Case):
         instrument="fine scale",
         measure="On the fine scale, as dry as the skein.",
     )
-    skein_mass = Input[float](
-        MASS,
-        "Weight of the skein",
-        record="base.mass",
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("20 g", "250 g"),
+    skein_mass = replace(
+        SKEIN_MASS,
+        label="Weight of the skein",
         rough="1 g",
         when=BY_SCALE,
-        units=("g", "oz"),
         measure="Yarn only: take off the band, allow for the ties.",
+        bench=None,
     )
     several = Input[str](
         CHOICE,
@@ -151,7 +145,7 @@ class SkeinLength(Case):
         "skein",
         least=2,
         most=40,
-        when={"several": ("yes",)},
+        when={several: ("yes",)},
         measure="Each measured the same way. Five say much more than two.",
         default=(
             {"length": "420 m"},
@@ -173,14 +167,10 @@ class SkeinLength(Case):
         units=("yd", "m"),
         finest=(1, 1),
         rounding="down",
-        best_of=("by_turns", "by_sample"),
+        best_of=(TURNS_LENGTH, SAMPLE_LENGTH),
     )
-    by_turns = Result[float](
-        LENGTH, "By turns of the reel", units=("yd", "m"), finest=(1, 1), rounding="down"
-    )
-    by_sample = Result[float](
-        LENGTH, "By the weighed sample", units=("yd", "m"), finest=(1, 1), rounding="down"
-    )
+    by_turns = TURNS_LENGTH
+    by_sample = SAMPLE_LENGTH
     grist = Result[float](
         LINEAR_DENSITY, "Count of the sample", units=("yd/lb", "m/100 g", "tex"), finest=(10, 1, 1)
     )
@@ -279,63 +269,63 @@ def notes(out: Outcome[SkeinLength]) -> list[str]:
 def picture(out: Outcome[SkeinLength]) -> Picture | None:
     """Each way's range on one scale, the better one filled; the skeins measured as dots."""
     rows = [(name, WAYS[name].capitalize()) for name in ("by_turns", "by_sample") if out.has(name)]
-    unit = out.units(SkeinLength.length)[0]
     lengths = [row.length for row in out.case.skeins] if out.has(SkeinLength.printable) else []
-    ends = (
-        [out.low(name) for name, _ in rows]
-        + [out.high(name) for name, _ in rows]
-        + lengths
-        + ([out.low(SkeinLength.printable)] if lengths else [])
-    )
-    low, high = min(ends), max(ends)
-    margin = max(high - low, 0.01 * high) * 0.15
-    scale = Scale(low - margin, high + margin, 16, 344)
+    scale = _scale_of(out, [name for name, _ in rows], lengths)
     drawing = Drawing(54 + 52 * len(rows) + (56 if lengths else 0))
     y = 18
     for name, words in rows:
-        best = name == out.best(SkeinLength.length)
-        drawing.text(8, y, f"{words}: {out.text(name)}", bold=best)
-        left, right = scale(out.low(name)), scale(out.high(name))
-        drawing.rect(
-            left,
-            y + 8,
-            max(right - left, 1.5),
-            16,
-            fill=INDIGO_WASH if best else "none",
-            stroke=INDIGO,
-        )
-        drawing.line(
-            scale(out.value(name)),
-            y + 4,
-            scale(out.value(name)),
-            y + 28,
-            stroke=INDIGO,
-            width=3 if best else 1.5,
-        )
+        _draw_way(drawing, scale, y, out, name, words)
         y += 52
     if lengths:
-        drawing.text(8, y, "Skeins measured; thick mark: print at most")
-        for length in lengths:
-            drawing.circle(scale(length), y + 16, 5, stroke=INK, width=1.5)
-        drawing.line(
-            scale(out.low(SkeinLength.printable)),
-            y + 4,
-            scale(out.low(SkeinLength.printable)),
-            y + 28,
-            width=4,
-        )
+        _draw_skeins(drawing, scale, y, out, lengths)
         y += 56
-    drawing.line(16, y, 344, y, stroke=SOFT)
-    for tick in nice_ticks(unit.from_base(scale.low), unit.from_base(scale.high), 5):
-        at = scale(unit.to_base(tick))
-        drawing.line(at, y, at, y + 5, stroke=SOFT)
-        drawing.text(at, y + 22, f"{out.number(tick)} {unit.sign}", anchor="middle", fill=SOFT)
+    _draw_ticks(drawing, scale, y, out)
     return drawing.picture(
         "How sure each way is",
         "Length of the skein on a scale. "
         + "; ".join(f"{words}: {out.text(n)}, range {out.span(n)}" for n, words in rows)
         + ".",
     )
+
+
+def _scale_of(out: Outcome[SkeinLength], ways: list[str], lengths: list[float]) -> Scale:
+    """The scale on which every range, and every skein, has its place."""
+    ends = [*map(out.low, ways), *map(out.high, ways), *lengths]
+    if lengths:
+        ends.append(out.low(SkeinLength.printable))
+    low, high = min(ends), max(ends)
+    margin = max(high - low, 0.01 * high) * 0.15
+    return Scale(low - margin, high + margin, 16, 344)
+
+
+def _draw_way(
+    drawing: Drawing, scale: Scale, y: float, out: Outcome[SkeinLength], name: str, words: str
+) -> None:
+    best = name == out.best(SkeinLength.length)
+    drawing.text(8, y, f"{words}: {out.text(name)}", bold=best)
+    left, right, at = scale(out.low(name)), scale(out.high(name)), scale(out.value(name))
+    fill = INDIGO_WASH if best else "none"
+    drawing.rect(left, y + 8, max(right - left, 1.5), 16, fill=fill, stroke=INDIGO)
+    drawing.line(at, y + 4, at, y + 28, stroke=INDIGO, width=3 if best else 1.5)
+
+
+def _draw_skeins(
+    drawing: Drawing, scale: Scale, y: float, out: Outcome[SkeinLength], lengths: list[float]
+) -> None:
+    drawing.text(8, y, "Skeins measured; thick mark: print at most")
+    for length in lengths:
+        drawing.circle(scale(length), y + 16, 5, stroke=INK, width=1.5)
+    at = scale(out.low(SkeinLength.printable))
+    drawing.line(at, y + 4, at, y + 28, width=4)
+
+
+def _draw_ticks(drawing: Drawing, scale: Scale, y: float, out: Outcome[SkeinLength]) -> None:
+    unit = out.units(SkeinLength.length)[0]
+    drawing.line(16, y, 344, y, stroke=SOFT)
+    for tick in nice_ticks(unit.from_base(scale.low), unit.from_base(scale.high), 5):
+        at = scale(unit.to_base(tick))
+        drawing.line(at, y, at, y + 5, stroke=SOFT)
+        drawing.text(at, y + 22, f"{out.number(tick)} {unit.sign}", anchor="middle", fill=SOFT)
 
 
 CARD = Card(
@@ -375,14 +365,17 @@ CARD = Card(
     ),
     saves=(
         Save(
-            "base",
+            RECORD.base,
             "A base: weight and length of a skein",
-            {"mass": SkeinLength.skein_mass, "length": SkeinLength.length},
+            {RECORD.base.mass: SkeinLength.skein_mass, RECORD.base.length: SkeinLength.length},
         ),
         Save(
-            "mill-lot",
+            RECORD.mill_lot,
             "A mill lot: what a skein of it weighs and holds",
-            {"mass": SkeinLength.skein_mass, "length": SkeinLength.length},
+            {
+                RECORD.mill_lot.mass: SkeinLength.skein_mass,
+                RECORD.mill_lot.length: SkeinLength.length,
+            },
         ),
     ),
 )

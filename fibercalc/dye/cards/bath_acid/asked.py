@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from ....core.card import CHOICE, Between, Case, Input, Many, Option, Plain, Result
@@ -9,6 +10,7 @@ from ....core.outcome import Outcome
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, DENSITY, MASS, NUMBER, PERCENT, VOLUME
 from ....safe.liquids import liquid_name
+from ...inputs import BATH
 
 AMOUNT, TARGET, SWAP = "amount", "target", "swap"
 SOUR = ("citric", "citric-monohydrate", "acetic", "formic")
@@ -20,7 +22,6 @@ LABELS: dict[str, str] = {
 CHEMICALS = tuple(Option(key, label) for key, label in LABELS.items())
 WATERS = {row["water"]: row for row in read_table("dye", "tap-waters").rows}
 KNOWN = "known"
-COUNTED, WISHED, OTHER = {"do": (AMOUNT, SWAP)}, {"do": (TARGET,)}, {"do": (SWAP,)}
 
 
 def liquid(out: Outcome[Any], chemical: str, strength: float, kitchen: bool = True) -> str:
@@ -41,17 +42,7 @@ class BathAcid(Case):
             Option(SWAP, "Another acid for the same pH"),
         ),
     )
-    liters = Input[float](
-        VOLUME,
-        "Bath",
-        default="8 L",
-        allowed=("50 mL", "1000 L"),
-        usual=("1 L", "40 L"),
-        rough="3 %",
-        units=("L", "mL", "gal"),
-        bench="pots.fill",
-        strict=True,
-    )
+    liters = replace(BATH, default="8 L", allowed=("50 mL", "1000 L"))
     water = Input[str](
         CHOICE,
         "Water",
@@ -68,7 +59,7 @@ class BathAcid(Case):
         allowed=("0", "1000"),
         usual=("10", "350"),
         rough="10 %",
-        when={"water": (KNOWN,)},
+        when={water: (KNOWN,)},
         strict=True,
         measure="From the supplier’s report; total hardness is not the same.",
     )
@@ -81,7 +72,7 @@ class BathAcid(Case):
         usual=("0.5 g", "100 g"),
         rough="0.1 g",
         units=("g", "oz"),
-        when=COUNTED,
+        when={do: (AMOUNT, SWAP)},
         strict=True,
         measure="100 mL of 5 % vinegar holds 5 g.",
     )
@@ -91,7 +82,7 @@ class BathAcid(Case):
         default="5 %",
         allowed=("1 %", "90 %"),
         usual=("4 %", "60 %"),
-        when={"chemical": LIQUIDS},
+        when={chemical: LIQUIDS},
         strict=True,
     )
     target = Input[float](
@@ -100,17 +91,19 @@ class BathAcid(Case):
         default="4",
         allowed=("1", "13"),
         usual=("3", "10.5"),
-        when=WISHED,
+        when={do: (TARGET,)},
         strict=True,
     )
-    other = Input[str](CHOICE, "Instead of it", default="acetic", options=CHEMICALS, when=OTHER)
+    other = Input[str](
+        CHOICE, "Instead of it", default="acetic", options=CHEMICALS, when={do: (SWAP,)}
+    )
     other_strength = Input[float](
         PERCENT,
         "Strength of that liquid, by weight",
         default="5 %",
         allowed=("1 %", "90 %"),
         usual=("4 %", "60 %"),
-        when={"do": (SWAP,), "other": LIQUIDS},
+        when={do: (SWAP,), other: LIQUIDS},
         strict=True,
     )
     strip = Input[float | None](

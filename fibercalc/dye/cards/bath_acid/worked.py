@@ -45,7 +45,7 @@ def answer(case: BathAcid) -> None:
         raise Refused(
             f"That is more {LABELS[case.chemical].lower()} than water, {case.pure / 1000:.3g} kg"
             f" in {case.liters / 1000:.3g} L: another pH, or a larger bath.",
-            "target" if case.do == TARGET else "grams",
+            BathAcid.target if case.do == TARGET else BathAcid.grams,
         )
     if case.do == SWAP:
         _find_other(case, ends)
@@ -91,7 +91,7 @@ def _find_ph(case: BathAcid) -> None:
         raise Refused(
             "How much, pure: that is more than so little water can hold; give less, or a larger"
             " bath.",
-            "grams",
+            BathAcid.grams,
         ) from None
     charge = _charge_with(case.chemical)
     case.ph = solved(found, lambda ph: charge(ph, case.grams, case.liters, case.alkaline))
@@ -102,7 +102,7 @@ def _find_other(case: BathAcid, ends: tuple[float, ...]) -> None:
     if (case.chemical in SOUR) != (case.other in SOUR):
         raise Refused(
             "Instead of it: an acid cannot stand for an alkali; choose another of the same kind.",
-            "other",
+            BathAcid.other,
         )
     charge = _charge_with(case.other)
     case.other_grams = solved(
@@ -138,7 +138,7 @@ def _dose(case: BathAcid, chemical: str, ph: float) -> float:
         return dose_for_ph(chemical, ph, _liters(case), alkalinity=float(case.alkaline))
     except OutOfRange as error:
         reason = error.reason or f"{LABELS[chemical].lower()} does not reach it here"
-        raise Refused(f"pH wanted: {reason}.", "target") from None
+        raise Refused(f"pH wanted: {reason}.", BathAcid.target) from None
 
 
 def _dose_or_nothing(case: BathAcid, chemical: str, ph: float, alkalinity: float) -> float:

@@ -2,22 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from ....core.asked import When
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result
+from ....core.ref import Field
 from ....core.table import read_table
-from ....core.units import (
-    ENERGY,
-    LENGTH,
-    MASS,
-    MONEY,
-    NUMBER,
-    PERCENT,
-    POWER,
-    TEMPERATURE,
-    TIME,
-    VOLUME,
-)
+from ....core.units import ENERGY, MASS, MONEY, NUMBER, PERCENT, POWER, TEMPERATURE, TIME, VOLUME
+from ....held import RECORD
 from ....safe.burn_time import HANDS
 from ...heat import heater_efficiencies, specific_heats
+from ...inputs import ALTITUDE, BATH, YARN_IN_BATH
 
 HEATERS = {row["heater"]: row for row in heater_efficiencies().rows}
 HEATS = {row["what"]: row for row in specific_heats().rows}
@@ -25,7 +20,6 @@ LOSSES = {row["lid"]: row for row in read_table("dye", "pot-losses").rows}
 FIBERS = {"wool": "wool", "cotton": "cotton", "nylon": "polyamide (nylon)"}  # as densities list it
 POTS = ("stainless", "aluminum", "enamel")
 DEGREES = ("°C", "°F")
-MEASURED: dict[str, tuple[str, ...]] = {"cooled": ("yes",)}
 
 
 def _degrees(
@@ -34,9 +28,9 @@ def _degrees(
     allowed: tuple[str, str],
     usual: tuple[str, str],
     rough: str = "2 °C",
-    when: dict[str, tuple[str, ...]] | None = None,
+    when: When | None = None,
     said: str = "",
-    bench: str = "",
+    bench: Field | None = None,
 ) -> Input[float]:
     return Input(
         TEMPERATURE,
@@ -56,26 +50,8 @@ def _degrees(
 class BathHeat(Case):
     """A bath with yarn in it on a heater: how hot it is to be, how fast, and for how long."""
 
-    bath = Input[float](
-        VOLUME,
-        "Bath",
-        default="9 L",
-        allowed=("0.1 L", "500 L"),
-        usual=("1 L", "40 L"),
-        rough="3 %",
-        units=("L", "mL", "gal"),
-        bench="pots.fill",
-        strict=True,
-    )
-    fiber_mass = Input[float](
-        MASS,
-        "Yarn in it, dry",
-        default="400 g",
-        allowed=("0 g", "50 kg"),
-        usual=("50 g", "2 kg"),
-        units=("g", "oz"),
-        strict=True,
-    )
+    bath = replace(BATH)
+    fiber_mass = replace(YARN_IN_BATH)
     fiber = Input[str](
         CHOICE,
         "Mostly",
@@ -103,7 +79,7 @@ class BathHeat(Case):
         ("1 °C", "99 °C"),
         ("5 °C", "40 °C"),
         said="Tap water, when it starts cold.",
-        bench="tap",
+        bench=RECORD.bench.tap,
     )
     top = _degrees("Heat to", "92 °C", ("20 °C", "100 °C"), ("60 °C", "95 °C"), "1 °C")
     hold = Input[float](
@@ -156,16 +132,7 @@ class BathHeat(Case):
         default="lid",
         options=tuple(Option(key, row["label"]) for key, row in LOSSES.items()),
     )
-    altitude = Input[float](
-        LENGTH,
-        "Height above the sea",
-        default="900 m",
-        allowed=("-400 m", "5000 m"),
-        usual=("0 m", "2500 m"),
-        units=("m", "ft"),
-        bench="altitude",
-        strict=True,
-    )
+    altitude = replace(ALTITUDE)
     begin = Input[str](TEXT, "You begin at", default="9:00", longest=5, lent=False)
     price = Input[float | None](
         MONEY, "A kilowatt-hour costs", default="0.30", allowed=("0", "10"), optional=True
@@ -176,6 +143,7 @@ class BathHeat(Case):
         default="no",
         options=(Option("no", "No"), Option("yes", "Yes")),
     )
+    MEASURED = {cooled: ("yes",)}
     first = _degrees(
         "First reading", "85 °C", ("10 °C", "100 °C"), ("40 °C", "98 °C"), when=MEASURED
     )

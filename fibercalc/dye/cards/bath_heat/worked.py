@@ -65,11 +65,12 @@ def _find_boiling_point(case: BathHeat) -> None:
         raise Refused(
             f"Heat to: water boils at {case.boils:.0f} °C at that height; give"
             f" {highest_setting(altitude):.0f} °C or less.",
-            "top",
+            BathHeat.top,
         )
     if case.top < case.start:
         raise Refused(
-            "Heat to: that is colder than the bath already is; give a higher temperature.", "top"
+            "Heat to: that is colder than the bath already is; give a higher temperature.",
+            BathHeat.top,
         )
 
 
@@ -103,7 +104,7 @@ def _find_loss(case: BathHeat) -> None:
             raise Refused(
                 "Cooling: the second reading must be cooler than the first and warmer than the"
                 " room.",
-                "second",
+                BathHeat.second,
             )
         case.fall = cooling_rate(case.first, case.second, case.room, case.between)
         case.loss = loss_from_cooling(case.fall, case.capacity)
@@ -118,7 +119,7 @@ def _find_heating_time(case: BathHeat) -> None:
             case.capacity, case.net, case.start, case.top, case.loss, case.room
         )
     except OutOfRange as error:
-        raise Refused(f"Plate: {error.reason}.", "power") from None
+        raise Refused(f"Plate: {error.reason}.", BathHeat.power) from None
     case.bare = heating_time(case.capacity, case.net, case.start, case.top)
 
 
@@ -130,7 +131,7 @@ def _legs(case: BathHeat) -> list[Leg]:
         raise Refused(
             f"Wait on the way at: give more than the {case.start:.3g} °C of the bath and less than"
             f" the {case.top:.3g} °C it is heated to.",
-            "pause_at",
+            BathHeat.pause_at,
         )
     return [
         Leg(case.start, case.pause_at, case.pause, TO_WAIT, "the wait"),
@@ -193,7 +194,7 @@ def _clock(text: str) -> int:
     try:
         return minutes_of_clock(text)
     except OutOfRange:
-        raise Refused("You begin at: give a time of day such as 9:30.", "begin") from None
+        raise Refused("You begin at: give a time of day such as 9:30.", BathHeat.begin) from None
 
 
 def _carry_ends(case: BathHeat, legs: list[Leg]) -> None:

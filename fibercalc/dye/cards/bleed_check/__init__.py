@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ....core.card import BENCH_RULE, Basis, Card, Carry, Caution, Save
+from ....held import RECORD
 from ....sources import ARITHMETIC, COMMON_PRACTICE, DYEING_TEXTBOOK
 from .asked import BleedCheck
 from .said import notes, say
@@ -39,5 +40,11 @@ CARD = Card(
         Carry("bath-acid", "Is it sour enough?", {}),
         Carry("drain-check", "May this bath go down the drain?", {}),
     ),
-    saves=(Save("dye-lot", "A dye lot: dye left in its bath", {"left": BleedCheck.left}),),
+    saves=(
+        Save(
+            RECORD.dye_lot,
+            "A dye lot: dye left in its bath",
+            {RECORD.dye_lot.left: BleedCheck.left},
+        ),
+    ),
 )

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import MASS, NUMBER, PERCENT, VOLUME
+from ....held import RECORD
 from ...bleed import NO, UNKNOWN, YES, CarryOver, bleed_symptoms
+from ...inputs import YARN_IN_BATH
 
 SYMPTOMS = {row["symptom"]: row["question"] for row in bleed_symptoms().rows}
 ASKED = (Option(UNKNOWN, "Not known"), Option(YES, "Yes"), Option(NO, "No"))
-RINSED: dict[str, tuple[str, ...]] = {"rinsed": (YES,)}
 
 
 def _sign(symptom: str, default: str = UNKNOWN) -> Input[str]:
@@ -37,15 +40,8 @@ class BleedCheck(Case):
             " between two."
         ),
     )
-    mass = Input[float](
-        MASS,
-        "Yarn in it, dry",
-        record="dye-lot.mass",
-        default="400 g",
-        allowed=("0.5 g", "50 kg"),
-        usual=("20 g", "2 kg"),
-        units=("g", "oz"),
-        strict=True,
+    mass = replace(
+        YARN_IN_BATH, record=RECORD.dye_lot.mass, allowed=("0.5 g", "50 kg"), usual=("20 g", "2 kg")
     )
     depth = Input[float](
         PERCENT,
@@ -61,6 +57,7 @@ class BleedCheck(Case):
         default=YES,
         options=(Option(YES, "Yes"), Option(NO, "No")),
     )
+    RINSED = {rinsed: (YES,)}
     rinses = Rows(
         Rinse,
         "Rinses so far",

@@ -37,7 +37,8 @@ def answer(case: BleedCheck) -> None:
 def _fit_rinses(case: BleedCheck) -> None:
     if len(case.rinses) < 2:
         raise Refused(
-            "Rinses: give the color of at least two, or say that none were compared.", "rinsed"
+            "Rinses: give the color of at least two, or say that none were compared.",
+            BleedCheck.rinsed,
         )
     for rinse in case.rinses:
         rinse.color = left_from_ladder(rinse.jar)

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result
 from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT, TEMPERATURE, TIME
-
-AGAIN = {"weighed": ("yes",)}
+from ....held import RECORD
 
 
 class Drying(Case):
@@ -14,7 +13,7 @@ class Drying(Case):
     dry_mass = Input[float](
         MASS,
         "It weighed, dry",
-        record="dye-lot.mass",
+        record=RECORD.dye_lot.mass,
         default="400 g",
         allowed=("1 g", "50 kg"),
         usual=("50 g", "2 kg"),
@@ -75,6 +74,7 @@ class Drying(Case):
         default="no",
         options=(Option("no", "No"), Option("yes", "Yes")),
     )
+    AGAIN = {weighed: ("yes",)}
     weighed_mass = Input[float](
         MASS,
         "It weighed then",

@@ -45,7 +45,7 @@ def _find_water(case: Drying) -> None:
     if case.wet_mass <= case.oven * (1 + case.rest / 100):
         raise Refused(
             "Weight wet: that is no heavier than the yarn at rest in this room; weigh it again.",
-            "wet_mass",
+            Drying.wet_mass,
         )
     case.wet = regain_from_masses(case.wet_mass, case.oven)
     case.water = water_to_lose(case.wet_mass, case.oven, case.rest)
@@ -65,7 +65,7 @@ def _pace_by_weighing(case: Drying) -> list[End]:
     if not case.rest < (case.maybe(Drying.now) or 0.0) < case.wet:
         raise Refused(
             "Weighed again: it must be lighter than wet and heavier than at rest in this room.",
-            "weighed_mass",
+            Drying.weighed_mass,
         )
     if case.wet_mass - case.weighed_mass < LEAST_GONE * case.water:
         raise Refused(
@@ -91,7 +91,7 @@ def _pace_by_room(case: Drying) -> list[End]:
             pace_in_room(case.lack, still, times) for still, times in zip(STILL_AIR, fan)
         )
     except OutOfRange as error:
-        raise Refused(f"Humidity of the room: {error.reason}.", "humidity") from None
+        raise Refused(f"Humidity of the room: {error.reason}.", Drying.humidity) from None
     case.paces = (slow, case.guessed_pace, quick)
     return [(slow, case.falls), (quick, case.falls)]
 
@@ -100,7 +100,7 @@ def _fill_rail(case: Drying) -> None:
     at_once = skeins_on_rail(case.rail, case.each)
     if at_once < 1:
         raise Refused(
-            "Rail: not one skein fits on it; give a longer rail or less room for each.", "rail"
+            "Rail: not one skein fits on it; give a longer rail or less room for each.", Drying.rail
         )
     case.on_rail = searched(
         at_once,

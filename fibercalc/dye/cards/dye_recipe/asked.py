@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.outcome import Outcome
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
+from ....held import RECORD
 from ....safe.liquids import liquid_name
 from ....yarn.fiber_density import fiber_densities
+from ...inputs import ACID_SHARE, DYED_SKEIN, LIQUOR_RATIO, STRENGTH, SYRINGE_ERROR
 
 NO, YES = "no", "yes"
 NONE, CITRIC, LIQUID, SODA = "none", "citric", "liquid", "soda-ash"
 CLASSES = {row["key"]: row for row in read_table("dye", "dye-classes").rows}
-DAMP, SOUR, WET = {"damp": (YES,)}, {"acid": (CITRIC, LIQUID)}, {"acid": (LIQUID,)}
 
 
 def liquid(out: Outcome[DyeRecipe], kitchen: bool = True) -> str:
@@ -33,15 +36,7 @@ class Dye(Row):
         usual=("0.01 %", "4 %"),
         strict=True,
     )
-    strength = Input[float](
-        CONCENTRATION,
-        "Strength of its stock",
-        default="1 g/100 mL",
-        allowed=("0.005 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=("g/100 mL", "g/L"),
-        strict=True,
-    )
+    strength = replace(STRENGTH, label="Strength of its stock")
 
     powder = Between[float](MASS, "Powder")
     stock = Between[float](VOLUME, "Stock")
@@ -54,22 +49,15 @@ class DyeRecipe(Case):
     skeins = Input[int](
         COUNT,
         "Skeins in the lot",
-        record="colorway.skeins",
+        record=RECORD.colorway.skeins,
         default="4",
         allowed=("1", "500"),
         usual=("1", "40"),
     )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        default="100 g",
+    skein_mass = replace(
+        DYED_SKEIN,
         allowed=("0.5 g", "5 kg"),
         usual=("5 g", "250 g"),
-        rough="1 g",
-        units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
-        strict=True,
         measure="Dry, before it is soaked.",
     )
     damp = Input[str](
@@ -78,6 +66,7 @@ class DyeRecipe(Case):
         default=NO,
         options=(Option(NO, "No, weighed as usual"), Option(YES, "Yes, by regain")),
     )
+    DAMP = {damp: (YES,)}
     regain_now = Input[float](
         PERCENT,
         "Regain when weighed",
@@ -114,7 +103,7 @@ class DyeRecipe(Case):
         Dye,
         "Dyes",
         "dye",
-        record="colorway.dyes",
+        record=RECORD.colorway.dyes,
         least=1,
         most=8,
         measure="Depth in percent of the dry fiber; strength of the stock in grams in 100 mL.",
@@ -124,13 +113,9 @@ class DyeRecipe(Case):
             {"name": "brown", "depth": "0.04 %"},
         ),
     )
-    liquor_ratio = Input[float](
-        NUMBER,
-        "Bath for each gram of yarn, mL",
-        record="colorway.liquor_ratio",
-        default="20",
-        allowed=("2", "120"),
-        usual=("15", "40"),
+    liquor_ratio = replace(
+        LIQUOR_RATIO,
+        record=RECORD.colorway.liquor_ratio,
         measure="20 is a liquor ratio of 20 to 1.",
     )
     fill = Input[float](
@@ -140,7 +125,7 @@ class DyeRecipe(Case):
         allowed=("0.1 L", "500 L"),
         usual=("2 L", "40 L"),
         units=("L", "mL", "qt", "gal"),
-        bench="pots.fill",
+        bench=RECORD.bench.pots.fill,
         strict=True,
         measure="With the yarn in it; leave room to boil and to stir.",
     )
@@ -155,7 +140,7 @@ class DyeRecipe(Case):
     acid = Input[str](
         CHOICE,
         "Acid or alkali",
-        record="colorway.acid",
+        record=RECORD.colorway.acid,
         default=CITRIC,
         options=(
             Option(CITRIC, "Citric acid, crystals"),
@@ -164,15 +149,11 @@ class DyeRecipe(Case):
             Option(NONE, "None in this recipe"),
         ),
     )
-    acid_share = Input[float](
-        PERCENT,
-        "Acid, percent of the yarn",
-        record="colorway.acid_share",
-        default="1 %",
-        allowed=("0 %", "20 %"),
-        usual=("1 %", "4 %"),
-        when=SOUR,
-        strict=True,
+    WET = {acid: (LIQUID,)}
+    acid_share = replace(
+        ACID_SHARE,
+        record=RECORD.colorway.acid_share,
+        when={acid: (CITRIC, LIQUID)},
         measure="As pure acid. The pH decides: see “How sour is the bath?”.",
     )
     acid_strength = Input[float](
@@ -189,7 +170,7 @@ class DyeRecipe(Case):
     salt_share = Input[float | None](
         PERCENT,
         "Glauber’s salt, percent of the yarn",
-        record="colorway.salt_share",
+        record=RECORD.colorway.salt_share,
         allowed=("0 %", "100 %"),
         usual=("0 %", "20 %"),
         optional=True,
@@ -204,15 +185,8 @@ class DyeRecipe(Case):
         units=("mL",),
         strict=True,
     )
-    syringe_error = Input[float](
-        VOLUME,
-        "It is good to",
-        default="1 mL",
-        allowed=("0.01 mL", "50 mL"),
-        usual=("0.1 mL", "2 mL"),
-        units=("mL",),
-        strict=True,
-        measure="Either way, for one filling.",
+    syringe_error = replace(
+        SYRINGE_ERROR, label="It is good to", measure="Either way, for one filling."
     )
     lots = Input[int](
         COUNT, "Lots of this in the run", default="1", allowed=("1", "200"), usual=("1", "20")
@@ -225,7 +199,7 @@ class DyeRecipe(Case):
         usual=("5 g/L", "20 g/L"),
         units=("g/L",),
         unit="g/L",
-        when={"acid": (SODA,)},
+        when={acid: (SODA,)},
         strict=True,
         measure="Without water; washing soda is 2.7 times as much.",
     )

@@ -8,6 +8,7 @@ from ....core.card import Carry, Result, Save
 from ....core.onward import spread_text
 from ....core.outcome import Outcome
 from ....core.units import MASS, VOLUME, Unit
+from ....held import RECORD
 from .asked import CITRIC, CLASSES, LIQUID, SODA, Dye, DyeRecipe
 
 GRAM, LITER = MASS.unit("g"), VOLUME.unit("L")
@@ -128,20 +129,20 @@ CARRY = (
 )
 SAVES = (
     Save(
-        "colorway",
+        RECORD.colorway,
         "A colorway: this recipe",
         {
-            "skeins": DyeRecipe.skeins,
-            "dyes": DyeRecipe.dyes,
-            "liquor_ratio": DyeRecipe.liquor_ratio,
-            "acid": DyeRecipe.acid,
-            "acid_share": DyeRecipe.acid_share,
-            "salt_share": DyeRecipe.salt_share,
+            RECORD.colorway.skeins: DyeRecipe.skeins,
+            RECORD.colorway.dyes: DyeRecipe.dyes,
+            RECORD.colorway.liquor_ratio: DyeRecipe.liquor_ratio,
+            RECORD.colorway.acid: DyeRecipe.acid,
+            RECORD.colorway.acid_share: DyeRecipe.acid_share,
+            RECORD.colorway.salt_share: DyeRecipe.salt_share,
         },
     ),
     Save(
-        "dye-lot",
+        RECORD.dye_lot,
         "A dye lot: skeins and dry weight",
-        {"skeins": DyeRecipe.skeins, "mass": DyeRecipe.goods},
+        {RECORD.dye_lot.skeins: DyeRecipe.skeins, RECORD.dye_lot.mass: DyeRecipe.goods},
     ),
 )

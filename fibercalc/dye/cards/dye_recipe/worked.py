@@ -23,14 +23,16 @@ from ...recipe import (
     top_up_water,
     yarn_displacement,
 )
-from .asked import CITRIC, CLASSES, LIQUID, SODA, YES, DyeRecipe
+from .asked import CITRIC, CLASSES, LIQUID, SODA, YES, Dye, DyeRecipe
 
 
 def answer(case: DyeRecipe) -> None:
     case.goods = _goods(case)
     case.total_depth = total([dye.depth for dye in case.dyes])
     if case.total_depth == 0:
-        raise Refused("Dyes: all depths are 0; give at least one.", "dyes.1.depth")
+        raise Refused(
+            "Dyes: all depths are 0; give at least one.", DyeRecipe.dyes.each(Dye.depth, row=1)
+        )
     case.over = over_held(case.total_depth, CLASSES[case.dye_class]["depth_mark"])
     _find_doses(case)
     case.bath = bath_volume(case.goods, case.liquor_ratio)
@@ -112,4 +114,4 @@ def _top_up(case: DyeRecipe) -> None:
     try:
         case.water = top_up_water(case.bath, additions)
     except OutOfRange as over:
-        raise Refused(f"Dyes: {over.reason}.", "dyes.1.strength") from None
+        raise Refused(f"Dyes: {over.reason}.", DyeRecipe.dyes.each(Dye.strength, row=1)) from None

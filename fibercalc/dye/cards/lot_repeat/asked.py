@@ -19,7 +19,8 @@ from ....core.card import (
 )
 from ....core.color import Color
 from ....core.units import COUNT, MASS, NUMBER, PERCENT
-from ...color.asked import DEPTH, GRAY, NAME, SAMPLE, SEEN, UNDYED
+from ....held import RECORD
+from ...color.asked import DEPTH, GRAY, IN_A_PHOTO, NAME, SAMPLE, SEEN, UNDYED
 
 
 class Dye(Row):
@@ -41,7 +42,7 @@ class LotRepeat(Case):
     """An old lot and a new one, and the dyes that are changed to bring the next one nearer."""
 
     old = Input[Color](
-        COLOR, "The old lot", record="colorway.color", default="lab(29.2 -0.8 -12.4)"
+        COLOR, "The old lot", record=RECORD.colorway.color, default="lab(29.2 -0.8 -12.4)"
     )
     new = Input[Color](COLOR, "The new lot", default="lab(31.8 -1 -11.4)")
     seen = replace(SEEN, default="together")
@@ -79,6 +80,7 @@ class LotRepeat(Case):
     )
     gray = replace(
         GRAY,
+        when={seen: IN_A_PHOTO},
         measure="An 18 % card in the same light; blank where the photo was balanced on it already.",
     )
 

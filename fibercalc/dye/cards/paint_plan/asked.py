@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, TIME, VOLUME
+from ...inputs import DYED_SKEIN, STRENGTH
 
 STEAM_TIMES = "steam-times"
 STEAM = {row["key"]: row for row in read_table("dye", STEAM_TIMES).rows}
@@ -35,18 +38,7 @@ class Section(Row):
 class PaintPlan(Case):
     """Skeins painted in sections: the liquor of each and its stock, and the rounds of steam."""
 
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs, dry",
-        default="100 g",
-        allowed=("1 g", "2 kg"),
-        usual=("20 g", "250 g"),
-        rough="1 g",
-        units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
-        strict=True,
-    )
+    skein_mass = replace(DYED_SKEIN, label="A skein weighs, dry", allowed=("1 g", "2 kg"))
     full = Input[float](
         PERCENT,
         "Wet through it holds, percent of dry",
@@ -78,14 +70,11 @@ class PaintPlan(Case):
             {"name": "cream", "share": "30", "depth": "0.05 %"},
         ),
     )
-    stock = Input[float](
-        CONCENTRATION,
-        "Strength of the stocks",
+    stock = replace(
+        STRENGTH,
+        label="Strength of the stocks",
         default="2 g/100 mL",
-        allowed=("0.005 g/100 mL", "20 g/100 mL"),
         usual=("0.5 g/100 mL", "5 g/100 mL"),
-        units=("g/100 mL", "g/L"),
-        strict=True,
     )
     skeins = Input[int](COUNT, "Skeins", default="4", allowed=("1", "200"), usual=("1", "40"))
     at_once = Input[int](

@@ -21,7 +21,7 @@ def answer(case: PaintPlan) -> None:
         raise Refused(
             "Wet through: it must hold more than the damp yarn brings along; squeeze or spin the"
             " yarn drier.",
-            "full",
+            PaintPlan.full,
         )
     case.liquor = paint_volume(case.skein_mass, case.full, case.damp)
     masses = section_masses(case.skein_mass, [section.share for section in case.sections])
@@ -31,7 +31,8 @@ def answer(case: PaintPlan) -> None:
             _find_liquor(case, section)
         except OutOfRange as error:
             raise Refused(
-                f"Section {number}, depth: {error.reason}.", f"sections.{number}.depth"
+                f"Section {number}, depth: {error.reason}.",
+                PaintPlan.sections.each(Section.depth, row=number),
             ) from None
     case.run_liquor = case.liquor * case.skeins
     case.stock_all = total([section.run_stock for section in case.sections])

@@ -45,14 +45,14 @@ CARD = Card(
             {
                 "bath": Pots.bath_of_load,
                 "fiber_mass": Pots.yarn_of_load,
-                "hold": Pots.steps.each(Step.minutes).of(4),
+                "hold": Pots.steps.each(Step.minutes, row=4),
             },
         ),
         Carry(
             "dye-recipe",
             "The recipe for the first of them",
             {
-                "skeins": Pots.recipes.each(Recipe.skeins).of(1),
+                "skeins": Pots.recipes.each(Recipe.skeins, row=1),
                 "skein_mass": Pots.skein_mass,
                 "liquor_ratio": Pots.liquor_ratio,
                 "fill": Pots.largest_fill,

@@ -2,8 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, NUMBER, TIME, VOLUME
+from ...inputs import (
+    DRIES_IN,
+    DRYING_DAYS,
+    DYE_DAYS,
+    DYED_SKEIN,
+    LIQUOR_RATIO,
+    LOADS,
+    POT_FILL,
+    RAIL,
+)
 from ...schedule.plan import Plan
 
 
@@ -19,14 +31,7 @@ class Recipe(Row):
 class Pot(Row):
     """One pot."""
 
-    fill = Input[float](
-        VOLUME,
-        "Filled to at most",
-        default="9 L",
-        allowed=("0.1 L", "500 L"),
-        units=("L", "qt", "gal"),
-        strict=True,
-    )
+    fill = replace(POT_FILL)
 
 
 class Step(Row):
@@ -73,24 +78,8 @@ class Pots(Case):
             {"name": "C", "skeins": "18"},
         ),
     )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("5 g", "250 g"),
-        units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
-        strict=True,
-    )
-    liquor_ratio = Input[float](
-        NUMBER,
-        "Bath for each gram of yarn, mL",
-        default="20",
-        allowed=("2", "120"),
-        usual=("15", "40"),
-    )
+    skein_mass = replace(DYED_SKEIN, usual=("5 g", "250 g"), rough="")
+    liquor_ratio = replace(LIQUOR_RATIO)
     pots = Rows(Pot, "Pots", "pot", least=1, most=8, default=({"fill": "9 L"}, {"fill": "9 L"}))
     burners = Input[int](
         COUNT, "Plates or burners", default="2", allowed=("1", "8"), usual=("1", "4")
@@ -120,22 +109,8 @@ class Pots(Case):
         units=("h", "min"),
     )
     opens = Input[str](TEXT, "The day begins at", default="8:00", longest=5, lent=False)
-    rail = Input[int](
-        COUNT,
-        "Skeins that hang on the rail",
-        default="48",
-        allowed=("1", "2000"),
-        usual=("10", "200"),
-    )
-    drying = Input[float](
-        TIME,
-        "They dry in",
-        default="40 h",
-        allowed=("0 h", "160 h"),
-        usual=("12 h", "72 h"),
-        units=("h", "day"),
-        measure="0 to leave drying out; see “When is it dry enough”.",
-    )
+    rail = replace(RAIL)
+    drying = replace(DRIES_IN, measure="0 to leave drying out; see “When is it dry enough”.")
 
     all_skeins = Between[float](COUNT, "Skeins in all")
     largest_fill = Between[float](VOLUME, "The largest pot, filled", unit="L")
@@ -147,9 +122,9 @@ class Pots(Case):
     yarn_of_load = Between[float](MASS, "Yarn of the fullest load")
     bath_of_load = Between[float](VOLUME, "Bath of the fullest load", unit="L")
 
-    loads = Result[int](COUNT, "Loads", rounding="up")
-    dye_days = Result[int](COUNT, "Dye days", rounding="up")
-    drying_days = Result[int](COUNT, "Drying days after that", rounding="up")
+    loads = replace(LOADS)
+    dye_days = replace(DYE_DAYS)
+    drying_days = replace(DRYING_DAYS)
     work = Result[float](
         TIME,
         "Until the last load is rinsed, nights and all",

@@ -9,7 +9,8 @@ from ...pot_loads import fewest_loads, skeins_that_fit
 from ...ramp import minutes_of_clock
 from ...schedule.plan import Plan, make_plan, retimed
 from ...schedule.room import Recipe, Room, Step
-from .asked import Pots
+from .asked import Pot, Pots
+from .asked import Step as AskedStep
 
 FIBER_TAKES = 0.76  # mL that a gram of wool takes up itself: 1 / 1.31 g/cm³
 # What a step needs: a pot, a burner, hands.
@@ -58,7 +59,8 @@ def _fits(case: Pots) -> list[int]:
             )
         except OutOfRange as error:
             raise Refused(
-                f"Pot {number}, filled to at most: {error.reason}.", f"pots.{number}.fill"
+                f"Pot {number}, filled to at most: {error.reason}.",
+                Pots.pots.each(Pot.fill, row=number),
             ) from None
     return fits
 
@@ -105,7 +107,7 @@ def _plan(case: Pots, fits: list[int]) -> Plan:
     except OutOfRange as error:
         raise Refused(
             f"This room: {error.reason or 'no plan can be made; change pots, steps or hours'}.",
-            "steps.1.minutes",
+            Pots.steps.each(AskedStep.minutes, row=1),
         ) from None
     return case.chosen
 
@@ -114,4 +116,4 @@ def _clock(text: str) -> int:
     try:
         return minutes_of_clock(text)
     except OutOfRange:
-        raise Refused("The day begins at: give a time of day such as 8:00.", "opens") from None
+        raise Refused("The day begins at: give a time of day such as 8:00.", Pots.opens) from None

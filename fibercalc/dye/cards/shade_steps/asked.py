@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from ....core.card import CHOICE, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
-from ....core.units import CONCENTRATION, COUNT, MASS, NUMBER, PERCENT, VOLUME
-from ...color.asked import DEPTH, GRAY, NAME, SAMPLE, SEEN, UNDYED
+from ....core.units import COUNT, MASS, NUMBER, PERCENT, VOLUME
+from ...color.asked import DEPTH, GRAY, IN_A_PHOTO, NAME, SAMPLE, SEEN, UNDYED
 from ...color.steps import Ladder
+from ...inputs import SCALE_STEP, STRENGTH, SYRINGE_ERROR
 
 STRAIGHT, THROUGH = "straight", "through"
 POWDER, STOCK = "powder", "stock"
-AS_POWDER: dict[str, tuple[str, ...]] = {"dose_by": (POWDER,)}
-FROM_STOCK: dict[str, tuple[str, ...]] = {"dose_by": (STOCK,)}
 DEPTH_OF_SKEIN = replace(DEPTH, allowed=("0 %", "12 %"), usual=("0 %", "4 %"))
 
 
@@ -78,39 +77,15 @@ class ShadeSteps(Case):
         default=POWDER,
         options=(Option(POWDER, "Powder, on the scale"), Option(STOCK, "Stock, by syringe")),
     )
-    scale_step = Input[float](
-        MASS,
-        "The scale shows steps of",
-        default="0.01 g",
-        allowed=("0.0001 g", "1 g"),
-        usual=("0.001 g", "0.1 g"),
-        units=("g",),
-        when=AS_POWDER,
-        strict=True,
-    )
-    strength = Input[float](
-        CONCENTRATION,
-        "Strength of the stock",
-        default="1 g/100 mL",
-        allowed=("0.005 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=("g/100 mL", "g/L"),
-        when=FROM_STOCK,
-        strict=True,
-    )
-    syringe_step = Input[float](
-        VOLUME,
-        "The syringe is read to",
-        default="1 mL",
-        allowed=("0.01 mL", "50 mL"),
-        usual=("0.1 mL", "2 mL"),
-        units=("mL",),
-        when=FROM_STOCK,
-        strict=True,
-    )
+    FROM_STOCK = {dose_by: (STOCK,)}
+    AS_POWDER = {dose_by: (POWDER,)}
+    scale_step = replace(SCALE_STEP, when=AS_POWDER)
+    strength = replace(STRENGTH, when=FROM_STOCK)
+    syringe_step = replace(SYRINGE_ERROR, when=FROM_STOCK)
     seen = replace(SEEN, label="How the colors were seen", default="photo")
     gray = replace(
         GRAY,
+        when={seen: IN_A_PHOTO},
         measure=(
             "Undyed fiber and samples in one photo with it: an 18 % card in the same light;"
             " blank where the photo was balanced on it already."

@@ -21,7 +21,7 @@ from ...color.steps import (
     weighed_ladder,
 )
 from ...pot_loads import skeins_found
-from .asked import POWDER, STOCK, STRAIGHT, ShadeSteps
+from .asked import POWDER, STOCK, STRAIGHT, Dye, ShadeSteps
 
 
 def answer(case: ShadeSteps) -> None:
@@ -74,7 +74,8 @@ def _step(case: ShadeSteps, palette: Palette, ends: Sequence[Recipe]) -> None:
         case.even = even_ladder(path, count)
     except OutOfRange as error:
         raise Refused(
-            f"Steps: {error.reason or 'the two ends must differ'}.", "dyes.1.last"
+            f"Steps: {error.reason or 'the two ends must differ'}.",
+            ShadeSteps.dyes.each(Dye.last, row=1),
         ) from None
     case.by_percent = equal_percent_ladder(path, count)
     case.equal = case.by_percent.unevenness

@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Result
 from ....core.units import CONCENTRATION, MASS, NUMBER, PERCENT, VOLUME
+from ....held import RECORD
+from ...inputs import SCALE_ERROR, STRENGTH
 from ...stock import keeping_losses
 
 MAKE, USE_UP, DILUTE, EXTEND = "make", "use-up", "dilute", "extend"
 KEEPING = "stock-keeping"
 KINDS = {row["kind"]: row for row in keeping_losses().rows}
 NO, YES = "no", "yes"
-VOLUMES, POWDERED, JARRED = (
-    {"do": (MAKE, DILUTE, EXTEND)},
-    {"do": (MAKE, USE_UP, EXTEND)},
-    {"jar": (YES,), "do": (MAKE, USE_UP, EXTEND)},
-)
 STRENGTHS = ("g/100 mL", "g/L")
 
 
@@ -34,14 +32,12 @@ class StockSolution(Case):
             Option(EXTEND, "Extend what is left"),
         ),
     )
-    wanted = Input[float](
-        CONCENTRATION,
-        "Strength wanted",
-        default="1 g/100 mL",
+    POWDERED = {do: (MAKE, USE_UP, EXTEND)}
+    VOLUMES = {do: (MAKE, DILUTE, EXTEND)}
+    wanted = replace(
+        STRENGTH,
+        label="Strength wanted",
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=STRENGTHS,
-        strict=True,
         measure="1 g in 100 mL is a 1 % stock.",
     )
     volume = Input[float](
@@ -62,40 +58,34 @@ class StockSolution(Case):
         allowed=("0.01 g", "2 kg"),
         usual=("0.5 g", "50 g"),
         units=("g", "oz"),
-        when={"do": (USE_UP,)},
+        when={do: (USE_UP,)},
         strict=True,
     )
-    have = Input[float](
-        CONCENTRATION,
-        "Strength of the strong stock",
+    have = replace(
+        STRENGTH,
+        label="Strength of the strong stock",
         default="5 g/100 mL",
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
         usual=("0.5 g/100 mL", "10 g/100 mL"),
-        units=STRENGTHS,
-        when={"do": (DILUTE,)},
-        strict=True,
+        when={do: (DILUTE,)},
     )
     left = Input[float](
         VOLUME,
         "Stock left",
-        record="bottle.left",
+        record=RECORD.bottle.left,
         default="120 mL",
         allowed=("0 mL", "50 L"),
         usual=("10 mL", "1 L"),
         units=("mL", "L"),
-        when={"do": (EXTEND,)},
+        when={do: (EXTEND,)},
         strict=True,
     )
-    strength_left = Input[float](
-        CONCENTRATION,
-        "Strength of what is left",
-        record="bottle.strength",
-        default="1 g/100 mL",
+    strength_left = replace(
+        STRENGTH,
+        label="Strength of what is left",
+        record=RECORD.bottle.strength,
         allowed=("0.001 g/100 mL", "20 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=STRENGTHS,
-        when={"do": (EXTEND,)},
-        strict=True,
+        when={do: (EXTEND,)},
     )
     jar = Input[str](
         CHOICE,
@@ -104,6 +94,7 @@ class StockSolution(Case):
         options=(Option(NO, "No, or not known"), Option(YES, "Yes")),
         when=POWDERED,
     )
+    JARRED = {jar: (YES,), do: (MAKE, USE_UP, EXTEND)}
     old_jar = Input[float](
         NUMBER,
         "The old jar’s strength",
@@ -117,21 +108,16 @@ class StockSolution(Case):
     new_jar = Input[float](
         NUMBER,
         "This jar’s strength",
-        record="jar.strength",
+        record=RECORD.jar.strength,
         default="125",
         allowed=("10", "400"),
         usual=("100", "200"),
         when=JARRED,
         strict=True,
     )
-    scale_error = Input[float](
-        MASS,
-        "The scale is good to",
-        default="0.02 g",
+    scale_error = replace(
+        SCALE_ERROR,
         allowed=("0.0005 g", "5 g"),
-        usual=("0.005 g", "0.1 g"),
-        units=("g",),
-        strict=True,
         measure="Either way; a pocket scale that shows 0.01 g is good to about 0.02 g.",
     )
     jug_error = Input[float](
@@ -152,15 +138,17 @@ class StockSolution(Case):
     weeks = Input[float](
         NUMBER, "Weeks it will stand", default="8", allowed=("0", "104"), usual=("1", "26")
     )
-    name = Input[str](TEXT, "Name on the bottle", record="jar.name", default="navy", longest=40)
+    name = Input[str](
+        TEXT, "Name on the bottle", record=RECORD.jar.name, default="navy", longest=40
+    )
     lot = Input[str | None](
-        TEXT, "Lot of the jar", record="jar.lot", default="", longest=24, optional=True
+        TEXT, "Lot of the jar", record=RECORD.jar.lot, default="", longest=24, optional=True
     )
     made = Input[date](DATE, "Made on", default="2027-01-11", today=True)
     hazards = Input[str | None](
         TEXT,
         "Hazard words of its safety data sheet",
-        record="jar.hazards",
+        record=RECORD.jar.hazards,
         default="",
         longest=200,
         optional=True,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ....core.card import Carry, Save
 from ....core.outcome import Outcome
+from ....held import RECORD
 from .asked import MAKE, StockSolution
 
 
@@ -23,15 +24,15 @@ CARRY = (
 )
 SAVES = (
     Save(
-        "bottle",
+        RECORD.bottle,
         "A stock bottle",
         {
-            "name": StockSolution.name,
-            "strength": StockSolution.wanted,
-            "left": StockSolution.final,
-            "made_on": StockSolution.made,
-            "weeks": StockSolution.weeks,
+            RECORD.bottle.name: StockSolution.name,
+            RECORD.bottle.strength: StockSolution.wanted,
+            RECORD.bottle.left: StockSolution.final,
+            RECORD.bottle.made_on: StockSolution.made,
+            RECORD.bottle.weeks: StockSolution.weeks,
         },
-        when={"do": (MAKE,)},
+        when={StockSolution.do: (MAKE,)},
     ),
 )

@@ -60,7 +60,7 @@ def _dilute(case: StockSolution) -> None:
         raise Refused(
             "Strength wanted: water cannot make a stock stronger; give less than what you have,"
             " or extend it with powder.",
-            "wanted",
+            StockSolution.wanted,
         )
     case.final = case.volume
     case.stock = stock_to_dilute(case.volume, case.wanted, case.have)
@@ -70,14 +70,15 @@ def _dilute(case: StockSolution) -> None:
 def _extend(case: StockSolution) -> None:
     if case.left > case.volume:
         raise Refused(
-            "Stock left: there is more of it than you want to have; give a larger volume.", "left"
+            "Stock left: there is more of it than you want to have; give a larger volume.",
+            StockSolution.left,
         )
     holding = case.left * case.strength_left
     if holding > case.volume * case.wanted * (1 + 1e-9):
         raise Refused(
             "Stock left: it already holds more dye than that; make it up to"
             f" {holding / case.wanted:.0f} mL or more.",
-            "left",
+            StockSolution.left,
         )
     case.final = case.volume
     _weigh(case, powder_to_extend(case.volume, case.wanted, case.left, case.strength_left))

@@ -10,7 +10,6 @@ from ...inputs import ROWS, SKEIN_LENGTH, SKEIN_MASS, STATE, STITCHES
 
 PLAIN, MOCK = "plain", "mock"
 MACHINE_UNITS = ("per cm", "per in", "per 10 cm")
-RIBBED = {"rib": (MOCK,)}
 
 
 class CrankSocks(Case):
@@ -107,6 +106,7 @@ class CrankSocks(Case):
         default=PLAIN,
         options=(Option(PLAIN, "Plain"), Option(MOCK, "Mock rib: some needles out of work")),
     )
+    RIBBED = {rib: (MOCK,)}
     rib_in = Input[int](
         COUNT, "Needles in work", default="3", allowed=("1", "50"), usual=("1", "5"), when=RIBBED
     )
@@ -157,7 +157,7 @@ class CrankSocks(Case):
         LENGTH, "Over from one skein", units=("yd", "m"), finest=(1, 1), rounding="down"
     )
     one_skein = Result[float](
-        PERCENT, "Pairs for which one skein is enough", chance=Chance("over", above=0.0)
+        PERCENT, "Pairs for which one skein is enough", chance=Chance(over, above=0.0)
     )
     girth = Result[float](
         LENGTH, "Around the tube at rest", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0

@@ -55,7 +55,7 @@ def _count_rounds(case: CrankSocks) -> None:
         raise Refused(
             f"Needles of the cylinder: heel and toe take half of them, and {case.needles} is odd;"
             " give an even number.",
-            "needles",
+            CrankSocks.needles,
         )
     case.half = case.needles // 2
     given = case.maybe(CrankSocks.left)
@@ -64,7 +64,7 @@ def _count_rounds(case: CrankSocks) -> None:
         raise Refused(
             f"Needles left at the narrowest: heel and toe are worked on {case.half}; give fewer"
             " than that.",
-            "left",
+            CrankSocks.left,
         )
     case.hem_rounds = hem_rounds(case.hem, case.rows)
     case.leg_rounds = rounded(rounds_for_length(case.leg, case.rows))

@@ -13,7 +13,6 @@ from ...left import rows_before_weighing, weighing_error
 STRAIGHT, GROWS = "straight", "grows"
 START, TWO = "start", "two"
 FINE_ENOUGH = 10.0  # %: yarn in a stitch known so far is good enough to go by (our own edge)
-GROWING = {"shape": (GROWS,)}
 
 
 def half_step(out: Outcome[EnoughLeft]) -> float:
@@ -42,6 +41,11 @@ def shape_of(case: EnoughLeft) -> tuple[float, float]:
     return case.first, case.grow
 
 
+SPARE = Result[float](
+    MASS, "To spare at the end", units=("g", "oz"), finest=(0.1, 0.01), rounding="down"
+)
+
+
 class EnoughLeft(Case):
     """A piece, and its yarn weighed at two rows: whether what is left ends it."""
 
@@ -54,6 +58,7 @@ class EnoughLeft(Case):
             Option(STRAIGHT, "Straight: every row the same"),
         ),
     )
+    GROWING = {shape: (GROWS,)}
     first = replace(FIRST_ROW, when=GROWING)
     grow = replace(GROWTH, when=GROWING, measure="On average: 4 on every other row is 2.")
     rows = Input[int](
@@ -79,7 +84,7 @@ class EnoughLeft(Case):
         default="60",
         allowed=("1", "5000"),
         usual=("1", "600"),
-        when={"weighed": (TWO,)},
+        when={weighed: (TWO,)},
     )
     mass_before = Input[float](
         MASS,
@@ -129,13 +134,11 @@ class EnoughLeft(Case):
     left_for = Between[float](NUMBER, "What is left is enough for, in stitches (or rows)")
     next_row = Between[float](NUMBER, "Stitches in the next row")
 
-    lasts = Result[float](PERCENT, "Chance that it is enough", chance=Chance("spare", above=0.0))
+    lasts = Result[float](PERCENT, "Chance that it is enough", chance=Chance(SPARE, above=0.0))
     rest = Result[float](
         MASS, "Needed for the rest", units=("g", "oz"), finest=(0.1, 0.01), rounding="up", floor=0.0
     )
-    spare = Result[float](
-        MASS, "To spare at the end", units=("g", "oz"), finest=(0.1, 0.01), rounding="down"
-    )
+    spare = SPARE
     edge_at = Result[float](
         NUMBER, "Last row before edging and binding off", finest=(1,), rounding="down", floor=0.0
     )

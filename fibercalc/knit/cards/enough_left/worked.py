@@ -46,18 +46,18 @@ def _refuse_what_cannot_be(case: EnoughLeft) -> None:
         raise Refused(
             f"Rows done: {case.row} given, but the whole piece has {case.rows}; give fewer, or"
             " more rows in all.",
-            "row",
+            EnoughLeft.row,
         )
     if case.weighed == TWO and case.row_before >= case.row:
         raise Refused(
             f"Row of the first weighing: it must come before the {case.row} rows done now.",
-            "row_before",
+            EnoughLeft.row_before,
         )
     if case.mass_now >= case.mass_before:
         raise Refused(
             f"Left now: {case.mass_now:g} g, no less than the {case.mass_before:g} g before; weigh"
             " both times the same way, without the knitting.",
-            "mass_now",
+            EnoughLeft.mass_now,
         )
 
 

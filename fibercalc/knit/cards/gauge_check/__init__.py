@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from ....core.card import MODEL, Basis, Card, Carry, Caution, Save
+from ....core.card import MODEL, Basis, Card, Carry, Caution, Constant, Save
+from ....held import RECORD
 from ....sources import ARITHMETIC, COMMON_PRACTICE, TRADE_PAGE_NEEDLES
 from .asked import GaugeCheck
 from .said import notes, say
@@ -43,14 +44,14 @@ CARD = Card(
     ),
     saves=(
         Save(
-            "measurement",
+            RECORD.measurement,
             "An own measurement: this gauge",
             {
-                "what": "'gauge'",
-                "stitches": GaugeCheck.own_stitches,
-                "rows": GaugeCheck.own_rows,
-                "needle": GaugeCheck.needle,
-                "state": "'wet'",
+                RECORD.measurement.what: Constant("gauge"),
+                RECORD.measurement.stitches: GaugeCheck.own_stitches,
+                RECORD.measurement.rows: GaugeCheck.own_rows,
+                RECORD.measurement.needle: GaugeCheck.needle,
+                RECORD.measurement.state: Constant("wet"),
             },
         ),
     ),

@@ -8,7 +8,6 @@ from ....core.card import CHOICE, TEXT, Case, Input, Option, Plain, Result, Row,
 from ....core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
 from ...inputs import PATTERN_ROWS, PATTERN_STITCHES
 
-WASHED = {"washed": ("yes",)}
 GIRTH = Input[float](
     LENGTH,
     "Around",
@@ -29,7 +28,7 @@ SPAN = Input[float](
     unit="cm",
     instrument="swatch tape",
 )
-BEFORE = replace(SPAN, instrument="tape before", when=WASHED)
+BEFORE = replace(SPAN, instrument="tape before")
 
 
 class Size(Row):
@@ -69,13 +68,15 @@ class GaugeCheck(Case):
         default="yes",
         options=(Option("yes", "Yes"), Option("no", "No")),
     )
+    WASHED = {washed: ("yes",)}
     wide_before = replace(
         BEFORE,
+        when=WASHED,
         label="Width before",
         default="14.6 cm",
         measure="The same stitches, before washing.",
     )
-    tall_before = replace(BEFORE, label="Height before", default="15.3 cm")
+    tall_before = replace(BEFORE, label="Height before", default="15.3 cm", when=WASHED)
     needle = Input[float](
         LENGTH,
         "Needle of the swatch",

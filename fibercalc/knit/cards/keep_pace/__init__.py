@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from ....core.card import MODEL, Basis, Card, Carry, Save
+from ....core.card import MODEL, Basis, Card, Carry, Constant, Save
+from ....held import RECORD
 from ....sources import ARITHMETIC, COMMON_PRACTICE
 from .asked import KeepPace
 from .said import notes, say
@@ -33,12 +34,12 @@ CARD = Card(
     ),
     saves=(
         Save(
-            "measurement",
+            RECORD.measurement,
             "An own measurement: your speed",
             {
-                "what": "'speed'",
-                "made": KeepPace.speed_stitches,
-                "in_minutes": KeepPace.speed_minutes,
+                RECORD.measurement.what: Constant("speed"),
+                RECORD.measurement.made: KeepPace.speed_stitches,
+                RECORD.measurement.in_minutes: KeepPace.speed_minutes,
             },
         ),
     ),

@@ -7,11 +7,18 @@ from datetime import date
 
 from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, NUMBER, TIME
+from ....held import RECORD
 from ...inputs import FIRST_ROW, GROWTH
 from ...pace import PartDays
 
 BY_STITCHES, BY_ROWS = "stitches", "rows"
-ROWS_ONLY, STITCHES_ONLY = {"counted_by": (BY_ROWS,)}, {"counted_by": (BY_STITCHES,)}
+COUNTED_BY = Input[str](
+    CHOICE,
+    "The parts are given by",
+    default=BY_ROWS,
+    options=(Option(BY_ROWS, "The row each one ends at"), Option(BY_STITCHES, "Their stitches")),
+)
+ROWS_ONLY = {COUNTED_BY: (BY_ROWS,)}
 
 
 class Part(Row):
@@ -23,7 +30,11 @@ class Part(Row):
         COUNT, "Ends at row", default="480", allowed=("1", "5000"), when=ROWS_ONLY
     )
     stitches = Input[float](
-        NUMBER, "Stitches", default="18600", allowed=("1", "1000000"), when=STITCHES_ONLY
+        NUMBER,
+        "Stitches",
+        default="18600",
+        allowed=("1", "1000000"),
+        when={COUNTED_BY: (BY_STITCHES,)},
     )
     stitches_held = Between[float](NUMBER, "Stitches")
 
@@ -31,15 +42,7 @@ class Part(Row):
 class KeepPace(Case):
     """Parts that come out on dates and one's own speed: the day each is done."""
 
-    counted_by = Input[str](
-        CHOICE,
-        "The parts are given by",
-        default=BY_ROWS,
-        options=(
-            Option(BY_ROWS, "The row each one ends at"),
-            Option(BY_STITCHES, "Their stitches"),
-        ),
-    )
+    counted_by = COUNTED_BY
     first = replace(FIRST_ROW, default="33", usual=("1", "300"), when=ROWS_ONLY)
     grow = replace(
         GROWTH,
@@ -70,7 +73,7 @@ class KeepPace(Case):
     speed_stitches = Input[float](
         NUMBER,
         "Stitches you made",
-        record="measurement.made",
+        record=RECORD.measurement.made,
         default="500",
         allowed=("5", "100000"),
         usual=("50", "3000"),
@@ -80,7 +83,7 @@ class KeepPace(Case):
     speed_minutes = Input[float](
         NUMBER,
         "in minutes",
-        record="measurement.in_minutes",
+        record=RECORD.measurement.in_minutes,
         default="20",
         allowed=("0.2", "2000"),
         usual=("5", "120"),

@@ -25,7 +25,8 @@ def answer(case: KeepPace) -> None:
     _count_stitches(case)
     if any(later.release < earlier.release for earlier, later in zip(case.parts, case.parts[1:])):
         raise Refused(
-            "Parts: they come out in order; a later part has an earlier day.", "parts.1.release"
+            "Parts: they come out in order; a later part has an earlier day.",
+            KeepPace.parts.each(Part.release, row=1),
         )
     case.all_stitches = total(part.stitches_held for part in case.parts)
     case.speed = stitches_per_minute(case.speed_stitches, case.speed_minutes)
@@ -57,7 +58,7 @@ def _count_stitches(case: KeepPace) -> None:
             raise Refused(
                 f"Part {number}, its last row: {part.last_row} given; it must come after row"
                 f" {before.last_row}, the last of the part before.",
-                f"parts.{number}.last_row",
+                KeepPace.parts.each(Part.last_row, row=number),
             )
         else:
             part.stitches_held = stitches_between(

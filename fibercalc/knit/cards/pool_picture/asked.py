@@ -27,7 +27,7 @@ IN_ROUND, FLAT = "round", "flat"
 TALLEST = 60  # rows drawn
 
 
-def _skein(number: int) -> Input[float]:
+def _skein(number: int, alternate: Input[int]) -> Input[float]:
     """What one of the skeins in turn weighs; the first two are asked together."""
     return Input(
         MASS,
@@ -36,8 +36,7 @@ def _skein(number: int) -> Input[float]:
         allowed=("1 g", "5 kg"),
         usual=("20 g", "150 g"),
         units=("g", "oz"),
-        # `when` is typed for words; this input is a count, so its values are whole numbers.
-        when={"alternate": tuple(range(max(number, 2), 5))},  # type: ignore[arg-type]
+        when={alternate: tuple(range(max(number, 2), 5))},
     )
 
 
@@ -110,12 +109,12 @@ class PoolPicture(Case):
         allowed=("20 m", "3000 m"),
         usual=("100 m", "800 m"),
         units=("m", "yd"),
-        when={"alternate": (2, 3, 4)},  # type: ignore[dict-item]  # a count, as for a skein
+        when={alternate: (2, 3, 4)},
     )
-    skein_1 = _skein(1)
-    skein_2 = _skein(2)
-    skein_3 = _skein(3)
-    skein_4 = _skein(4)
+    skein_1 = _skein(1, alternate)
+    skein_2 = _skein(2, alternate)
+    skein_3 = _skein(3, alternate)
+    skein_4 = _skein(4, alternate)
 
     loop_constant = Between[float](NUMBER, "Loop constant Ks")
     two_rows = Between[float](MASS, "Yarn in two rows")

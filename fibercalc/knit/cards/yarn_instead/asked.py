@@ -25,6 +25,9 @@ def to_buy(out: Outcome[YarnInstead]) -> int:
     return smallest_enough(out.case.skeins, spread, float(out.case.sure) / 100)
 
 
+SKEINS_NEEDED = Result[float](NUMBER, "In my skeins", finest=(0.01,), rounding="up", floor=0.0)
+
+
 class YarnInstead(Case):
     """A pattern's yarn and one's own: the length that is asked for in skeins of the other."""
 
@@ -58,7 +61,7 @@ class YarnInstead(Case):
         default="8",
         allowed=("1", "100"),
         usual=("1", "25"),
-        when={"need_by": (SKEINS,)},
+        when={need_by: (SKEINS,)},
     )
     need_length = Input[float](
         LENGTH,
@@ -67,7 +70,7 @@ class YarnInstead(Case):
         allowed=("5 m", "20000 m"),
         usual=("100 m", "2500 m"),
         units=("yd", "m"),
-        when={"need_by": (LENGTH_GIVEN,)},
+        when={need_by: (LENGTH_GIVEN,)},
     )
     stitches = replace(PATTERN_STITCHES, optional=True)
     rows = replace(PATTERN_ROWS, optional=True)
@@ -87,12 +90,12 @@ class YarnInstead(Case):
     enough = Result[float](
         PERCENT,
         "Chance that they hold that length",
-        chance=Chance("skeins", below=lambda out: out.value(YarnInstead.buy)),
+        chance=Chance(SKEINS_NEEDED, below=lambda out: out.value(YarnInstead.buy)),
     )
     need = Result[float](
         LENGTH, "Length asked for", units=("yd", "m"), finest=(1, 1), rounding="up", floor=0.0
     )
-    skeins = Result[float](NUMBER, "In my skeins", finest=(0.01,), rounding="up", floor=0.0)
+    skeins = SKEINS_NEEDED
     mass = Result[float](
         MASS, "Its weight in my yarn", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0
     )

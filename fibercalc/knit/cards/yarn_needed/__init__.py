@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ....core.card import MODEL, Basis, Card, Carry, Caution
+from ....core.card import MODEL, Basis, Card, Carry, Caution, Constant
 from ....sources import (
     ARITHMETIC,
     COMMON_PRACTICE,
@@ -70,7 +70,7 @@ CARD = Card(
             {
                 "theirs_mass": YarnNeeded.skein_mass,
                 "theirs_length": YarnNeeded.skein_length,
-                "need_by": lambda out: "length",
+                "need_by": Constant("length"),
                 "need_length": YarnNeeded.need,
                 "stitches": YarnNeeded.stitches,
                 "rows": YarnNeeded.rows,

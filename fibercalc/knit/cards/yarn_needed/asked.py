@@ -9,18 +9,22 @@ from ....core.outcome import Outcome
 from ....core.spread import Parts
 from ....core.table import read_table
 from ....core.units import AREA, COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
+from ....held import RECORD
 from ...inputs import ROWS, SKEIN_LENGTH, SKEIN_MASS, STATE, STITCHES
 from ...odds import share_of, smallest_enough
 from ...projects.flat import FlatMeasures
 from ...projects.hat import HatMeasures
-from ...projects.measure import GAUGE, MADE, PATTERN, SWATCH, piece
+from ...projects.measure import GAUGE, PATTERN, SWATCH, YARN, Made, piece
 from ...projects.mittens import MittensMeasures
 from ...projects.shawl import ShawlMeasures
 from ...projects.socks import SocksMeasures
 from ...projects.sweater import SweaterMeasures
 
 STRUCTURES = {row["key"]: row for row in read_table("knit", "structure-factors").rows}
-COUNTED, WEIGHED, PRINTED = {"known": (GAUGE, SWATCH)}, {"known": (SWATCH,)}, {"known": (PATTERN,)}
+MADE = {Made.known: (YARN, GAUGE, SWATCH)}
+COUNTED, WEIGHED, PRINTED = (
+    {Made.known: ways} for ways in ((GAUGE, SWATCH), (SWATCH,), (PATTERN,))
+)
 
 
 @dataclass(frozen=True)
@@ -73,6 +77,9 @@ class Color(Row):
 
     name = Input[str](TEXT, "Name", default="Another color", longest=30, lent=False)
     share = Input[float](NUMBER, "Share", default="20", allowed=("0.5", "1000"), rough="2")
+
+
+IN_SKEINS = Result[float](NUMBER, "In skeins", finest=(0.01,), rounding="up", floor=0.0)
 
 
 # What the last of the bases declares is asked first.
@@ -170,7 +177,7 @@ class YarnNeeded(
     needle = Input[float](
         LENGTH,
         "Needle",
-        record="measurement.needle",
+        record=RECORD.measurement.needle,
         allowed=("1 mm", "60 mm"),
         usual=("2 mm", "10 mm"),
         units=("mm",),
@@ -188,7 +195,7 @@ class YarnNeeded(
         "color",
         least=2,
         most=12,
-        when={"many": ("yes",)},
+        when={many: ("yes",)},
         measure="By share of the yarn: what they add up to is taken as the whole.",
         default=(
             {"name": "Main", "share": "50"},
@@ -217,7 +224,7 @@ class YarnNeeded(
 
     buy = Result[int](COUNT, "Skeins to buy", rounding="up", decided=to_buy)
     enough = Result[float](
-        PERCENT, "Enough for", chance=Chance("skeins", below=lambda out: out.value(YarnNeeded.buy))
+        PERCENT, "Enough for", chance=Chance(IN_SKEINS, below=lambda out: out.value(YarnNeeded.buy))
     )
     need = Result[float](
         LENGTH, "Yarn needed", units=("yd", "m"), finest=(1, 1), rounding="up", floor=0.0
@@ -225,7 +232,7 @@ class YarnNeeded(
     mass = Result[float](
         MASS, "Its weight", units=("g", "oz"), finest=(1, 0.1), rounding="up", floor=0.0
     )
-    skeins = Result[float](NUMBER, "In skeins", finest=(0.01,), rounding="up", floor=0.0)
+    skeins = IN_SKEINS
     area = Result[float](AREA, "Cloth", units=("cm²", "in²"), unit="cm²", finest=(1, 1), floor=0.0)
     by_swatch = Result[float](
         LENGTH, "By the weighed swatch", units=("yd", "m"), finest=(1, 1), rounding="up", floor=0.0

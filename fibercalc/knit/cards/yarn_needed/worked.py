@@ -47,7 +47,7 @@ def answer(case: YarnNeeded) -> None:
         raise Refused(
             "How sure: 99 in 100 takes a measured gauge and a weighed swatch; choose 95 or less, or"
             " weigh a swatch.",
-            "sure",
+            YarnNeeded.sure,
         )
     case.tex = 1000 * case.skein_mass / case.skein_length
     if case.known == PATTERN:
@@ -96,13 +96,13 @@ def _by_cloth(case: YarnNeeded) -> tuple[float, float]:
     if known != SWATCH and row["middle"] == "":
         raise Refused(
             f"Stitch: {row['label']} has no published figure; weigh a washed swatch of it.",
-            "structure",
+            YarnNeeded.structure,
         )
     if known == GAUGE and structure in CROCHET:
         raise Refused(
             "Stitch: the gauge speaks of knit loops, and crochet has none; weigh a washed swatch,"
             " or choose “Only the yarn”.",
-            "structure",
+            YarnNeeded.structure,
         )
     by_table = case.make == "sweater" and case.size_by == TABLE
     size_error = SIZE_ERROR if by_table else 0.0

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Result
 from ....core.outcome import Outcome
 from ....core.units import DENSITY, MASS, PERCENT, VOLUME
+from ...inputs import LIMIT
 from ...liquids import liquid_name
 
 BY_MASS, BY_VOLUME = "mass", "volume"
@@ -78,7 +81,7 @@ class AcidDilution(Case):
         allowed=("10 g", "50 kg"),
         usual=("100 g", "5 kg"),
         units=("g", "kg", "oz"),
-        when={"by": (BY_MASS,)},
+        when={by: (BY_MASS,)},
         strict=True,
     )
     volume = Input[float](
@@ -88,7 +91,7 @@ class AcidDilution(Case):
         allowed=("10 mL", "50 L"),
         usual=("100 mL", "5 L"),
         units=("L", "mL", "qt"),
-        when={"by": (BY_VOLUME,)},
+        when={by: (BY_VOLUME,)},
         strict=True,
     )
 
@@ -110,4 +113,4 @@ class AcidDilution(Case):
     water_mass = Result[float](MASS, "and water", units=("g",), finest=(1,), floor=0.0)
     strong_class = Result[str](TEXT, "The strong acid is")
     weak_class = Result[str](TEXT, "The weak acid is")
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

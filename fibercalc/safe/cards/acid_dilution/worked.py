@@ -39,13 +39,13 @@ def _refuse_what_cannot_be(case: AcidDilution) -> None:
         raise Refused(
             f"Strength wanted: {case.wanted:g} % is not weaker than the {case.have:g} % you have;"
             " give less.",
-            "wanted",
+            AcidDilution.wanted,
         )
     if case.acid == "citric" and case.have > STRONGEST_CITRIC:
         raise Refused(
             f"Strength you have: citric acid is a solution up to {STRONGEST_CITRIC:g} %; weigh"
             " crystals as a stock solution instead.",
-            "have",
+            AcidDilution.have,
         )
 
 

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, MASS, NUMBER, TEMPERATURE, VOLUME
+from ....held import RECORD
+from ...inputs import LIMIT
 
 NO_METAL, UNKNOWN = "none", "unknown"
 SODA, OTHER = "soda-ash", "unknown-acid"
 MORDANTS = read_table("safe", "mordants").rows
 METALS = {row["key"]: row["metal_name"] for row in MORDANTS}  # by the mordant that brought it
-WITH_METAL = {"metal": tuple(METALS)}
 ANY_PH, USUAL_PH = ("0", "14"), ("2", "12")
 
 
@@ -78,7 +81,7 @@ class DrainCheck(Case):
         usual=("10 mg/L", "400 mg/L"),
         units=("mg/L",),
         unit="mg/L",
-        bench="alkalinity",
+        bench=RECORD.bench.alkalinity,
         rough="20 %",
         measure="As calcium carbonate: soft 20 to 60, hard 150 to 350.",
     )
@@ -92,6 +95,7 @@ class DrainCheck(Case):
             *(_from_mordant(row) for row in MORDANTS),
         ),
     )
+    WITH_METAL = {metal: tuple(METALS)}
     metal_amount = Input[float](
         CONCENTRATION,
         "How much metal",
@@ -160,4 +164,4 @@ class DrainCheck(Case):
     metal_mass = Result[float](
         MASS, "Metal in the bath", units=("g",), finest=(0.01,), rounding="up", floor=0.0
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

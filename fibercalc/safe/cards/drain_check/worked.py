@@ -43,7 +43,7 @@ def _find_limits(case: DrainCheck) -> None:
         raise Refused(
             f"Local pH limits: the lower one ({case.low:g}) must lie below the upper one"
             f" ({case.high:g}).",
-            "own_low",
+            DrainCheck.own_low,
         )
     case.heat_limit = case.own_heat or looked_up(
         "safe", "drain-limits", "key", "federal", "celsius"
@@ -64,7 +64,7 @@ def _neutralize(case: DrainCheck) -> None:
         raise Refused(
             f"pH: {case.ph:g} is beyond what {called(case.content).lower()} in water can give;"
             " measure again, and do not pour it out.",
-            "ph",
+            DrainCheck.ph,
         ) from error
 
 
@@ -79,7 +79,7 @@ def _find_content(case: DrainCheck) -> None:
             f"pH: {case.ph:g} would mean more than {STRONGEST:g} g of"
             f" {called(case.content).partition(',')[0].lower()} in a liter, so something stronger"
             " is in it; keep it, and ask the sewer authority.",
-            "ph",
+            DrainCheck.ph,
         )
     ph_with = _ph_with(case.content)
     case.held = (

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import NUMBER, PERCENT
+from ...inputs import LIMIT
 
 SUBSTANCES = tuple(
     Option(row["key"], row["label"]) for row in read_table("safe", "label-limits").rows
@@ -81,4 +84,4 @@ class HazardLabel(Case):
     eyes = Result[float](
         NUMBER, "Eye irritation, share of the limit", finest=(0.01,), rounding="up"
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

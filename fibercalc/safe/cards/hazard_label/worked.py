@@ -28,7 +28,7 @@ def answer(case: HazardLabel) -> None:
         raise Refused(
             f"Strengths: together they are {case.together:.4g} %; a bottle holds no more than"
             " 100 %.",
-            f"contents.{len(case.contents)}.strength",
+            HazardLabel.contents.each(Substance.strength, row=len(case.contents)),
         )
     case.burns = _share(case.contents, "corr", Substance.burns_limit)
     case.skin = _share(case.contents, "irrit", Substance.skin_limit)

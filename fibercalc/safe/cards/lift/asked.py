@@ -2,13 +2,26 @@
 
 from __future__ import annotations
 
-from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Result
+from dataclasses import replace
+
+from ....core.card import CHOICE, Between, Case, Input, Option, Result
 from ....core.table import read_table
 from ....core.units import ANGLE, COUNT, LENGTH, MASS, NUMBER, VOLUME
+from ...inputs import LIMIT
 
 BOX, BUCKET, HOT = "box", "bucket", "hot"
 HOURS = {"hour": "Up to 1 hour", "two": "1 to 2 hours", "eight": "2 to 8 hours"}
-COLD = {"load": (BOX, BUCKET)}
+LOAD = Input[str](
+    CHOICE,
+    "The load",
+    default=BUCKET,
+    options=(
+        Option(BUCKET, "Wet skeins in a lidded bucket, cold"),
+        Option(BOX, "A box, cold and stable"),
+        Option(HOT, "A hot or open pot"),
+    ),
+)
+COLD, IN_POT = {LOAD: (BOX, BUCKET)}, {LOAD: (HOT,)}
 
 
 def _cm(
@@ -31,16 +44,7 @@ def _cm(
 class Lift(Case):
     """One way of lifting a cold, closed load, or a hot pot that is to be bailed out instead."""
 
-    load = Input[str](
-        CHOICE,
-        "The load",
-        default=BUCKET,
-        options=(
-            Option(BUCKET, "Wet skeins in a lidded bucket, cold"),
-            Option(BOX, "A box, cold and stable"),
-            Option(HOT, "A hot or open pot"),
-        ),
-    )
+    load = LOAD
     volume = Input[float](
         VOLUME,
         "Bath in the pot",
@@ -48,7 +52,7 @@ class Lift(Case):
         allowed=("0.1 L", "500 L"),
         usual=("1 L", "60 L"),
         units=("L", "qt", "gal"),
-        when={"load": (HOT,)},
+        when=IN_POT,
     )
     jug = Input[float](
         VOLUME,
@@ -57,7 +61,7 @@ class Lift(Case):
         allowed=("0.1 L", "10 L"),
         usual=("0.5 L", "3 L"),
         units=("L", "qt"),
-        when={"load": (HOT,)},
+        when=IN_POT,
     )
     mass = Input[float](
         MASS,
@@ -136,4 +140,4 @@ class Lift(Case):
     )
     index = Result[float](NUMBER, "Load over the limit", finest=(0.01,), rounding="up", floor=0.0)
     jugs = Result[float](COUNT, "Jugs to bail")
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import CONCENTRATION, COUNT, LENGTH, NUMBER, PERCENT, TIME, VOLUME
+from ...inputs import LIMIT
 
 VAPOR, POWDER = "vapor", "powder"
 NOBODY, PREGNANT, LUNGS, CHILDREN, FOOD = "none", "pregnant", "lungs", "children", "food"
 KNOWN = "known"
-WITH_VAPOR = {"what": (VAPOR,)}
 AIR_TABLE, POT_TABLE, LIMITS = "air-choices", "vapor-choices", "exposure-limits"
 
 
@@ -76,6 +78,7 @@ class RoomAir(Case):
         default=VAPOR,
         options=(Option(VAPOR, "Vapor of a bath"), Option(POWDER, "Dust of a dye")),
     )
+    WITH_VAPOR = {what: (VAPOR,)}
     room = Input[float](
         VOLUME,
         "Room",
@@ -100,7 +103,7 @@ class RoomAir(Case):
         default="2",
         allowed=("0.1", "60"),
         usual=("0.5", "20"),
-        when={"air": (KNOWN,)},
+        when={air: (KNOWN,)},
     )
     mixing = Input[float](
         NUMBER,
@@ -177,4 +180,4 @@ class RoomAir(Case):
     clear = Result[float](
         TIME, "Until 1 % is left", units=("min", "h"), finest=(1, 0.1), rounding="up", floor=0.0
     )
-    limit = Result[str](TEXT, "Published limit")
+    limit = replace(LIMIT)

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
-from ....core.card import ANY, CHOICE, DATE, Between, Case, Input, Option, Plain, Result, Row, Rows
+from ....core.card import CHOICE, DATE, Between, Case, Input, Option, Plain, Result
 from ....core.units import COUNT, TIME
+from ....held import RECORD
 from ...calendar import Calendar
+from ...inputs import CLOSED
 from ...last_days import LastDays
 
 # Each step by its name in a plan, in order.
@@ -41,20 +44,13 @@ def _ahead(label: str) -> Between[float]:
     return Between[float](COUNT, f"{label}, days before the start")
 
 
-class Stretch(Row):
-    """One stretch of days on which nothing is done."""
-
-    first = Input[date](DATE, "From", default="2027-02-01")
-    last = Input[date](DATE, "to", default="2027-02-01")
-
-
 class BackPlan(Case):
     """A release and what each step to it takes, and the last day on which each can be done."""
 
     start = Input[date](
         DATE,
         "It starts on",
-        record="plan.starts",
+        record=RECORD.plan.starts,
         default="2027-03-05",
         measure="Part one, the first club parcel, the fair.",
     )
@@ -116,16 +112,7 @@ class BackPlan(Case):
     supplier = _taken("The supplier takes, weeks, usually", "4", "60")
     supplier_slow = _taken("The supplier takes, weeks, at worst", "5", "60")
     week = Input[str](CHOICE, "You work", default="mon-fri", options=WEEKS)
-    closed = Rows(
-        Stretch,
-        "Closed days",
-        "stretch",
-        record="plan.closed",
-        lent=ANY,
-        least=0,
-        most=12,
-        default=({"first": "2026-12-24", "last": "2027-01-02"},),
-    )
+    closed = replace(CLOSED)
     supplier_closed = Input[str](
         CHOICE,
         "The supplier is closed then too",

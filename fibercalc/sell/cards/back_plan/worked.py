@@ -11,6 +11,7 @@ from ....core.card import Between
 from ....core.problem import OutOfRange, Refused
 from ....core.steps import at_least, searched
 from ...calendar import Calendar, calendar_of
+from ...inputs import Stretch
 from ...last_days import Pace, Times, back_plan, late_steps
 from .asked import STEPS, BackPlan
 
@@ -41,7 +42,7 @@ def _refuse_falling(case: BackPlan) -> None:
         if stretch.last < stretch.first:
             raise Refused(
                 f"Closed days {number}: the last day lies before the first.",
-                f"closed.{number}.last",
+                BackPlan.closed.each(Stretch.last, row=number),
             )
 
 
@@ -63,7 +64,8 @@ def _make_plans(case: BackPlan) -> None:
         )
     except OutOfRange as error:
         raise Refused(
-            f"Closed days: {error.reason or 'they leave no room'}.", "closed.1.last"
+            f"Closed days: {error.reason or 'they leave no room'}.",
+            BackPlan.closed.each(Stretch.last, row=1),
         ) from None
     case.plans = sure, usual, quick
 

@@ -2,23 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
-from ....core.card import (
-    ANY,
-    CHOICE,
-    DATE,
-    TEXT,
-    Between,
-    Case,
-    Input,
-    Option,
-    Plain,
-    Result,
-    Row,
-    Rows,
-)
-from ....core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, VOLUME
+from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
+from ....core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT, VOLUME
+from ....dye.inputs import STRENGTH
+from ....held import RECORD
+from ...inputs import CLOSED, PACK, PACK_PRICE
 
 
 class Base(Row):
@@ -26,17 +17,19 @@ class Base(Row):
 
     name = Input[str](TEXT, "Name", default="another base", longest=40)
     needed = Input[int](
-        COUNT, "Skeins that open plans need", record="planned", default="0", allowed=("0", "20000")
+        COUNT,
+        "Skeins that open plans need",
+        record=RECORD.base.planned,
+        default="0",
+        allowed=("0", "20000"),
     )
     promised = Input[int](
         COUNT, "promised: club, dyed to order", default="0", allowed=("0", "20000")
     )
     on_hand = Input[int](COUNT, "on hand", default="0", allowed=("0", "20000"))
     week = Input[float](NUMBER, "used in a week besides", default="0", allowed=("0", "2000"))
-    pack = Input[int](COUNT, "Skeins in a pack", default="10", allowed=("1", "1000"))
-    price = Input[float](
-        MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")
-    )
+    pack = replace(PACK)
+    price = replace(PACK_PRICE)
     large = Input[int](
         COUNT, "Skeins in a large pack (0: none)", default="0", allowed=("0", "5000")
     )
@@ -93,14 +86,7 @@ class DyeOrChemical(Row):
         units=("mL", "L"),
         strict=True,
     )
-    strength = Input[float](
-        CONCENTRATION,
-        "its strength",
-        default="1 g/100 mL",
-        allowed=("0.005 g/100 mL", "20 g/100 mL"),
-        units=("g/100 mL", "g/L"),
-        strict=True,
-    )
+    strength = replace(STRENGTH, label="its strength", usual=None)
     age = Input[int](COUNT, "made so many days ago", default="0", allowed=("0", "3650"))
     pack = Input[float](
         MASS, "Sold by", default="100 g", allowed=("1 g", "25 kg"), units=("g", "oz"), strict=True
@@ -117,13 +103,6 @@ class DyeOrChemical(Row):
     landed_cost = Between[float](MONEY, "Landed")
 
 
-class Stretch(Row):
-    """One stretch of closed days."""
-
-    first = Input[date](DATE, "From", default="2027-02-01")
-    last = Input[date](DATE, "to", default="2027-02-01")
-
-
 class BaseOrder(Case):
     """What plans need and the shelf holds, how it is sold and brought; what to order, and by
     when.
@@ -133,7 +112,7 @@ class BaseOrder(Case):
         Base,
         "Bases",
         "base",
-        record="base",
+        record=RECORD.base,
         least=0,
         most=40,
         measure="Count the shelf without what is promised. Prices as on the supplier’s list.",
@@ -161,7 +140,7 @@ class BaseOrder(Case):
         DyeOrChemical,
         "Dyes and chemicals",
         "dye or chemical",
-        lent="bases",
+        lent=bases,
         least=0,
         most=40,
         measure="Weigh the jar as it stands, and know what the empty jar weighs.",
@@ -250,16 +229,7 @@ class BaseOrder(Case):
     lead_low = Input[int](COUNT, "Supplier, weeks, at best", default="3", allowed=("0", "60"))
     lead = Input[int](COUNT, "Supplier, weeks, usually", default="4", allowed=("0", "60"))
     lead_high = Input[int](COUNT, "Supplier, weeks, at worst", default="5", allowed=("0", "60"))
-    closed = Rows(
-        Stretch,
-        "Closed days",
-        "stretch",
-        record="plan.closed",
-        lent=ANY,
-        least=0,
-        most=12,
-        default=({"first": "2026-12-24", "last": "2027-01-02"},),
-    )
+    closed = replace(CLOSED)
     today = Input[date](
         DATE, "Today", default="2026-11-26", today=True, measure="Or the day on which you look."
     )

@@ -12,6 +12,7 @@ from ....core.steps import at_least, searched, solved
 from ....core.traced import named
 from ...calendar import calendar_of, days_earlier, last_working_day
 from ...demand import normal_quantile, normal_share_below
+from ...inputs import Stretch
 from ...stock import (
     cheapest_packs,
     dye_on_hand,
@@ -30,7 +31,8 @@ NOISE = 1e-6  # of a skein: so little over a whole one asks for no other
 def answer(case: BaseOrder) -> None:
     if not case.lead_low <= case.lead <= case.lead_high:
         raise Refused(
-            "Supplier: give the quickest, the usual and the slowest in rising order.", "lead"
+            "Supplier: give the quickest, the usual and the slowest in rising order.",
+            BaseOrder.lead,
         )
     _find_what_to_keep(case)
     for number, base in enumerate(case.bases, 1):
@@ -89,7 +91,8 @@ def _find_kept(case: BaseOrder, base: Base, keep: int) -> None:
 def _find_packs_of_base(base: Base, number: int) -> None:
     if base.large and not base.large_price:
         raise Refused(
-            f"Base {number}: a large pack needs its price.", f"bases.{number}.large_price"
+            f"Base {number}: a large pack needs its price.",
+            BaseOrder.bases.each(Base.large_price, row=number),
         )
     small, large = cheapest_packs(
         float(base.net), float(base.pack), float(base.price), float(base.large), base.large_price
@@ -112,7 +115,8 @@ def _find_need_of_dye(case: BaseOrder, dye: DyeOrChemical, number: int) -> None:
         dye.held = dye_on_hand(dye.jar, dye.empty, dye.bottle, dye.strength, dye.age, case.good_for)
     except OutOfRange as error:
         raise Refused(
-            f"Dye or chemical {number}: {error.reason}.", f"dyes.{number}.empty"
+            f"Dye or chemical {number}: {error.reason}.",
+            BaseOrder.dyes.each(DyeOrChemical.empty, row=number),
         ) from None
     dye.short = net_need(dye.needed, 0.0, 0.0, dye.held)
 
@@ -172,6 +176,8 @@ def _find_days(case: BaseOrder) -> None:
         case.order_usual = order_for(case.lead)
         case.order_quick = order_for(case.lead_low)
     except OutOfRange as error:
-        raise Refused(f"Closed days: {error.reason}.", "closed.1.last") from None
+        raise Refused(
+            f"Closed days: {error.reason}.", BaseOrder.closed.each(Stretch.last, row=1)
+        ) from None
     case.arrive = arrive
     case.slack = (case.order_by - case.today).days

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, MONEY, NUMBER, PERCENT
+from ....held import RECORD
 from ...demand import MOST_RELEASES, Demand
 
 
 class Release(Row):
     """One past release of the same sort of thing."""
 
-    name = Input[str](TEXT, "When", record="event", default="another", longest=40, lent=False)
+    name = Input[str](
+        TEXT, "When", record=RECORD.sale.event, default="another", longest=40, lent=False
+    )
     offered = Input[int](COUNT, "Offered", default="48", allowed=("1", "5000"))
     sold = Input[int](COUNT, "Sold", default="44", allowed=("0", "5000"))
 
@@ -27,7 +30,7 @@ class CountToDye(Case):
         Release,
         "Past releases",
         "release",
-        record="sale",
+        record=RECORD.sale,
         least=1,
         most=MOST_RELEASES,
         measure="Of the same sort of thing. Where all was sold, it sold out.",

@@ -57,14 +57,17 @@ def _refuse(case: CountToDye) -> None:
     for number, release in enumerate(case.releases, 1):
         if release.sold > release.offered:
             raise Refused(
-                f"Release {number}: more were sold than offered.", f"releases.{number}.sold"
+                f"Release {number}: more were sold than offered.",
+                CountToDye.releases.each(Release.sold, row=number),
             )
     if case.price <= case.cost:
-        raise Refused("One sold must bring more than one costs, or none is worth dyeing.", "price")
+        raise Refused(
+            "One sold must bring more than one costs, or none is worth dyeing.", CountToDye.price
+        )
     if case.left_value >= case.cost:
         raise Refused(
             "One left must bring less than it costs: else none is too many, and no count is best.",
-            "left_value",
+            CountToDye.left_value,
         )
 
 
@@ -77,7 +80,8 @@ def _demand(case: CountToDye) -> Demand:
         )
     except OutOfRange as error:
         raise Refused(
-            f"Releases: {error.reason or 'these cannot be used'}.", "releases.1.sold"
+            f"Releases: {error.reason or 'these cannot be used'}.",
+            CountToDye.releases.each(Release.sold, row=1),
         ) from None
 
 
@@ -222,5 +226,5 @@ def _find_places(case: CountToDye) -> None:
             int(dyed), float(case.seconds) / 100, float(case.lost) / 100, float(case.sure) / 100
         )
     except OutOfRange as error:
-        raise Refused(f"Dyed for the club: {error.reason}.", "club_made") from None
+        raise Refused(f"Dyed for the club: {error.reason}.", CountToDye.club_made) from None
     case.places = searched(found, lambda places: (at_most(places, dyed),), lambda: dyed)

@@ -6,7 +6,9 @@ from dataclasses import replace
 
 from ....core.card import TEXT, Between, Case, Input, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, NUMBER, PERCENT, TIME, VOLUME
+from ....yarn.inputs import SKEIN_MASS
 from ...demand import Demand
+from ...inputs import TICKET
 
 VOLUME_TAKEN = Input[float](
     VOLUME, "Volume", allowed=("0.02 L", "1000 L"), units=("L", "ft³"), unit="L"
@@ -114,25 +116,8 @@ class FairStock(Case):
             {"name": "undyed", "share": "20"},
         ),
     )
-    price = Input[float](
-        MONEY,
-        "A buyer pays",
-        record="product.price",
-        default="27",
-        allowed=("0.01", "100000"),
-        usual=("5", "80"),
-    )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        record="base.mass",
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("10 g", "250 g"),
-        units=("g", "oz"),
-        unit="kg",
-        bench="bases.mass",
-    )
+    price = replace(TICKET, label="A buyer pays")
+    skein_mass = replace(SKEIN_MASS, usual=("10 g", "250 g"), unit="kg")
     skein_volume = replace(
         VOLUME_TAKEN,
         label="A skein takes up",

@@ -12,7 +12,7 @@ from ...demand import Demand, best_chance, demand_from_sales
 from ...fair import change_due, crates_needed, notes_handed, skeins_in_crate
 from ...money import cents
 from ...pricing import break_even
-from .asked import FairStock
+from .asked import Fair, FairStock
 
 CENTS = named("cents", cents)
 MOST_SKEINS = 1_000_000  # more than this no fair sells; a plan beyond it is a slip of typing
@@ -27,7 +27,7 @@ def answer(case: FairStock) -> None:
         raise Refused(
             f"One skein leaves: so little that {case.with_wage:,} would have to sell; give more"
             f" here, or less for the fair and your hours, for at most {MOST_SKEINS:,} skeins.",
-            "contribution",
+            FairStock.contribution,
         )
     case.demand = _demand(case)
     _find_bring(case)
@@ -43,7 +43,7 @@ def _demand(case: FairStock) -> Demand:
             raise Refused(
                 f"Past fair {number}: {fair.sold} sold and {fair.brought} brought; no more can sell"
                 " than were there.",
-                f"past.{number}.sold",
+                FairStock.past.each(Fair.sold, row=number),
             )
     try:
         return demand_from_sales(
@@ -53,7 +53,8 @@ def _demand(case: FairStock) -> Demand:
         )
     except OutOfRange as error:
         raise Refused(
-            f"Past fairs: {error.reason or 'they tell nothing of demand'}.", "past.1.sold"
+            f"Past fairs: {error.reason or 'they tell nothing of demand'}.",
+            FairStock.past.each(Fair.sold, row=1),
         ) from None
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import COUNT, MASS, PERCENT
+from ....held import RECORD
 from ...fiber_label import EU, US
 
 PERCENTS, GRAMS = "percent", "weight"
@@ -73,10 +74,10 @@ class FiberContent(Case):
         Share,
         "Fibers",
         "fiber",
-        record="base.fibers",
+        record=RECORD.base.fibers,
         least=1,
         most=8,
-        when={"by": (PERCENTS,)},
+        when={by: (PERCENTS,)},
         measure=(
             "Together 100 %; one left blank is the rest. The same fiber may stand twice: it is"
             " added up."
@@ -89,7 +90,7 @@ class FiberContent(Case):
         "fiber",
         least=1,
         most=8,
-        when={"by": (GRAMS,)},
+        when={by: (GRAMS,)},
         measure=(
             "Of a yarn that is a blend itself, give each of its fibers: 50 g of 75/25 are 37.5"
             " and 12.5 g."
@@ -106,7 +107,7 @@ class FiberContent(Case):
         default="0 %",
         allowed=("0 %", "50 %"),
         usual=("0 %", "20 %"),
-        when={"sold": (US,)},
+        when={sold: (US,)},
         measure=(
             "Weighting or filling, at most; 0 for nearly all yarn. The Wool Act wants it on the"
             " label."

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from ....core.card import MODEL, Basis, Card, Carry, Caution, Save
+from ....core.card import MODEL, Basis, Card, Carry, Caution, Constant, Save
+from ....held import RECORD
 from ....sources import ARITHMETIC, COMMON_PRACTICE
 from ...plans import ways
 from .asked import KitYarn
@@ -63,9 +64,9 @@ CARD = Card(
     ),
     saves=(
         Save(
-            "product",
+            RECORD.product,
             "A product: this kit’s yarn by color",
-            {"sort": "'kit'", "parts": KitYarn.colors},
+            {RECORD.product.sort: Constant("kit"), RECORD.product.parts: KitYarn.colors},
         ),
     ),
 )

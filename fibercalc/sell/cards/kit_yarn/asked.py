@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.outcome import Outcome
 from ....core.spread import Parts
-from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
+from ....core.units import COUNT, LENGTH, NUMBER, PERCENT
+from ....dye.inputs import DYE_DAYS, LOADS
 from ....dye.pot_loads import MOST_SKEINS, days_at_rounds, loads_needed
+from ....held import RECORD
 from ....knit.needs import BUFFERS, KNITTER_ERROR
 from ....knit.odds import smallest_enough
+from ....yarn.inputs import AROUND, SKEIN_LENGTH, SKEIN_MASS, WINDING_LOSS
+from ...inputs import LOADS_IN_DAY, SKEINS_IN_LOAD
 from ...kits import chance_short, color_in_skeins, spare_share
 
 
@@ -26,7 +32,11 @@ class Color(Row):
         units=("m", "yd"),
     )
     give = Input[int | None](
-        COUNT, "Skeins, if you have settled it", record="skeins", allowed=("1", "60"), optional=True
+        COUNT,
+        "Skeins, if you have settled it",
+        record=RECORD.product.parts.skeins,
+        allowed=("1", "60"),
+        optional=True,
     )
 
     bare = Between[float](LENGTH, "The pattern’s figure without a buffer")
@@ -109,33 +119,13 @@ class KitYarn(Case):
         usual=("0", "10"),
         measure="For lost parcels; see “How many should I dye?”.",
     )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        record="base.mass",
-        default="100 g",
-        allowed=("5 g", "2 kg"),
-        usual=("20 g", "250 g"),
-        units=("g", "oz"),
-        bench="bases.mass",
-    )
-    skein_length = Input[float](
-        LENGTH,
-        "A skein holds",
-        record="base.length",
-        default="420 m",
-        allowed=("5 m", "10000 m"),
-        usual=("50 m", "900 m"),
-        rough="1.5 %",
-        units=("m", "yd"),
-        bench="bases.length",
-        measure="In meters or yards; grams are not asked here.",
-    )
+    skein_mass = replace(SKEIN_MASS, allowed=("5 g", "2 kg"))
+    skein_length = replace(SKEIN_LENGTH, measure="In meters or yards; grams are not asked here.")
     colors = Rows(
         Color,
         "Colors",
         "color",
-        record="product.parts",
+        record=RECORD.product.parts,
         least=1,
         most=40,
         measure="Each color’s length as the pattern gives it, for the size you pack.",
@@ -161,33 +151,10 @@ class KitYarn(Case):
         default="95",
         options=tuple(Option(each, f"{each} in 100 knitters") for each in ("80", "90", "95", "99")),
     )
-    load = Input[int](
-        COUNT, "Skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20")
-    )
-    a_day = Input[int](
-        COUNT,
-        "Loads in a day",
-        default="6",
-        allowed=("1", "100"),
-        usual=("1", "12"),
-        measure="Pots times rounds.",
-    )
-    reel = Input[float](
-        LENGTH,
-        "One turn of your reel, rested",
-        default="1.50 m",
-        allowed=("0.05 m", "10 m"),
-        usual=("0.5 m", "2 m"),
-        units=("m", "cm", "in", "yd"),
-        bench="reels.circumference",
-    )
-    loss_share = Input[float](
-        PERCENT,
-        "Lost in winding, when a skein is cut",
-        default="2 %",
-        allowed=("0 %", "50 %"),
-        usual=("1 %", "3 %"),
-    )
+    load = replace(SKEINS_IN_LOAD)
+    a_day = replace(LOADS_IN_DAY, measure="Pots times rounds.")
+    reel = replace(AROUND, label="One turn of your reel, rested", rough="")
+    loss_share = replace(WINDING_LOSS, label="Lost in winding, when a skein is cut", rough="")
 
     packed = Result[int](COUNT, "Kits to pack")
     in_kit = Result[int](COUNT, "Skeins in a kit", rounding="up", decided=in_a_kit)
@@ -213,5 +180,5 @@ class KitYarn(Case):
         rounding="up",
         decided=lambda out: 100 * tightest_of(out).short,
     )
-    loads = Result[int](COUNT, "Loads", rounding="up", decided=loads_of)
-    dye_days = Result[int](COUNT, "Dye days", rounding="up", decided=days_of)
+    loads = replace(LOADS, decided=loads_of)
+    dye_days = replace(DYE_DAYS, decided=days_of)

@@ -2,36 +2,69 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
+from ....core.asked import When
 from ....core.card import CHOICE, DATE, TEXT, Between, Case, Input, Option, Result, Row, Rows
+from ....core.ref import Field, FieldRef
 from ....core.table import read_table
-from ....core.units import CONCENTRATION, COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT
+from ....core.units import COUNT, LENGTH, MASS, MONEY, NUMBER, PERCENT
+from ....dye.inputs import STRENGTH
+from ....held import RECORD
+from ....yarn.inputs import SKEIN_LENGTH, SKEIN_MASS
 from ...pictures.labels import BAND, BOTTLE, KIT, PRICE, SHELF, SIZES, SMALL, STICKER, WITH_CODE
 
 ALONE, A4, LETTER = "alone", "a4", "letter"
 PLAIN, PRECUT = "plain", "precut"
 EDGES = "Edge to the same edge."
 SKEINS = (*WITH_CODE, SMALL, PRICE, SHELF)
+LABEL = Input[str](
+    CHOICE,
+    "Label",
+    default=BAND,
+    options=tuple(
+        Option(kind, f"{name}, {width:g} × {height:g} mm")
+        for kind, (name, width, height) in SIZES.items()
+    ),
+)
+PAGE = Input[str](
+    CHOICE,
+    "Paper",
+    default=A4,
+    options=(
+        Option(A4, "Sheets of A4"),
+        Option(LETTER, "Sheets of US Letter"),
+        Option(ALONE, "One to a page, for a label printer"),
+    ),
+)
+ON_SHEETS = {PAGE: (A4, LETTER)}
+SHEET = Input[str](
+    CHOICE,
+    "The sheet is",
+    default=PLAIN,
+    options=(Option(PLAIN, "Plain, I cut it"), Option(PRECUT, "Bought with cut labels")),
+    when=ON_SHEETS,
+)
+BOUGHT = ON_SHEETS | {SHEET: (PRECUT,)}
 
 
-def _for(*kinds: str) -> dict[str, tuple[str, ...]]:
-    return {"kind": kinds}
+def _for(*kinds: str) -> When:
+    return {LABEL: kinds}
 
 
-ON_SKEIN, ON_SHEETS = _for(*SKEINS), {"page": (A4, LETTER)}
-BOUGHT = ON_SHEETS | {"sheet": (PRECUT,)}
+ON_SKEIN = _for(*SKEINS)
 
 
 def _words(
     label: str,
-    when: dict[str, tuple[str, ...]],
+    when: When,
     default: str = "",
     longest: int = 40,
     *,
     measure: str = "",
-    record: str = "",
-    bench: str = "",
+    record: FieldRef | None = None,
+    bench: Field | None = None,
 ) -> Input[str | None]:
     """Words that may be left off."""
     return Input(
@@ -104,25 +137,8 @@ class Substance(Row):
 class Label(Case):
     """A kind of label, its words and its paper: how many sheets, and what it promises."""
 
-    kind = Input[str](
-        CHOICE,
-        "Label",
-        default=BAND,
-        options=tuple(
-            Option(kind, f"{name}, {width:g} × {height:g} mm")
-            for kind, (name, width, height) in SIZES.items()
-        ),
-    )
-    page = Input[str](
-        CHOICE,
-        "Paper",
-        default=A4,
-        options=(
-            Option(A4, "Sheets of A4"),
-            Option(LETTER, "Sheets of US Letter"),
-            Option(ALONE, "One to a page, for a label printer"),
-        ),
-    )
+    kind = LABEL
+    page = PAGE
     copies = Input[int](
         COUNT,
         "Copies",
@@ -136,10 +152,10 @@ class Label(Case):
         ON_SKEIN,
         "Tarrow Sock",
         measure="Of the base.",
-        record="base.name",
-        bench="bases.name",
+        record=RECORD.base.name,
+        bench=RECORD.bench.bases.name,
     )
-    color = _words("Color", _for(*SKEINS, KIT), "Wet Slate", record="colorway.name")
+    color = _words("Color", _for(*SKEINS, KIT), "Wet Slate", record=RECORD.colorway.name)
     maker = _words(
         "Maker", _for(*WITH_CODE, KIT), "Brackwend Dyehouse", measure="Name, or registered number."
     )
@@ -152,48 +168,41 @@ class Label(Case):
             "In the legal order: see “What do I write for its fiber content?”. Not known is an"
             " answer: say so."
         ),
-        record="base.fiber_line",
+        record=RECORD.base.fiber_line,
     )
-    mass = Input[float](
-        MASS,
-        "Weight of a skein",
-        record="base.mass",
-        default="100 g",
+    mass = replace(
+        SKEIN_MASS,
+        label="Weight of a skein",
         allowed=("1 g", "2000 g"),
         usual=("5 g", "250 g"),
-        units=("g", "oz"),
-        bench="bases.mass",
         when=ON_SKEIN,
         measure="Conditioned. With ± its low end is printed.",
     )
-    length = Input[float](
-        LENGTH,
-        "Length of a skein",
-        record="base.length",
-        default="420 m",
+    length = replace(
+        SKEIN_LENGTH,
+        label="Length of a skein",
         allowed=("1 m", "10000 m"),
         usual=("10 m", "1000 m"),
-        units=("m", "yd"),
-        bench="bases.length",
         when=ON_SKEIN,
         measure="With ± its low end is printed.",
+        rough="",
     )
     weight_class = Input[str](
         CHOICE,
         "Weight class for the code",
-        record="base.weight_class",
+        record=RECORD.base.weight_class,
         default="1",
         options=(Option("none", "Not said"), *(Option(number, number) for number in "01234567")),
         when=_for(*WITH_CODE),
-        bench="bases.weight_class",
+        bench=RECORD.bench.bases.weight_class,
     )
     lot = _words(
         "Lot",
         _for(*WITH_CODE, SMALL, SHELF, KIT),
         "WS-14",
         24,
-        record="dye-lot.lot",
-        bench="bases.lot",
+        record=RECORD.dye_lot.lot,
+        bench=RECORD.bench.bases.lot,
     )
     care_1 = _words(
         "Care",
@@ -214,14 +223,14 @@ class Label(Case):
     price = Input[float | None](
         MONEY,
         "Price",
-        record="product.price",
+        record=RECORD.product.price,
         default="27",
         allowed=("0.01", "99999"),
         usual=("1", "200"),
         optional=True,
         when=_for(PRICE),
     )
-    of_set = _words("Set", _for(STICKER), "Twelve Lamps", record="product.name")
+    of_set = _words("Set", _for(STICKER), "Twelve Lamps", record=RECORD.product.name)
     first = _number("First number", STICKER, "1", ("0", "999"), ("1", "100"))
     last = _number("Last number", STICKER, "12", ("0", "999"), ("1", "100"))
     kit = _words("Kit", _for(KIT), "Culvert Stole")
@@ -235,27 +244,22 @@ class Label(Case):
         when=_for(KIT),
     )
     every = _number("Days from part to part", KIT, "7", ("1", "92"), ("7", "31"))
-    stock = _words("Dye or other stock", _for(BOTTLE), "navy", record="bottle.name")
-    strength = Input[float](
-        CONCENTRATION,
-        "Strength of the stock",
-        record="bottle.strength",
-        default="1 g/100 mL",
+    stock = _words("Dye or other stock", _for(BOTTLE), "navy", record=RECORD.bottle.name)
+    strength = replace(
+        STRENGTH,
+        record=RECORD.bottle.strength,
         allowed=("0.005 g/100 mL", "40 g/100 mL"),
-        usual=("0.1 g/100 mL", "5 g/100 mL"),
-        units=("g/100 mL", "g/L"),
         when=_for(BOTTLE),
-        strict=True,
     )
     made = Input[date](
         DATE,
         "Made on",
-        record="bottle.made_on",
+        record=RECORD.bottle.made_on,
         default="2027-01-11",
         today=True,
         when=_for(BOTTLE),
     )
-    jar = _words("Lot of the jar", _for(BOTTLE), longest=24, record="jar.lot")
+    jar = _words("Lot of the jar", _for(BOTTLE), longest=24, record=RECORD.jar.lot)
     contents = Rows(
         Substance,
         "In the bottle",
@@ -268,13 +272,7 @@ class Label(Case):
     )
     right = _moved("Move right", "Where your printer starts too far left. Negative moves left.")
     down = _moved("Move down", "Negative moves up.")
-    sheet = Input[str](
-        CHOICE,
-        "The sheet is",
-        default=PLAIN,
-        options=(Option(PLAIN, "Plain, I cut it"), Option(PRECUT, "Bought with cut labels")),
-        when=ON_SHEETS,
-    )
+    sheet = SHEET
     across = Input[int](COUNT, "Labels across", default="4", allowed=("1", "20"), when=BOUGHT)
     rows = Input[int](COUNT, "Labels down", default="1", allowed=("1", "40"), when=BOUGHT)
     left = _measured("Paper’s left edge to the first label", "13 mm")

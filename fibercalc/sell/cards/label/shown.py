@@ -30,7 +30,7 @@ from ...pictures.labels import (
     kit_card,
 )
 from ...pictures.papers import lot_card
-from .asked import PRECUT, Label
+from .asked import PRECUT, Label, Substance
 
 WRITE = "____________"
 
@@ -118,7 +118,7 @@ def hazards_in(case: Label) -> Hazards:
         raise Refused(
             f"Contents: together they are {sum(mixed.values()):.4g} %; a bottle holds no more than"
             " 100 %.",
-            "contents.1.share",
+            Label.contents.each(Substance.share, row=1),
         )
     return hazards(mixed)
 

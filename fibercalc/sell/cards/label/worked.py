@@ -65,18 +65,20 @@ def _refuse_words(case: Label) -> None:
         try:
             shares_of(fiber)
         except OutOfRange as wrong:
-            raise Refused(f"Fiber content: {wrong.reason}.", "fiber") from None
+            raise Refused(f"Fiber content: {wrong.reason}.", Label.fiber) from None
     must: tuple[tuple[str, Input[Any]], ...] = ((PRICE, Label.price), (BOTTLE, Label.stock))
     for kind, needed in must:
         if case.kind == kind and not case.maybe(needed):
-            raise Refused(UNNAMED[kind], needed.name)
+            raise Refused(UNNAMED[kind], needed)
     if case.kind == STICKER and case.last < case.first:
-        raise Refused(f"Last number: {case.last:g} is before the first, {case.first:g}.", "last")
+        raise Refused(
+            f"Last number: {case.last:g} is before the first, {case.first:g}.", Label.last
+        )
     if case.page == ALONE and max(abs(case.right), abs(case.down)) > FARTHEST_ALONE:
         raise Refused(
             f"Moved right, moved down: a label printed alone can be moved {1000 * FARTHEST_ALONE:g}"
             " mm at most; more would cut its words off.",
-            "right",
+            Label.right,
         )
 
 
@@ -87,7 +89,9 @@ def _to_print(case: Label) -> int:
         case.count = (case.last - case.first + 1) * case.copies
         count = case.count
     if count > MOST:
-        raise Refused(f"Labels: that makes {count:g}; {MOST} at a time can be printed.", "copies")
+        raise Refused(
+            f"Labels: that makes {count:g}; {MOST} at a time can be printed.", Label.copies
+        )
     return count
 
 
@@ -179,4 +183,6 @@ def _refuse_beyond(case: Label, width: float, height: float) -> None:
                 name,
             )
     if case.used >= case.across * case.rows:
-        raise Refused(f"Places already used: the sheet has {case.across * case.rows:g}.", "used")
+        raise Refused(
+            f"Places already used: the sheet has {case.across * case.rows:g}.", Label.used
+        )

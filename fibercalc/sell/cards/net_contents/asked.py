@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, LENGTH, MASS, NUMBER, PERCENT
+from ....held import RECORD
+from ....yarn.inputs import SHARE, SKEIN_LENGTH, SKEIN_MASS
 from ....yarn.regain import regain_curves
 from ...lot_test import EU, THREAD, US, WEIGHT, Judged
 from ...lot_test import LENGTH as BY_LENGTH
 
-WEIGHED, REELED, AIRED = {"by": (WEIGHT,)}, {"by": (BY_LENGTH,)}, {"by": (WEIGHT,), "air": ("yes",)}
 MASSES = [
     "100.4",
     "99.1",
@@ -79,7 +82,7 @@ class Fiber(Row):
             for family in regain_curves().columns[1:-1]
         ),
     )
-    share = Input[float](PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))
+    share = replace(SHARE)
 
 
 class NetContents(Case):
@@ -91,27 +94,22 @@ class NetContents(Case):
         default=WEIGHT,
         options=(Option(WEIGHT, "A weight"), Option(BY_LENGTH, "A length")),
     )
-    label_mass = Input[float](
-        MASS,
-        "Weight on the label",
-        record="base.mass",
-        default="100 g",
+    REELED = {by: (BY_LENGTH,)}
+    WEIGHED = {by: (WEIGHT,)}
+    label_mass = replace(
+        SKEIN_MASS,
+        label="Weight on the label",
         allowed=("1 g", "10 kg"),
         usual=("10 g", "500 g"),
-        units=("g", "oz"),
         when=WEIGHED,
-        bench="bases.mass",
     )
-    label_length = Input[float](
-        LENGTH,
-        "Length on the label",
-        record="base.length",
-        default="420 m",
+    label_length = replace(
+        SKEIN_LENGTH,
+        label="Length on the label",
         allowed=("1 m", "20000 m"),
         usual=("20 m", "2000 m"),
-        units=("m", "yd"),
         when=REELED,
-        bench="bases.length",
+        rough="",
     )
     skeins = Rows(
         WeighedSkein,
@@ -158,6 +156,7 @@ class NetContents(Case):
         options=(Option("yes", "Yes"), Option("no", "No")),
         when=WEIGHED,
     )
+    AIRED = {by: (WEIGHT,), air: ("yes",)}
     humidity = Input[float](
         PERCENT,
         "Humidity where they were weighed",
@@ -181,7 +180,7 @@ class NetContents(Case):
         Fiber,
         "Fibers",
         "fiber",
-        record="base.fibers",
+        record=RECORD.base.fibers,
         least=1,
         most=8,
         when=AIRED,

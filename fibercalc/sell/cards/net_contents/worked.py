@@ -26,7 +26,7 @@ from ...tolerance import (
     mean_short,
     tolerable_negative_error,
 )
-from .asked import NetContents, as_labeled
+from .asked import Fiber, NetContents, as_labeled
 
 SURE = 95.0  # %: how often a sample's mean keeps the rule when the packer aims as told
 NORMAL_40 = 1.96  # standard deviations that 1 in 40 lie under
@@ -112,7 +112,9 @@ def _drier(case: NetContents) -> None:
         case.here = regain(case.humidity)
         case.there = regain(case.driest)
     except OutOfRange as error:
-        raise Refused(f"Fibers: {error.reason}.", "fibers.1.share") from None
+        raise Refused(
+            f"Fibers: {error.reason}.", NetContents.fibers.each(Fiber.share, row=1)
+        ) from None
     case.dry_mean = mass_at_other_regain(case.mean, case.here, case.there)
     off = abs(case.there - case.here) / (100 + case.here) * CURVE_ERROR / 100
     case.error(NetContents.dry_mean, case.mean * off)

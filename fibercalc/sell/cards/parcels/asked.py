@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import TEXT, Between, Case, Chance, Input, Many, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, PERCENT
+from ....held import RECORD
+from ....yarn.inputs import SKEIN_MASS
 from ...allocate import Share
 
 
@@ -17,7 +21,13 @@ class KitColor(Row):
 class Lot(Row):
     """One lot of one color."""
 
-    color = Input[str](TEXT, "Color", record="colorway>name", default="Wet Slate", longest=40)
+    color = Input[str](
+        TEXT,
+        "Color",
+        record=RECORD.dye_lot.colorway.then(RECORD.colorway.name),
+        default="Wet Slate",
+        longest=40,
+    )
     lot = Input[str](TEXT, "Lot", default="new", longest=24)
     good = Input[int](COUNT, "Good skeins", default="4", allowed=("0", "2000"))
 
@@ -89,7 +99,7 @@ class Parcels(Case):
         Lot,
         "Good skeins, lot by lot",
         "lot",
-        record="dye-lot",
+        record=RECORD.dye_lot,
         least=1,
         most=24,
         measure="A pot is a lot, unless its skeins were mixed with another’s and looked at side by"
@@ -106,21 +116,14 @@ class Parcels(Case):
         ClubColor,
         "Promised to the club",
         "color",
-        lent="lots",
+        lent=lots,
         least=0,
         most=8,
         default=({"color": "Wet Slate", "places": "8"},),
     )
-    skein_mass = Input[float](
-        MASS,
-        "A skein weighs",
-        record="base.mass",
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("20 g", "250 g"),
+    skein_mass = replace(
+        SKEIN_MASS,
         rough="3 %",
-        units=("g", "oz"),
-        bench="bases.mass",
         measure="With its band, as it lies in your room: ± 3 % for damp (common practice).",
     )
     parcels = Rows(
@@ -169,6 +172,6 @@ class Parcels(Case):
         MASS, "To spare in its band", units=("g", "oz"), finest=(1, 0.1), rounding="down"
     )
     over = Result[float](
-        PERCENT, "Chance that it is over its band", chance=Chance("slack", below=0.0)
+        PERCENT, "Chance that it is over its band", chance=Chance(slack, below=0.0)
     )
     postage = Result[float](MONEY, "Its postage", finest=(0.01,))

@@ -6,7 +6,7 @@ from ....core.arithmetic import smallest, total
 from ....core.problem import Refused
 from ....core.steps import at_most, searched
 from ...allocate import Share, allocate, band_of, kits_from
-from .asked import Parcels
+from .asked import Band, Lot, Parcels
 
 
 def answer(case: Parcels) -> None:
@@ -46,7 +46,7 @@ def _refuse_twice(case: Parcels) -> None:
         if name in names[:number]:
             raise Refused(
                 f"Lot {number + 1}: this lot of this color is listed twice.",
-                f"lots.{number + 1}.lot",
+                Parcels.lots.each(Lot.lot, row=number + 1),
             )
 
 
@@ -94,7 +94,7 @@ def _weigh(case: Parcels) -> None:
         if after.most <= before.most:
             raise Refused(
                 f"Band {number}: bands go up, each heavier than the one before.",
-                f"bands.{number}.most",
+                Parcels.bands.each(Band.most, row=number),
             )
     for parcel in case.parcels:
         parcel.weight = parcel.skeins * case.skein_mass + parcel.extras + parcel.wrapping

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ....core.card import MODEL, Basis, Card, Carry, Caution, Save
+from ....held import RECORD
 from ....sources import ARITHMETIC, COMMON_PRACTICE
 from .asked import Price
 from .said import notes, say
@@ -51,9 +52,14 @@ CARD = Card(
     upgrades={1: dict},  # skeins came last
     saves=(
         Save(
-            "product",
+            RECORD.product,
             "A product: its price, cost and your time",
-            {"price": Price.price, "net": Price.net, "cost": Price.cost, "work": Price.work},
+            {
+                RECORD.product.price: Price.price,
+                RECORD.product.net: Price.net,
+                RECORD.product.cost: Price.cost,
+                RECORD.product.work: Price.work,
+            },
         ),
     ),
 )

@@ -2,17 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Result
+from ....core.ref import FieldRef
 from ....core.units import COUNT, MONEY, NUMBER, PERCENT, TIME
+from ....held import RECORD
+from ...inputs import SKEINS_IN_LOAD, TICKET
 
 ASKED, MARGIN = "asked", "margin"
 INSIDE, OUTSIDE, NO_TAX = "inside", "outside", "none"
 ON_PAID, ON_NET = "paid", "net"
-PRICED, NEEDED, TAXED = {"go_by": (ASKED,)}, {"go_by": (MARGIN,)}, {"tax_place": (INSIDE, OUTSIDE)}
 
 
 def _cost(
-    label: str, default: str, usual: tuple[str, str], measure: str = "", record: str = ""
+    label: str,
+    default: str,
+    usual: tuple[str, str],
+    measure: str = "",
+    record: FieldRef | None = None,
 ) -> Input[float]:
     return Input(
         MONEY,
@@ -34,15 +42,9 @@ class Price(Case):
         default=ASKED,
         options=(Option(ASKED, "A price you have in mind"), Option(MARGIN, "A margin you need")),
     )
-    asked = Input[float](
-        MONEY,
-        "Price on the ticket",
-        record="product.price",
-        default="27",
-        allowed=("0.01", "100000"),
-        usual=("5", "80"),
-        when=PRICED,
-    )
+    NEEDED = {go_by: (MARGIN,)}
+    PRICED = {go_by: (ASKED,)}
+    asked = replace(TICKET, when=PRICED)
     wanted_margin = Input[float](
         PERCENT,
         "Margin you need",
@@ -62,6 +64,7 @@ class Price(Case):
             Option(NO_TAX, "None is due"),
         ),
     )
+    TAXED = {tax_place: (INSIDE, OUTSIDE)}
     tax = Input[float](
         PERCENT,
         "Tax rate",
@@ -77,14 +80,14 @@ class Price(Case):
         "9.20",
         ("2", "40"),
         "Landed: with its share of carriage and duty.",
-        "base.cost",
+        RECORD.base.cost,
     )
     dye = _cost("Dye, a skein", "0.45", ("0.05", "3"))
     energy = _cost("Acid and energy, a skein", "0.60", ("0.05", "3"))
     minutes = Input[float](
         TIME,
         "Your time, a skein",
-        record="product.work_each",
+        record=RECORD.product.work_each,
         default="9 min",
         allowed=("0 min", "40 h"),
         usual=("2 min", "90 min"),
@@ -106,7 +109,7 @@ class Price(Case):
         usual=("0 %", "20 %"),
         measure="Of all that goes into pots; seconds sold cheap count in part.",
     )
-    pot = Input[int](COUNT, "Skeins in a pot", default="4", allowed=("1", "200"), usual=("1", "20"))
+    pot = replace(SKEINS_IN_LOAD, label="Skeins in a pot")
     label = _cost("Label and packing, a skein", "0.28", ("0", "5"))
     overhead = _cost(
         "Overhead, a skein’s share",
@@ -167,7 +170,7 @@ class Price(Case):
     skeins = Input[float](
         NUMBER,
         "Skeins in one that is sold",
-        record="product.skeins_in",
+        record=RECORD.product.skeins_in,
         default="1",
         allowed=("0.05", "60"),
         usual=("1", "12"),

@@ -70,7 +70,7 @@ def _ticket(case: Price) -> float:
         raise Refused(
             f"Margin you need: {case.wanted_margin:g} % and the fee together are all of the price;"
             " give less.",
-            "wanted_margin",
+            Price.wanted_margin,
         ) from None
     inside = case.tax_place == INSIDE
     case.ticket_needed = NEXT_CENT(paid_with_tax(case.exact, case.tax) if inside else case.exact)

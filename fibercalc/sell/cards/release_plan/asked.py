@@ -2,21 +2,30 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.units import COUNT, MASS, MONEY, NUMBER, PERCENT, TIME
+from ....dye.inputs import ACID_SHARE, DRIES_IN, DRYING_DAYS, DYE_DAYS, LOADS, RAIL
+from ....held import RECORD
+from ...inputs import LOADS_IN_DAY, PACK, PACK_PRICE, SKEINS_IN_LOAD
 from ...release import KIT, SET_CUT, SET_WHOLE, SKEIN
-
-SETS = {"kind": (SET_WHOLE, SET_CUT)}
 
 
 class Product(Row):
     """One product: what one holds, how many, and what it brings and costs besides yarn and dye."""
 
-    name = Input[str](TEXT, "Name", record="product>name", default="another", longest=40)
+    name = Input[str](
+        TEXT,
+        "Name",
+        record=RECORD.plan.items.product.then(RECORD.product.name),
+        default="another",
+        longest=40,
+    )
     kind = Input[str](
         CHOICE,
         "It is",
-        record="product>sort",
+        record=RECORD.plan.items.product.then(RECORD.product.sort),
         default=SKEIN,
         options=(
             Option(SKEIN, "a skein"),
@@ -25,21 +34,36 @@ class Product(Row):
             Option(SET_CUT, "a set, cut first"),
         ),
     )
+    SETS = {kind: (SET_WHOLE, SET_CUT)}
     holds = Input[str](
-        TEXT, "What one holds", record="product>holds", default="Wet Slate", longest=600
+        TEXT,
+        "What one holds",
+        record=RECORD.plan.items.product.then(RECORD.product.holds),
+        default="Wet Slate",
+        longest=600,
     )
-    wanted = Input[int](COUNT, "To sell", record="count", default="12", allowed=("0", "1000"))
+    wanted = Input[int](
+        COUNT, "To sell", record=RECORD.plan.items.count, default="12", allowed=("0", "1000")
+    )
     spare = Input[int](COUNT, "and spare", default="0", allowed=("0", "200"))
     price = Input[float](
-        MONEY, "Price", record="product>net", default="22.50", allowed=("0", "10000")
+        MONEY,
+        "Price",
+        record=RECORD.plan.items.product.then(RECORD.product.net),
+        default="22.50",
+        allowed=("0", "10000"),
     )
     other = Input[float](
-        MONEY, "Other cost of one", record="product>other", default="0.28", allowed=("0", "5000")
+        MONEY,
+        "Other cost of one",
+        record=RECORD.plan.items.product.then(RECORD.product.other),
+        default="0.28",
+        allowed=("0", "5000"),
     )
     small = Input[int](
         COUNT,
         "Small skeins from a full one",
-        record="product>small",
+        record=RECORD.plan.items.product.then(RECORD.product.small),
         default="5",
         allowed=("1", "200"),
         when=SETS,
@@ -60,7 +84,11 @@ class Colorway(Row):
     recipe = Input[str | None](TEXT, "Recipe", default="navy 0.5", longest=400, optional=True)
     shades = Input[int](COUNT, "Shades", default="1", allowed=("1", "60"))
     base = Input[str | None](
-        TEXT, "Base, if not the first", record="base>name", longest=40, optional=True
+        TEXT,
+        "Base, if not the first",
+        record=RECORD.colorway.base.then(RECORD.base.name),
+        longest=40,
+        optional=True,
     )
 
     base_name = Plain[str]()
@@ -90,10 +118,8 @@ class Base(Row):
         strict=True,
     )
     on_hand = Input[int](COUNT, "Skeins on hand", default="0", allowed=("0", "5000"))
-    pack = Input[int](COUNT, "Skeins in a pack", default="10", allowed=("1", "500"))
-    price = Input[float](
-        MONEY, "A pack costs", record="pack_price", default="92", allowed=("0", "20000")
-    )
+    pack = replace(PACK, allowed=("1", "500"))
+    price = replace(PACK_PRICE)
 
     needed = Between[int](COUNT, "Skeins needed")
     short = Between[int](COUNT, "Skeins short")
@@ -104,18 +130,18 @@ class Base(Row):
 class Jar(Row):
     """One dye on hand, and what it costs."""
 
-    dye = Input[str](TEXT, "Dye", record="name", default="red", longest=40)
+    dye = Input[str](TEXT, "Dye", record=RECORD.jar.name, default="red", longest=40)
     on_hand = Input[float](
         MASS,
         "On hand",
-        record="left",
+        record=RECORD.jar.left,
         default="20 g",
         allowed=("0 g", "20 kg"),
         units=("g", "oz"),
         strict=True,
     )
     price = Input[float](
-        MONEY, "Costs for 100 g", record="cost", default="48", allowed=("0", "5000")
+        MONEY, "Costs for 100 g", record=RECORD.jar.cost, default="48", allowed=("0", "5000")
     )
 
 
@@ -126,7 +152,7 @@ class ReleasePlan(Case):
         Product,
         "Products",
         "product",
-        record="plan.items",
+        record=RECORD.plan.items,
         least=1,
         most=40,
         measure="What one holds, in one line: 2 Wet Slate, Peat Gold. For a set, its colorway."
@@ -157,7 +183,7 @@ class ReleasePlan(Case):
         Colorway,
         "Colorways",
         "colorway",
-        record="colorway",
+        record=RECORD.colorway,
         least=1,
         most=40,
         measure="Depths in percent of the dry yarn, dye by dye: navy 0.62, black 0.24. A numbered"
@@ -174,7 +200,7 @@ class ReleasePlan(Case):
         Base,
         "Bases",
         "base",
-        record="base",
+        record=RECORD.base,
         least=1,
         most=40,
         default=({"name": "Tarrow Sock", "on_hand": "12"},),
@@ -183,8 +209,8 @@ class ReleasePlan(Case):
         Jar,
         "Dye on hand",
         "jar",
-        record="jar",
-        lent="colorways",
+        record=RECORD.jar,
+        lent=colorways,
         least=0,
         most=40,
         measure="Weigh the jar and take off the empty jar.",
@@ -196,41 +222,13 @@ class ReleasePlan(Case):
             {"dye": "speckle", "on_hand": "20 g"},
         ),
     )
-    load = Input[int](
-        COUNT, "Skeins in a load", default="4", allowed=("1", "200"), usual=("1", "20")
+    load = replace(SKEINS_IN_LOAD)
+    a_day = replace(
+        LOADS_IN_DAY, measure="Pots times rounds; see “How long does the whole run take?”."
     )
-    a_day = Input[int](
-        COUNT,
-        "Loads in a day",
-        default="6",
-        allowed=("1", "100"),
-        usual=("1", "12"),
-        measure="Pots times rounds; see “How long does the whole run take?”.",
-    )
-    rail = Input[int](
-        COUNT,
-        "Skeins that hang on the rail",
-        default="48",
-        allowed=("1", "2000"),
-        usual=("10", "200"),
-    )
-    drying = Input[float](
-        TIME,
-        "They dry in",
-        default="40 h",
-        allowed=("0 h", "160 h"),
-        usual=("12 h", "72 h"),
-        units=("h", "day"),
-    )
-    acid_share = Input[float](
-        PERCENT,
-        "Acid, percent of the yarn",
-        default="1 %",
-        allowed=("0 %", "20 %"),
-        usual=("1 %", "4 %"),
-        strict=True,
-        measure="As pure acid.",
-    )
+    rail = replace(RAIL)
+    drying = replace(DRIES_IN)
+    acid_share = replace(ACID_SHARE, measure="As pure acid.")
     acid_on_hand = Input[float | None](
         MASS,
         "Acid on hand",
@@ -285,9 +283,9 @@ class ReleasePlan(Case):
     packs = Result[int](COUNT, "Packs of base to order", rounding="up")
     short_base = Result[int](COUNT, "Skeins of base short", rounding="up")
     to_pay = Result[float](MONEY, "To pay for them", finest=(0.01,))
-    loads = Result[int](COUNT, "Loads", rounding="up")
-    dye_days = Result[int](COUNT, "Dye days", rounding="up")
-    drying_days = Result[int](COUNT, "Drying days after that", rounding="up")
+    loads = replace(LOADS)
+    dye_days = replace(DYE_DAYS)
+    drying_days = replace(DRYING_DAYS)
     yarn = Result[float](MASS, "Yarn dyed", units=("kg", "lb"), finest=(0.01, 0.01))
     dye = Result[float](MASS, "Dye in all", units=("g", "oz"), finest=(0.1, 0.01), rounding="up")
     acid = Result[float](

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from ....core.card import Carry, Input, Rows
+from ....core.card import Carry, Constant, Input, Rows
 from ....core.outcome import Outcome
 from ...release import KIT, SET_CUT, SET_WHOLE
 from .asked import Base, Colorway, Product, ReleasePlan
@@ -234,7 +234,7 @@ CARRY = (
         "The run, hour by hour",
         {
             "recipes": recipes,
-            "skein_mass": "bases.1.mass",
+            "skein_mass": ReleasePlan.bases.each(Base.mass, row=1),
             "rail": ReleasePlan.rail,
             "drying": ReleasePlan.drying,
         },
@@ -254,7 +254,7 @@ CARRY = (
             "sets": set_field(Product.wanted),
             "spare": set_field(Product.spare),
             "days": set_shades,
-            "wanted_by": lambda out, number: "count",
+            "wanted_by": Constant("count"),
             "wanted_count": set_field(Product.small),
             "load": ReleasePlan.load,
             "a_day": ReleasePlan.a_day,
@@ -277,7 +277,7 @@ CARRY = (
     Carry(
         "label",
         "Kit card for {}",
-        {"kind": lambda out, number: "kit", "kit": card_name, "copies": card_copies},
+        {"kind": Constant("kit"), "kit": card_name, "copies": card_copies},
         each=card_names,
     ),
     Carry("price", "Does a skein pay?", {"minutes": ReleasePlan.minutes}),

@@ -27,7 +27,7 @@ def answer(case: ReleasePlan) -> None:
     if not case.skeins:
         raise Refused(
             "Products: nothing is to be made; give at least one product a number and a colorway.",
-            "products.1.wanted",
+            ReleasePlan.products.each(Product.wanted, row=1),
         )
 
 
@@ -43,7 +43,7 @@ def work_out(case: ReleasePlan) -> None:
         raise Refused(
             "Products: this comes to more than 100 kg or 5,000 skeins of one colorway; plan it in"
             " parts.",
-            "products.1.wanted",
+            ReleasePlan.products.each(Product.wanted, row=1),
         ) from None
     for base in case.bases:
         _find_order(case, base)
@@ -102,7 +102,8 @@ def _read_colorway(case: ReleasePlan, colorway: Colorway, number: int) -> None:
         colorway.doses = read_recipe(colorway.recipe or "")
     except OutOfRange as error:
         raise Refused(
-            f"Colorway {number}, recipe: {error.reason}.", f"colorways.{number}.recipe"
+            f"Colorway {number}, recipe: {error.reason}.",
+            ReleasePlan.colorways.each(Colorway.recipe, row=number),
         ) from None
 
 

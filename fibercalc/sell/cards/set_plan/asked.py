@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import (
     CHOICE,
     COLOR,
@@ -20,6 +22,23 @@ from ....core.card import (
 from ....core.color import Color
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, MONEY, NUMBER, PERCENT, TIME
 from ....dye.color.steps import Ladder
+from ....dye.inputs import SCALE_STEP
+from ....held import RECORD
+from ....yarn.inputs import (
+    AROUND,
+    FULL_LENGTH,
+    FULL_MASS,
+    LEFT_OF_ONE,
+    SMALL_COUNT,
+    SMALL_HOLDS,
+    SMALL_MASS,
+    SMALL_OF_ONE,
+    SMALL_TURNS,
+    SMALL_WEIGHS,
+    SMALL_WOUND,
+    WINDING_LOSS,
+)
+from ...inputs import LOADS_IN_DAY, SKEINS_IN_LOAD
 
 BY_TURNS, BY_MASS, BY_COUNT = "turns", "mass", "count"
 RATIO, EVEN, PERCENTS = "ratio", "even", "percent"
@@ -67,7 +86,7 @@ class SetPlan(Case):
     name = Input[str | None](
         TEXT,
         "Name of the set",
-        record="product.name",
+        record=RECORD.product.name,
         default="Twelve Lamps",
         longest=40,
         optional=True,
@@ -75,7 +94,7 @@ class SetPlan(Case):
     days = Input[int](
         COUNT,
         "Days, or shades",
-        record="colorway.set_shades",
+        record=RECORD.colorway.set_shades,
         default="12",
         allowed=("2", "60"),
         usual=("5", "31"),
@@ -91,36 +110,9 @@ class SetPlan(Case):
         usual=("1", "10"),
         measure="For lost parcels and a bad knot.",
     )
-    skein_mass = Input[float](
-        MASS,
-        "A full skein weighs",
-        record="base.mass",
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("50 g", "250 g"),
-        rough="1 %",
-        units=("g", "oz"),
-        bench="bases.mass",
-    )
-    skein_length = Input[float](
-        LENGTH,
-        "A full skein holds",
-        record="base.length",
-        default="420 m",
-        allowed=("1 m", "20000 m"),
-        usual=("100 m", "800 m"),
-        rough="1.5 %",
-        units=("m", "yd"),
-        bench="bases.length",
-    )
-    loss_share = Input[float](
-        PERCENT,
-        "Lost in winding",
-        default="2 %",
-        allowed=("0 %", "50 %"),
-        usual=("1 %", "3 %"),
-        rough="0.5 %",
-    )
+    skein_mass = replace(FULL_MASS)
+    skein_length = replace(FULL_LENGTH)
+    loss_share = replace(WINDING_LOSS)
     wanted_by = Input[str](
         CHOICE,
         "A small skein is given by",
@@ -131,41 +123,10 @@ class SetPlan(Case):
             Option(BY_COUNT, "How many from one skein"),
         ),
     )
-    wanted_turns = Input[int](
-        COUNT,
-        "Turns for each",
-        default="54",
-        allowed=("1", "5000"),
-        usual=("10", "150"),
-        when={"wanted_by": (BY_TURNS,)},
-    )
-    wanted_mass = Input[float](
-        MASS,
-        "Weight of each",
-        default="20 g",
-        allowed=("0.5 g", "1 kg"),
-        usual=("5 g", "50 g"),
-        units=("g", "oz"),
-        when={"wanted_by": (BY_MASS,)},
-    )
-    wanted_count = Input[int](
-        COUNT,
-        "How many from one skein",
-        default="5",
-        allowed=("1", "200"),
-        usual=("2", "20"),
-        when={"wanted_by": (BY_COUNT,)},
-    )
-    reel = Input[float](
-        LENGTH,
-        "One turn of your reel, rested",
-        default="1.50 m",
-        allowed=("0.05 m", "10 m"),
-        usual=("0.5 m", "2 m"),
-        rough="0.5 %",
-        units=("m", "cm", "in", "yd"),
-        bench="reels.circumference",
-    )
+    wanted_turns = replace(SMALL_TURNS, label="Turns for each", when={wanted_by: (BY_TURNS,)})
+    wanted_mass = replace(SMALL_MASS, label="Weight of each", when={wanted_by: (BY_MASS,)})
+    wanted_count = replace(SMALL_COUNT, allowed=("1", "200"), when={wanted_by: (BY_COUNT,)})
+    reel = replace(AROUND, label="One turn of your reel, rested")
     steps = Input[str](
         CHOICE,
         "Steps between shades",
@@ -181,7 +142,7 @@ class SetPlan(Case):
         Dye,
         "Dyes",
         "dye",
-        record="colorway.dyes",
+        record=RECORD.colorway.dyes,
         least=1,
         most=3,
         measure="A full-strength sample of each, and how much of it the first and the last shade"
@@ -196,35 +157,17 @@ class SetPlan(Case):
             },
         ),
     )
-    load = Input[int](
-        COUNT,
-        "Full skeins in a load",
-        default="4",
-        allowed=("1", "200"),
-        usual=("1", "20"),
+    load = replace(
+        SKEINS_IN_LOAD,
+        label="Full skeins in a load",
         measure="See “How long does the whole run take?”.",
     )
-    a_day = Input[int](
-        COUNT,
-        "Loads in a day",
-        default="6",
-        allowed=("1", "100"),
-        usual=("1", "12"),
-        measure="Pots times rounds.",
-    )
-    scale_step = Input[float](
-        MASS,
-        "The dye scale shows steps of",
-        default="0.01 g",
-        allowed=("0.0001 g", "1 g"),
-        usual=("0.001 g", "0.1 g"),
-        units=("g",),
-        strict=True,
-    )
+    a_day = replace(LOADS_IN_DAY, measure="Pots times rounds.")
+    scale_step = replace(SCALE_STEP, label="The dye scale shows steps of")
     skein_cost = Input[float](
         MONEY,
         "A full skein of base costs",
-        record="base.cost",
+        record=RECORD.base.cost,
         default="9.20",
         allowed=("0", "1000"),
         usual=("2", "60"),
@@ -256,18 +199,14 @@ class SetPlan(Case):
 
     cut_first = Result[int](COUNT, "Full skeins, cut first", rounding="up")
     dyed_whole = Result[int](COUNT, "Full skeins, dyed whole", rounding="up")
-    per = Result[int](COUNT, "Small skeins from one", rounding="down", fixed=True)
-    turns = Result[int](COUNT, "Turns for each", fixed=True)
-    small_length = Result[float](
-        LENGTH, "Length of a small skein", units=("m", "yd"), finest=(0.1, 1), rounding="down"
-    )
-    small_mass = Result[float](
-        MASS, "Weight of a small skein", units=("g", "oz"), finest=(0.1, 0.01), rounding="down"
-    )
+    per = replace(SMALL_OF_ONE)
+    turns = replace(SMALL_WOUND)
+    small_length = replace(SMALL_HOLDS)
+    small_mass = replace(SMALL_WEIGHS)
     all_small = Result[int](COUNT, "Small skeins, and day stickers, in all")
-    margin = Result[float](LENGTH, "Left of each full skein", units=("m", "yd"), finest=(0.1, 0.1))
+    margin = replace(LEFT_OF_ONE)
     last_short = Result[float](
-        PERCENT, "Chance that a skein's last one is short", chance=Chance("margin", below=0.0)
+        PERCENT, "Chance that a skein's last one is short", chance=Chance(margin, below=0.0)
     )
     shade_cut = Result[float](
         MASS, "Yarn of one shade, cut first", units=("g", "oz"), finest=(1, 0.1)

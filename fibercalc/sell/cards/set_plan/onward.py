@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ....core.card import Carry
+from ....core.card import Carry, Constant
 from ....core.outcome import Outcome
 from ...release import SET_WHOLE
 from .asked import Dye, SetPlan
@@ -99,7 +99,7 @@ CARRY = (
         "label",
         "Day stickers",
         {
-            "kind": lambda out: "sticker",
+            "kind": Constant("sticker"),
             "of_set": SetPlan.name,
             "last": SetPlan.days,
             "copies": lambda out: str(min(out.case.all_sets, MOST_COPIES)),

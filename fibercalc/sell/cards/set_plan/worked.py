@@ -28,7 +28,7 @@ from ....yarn.split import (
     usable_amount,
 )
 from ...sets import depths_added, dye_in_set, loads_of_set
-from .asked import BY_COUNT, BY_TURNS, EVEN, RATIO, SetPlan
+from .asked import BY_COUNT, BY_TURNS, EVEN, RATIO, Dye, SetPlan
 
 SampleDepths = tuple[tuple[Color, float, float, float], ...]  # sample, its depth, first, last
 
@@ -74,7 +74,7 @@ def _turns(case: SetPlan) -> int:
             raise Refused(
                 "How many from one skein: less than one turn of the reel would be left for each;"
                 " ask for fewer.",
-                "wanted_count",
+                SetPlan.wanted_count,
             )
         return searched(
             turns,
@@ -145,7 +145,7 @@ def _ladder(undyed: Color, dyes: SampleDepths, days: int, steps: str) -> Ladder:
     except OutOfRange as error:
         raise Refused(
             f"Dyes: {error.reason or 'a sample must be darker than the undyed yarn'}.",
-            "dyes.1.sample",
+            SetPlan.dyes.each(Dye.sample, row=1),
         ) from None
     firsts, lasts = tuple(dye[2] for dye in dyes), tuple(dye[3] for dye in dyes)
     try:
@@ -161,7 +161,7 @@ def _no_shades(error: OutOfRange) -> Refused:
     why = error.reason or (
         "the first and the last must differ, and equal ratios need a depth above 0 at both ends"
     )
-    return Refused(f"Shades: {why}.", "dyes.1.first")
+    return Refused(f"Shades: {why}.", SetPlan.dyes.each(Dye.first, row=1))
 
 
 def _find_loads(case: SetPlan) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ....core.card import CHOICE, TEXT, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.table import read_table
 from ....core.units import COUNT, NUMBER, PERCENT
+from ....held import RECORD
 
 TABLES = {
     "fiber": "care-fibers",
@@ -38,7 +39,12 @@ class Fiber(Row):
 
     fiber = Input[str](CHOICE, "Fiber", default="wool", options=_options("fiber"))
     percent = Input[float | None](
-        PERCENT, "Share", record="share", default="", allowed=("0.5 %", "100 %"), optional=True
+        PERCENT,
+        "Share",
+        record=RECORD.base.fibers.share,
+        default="",
+        allowed=("0.5 %", "100 %"),
+        optional=True,
     )
     share = Between[float](PERCENT, "Share")
 
@@ -50,7 +56,7 @@ class CareLabel(Case):
         Fiber,
         "Fibers",
         "fiber",
-        record="base.fibers",
+        record=RECORD.base.fibers,
         least=1,
         most=8,
         measure="By weight; one left blank is the rest. A fiber you are not sure of: say so.",
@@ -70,7 +76,7 @@ class CareLabel(Case):
         default="1",
         allowed=("1", "100"),
         usual=("1", "20"),
-        when={"proof": WASHED},
+        when={proof: WASHED},
     )
     tumbled = Input[str](
         CHOICE,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ....core.asked import When
 from ....core.card import CHOICE, COLOR, Between, Case, Input, Many, Option, Plain, Result
 from ....core.color import Color
 from ....core.table import read_table
@@ -15,19 +16,17 @@ STEPS = read_table("wash", "gray-scale-steps").rows
 TESTS = {WASHING: "a wash test", "dry rubbing": "a dry rub test", "wet rubbing": "a wet rub test"}
 
 
-def _color(label: str, default: str, judged: str, said: str = "") -> Input[Color]:
-    return Input(
-        COLOR, label, default=default, when={"by": (COLORS,), "judged": (judged,)}, measure=said
-    )
+def _color(label: str, default: str, when: When, said: str = "") -> Input[Color]:
+    return Input(COLOR, label, default=default, when=when, measure=said)
 
 
-def _seen(column: str, judged: str) -> Input[str]:
+def _seen(column: str, when: When) -> Input[str]:
     return Input(
         CHOICE,
         "It looks like this",
         default="4",
         options=tuple(Option(grade_words(row["grade"]), row[column]) for row in STEPS),
-        when={"by": (EYE,), "judged": (judged,)},
+        when=when,
     )
 
 
@@ -63,14 +62,21 @@ class Fastness(Case):
         default=COLORS,
         options=(Option(COLORS, "Two colors, read the same way"), Option(EYE, "Your eyes")),
     )
-    white = _color("White, unwashed", "lab(93 -1 2)", STAINING, "Dry, in daylight, both at once.")
-    stained = _color("White, after the test", "lab(87 -2 -2)", STAINING)
-    before = _color(
-        "The piece, before", "lab(29.2 -0.8 -12.4)", CHANGE, "Dry, in daylight, both at once."
+    MEASURED, SEEN = {by: (COLORS,)}, {by: (EYE,)}
+    OF_WHITE, OF_PIECE = {judged: (STAINING,)}, {judged: (CHANGE,)}
+    white = _color(
+        "White, unwashed", "lab(93 -1 2)", MEASURED | OF_WHITE, "Dry, in daylight, both at once."
     )
-    after = _color("The piece, after", "lab(31 -0.8 -12)", CHANGE)
-    stain_seen = _seen("see_staining", STAINING)
-    change_seen = _seen("see_change", CHANGE)
+    stained = _color("White, after the test", "lab(87 -2 -2)", MEASURED | OF_WHITE)
+    before = _color(
+        "The piece, before",
+        "lab(29.2 -0.8 -12.4)",
+        MEASURED | OF_PIECE,
+        "Dry, in daylight, both at once.",
+    )
+    after = _color("The piece, after", "lab(31 -0.8 -12)", MEASURED | OF_PIECE)
+    stain_seen = _seen("see_staining", SEEN | OF_WHITE)
+    change_seen = _seen("see_change", SEEN | OF_PIECE)
 
     color_before = Many(NUMBER, "{} before")
     color_after = Many(NUMBER, "{} after")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ....core.card import Carry, Save
 from ....core.outcome import Outcome
+from ....held import RECORD
 from .asked import STAINING, WASHING, Fastness
 
 
@@ -20,9 +21,9 @@ CARRY = (
 )
 SAVES = (
     Save(
-        "dye-lot",
+        RECORD.dye_lot,
         "A dye lot: its rub test",
-        {"rub": Fastness.grade},
-        when={"test": ("dry rubbing", "wet rubbing")},
+        {RECORD.dye_lot.rub: Fastness.grade},
+        when={Fastness.test: ("dry rubbing", "wet rubbing")},
     ),
 )

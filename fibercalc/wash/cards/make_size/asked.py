@@ -7,6 +7,8 @@ from dataclasses import replace
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result
 from ....core.table import read_table
 from ....core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
+from ....held import RECORD
+from ...inputs import SIZE_WASHED, TAPE_BEFORE
 
 SWATCH, OWN, PUBLISHED = "swatch", "percent", "published"
 CLOTHS = tuple(
@@ -24,28 +26,12 @@ WANTED = Input[float](
     units=("cm", "in"),
     unit="cm",
 )
-SWATCH_BEFORE = Input[float](
-    LENGTH,
-    "Swatch before",
-    default="35 cm",
-    allowed=("2 cm", "1000 cm"),
-    usual=("8 cm", "100 cm"),
-    rough="0.1 cm",
-    units=("cm", "in"),
-    unit="cm",
-    instrument="tape before",
-    when={"how": (SWATCH,)},
-)
+SWATCH_BEFORE = replace(TAPE_BEFORE, label="Swatch before", default="35 cm")
 SWATCH_AFTER = replace(SWATCH_BEFORE, usual=("5 cm", "100 cm"), instrument="tape after")
 PERCENT_KNOWN = Input[float](
-    PERCENT,
-    "It shrinks by",
-    allowed=("-50 %", "80 %"),
-    usual=("-15 %", "50 %"),
-    rough="2 %",
-    when={"how": (OWN,)},
+    PERCENT, "It shrinks by", allowed=("-50 %", "80 %"), usual=("-15 %", "50 %"), rough="2 %"
 )
-SIZE = Result[float](LENGTH, "Size", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, unit="cm")
+SIZE = replace(SIZE_WASHED)
 
 
 class MakeSize(Case):
@@ -72,23 +58,36 @@ class MakeSize(Case):
         PERCENT_KNOWN,
         label="It shrinks in length by",
         default="18 %",
-        record="measurement.length_change",
+        when={how: (OWN,)},
+        record=RECORD.measurement.length_change,
     )
     width_percent = replace(
-        PERCENT_KNOWN, label="and in width by", default="14 %", record="measurement.width_change"
+        PERCENT_KNOWN,
+        label="and in width by",
+        default="14 %",
+        when={how: (OWN,)},
+        record=RECORD.measurement.width_change,
     )
+    BY_SWATCH = {how: (SWATCH,)}
     swatch_length = replace(
-        SWATCH_BEFORE, label="Swatch length before", measure="Between marks, rested and flat."
+        SWATCH_BEFORE,
+        label="Swatch length before",
+        when=BY_SWATCH,
+        measure="Between marks, rested and flat.",
     )
-    swatch_length_after = replace(SWATCH_AFTER, label="Swatch length after", default="28.7 cm")
-    swatch_width = replace(SWATCH_BEFORE, label="Swatch width before")
-    swatch_width_after = replace(SWATCH_AFTER, label="Swatch width after", default="30.1 cm")
+    swatch_length_after = replace(
+        SWATCH_AFTER, label="Swatch length after", default="28.7 cm", when=BY_SWATCH
+    )
+    swatch_width = replace(SWATCH_BEFORE, label="Swatch width before", when=BY_SWATCH)
+    swatch_width_after = replace(
+        SWATCH_AFTER, label="Swatch width after", default="30.1 cm", when=BY_SWATCH
+    )
     cloth = Input[str](
         CHOICE,
         "Cloth",
         default="woven-plain",
         options=tuple(Option(row["key"], row["label"]) for row in CLOTHS),
-        when={"how": (PUBLISHED,)},
+        when={how: (PUBLISHED,)},
     )
     stitches = Input[float | None](
         PER_LENGTH,

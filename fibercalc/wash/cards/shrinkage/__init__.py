@@ -1,6 +1,7 @@
 """What washing did to marked samples: change by direction, area, several samples and washes."""
 
-from ....core.card import STANDARD, Basis, Card, Carry, Caution, Save
+from ....core.card import STANDARD, Basis, Card, Carry, Caution, Constant, Save
+from ....held import RECORD
 from ....sources import ARITHMETIC, HAHN_1970, ISO_5077, TWC_TM31, WOOL_SHRINKAGE_LECTURE
 from .asked import Shrinkage
 from .said import notes, say
@@ -39,12 +40,12 @@ CARD = Card(
     ),
     saves=(
         Save(
-            "measurement",
+            RECORD.measurement,
             "An own measurement: this shrinkage",
             {
-                "what": "'shrinkage'",
-                "length_change": Shrinkage.length_lost,
-                "width_change": Shrinkage.width_lost,
+                RECORD.measurement.what: Constant("shrinkage"),
+                RECORD.measurement.length_change: Shrinkage.length_lost,
+                RECORD.measurement.width_change: Shrinkage.width_lost,
             },
         ),
     ),

@@ -4,27 +4,18 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result, Row, Rows
-from ....core.units import LENGTH, PERCENT
+from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Row, Rows
+from ....core.units import PERCENT
+from ...inputs import CHANGE_WASHED, TAPE_BEFORE
 
 FELTS, TREATED, OTHER = "felts", "treated", "other"
 GENTLE, WORKED = "gentle", "worked"
 YES, NO = "yes", "no"
 
-BEFORE = Input[float](
-    LENGTH,
-    "Before",
-    default="35 cm",
-    allowed=("2 cm", "1000 cm"),
-    usual=("8 cm", "300 cm"),
-    rough="0.1 cm",
-    units=("cm", "in"),
-    unit="cm",
-    instrument="tape before",
-)
+BEFORE = replace(TAPE_BEFORE, default="35 cm", usual=("8 cm", "300 cm"))
 AFTER = replace(BEFORE, instrument="tape after")
 LATER = replace(BEFORE, instrument="tape later")
-CHANGE = Result[float](PERCENT, "Change", finest=(0.1,))
+CHANGE = replace(CHANGE_WASHED)
 
 
 class Sample(Row):
@@ -96,7 +87,7 @@ class Shrinkage(Case):
         "wash",
         least=1,
         most=8,
-        when={"again": (YES,)},
+        when={again: (YES,)},
         measure="Between the same marks.",
         default=({"length": "28.5 cm", "width": "29.9 cm"},),
     )

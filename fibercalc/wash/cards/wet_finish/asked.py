@@ -6,25 +6,17 @@ from dataclasses import replace
 
 from ....core.card import CHOICE, Between, Case, Input, Option, Plain, Result
 from ....core.table import read_table
-from ....core.units import LENGTH, NUMBER, PER_LENGTH, PERCENT
+from ....core.units import NUMBER, PER_LENGTH
+from ...inputs import CHANGE_WASHED, SIZE_WASHED, TAPE_BEFORE
 
 CONSTANTS = read_table("wash", "munden-constants")
 DRY = "dry"
 YES, NO = "yes", "no"
 
-BEFORE = Input[float](
-    LENGTH,
-    "Before",
-    allowed=("2 cm", "200 cm"),
-    usual=("8 cm", "30 cm"),
-    rough="0.15 cm",
-    units=("cm", "in"),
-    unit="cm",
-    instrument="tape before",
-)
-AFTER = replace(BEFORE, default="15 cm", instrument="tape after", when={"measured": (YES,)})
-CHANGE = Result[float](PERCENT, "Change", finest=(0.5,))
-SIZE = Result[float](LENGTH, "Size", units=("cm", "in"), finest=(0.1, 0.1), floor=0.0, unit="cm")
+BEFORE = replace(TAPE_BEFORE, allowed=("2 cm", "200 cm"), usual=("8 cm", "30 cm"), rough="0.15 cm")
+AFTER = replace(BEFORE, default="15 cm", instrument="tape after")
+CHANGE = replace(CHANGE_WASHED, finest=(0.5,))
+SIZE = replace(SIZE_WASHED)
 GAUGE = Result[float](
     PER_LENGTH, "Gauge", units=("per 10 cm", "per 4 in"), finest=(0.1, 0.1), floor=0.0
 )
@@ -75,9 +67,12 @@ class WetFinish(Case):
         options=(Option(YES, "Yes"), Option(NO, "Not yet")),
     )
     wide_after = replace(
-        AFTER, label="Width after", measure="The same stitches, dry again and rested."
+        AFTER,
+        label="Width after",
+        when={measured: (YES,)},
+        measure="The same stitches, dry again and rested.",
     )
-    tall_after = replace(AFTER, label="Height after")
+    tall_after = replace(AFTER, label="Height after", when={measured: (YES,)})
 
     width_dry = Between[float](NUMBER, "Kw, off the needles and rested")
     width_wet = Between[float](NUMBER, "Kw, after")

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from ....core.card import Carry, Save
+from ....core.card import Carry, Constant, Save
 from ....core.onward import spread_text
 from ....core.outcome import Outcome
+from ....held import RECORD
 from .asked import LIKELY, NO, OWN, YES, WetFinish
 
 
@@ -50,13 +51,13 @@ CARRY = (
 )
 SAVES = (
     Save(
-        "measurement",
+        RECORD.measurement,
         "An own measurement: the gauge after the wash",
         {
-            "what": "'gauge'",
-            "stitches": WetFinish.stitches_after,
-            "rows": WetFinish.rows_after,
-            "state": WetFinish.after,
+            RECORD.measurement.what: Constant("gauge"),
+            RECORD.measurement.stitches: WetFinish.stitches_after,
+            RECORD.measurement.rows: WetFinish.rows_after,
+            RECORD.measurement.state: WetFinish.after,
         },
     ),
 )

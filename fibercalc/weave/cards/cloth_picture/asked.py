@@ -19,8 +19,10 @@ from ....core.card import (
 )
 from ....core.color import Color
 from ....core.units import COUNT, LENGTH, PER_LENGTH, PERCENT
+from ....held import RECORD
 from ...draft.floats import Floats
 from ...draft.structures import ALL, OWN
+from ...inputs import HEM_PICKS, PICKS, WARP_ENDS
 
 REPEAT, MIRROR = "repeat", "mirror"
 LOOM, WASHED = "loom", "washed"
@@ -110,9 +112,7 @@ class ClothPicture(Case):
             {"name": "Towel 5", "structure": "warp-floats", "weft": "40 A, 8 B"},
         ),
     )
-    ends = Input[int](
-        COUNT, "Ends in the warp", default="160", allowed=("4", "2000"), usual=("30", "800")
-    )
+    ends = replace(WARP_ENDS)
     warp = Input[str](
         TEXT,
         "Warp, stripe by stripe from the left",
@@ -138,16 +138,7 @@ class ClothPicture(Case):
         usual=("2 per cm", "12 per cm"),
         units=PER,
     )
-    beat = Input[float](
-        PER_LENGTH,
-        "Picks on the loom",
-        default="5 per cm",
-        allowed=("0.5 per cm", "60 per cm"),
-        usual=("2 per cm", "14 per cm"),
-        rough="0.2 per cm",
-        units=PER,
-        measure="Counted under tension.",
-    )
+    beat = replace(PICKS, measure="Counted under tension.")
     draw_in = Input[float](
         PERCENT,
         "The cloth draws in by",
@@ -160,7 +151,7 @@ class ClothPicture(Case):
     shrink_width = replace(
         TAKEN,
         label="The wash takes, of the width",
-        record="measurement.width_change",
+        record=RECORD.measurement.width_change,
         default="14 %",
         rough="2 %",
         measure="Of the width off the loom.",
@@ -168,7 +159,7 @@ class ClothPicture(Case):
     shrink_length = replace(
         TAKEN,
         label="The wash takes, of the length",
-        record="measurement.length_change",
+        record=RECORD.measurement.length_change,
         default="18 %",
         rough="2 %",
         measure="Of the length on the loom.",
@@ -181,14 +172,7 @@ class ClothPicture(Case):
         measure="Waffle and lace shrink more than plain weave: wash a sample. Blank as above.",
     )
     textured_length = replace(TAKEN, label="and of the length", rough="3 %", optional=True)
-    hem = Input[int](
-        COUNT,
-        "Picks of each hem",
-        default="24",
-        allowed=("0", "400"),
-        usual=("0", "80"),
-        measure="Plain weave at both ends of each piece; 0 for none.",
-    )
+    hem = replace(HEM_PICKS, measure="Plain weave at both ends of each piece; 0 for none.")
     hem_yarn = Input[str | None](
         TEXT,
         "Yarn of the hems",

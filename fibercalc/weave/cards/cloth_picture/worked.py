@@ -48,7 +48,7 @@ def _as_understood(case: ClothPicture) -> None:
         raise Refused(
             f"Piece to look at: {case.look} given, but there {'is' if many == 1 else 'are'}"
             f" {many}.",
-            "look",
+            ClothPicture.look,
         )
     lifts = _read("Own pick-up", "sheds", read_sheds, case.sheds)
     own = repeat_of_sheds(lifts, ("1" * int(case.take) + "0" * int(case.leave),))
@@ -57,7 +57,7 @@ def _as_understood(case: ClothPicture) -> None:
             raise Refused(
                 f"Hems of {case.hem} picks: two of them leave nothing of the {piece.picks} picks of"
                 f" piece {number}; give fewer.",
-                "hem",
+                ClothPicture.hem,
             )
         _read(f"Weft of piece {number}", f"pieces.{number}.weft", read_order, piece.weft, names)
         piece.repeat = own if piece.structure == OWN else structure(piece.structure).repeat

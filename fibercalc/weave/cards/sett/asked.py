@@ -10,7 +10,6 @@ from ...setting import interlacings
 from ...settings import INCH, METRIC, OWN, REED, RIGID, Threading
 
 ASHENHURST_K, PEIRCE, PACKED = "ashenhurst", "peirce", "packed"
-GOING_BY = {"by": (ASHENHURST_K, PEIRCE)}
 COUNT_UNITS = ("m/100 g", "yd/lb", "yd/100 g", "tex", "Nm", "Ne", "Nw", "run", "lea", "yd/oz")
 WEAVES = {row["key"]: row for row in interlacings().rows}
 USES = {row["key"]: row for row in read_table("weave", "sett-uses").rows}
@@ -62,6 +61,7 @@ class Sett(Case):
             RELAXED,
         ),
     )
+    GOING_BY = {by: (ASHENHURST_K, PEIRCE)}
     count = Input[float](
         LINEAR_DENSITY,
         "Count of the yarn",
@@ -79,7 +79,7 @@ class Sett(Case):
         "Kind of yarn",
         default="cotton",
         options=tuple(Option(row["name"], row["label"]) for row in ashenhurst_constants().rows),
-        when={"by": (ASHENHURST_K,)},
+        when={by: (ASHENHURST_K,)},
     )
     wraps = Input[float](
         PER_LENGTH,
@@ -90,7 +90,7 @@ class Sett(Case):
         rough="1 per in",
         units=("per in", "per cm"),
         unit="per in",
-        when={"by": (PACKED,)},
+        when={by: (PACKED,)},
         measure="Around a smooth rod, pushed close until no more go in. A relaxed wrap is no use"
         " here.",
     )
@@ -103,7 +103,7 @@ class Sett(Case):
         optional=True,
         units=COUNT_UNITS,
         unit="tex",
-        when={"by": (PACKED,)},
+        when={by: (PACKED,)},
         measure="Blank if it is not known; then a loose wrap cannot be told from a close one.",
     )
     weave = Input[str](
@@ -152,7 +152,7 @@ class Sett(Case):
         "heddle",
         least=1,
         most=10,
-        when={"made": (OWN,)},
+        when={made: (OWN,)},
         measure="Holes and slots together, or dents, as printed on it.",
         default=({"dents": "30 per 10 cm"}, {"dents": "40 per 10 cm"}),
     )

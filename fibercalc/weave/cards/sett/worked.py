@@ -75,7 +75,7 @@ def _refuse_loose(case: Sett) -> None:
             f"Wraps: {case.wraps:.3g} in an inch of a yarn of {yards:,.0f} yd/lb are no"
             f" close-packed wrap, which would count {packed['low'] * yards**0.5:.0f} to"
             f" {packed['high'] * yards**0.5:.0f}; {RELAXED}.",
-            "wraps",
+            Sett.wraps,
         )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
+from ....core.asked import When
 from ....core.card import (
     CHOICE,
     TEXT,
@@ -19,6 +20,7 @@ from ....core.card import (
     Rows,
 )
 from ....core.outcome import Outcome
+from ....core.ref import FieldRef
 from ....core.units import (
     COUNT,
     LENGTH,
@@ -29,18 +31,12 @@ from ....core.units import (
     PERCENT,
     Quantity,
 )
+from ....held import RECORD
 
 WIDTH, ENDS = "width", "ends"
 ONE, REPEATED, ONCE = "one", "repeated", "once"
 HEM, FRINGE, NEITHER = "hem", "fringe", "neither"
 SAME, OTHER = "same", "other"
-When = dict[str, tuple[str, ...]]
-HEMMED: When = {"finish": (HEM,)}
-FINE: When = {"hem_yarn": (OTHER,)}
-FRINGED: When = {"finish": (FRINGE,)}
-STRIPED: When = {"warp_colors": (REPEATED, ONCE)}
-SEPARATE: When = {"weft_from": (OTHER,)}
-BY_WIDTH: When = {"go_by": (WIDTH,)}
 PER = ("per cm", "per in", "per 10 cm")
 
 
@@ -110,7 +106,7 @@ def _lost(
     said: str,
     usual: tuple[str, str] = ("2 %", "20 %"),
     least: str = "0 %",
-    record: str = "",
+    record: FieldRef | None = None,
 ) -> Input[float]:
     return Input[float](
         PERCENT,
@@ -136,8 +132,8 @@ def _ball(
             usual=("10 g", "500 g"),
             units=("g", "oz"),
             when=when or {},
-            bench="" if when else "bases.mass",
-            record="" if when else "base.mass",
+            bench=None if when else RECORD.bench.bases.mass,
+            record=None if when else RECORD.base.mass,
             measure=said,
         )
     return Input[float](
@@ -149,8 +145,8 @@ def _ball(
         rough="1.5 %",
         units=("m", "yd"),
         when=when or {},
-        bench="" if when else "bases.length",
-        record="" if when else "base.length",
+        bench=None if when else RECORD.bench.bases.length,
+        record=None if when else RECORD.base.length,
         measure=said,
     )
 
@@ -177,6 +173,18 @@ class Stripe(Row):
     ends = Input[int](COUNT, "Ends", default="4", allowed=("1", "2000"), usual=("1", "200"))
 
 
+WARP_COLORS = Input[str](
+    CHOICE,
+    "Colors of the warp",
+    default=ONE,
+    options=(
+        Option(ONE, "One"),
+        Option(REPEATED, "Stripes, again and again"),
+        Option(ONCE, "Stripes, once across"),
+    ),
+)
+
+
 class WarpPlan(Case):
     """A run of pieces on one warp: the cloth wanted, the loom, and the yarn it takes."""
 
@@ -194,8 +202,9 @@ class WarpPlan(Case):
         "Go by",
         default=WIDTH,
         options=(Option(WIDTH, "A finished width"), Option(ENDS, "A number of ends")),
-        when={"warp_colors": (ONE, REPEATED)},
+        when={WARP_COLORS: (ONE, REPEATED)},
     )
+    BY_WIDTH = {go_by: (WIDTH,)}
     width = _cm(
         "Finished width wanted", "34 cm", ("1 cm", "400 cm"), ("5 cm", "150 cm"), when=BY_WIDTH
     )
@@ -205,7 +214,7 @@ class WarpPlan(Case):
         default="160",
         allowed=("2", "20000"),
         usual=("20", "800"),
-        when={"go_by": (ENDS,)},
+        when={go_by: (ENDS,)},
         measure="Without the extra ends at the edges.",
     )
     width_shrink = _lost(
@@ -214,7 +223,7 @@ class WarpPlan(Case):
         "Percent of the width before washing.",
         ("0 %", "35 %"),
         "-20 %",
-        "measurement.width_change",
+        RECORD.measurement.width_change,
     )
     length_shrink = _lost(
         "Shrinkage in length",
@@ -222,7 +231,7 @@ class WarpPlan(Case):
         "Percent of the length as measured on the loom, from a washed sample.",
         ("0 %", "35 %"),
         "-20 %",
-        "measurement.length_change",
+        RECORD.measurement.length_change,
     )
     draw_in = _lost("Draw-in", "6 %", "Percent of the width in the heddle.")
     take_up = _lost("Take-up of the warp", "10 %", "Percent of the warp yarn.")
@@ -270,6 +279,8 @@ class WarpPlan(Case):
         default=HEM,
         options=(Option(HEM, "A hem"), Option(FRINGE, "A fringe"), Option(NEITHER, "Neither")),
     )
+    FRINGED = {finish: (FRINGE,)}
+    HEMMED = {finish: (HEM,)}
     hem = _cm(
         "Cloth in one hem",
         "4 cm",
@@ -285,6 +296,7 @@ class WarpPlan(Case):
         options=(Option(SAME, "The piece’s own weft"), Option(OTHER, "A finer yarn")),
         when=HEMMED,
     )
+    FINE = {hem_yarn: (OTHER,)}
     hem_picks = Input[float](
         PER_LENGTH,
         "Picks in the hems",
@@ -339,18 +351,10 @@ class WarpPlan(Case):
         optional=True,
         measure="Blank if it is still to be wound.",
     )
-    warp_colors = Input[str](
-        CHOICE,
-        "Colors of the warp",
-        default=ONE,
-        options=(
-            Option(ONE, "One"),
-            Option(REPEATED, "Stripes, again and again"),
-            Option(ONCE, "Stripes, once across"),
-        ),
-    )
+    warp_colors = WARP_COLORS
+    STRIPED = {WARP_COLORS: (REPEATED, ONCE)}
     warp_color = Input[str](
-        TEXT, "Warp color", default="natural", longest=18, when={"warp_colors": (ONE,)}, lent=False
+        TEXT, "Warp color", default="natural", longest=18, when={WARP_COLORS: (ONE,)}, lent=False
     )
     stripes = Rows(
         Stripe,
@@ -371,6 +375,7 @@ class WarpPlan(Case):
         default=SAME,
         options=(Option(SAME, "The same yarn"), Option(OTHER, "Another yarn")),
     )
+    SEPARATE = {weft_from: (OTHER,)}
     weft_mass = _ball(MASS, "A ball of the weft weighs", "100 g", SEPARATE)
     weft_length = _ball(LENGTH, "and holds", "170 m", SEPARATE)
 
@@ -456,5 +461,5 @@ class WarpPlan(Case):
         LENGTH, "Left of the warp there is", units=("cm", "in"), finest=(1, 0.5), rounding="down"
     )
     last_lost = Result[float](
-        PERCENT, "Chance that the last piece is cut short", chance=Chance("spare", below=0.0)
+        PERCENT, "Chance that the last piece is cut short", chance=Chance(spare, below=0.0)
     )

@@ -69,7 +69,7 @@ def _ends(case: WarpPlan) -> None:
         raise Refused(
             f"Width of the loom: not even {multiple} {'end fits' if multiple == 1 else 'ends fit'}"
             " in it at this sett.",
-            "loom_width",
+            WarpPlan.loom_width,
         )
     case.ends_across = smallest(case.ends_wanted, case.ends_that_fit)
     case.ends = case.ends_across + case.edge_ends

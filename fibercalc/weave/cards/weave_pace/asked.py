@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import Between, Case, Input, Result
 from ....core.outcome import Outcome
 from ....core.units import COUNT, LENGTH, NUMBER, PERCENT, TIME
+from ...inputs import WARP_ENDS
 from ...pace import sittings
 
 
@@ -20,9 +23,7 @@ def count_weeks(out: Outcome[WeavePace]) -> float:
 class WeavePace(Case):
     """A run of pieces on one warp, worked at one's own pace."""
 
-    ends = Input[int](
-        COUNT, "Ends in the warp", default="160", allowed=("1", "5000"), usual=("30", "800")
-    )
+    ends = replace(WARP_ENDS, allowed=("1", "5000"))
     warp = Input[float](
         LENGTH,
         "Length of the warp",

@@ -14,7 +14,7 @@ def answer(case: WeavePace) -> None:
         raise Refused(
             f"Settling down takes {case.settling:g} min of a sitting of {case.sitting:g} min,"
             " which leaves nothing; give less.",
-            "settling",
+            WeavePace.settling,
         )
     case.winding = winding_minutes(case.ends, case.warp, case.wind_length, case.wind_minutes)
     case.threading = minutes_at_pace(case.ends, case.thread_ends, case.thread_minutes)

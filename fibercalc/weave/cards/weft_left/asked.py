@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import COLOR, TEXT, Between, Case, Input, Plain, Result, Row, Rows
 from ....core.color import Color
 from ....core.outcome import Outcome
 from ....core.spread import Parts
-from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PER_LENGTH, PERCENT
+from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
+from ....held import RECORD
+from ...inputs import HEM_PICKS, PICKS
 from ...leftovers import pick_length, picks_from, stripe_picks, stripes_that_fit, yarn_length
 
 ALIKE = ("tare", "yarn", "width", "take_up")  # what every ball's picks rest on, beside its weight
@@ -139,19 +143,11 @@ class WeftLeft(Case):
         rough="2 %",
         measure="Percent of the weft that goes into its bends and its arc.",
     )
-    beat = Input[float](
-        PER_LENGTH,
-        "Picks on the loom",
-        default="5 per cm",
-        allowed=("0.5 per cm", "60 per cm"),
-        usual=("2 per cm", "14 per cm"),
-        rough="0.2 per cm",
-        units=("per cm", "per in", "per 10 cm"),
-    )
+    beat = replace(PICKS)
     shrink = Input[float](
         PERCENT,
         "The wash takes, of the length",
-        record="measurement.length_change",
+        record=RECORD.measurement.length_change,
         default="18 %",
         allowed=("-20 %", "60 %"),
         usual=("0 %", "35 %"),
@@ -167,14 +163,7 @@ class WeftLeft(Case):
         allowed=("4", "4000"),
         usual=("20", "1500"),
     )
-    hem = Input[int](
-        COUNT,
-        "Picks of each hem",
-        default="24",
-        allowed=("0", "400"),
-        usual=("0", "80"),
-        measure="In the main yarn; no stripe falls there.",
-    )
+    hem = replace(HEM_PICKS, measure="In the main yarn; no stripe falls there.")
     stripes = Input[int](
         COUNT,
         "Stripes of each color in a piece",

@@ -6,7 +6,7 @@ from ....core.arithmetic import total
 from ....core.problem import Refused
 from ....wash.shrink import size_after
 from ...leftovers import pick_length, picks_from, yarn_length
-from .asked import WeftLeft
+from .asked import Ball, WeftLeft
 
 
 def answer(case: WeftLeft) -> None:
@@ -14,7 +14,7 @@ def answer(case: WeftLeft) -> None:
         raise Refused(
             f"Hems of {case.hem} picks: two of them leave nothing of the {case.piece_picks} picks"
             " of a piece; give fewer.",
-            "hem",
+            WeftLeft.hem,
         )
     case.pick = pick_length(case.width, case.take_up)
     for number, ball in enumerate(case.balls, 1):
@@ -22,7 +22,7 @@ def answer(case: WeftLeft) -> None:
             raise Refused(
                 f"Ball {number} weighs {ball.mass:g} g, no more than its shuttle or core of"
                 f" {case.tare:g} g.",
-                f"balls.{number}.mass",
+                WeftLeft.balls.each(Ball.mass, row=number),
             )
         ball.length = yarn_length(ball.mass, case.tare, case.yarn)
         ball.picks = picks_from(ball.length, case.pick, case.pieces * case.stripes, case.tail)

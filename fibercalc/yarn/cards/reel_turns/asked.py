@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Chance, Input, Option, Plain, Result
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, NUMBER, PERCENT
+from ...inputs import AROUND, STRETCH
 
 BY_LENGTH, BY_MASS, BY_TURNS = "length", "mass", "turns"
 
@@ -28,7 +31,7 @@ class ReelTurns(Case):
         allowed=("0.1 m", "5000 m"),
         usual=("10 m", "1000 m"),
         units=("m", "yd"),
-        when={"wanted_by": (BY_LENGTH,)},
+        when={wanted_by: (BY_LENGTH,)},
         measure="At rest, as it is promised.",
     )
     wanted_mass = Input[float](
@@ -38,7 +41,7 @@ class ReelTurns(Case):
         allowed=("0.1 g", "5 kg"),
         usual=("5 g", "250 g"),
         units=("g", "oz"),
-        when={"wanted_by": (BY_MASS,)},
+        when={wanted_by: (BY_MASS,)},
         measure="Rested and dry, without ties.",
     )
     wanted_turns = Input[int](
@@ -47,7 +50,7 @@ class ReelTurns(Case):
         default="54",
         allowed=("1", "20000"),
         usual=("10", "600"),
-        when={"wanted_by": (BY_TURNS,)},
+        when={wanted_by: (BY_TURNS,)},
     )
     count = Input[float | None](
         LINEAR_DENSITY,
@@ -60,33 +63,17 @@ class ReelTurns(Case):
         units=("tex", "yd/lb", "m/100 g", "yd/100 g", "Nm", "Ne", "Nw"),
         measure="For the weight of a turn. Leave it blank if only length matters.",
     )
-    turn = Input[float](
-        LENGTH,
-        "Once around the reel",
-        default="1.50 m",
+    turn = replace(
+        AROUND,
         allowed=("0.1 m", "10 m"),
-        usual=("0.5 m", "2 m"),
-        rough="0.5 %",
-        units=("m", "cm", "in", "yd"),
         instrument="reel",
-        bench="reels.circumference",
-        measure=(
-            "Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
-            " divide by ten."
-        ),
+        measure="Measure on the yarn as it lies on the reel: unwind ten turns, lay them straight,"
+        " divide by ten.",
     )
-    stretch = Input[float](
-        PERCENT,
-        "Stretch on the reel",
-        default="0 %",
-        allowed=("0 %", "20 %"),
-        usual=("0 %", "3 %"),
-        rough="0.5 %",
-        bench="reels.stretch",
-        measure=(
-            "How much longer the yarn is on the reel than at rest. 0 if you measured once"
-            " around on rested yarn."
-        ),
+    stretch = replace(
+        STRETCH,
+        measure="How much longer the yarn is on the reel than at rest. 0 if you measured once"
+        " around on rested yarn.",
     )
 
     length_for_weight = Between[float](LENGTH, "Length of that weight")
@@ -99,6 +86,6 @@ class ReelTurns(Case):
     mass = Result[float](MASS, "Weight of those turns", units=("g", "oz"), finest=(0.1, 0.01))
     need = Result[float](NUMBER, "Turns needed, with the part turn", finest=(0.01,))
     margin = Result[float](LENGTH, "Over the wanted length", units=("m", "yd"), finest=(0.1, 0.1))
-    short = Result[float](PERCENT, "Chance that it is short", chance=Chance("margin", below=0.0))
+    short = Result[float](PERCENT, "Chance that it is short", chance=Chance(margin, below=0.0))
     rested_turn = Result[float](LENGTH, "One turn, rested", units=("in", "cm"), finest=(0.1, 0.1))
     turn_mass = Result[float](MASS, "Weight of one turn", units=("g", "oz"), finest=(0.001, 0.0001))

@@ -34,7 +34,7 @@ def _wanted(case: ReelTurns) -> float:
         raise Refused(
             "Count of the yarn: nothing given; a weight can be turned into a length only by the"
             " count.",
-            "count",
+            ReelTurns.count,
         )
     case.length_for_weight = 1000 * case.wanted_mass / case.count
     return case.length_for_weight

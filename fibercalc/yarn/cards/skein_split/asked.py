@@ -2,8 +2,24 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Chance, Input, Option, Result
 from ....core.units import COUNT, LENGTH, LINEAR_DENSITY, MASS, PERCENT
+from ...inputs import (
+    AROUND,
+    FULL_LENGTH,
+    FULL_MASS,
+    LEFT_OF_ONE,
+    SMALL_COUNT,
+    SMALL_HOLDS,
+    SMALL_MASS,
+    SMALL_OF_ONE,
+    SMALL_TURNS,
+    SMALL_WEIGHS,
+    SMALL_WOUND,
+    WINDING_LOSS,
+)
 
 BY_MASS, BY_LENGTH, BY_TURNS, BY_COUNT = "mass", "length", "turns", "count"
 
@@ -11,39 +27,15 @@ BY_MASS, BY_LENGTH, BY_TURNS, BY_COUNT = "mass", "length", "turns", "count"
 class SkeinSplit(Case):
     """One full skein, and the small ones that are wanted of it."""
 
-    skein_mass = Input[float](
-        MASS,
-        "Weight of a full skein",
-        default="100 g",
-        allowed=("1 g", "5 kg"),
-        usual=("50 g", "250 g"),
-        rough="1 %",
-        units=("g", "oz"),
-        bench="bases.mass",
-        record="base.mass",
-        measure="Yarn only, dry and rested.",
+    skein_mass = replace(
+        FULL_MASS, label="Weight of a full skein", measure="Yarn only, dry and rested."
     )
-    skein_length = Input[float](
-        LENGTH,
-        "Length of a full skein",
-        default="420 m",
-        allowed=("1 m", "20000 m"),
-        usual=("100 m", "800 m"),
-        rough="1.5 %",
-        units=("m", "yd"),
-        bench="bases.length",
-        record="base.length",
+    skein_length = replace(
+        FULL_LENGTH,
+        label="Length of a full skein",
         measure="As measured, or carried here from “How many yards are in this skein?”",
     )
-    loss_share = Input[float](
-        PERCENT,
-        "Lost in winding",
-        default="2 %",
-        allowed=("0 %", "50 %"),
-        usual=("1 %", "3 %"),
-        rough="0.5 %",
-        measure="Knots, a weak place, ties of the full skein.",
-    )
+    loss_share = replace(WINDING_LOSS, measure="Knots, a weak place, ties of the full skein.")
     wanted_by = Input[str](
         CHOICE,
         "What you want of the small ones",
@@ -55,15 +47,7 @@ class SkeinSplit(Case):
             Option(BY_COUNT, "A number of them from each skein"),
         ),
     )
-    wanted_mass = Input[float](
-        MASS,
-        "Weight of a small skein",
-        default="20 g",
-        allowed=("0.5 g", "1 kg"),
-        usual=("5 g", "50 g"),
-        units=("g", "oz"),
-        when={"wanted_by": (BY_MASS,)},
-    )
+    wanted_mass = replace(SMALL_MASS, when={wanted_by: (BY_MASS,)})
     wanted_length = Input[float](
         LENGTH,
         "Length of a small skein",
@@ -71,33 +55,13 @@ class SkeinSplit(Case):
         allowed=("0.5 m", "5000 m"),
         usual=("10 m", "200 m"),
         units=("m", "yd"),
-        when={"wanted_by": (BY_LENGTH,)},
+        when={wanted_by: (BY_LENGTH,)},
     )
-    wanted_turns = Input[int](
-        COUNT,
-        "Turns for a small skein",
-        default="54",
-        allowed=("1", "5000"),
-        usual=("10", "150"),
-        when={"wanted_by": (BY_TURNS,)},
-    )
-    wanted_count = Input[int](
-        COUNT,
-        "How many from one skein",
-        default="5",
-        allowed=("1", "500"),
-        usual=("2", "20"),
-        when={"wanted_by": (BY_COUNT,)},
-    )
-    reel = Input[float](
-        LENGTH,
-        "One turn of your reel, rested",
-        default="1.50 m",
-        allowed=("0.05 m", "10 m"),
-        usual=("0.5 m", "2 m"),
-        rough="0.5 %",
-        units=("m", "cm", "in", "yd"),
-        bench="reels.circumference",
+    wanted_turns = replace(SMALL_TURNS, when={wanted_by: (BY_TURNS,)})
+    wanted_count = replace(SMALL_COUNT, when={wanted_by: (BY_COUNT,)})
+    reel = replace(
+        AROUND,
+        label="One turn of your reel, rested",
         measure="Measured on the yarn; off the reel it is a little shorter.",
     )
     loss_per_cut = Input[float](
@@ -122,22 +86,14 @@ class SkeinSplit(Case):
     length_for_weight = Between[float](LENGTH, "Length of that weight")
     yarn_count = Between[float](LINEAR_DENSITY, "Count of the yarn: grams in 1,000 m")
 
-    count = Result[int](COUNT, "Small skeins from one", rounding="down", fixed=True)
-    turns = Result[int](COUNT, "Turns for each", rounding="up", fixed=True)
-    small_length = Result[float](
-        LENGTH, "Length of a small skein", units=("m", "yd"), finest=(0.1, 1), rounding="down"
-    )
-    small_mass = Result[float](
-        MASS, "Weight of a small skein", units=("g", "oz"), finest=(0.1, 0.01), rounding="down"
-    )
-    left = Result[float](
-        LENGTH, "Left over of each full skein", units=("m", "yd"), finest=(0.1, 0.1)
-    )
+    count = replace(SMALL_OF_ONE)
+    turns = replace(SMALL_WOUND, rounding="up")
+    small_length = replace(SMALL_HOLDS)
+    small_mass = replace(SMALL_WEIGHS)
+    left = replace(LEFT_OF_ONE, label="Left over of each full skein")
     left_mass = Result[float](MASS, "Weight of what is left", units=("g", "oz"), finest=(0.1, 0.01))
-    margin = Result[float](
-        LENGTH, "To spare when the last one is wound", units=("m", "yd"), finest=(0.1, 0.1)
-    )
+    margin = replace(LEFT_OF_ONE, label="To spare when the last one is wound")
     last_short = Result[float](
-        PERCENT, "Chance that the last one is short", chance=Chance("margin", below=0.0)
+        PERCENT, "Chance that the last one is short", chance=Chance(margin, below=0.0)
     )
     full_skeins = Result[int](COUNT, "Full skeins to cut", rounding="up", fixed=True)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from ....core.card import Carry, Save
+from ....core.card import Carry, Constant, Save
+from ....held import RECORD
 from .asked import SkeinSplit
 
 CARRY = (
@@ -15,8 +16,12 @@ CARRY = (
 
 SAVES = (
     Save(
-        "skein",
+        RECORD.skein,
         "Small skeins: weight and length of each",
-        {"size": "'small'", "mass": SkeinSplit.small_mass, "length": SkeinSplit.small_length},
+        {
+            RECORD.skein.size: Constant("small"),
+            RECORD.skein.mass: SkeinSplit.small_mass,
+            RECORD.skein.length: SkeinSplit.small_length,
+        },
     ),
 )

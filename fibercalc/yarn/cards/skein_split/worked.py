@@ -60,7 +60,7 @@ def _turns_for_count(case: SkeinSplit) -> int:
         raise Refused(
             "How many from one skein: less than one turn of the reel would be left for each;"
             " ask for fewer.",
-            "wanted_count",
+            SkeinSplit.wanted_count,
         )
     case.turns = searched(
         turns,

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Many, Option, Plain, Result, Row, Rows
 from ....core.units import MASS, NUMBER, PERCENT
+from ....held import RECORD
+from ...inputs import SHARE
 from ...regain import agreed_allowances
 
 BY_HUMIDITY, BY_REGAIN, LABEL, DRY = "humidity", "regain", "label", "dry"
@@ -17,7 +21,7 @@ class Fiber(Row):
     """One fiber."""
 
     fiber = Input[str](CHOICE, "Fiber", default="wool, combed (worsted)", options=FIBERS)
-    share = Input[float](PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))
+    share = replace(SHARE)
 
     allowance = Between[float](PERCENT, "Allowance in the EU")
     dry_parts = Between[float](NUMBER, "Parts dry, without its allowance")
@@ -36,7 +40,7 @@ class TrueWeight(Case):
     weighed = Input[float](
         MASS,
         "Weight on my scale",
-        record="mill-lot.mass",
+        record=RECORD.mill_lot.mass,
         default="103 g",
         allowed=("1 g", "50 kg"),
         usual=("20 g", "2 kg"),
@@ -52,8 +56,8 @@ class TrueWeight(Case):
         usual=("20 g", "2 kg"),
         units=("g", "oz", "kg", "lb"),
         optional=True,
-        bench="bases.mass",
-        record="base.mass",
+        bench=RECORD.bench.bases.mass,
+        record=RECORD.base.mass,
         measure="For the same yarn as on the scale; blank if there is none.",
     )
     dampness = Input[str](
@@ -68,12 +72,12 @@ class TrueWeight(Case):
     humidity = Input[float](
         PERCENT,
         "Relative humidity where it rested",
-        record="mill-lot.humidity",
+        record=RECORD.mill_lot.humidity,
         default="78 %",
         allowed=("10 %", "90 %"),
         usual=("30 %", "85 %"),
         rough="5 %",
-        when={"dampness": (BY_HUMIDITY,)},
+        when={dampness: (BY_HUMIDITY,)},
         measure="Where the yarn lay open for two days or more. A cheap meter is easily 5 % out.",
     )
     regain = Input[float](
@@ -83,7 +87,7 @@ class TrueWeight(Case):
         allowed=("0 %", "40 %"),
         usual=("0 %", "25 %"),
         rough="0.5 %",
-        when={"dampness": (BY_REGAIN,)},
+        when={dampness: (BY_REGAIN,)},
         measure=(
             "Water as a percentage of the dry yarn: weigh a sample, dry it fully, weigh it hot;"
             " 100 × (damp − dry) ÷ dry."
@@ -97,7 +101,7 @@ class TrueWeight(Case):
         usual=("0 %", "20 %"),
         rough="0.5 %",
         optional=True,
-        when={"dampness": (BY_REGAIN,)},
+        when={dampness: (BY_REGAIN,)},
         measure="Blank: taken from the table by fiber.",
     )
     shares_of = Input[str](

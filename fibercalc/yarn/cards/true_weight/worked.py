@@ -50,7 +50,7 @@ def _refuse_shares(fibers: list[Fiber]) -> None:
     if abs(together - 100) > SHARES_OFF_BY:
         raise Refused(
             f"Shares of the fibers: they add up to {together:.4g} %; make them add up to 100 %.",
-            f"fibers.{len(fibers)}.share",
+            TrueWeight.fibers.each(Fiber.share, row=len(fibers)),
         )
 
 

@@ -7,7 +7,7 @@ from ....core.steps import looked_up
 from ...count import tex_from_count
 from ...sample import half_width_of_mean, mean, standard_deviation
 from ...wrapping import wraps_per_inch, yards_per_pound_from_wraps
-from .asked import PER_CM, Wraps
+from .asked import PER_CM, Try, Wraps
 
 FEWEST, MOST = 0.5, 150.0  # wraps per inch: from a rope of roving to sewing thread
 
@@ -20,7 +20,7 @@ def answer(case: Wraps) -> None:
         raise Refused(
             f"Turns counted: over that width they make {case.wraps:.3g} wraps per inch; yarn has"
             f" {FEWEST:g} to {MOST:g}. See that width and turns belong together.",
-            "tries.1.turns",
+            Wraps.tries.each(Try.turns, row=1),
         )
     if len(counts) > 1:
         scatter = half_width_of_mean(standard_deviation(counts), len(counts)) / case.width

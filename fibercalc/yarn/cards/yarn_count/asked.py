@@ -62,7 +62,7 @@ class YarnCount(Case):
         allowed=(FINEST, COARSEST),
         usual=("15 tex", "2000 tex"),
         units=UNITS,
-        when={"known": (BY_NUMBER,)},
+        when={known: (BY_NUMBER,)},
         measure="Choose the system first: 20 in cotton count is not 20 in worsted count.",
     )
     length = Input[float](
@@ -72,7 +72,7 @@ class YarnCount(Case):
         allowed=("0.1 m", "200 km"),
         usual=("50 m", "2000 m"),
         units=("m", "yd"),
-        when={"known": (BY_PUTUP,)},
+        when={known: (BY_PUTUP,)},
         measure="From the label, or better as you measured it.",
     )
     mass = Input[float](
@@ -90,7 +90,7 @@ class YarnCount(Case):
         "single",
         least=1,
         most=8,
-        when={"known": (BY_SINGLES,)},
+        when={known: (BY_SINGLES,)},
         measure="One row for each kind of single.",
         default=({"strands": "4", "count": "56.5 tex"},),
     )
@@ -100,7 +100,7 @@ class YarnCount(Case):
         default="5 %",
         allowed=("0 %", "50 %"),
         usual=("0 %", "10 %"),
-        when={"known": (BY_SINGLES,)},
+        when={known: (BY_SINGLES,)},
         measure=(
             "How much shorter the plied yarn is than its singles. 0 for a nominal count;"
             " handspun yarn mostly 5 to 10 % (from memory, unverified)."

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ....core.card import CHOICE, Between, Case, Input, Option, Result, Row, Rows
 from ....core.units import DENSITY, LENGTH, LINEAR_DENSITY, NUMBER, PER_LENGTH, PERCENT
 from ...diameter import ashenhurst_constants
 from ...fiber_density import fiber_densities
+from ...inputs import SHARE
 
 ONE, BLEND, OWN = "fiber", "blend", "own"
 FIBERS = tuple(
@@ -19,7 +22,7 @@ class Fiber(Row):
     """One fiber of the blend."""
 
     fiber = Input[str](CHOICE, "Fiber", default="wool", options=FIBERS)
-    share = Input[float](PERCENT, "Share", default="25 %", allowed=("0 %", "100 %"))
+    share = replace(SHARE)
 
     density = Between[float](DENSITY, "Density")
 
@@ -60,14 +63,14 @@ class YarnDiameter(Case):
             Option(OWN, "I know the density"),
         ),
     )
-    fiber = Input[str](CHOICE, "Fiber", default="wool", options=FIBERS, when={"made_of": (ONE,)})
+    fiber = Input[str](CHOICE, "Fiber", default="wool", options=FIBERS, when={made_of: (ONE,)})
     blend = Rows(
         Fiber,
         "Fibers of the blend",
         "fiber",
         least=1,
         most=6,
-        when={"made_of": (BLEND,)},
+        when={made_of: (BLEND,)},
         measure="Shares by weight; together 100 %.",
         default=(
             {"fiber": "wool", "share": "75 %"},
@@ -81,7 +84,7 @@ class YarnDiameter(Case):
         allowed=("0.8 g/cm3", "3 g/cm3"),
         usual=("0.9 g/cm3", "1.6 g/cm3"),
         rough="1 %",
-        when={"made_of": (OWN,)},
+        when={made_of: (OWN,)},
         measure="The fiber itself, without the air between.",
     )
     packing = Input[float](

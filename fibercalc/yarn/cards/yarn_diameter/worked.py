@@ -14,7 +14,7 @@ from ...diameter import (
     solid_diameter,
 )
 from ...fiber_density import fiber_densities
-from .asked import BLEND, OWN, YarnDiameter
+from .asked import BLEND, OWN, Fiber, YarnDiameter
 
 DENSITIES = "morton-hearle-fiber-densities"
 
@@ -49,7 +49,7 @@ def _density_of_blend(case: YarnDiameter) -> float:
     if abs(together - 100) > SHARES_OFF_BY:
         raise Refused(
             f"Shares of the blend: they add up to {together:.4g} %; make them add up to 100 %.",
-            f"blend.{len(blend)}.share",
+            YarnDiameter.blend.each(Fiber.share, row=len(blend)),
         )
     for fiber in blend:
         fiber.density = _looked_up(fiber.fiber)
