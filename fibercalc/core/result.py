@@ -20,12 +20,13 @@ class Chance:
     result's base unit.
 
     An edge that depends on the case is a function of the outcome, which then holds every result
-    that is no chance.
+    that is no chance. Where several things must hold, `by` gives the chance itself, 0 to 1.
     """
 
     of: HasName
     below: float | Callable[[Outcome[Any]], float] | None = None
     above: float | Callable[[Outcome[Any]], float] | None = None
+    by: Callable[[Outcome[Any]], float] | None = None
 
     def edge(self, outcome: Outcome[Any]) -> float:
         """The edge in base units. Raises TypeError where none was declared."""

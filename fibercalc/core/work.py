@@ -225,9 +225,12 @@ def _narrowest(result: Result[Any], found: dict[str, Found]) -> Found | None:
 
 
 def _chance(result: Result[Any], chance: Chance, outcome: Outcome[Any]) -> Found:
-    below = outcome.chance_below(chance.of, chance.edge(outcome))
-    percent = 100 * (below if chance.below is not None else 1 - below)
-    return Found(result, percent, percent, percent, Parts())
+    if chance.by is not None:
+        share = chance.by(outcome)
+    else:
+        below = outcome.chance_below(chance.of, chance.edge(outcome))
+        share = below if chance.below is not None else 1 - below
+    return Found(result, 100 * share, 100 * share, 100 * share, Parts())
 
 
 def _parts(given: Given, given_values: dict[str, Any], run: _Run) -> dict[str, Parts]:

@@ -72,6 +72,13 @@ def to_buy(out: Outcome[YarnNeeded]) -> int:
     return smallest_enough(out.case.skeins, spread_of(out), wished(out.case))
 
 
+def chance_of_enough(out: Outcome[YarnNeeded]) -> float:
+    """The chance, 0 to 1, that what is bought is enough; of several colors, of the tightest."""
+    if out.case.many == "yes":
+        return min(color.chance for color in by_color(out))
+    return out.chance_below(YarnNeeded.skeins, out.value(YarnNeeded.buy))
+
+
 class Color(Row):
     """One color."""
 
@@ -223,9 +230,7 @@ class YarnNeeded(
     count = Between[float](NUMBER, "Stitches in all")
 
     buy = Result[int](COUNT, "Skeins to buy", rounding="up", decided=to_buy)
-    enough = Result[float](
-        PERCENT, "Enough for", chance=Chance(IN_SKEINS, below=lambda out: out.value(YarnNeeded.buy))
-    )
+    enough = Result[float](PERCENT, "Enough for", chance=Chance(IN_SKEINS, by=chance_of_enough))
     need = Result[float](
         LENGTH, "Yarn needed", units=("yd", "m"), finest=(1, 1), rounding="up", floor=0.0
     )
