@@ -1,18 +1,18 @@
 // Wakes the page: elements first, then what the whole site shares.
 
-import { BenchCard } from "./card.js";
-import { loadDemo } from "./demo.js";
-import { startedAt } from "./dom.js";
-import { fairCheck } from "./fair.js";
-import { sparesData, whenIdle } from "./idle.js";
-import { BenchLink } from "./linker.js";
-import { BenchTimers, watchTimers } from "./kettle.js";
-import { BenchMine } from "./mine.js";
-import { offline } from "./offline.js";
-import { siteRoot } from "./places.js";
-import { watchPresses } from "./press.js";
-import { python } from "./python.js";
-import { BenchWorkbook } from "./workbook.js";
+import { BenchCard } from "./card/card.js";
+import { loadDemo } from "./workbook/demo.js";
+import { startedAt } from "./dom/dom.js";
+import { fairCheck } from "./offline/fair.js";
+import { sparesData, whenIdle } from "./dom/idle.js";
+import { BenchLink } from "./helper/linker.js";
+import { BenchTimers, watchTimers } from "./timers/kettle.js";
+import { BenchMine } from "./workbook/mine.js";
+import { offline } from "./offline/offline.js";
+import { siteRoot } from "./dom/places.js";
+import { watchPresses } from "./dom/press.js";
+import { python } from "./python/python.js";
+import { BenchWorkbook } from "./workbook/workbook.js";
 
 siteRoot();
 watchPresses();

@@ -22,7 +22,7 @@ SHEETS = (
     ROOT / "docs" / "helper" / "helper.css",
     ROOT / "docs" / "helper" / "counter.css",
 )
-FIRST = ROOT / "site_js" / "first.js"
+FIRST = ROOT / "site_js" / "helper" / "first.js"
 PAGES = {"helper": "helper.js", "counter": "counter.js"}
 EXAMPLE = ("100", "230")  # g and m of the skein that an unlinked helper shows
 NOSCRIPT_COUNTS = (100, 200, 300, 400)  # meters in 100 g

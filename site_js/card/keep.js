@@ -1,0 +1,117 @@
+// "Save to the workbook" on a card: where its values can go, a name, and what became of it. Which records they are is Python's matter.
+
+import { button, one, say } from "../dom/dom.js";
+import { siteRoot } from "../dom/places.js";
+import { python } from "../python/python.js";
+import { letters, today, workbook } from "../workbook/records.js";
+import { tell } from "./tell.js";
+
+/**
+ * @typedef {import("./card.js").BenchCard} BenchCard
+ * @typedef {import("../python/protocol.js").KeepPlace} KeepPlace
+ */
+
+/** @param {BenchCard} card */
+export async function keepCard(card) {
+  const open = one(card, "form.keep", HTMLFormElement);
+  if (open) {
+    open.remove();
+    return;
+  }
+  await workbook.ready();
+  const outcome = await python.ask({ do: "workbook-places", ...card.asked, records: workbook.all });
+  if (outcome === null || !card.isConnected) return;
+  if ("problem" in outcome) tell(card, `Saving needs the calculator: ${outcome.problem.text}`);
+  else panel(card, outcome.ok.places);
+}
+
+/**
+ * @param {BenchCard} card
+ * @param {KeepPlace[]} places
+ */
+function panel(card, places) {
+  const form = document.createElement("form");
+  form.className = "keep";
+  form.noValidate = true;
+  const list = document.createElement("select");
+  list.append(...places.map(({ place, words }) => Object.assign(document.createElement("option"), { value: place, textContent: words })));
+  const name = Object.assign(document.createElement("input"), { type: "text", autocomplete: "off", maxLength: 80 });
+  name.setAttribute("autocapitalize", "off");
+  const named = field("Name", name);
+  const why = document.createElement("p");
+  why.className = "why";
+  why.setAttribute("role", "alert");
+  why.hidden = true;
+  const save = Object.assign(button("Save", "first"), { type: "submit" });
+  const leave = button("Not now");
+  const line = document.createElement("p");
+  line.className = "do";
+  line.append(save, leave);
+  form.append(field("Save as", list), named, why, line);
+  const fit = () => {
+    named.hidden = (places[list.selectedIndex]?.name ?? "") !== ""; // a record that is there keeps its name
+  };
+  fit();
+  list.addEventListener("change", fit);
+  leave.addEventListener("click", () => {
+    form.remove();
+    one(card, '[data-do="keep"]', HTMLElement)?.focus();
+  });
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    void keep(card, form, places[list.selectedIndex]?.place ?? "", named.hidden ? "" : name.value, why);
+  });
+  one(card, ".do", HTMLElement)?.before(form);
+  list.focus();
+}
+
+/**
+ * @param {string} words
+ * @param {HTMLElement} control
+ */
+function field(words, control) {
+  const place = document.createElement("div");
+  place.className = "field";
+  const label = document.createElement("label");
+  label.textContent = words;
+  const entry = document.createElement("div");
+  entry.className = "entry";
+  control.id = `keep-${words.replace(" ", "-")}`;
+  label.htmlFor = control.id;
+  entry.append(control);
+  place.append(label, entry);
+  return place;
+}
+
+/**
+ * @param {BenchCard} card
+ * @param {HTMLFormElement} form
+ * @param {string} place
+ * @param {string} name
+ * @param {HTMLElement} why
+ */
+async function keep(card, form, place, name, why) {
+  if (workbook.all.length === 0) void navigator.storage?.persist?.(); // browsers want a press for this
+  const outcome = await python.ask({ do: "workbook-keep", ...card.asked, place, name, fresh: letters(12), today: today(), records: workbook.all });
+  if (outcome === null) return;
+  if ("problem" in outcome || outcome.ok.refused || !outcome.ok.record) {
+    say(why, "problem" in outcome ? outcome.problem.text : outcome.ok.refused ?? "");
+    return;
+  }
+  const { record } = outcome.ok;
+  const before = workbook.find(record.id);
+  const problem = await workbook.change([{ before, after: record }]);
+  if (problem) {
+    say(why, problem);
+    return;
+  }
+  form.remove();
+  const see = Object.assign(document.createElement("a"), { href: `${siteRoot().href}workbook/#${record.id}`, textContent: "See it in the workbook" });
+  const undo = button("Undo", "undo");
+  undo.addEventListener("click", async () => {
+    const notDone = await workbook.undo();
+    tell(card, notDone || "As it was before.");
+  });
+  tell(card, "Saved to the workbook.", [see, undo]);
+  one(card, '[data-do="keep"]', HTMLElement)?.focus();
+}

@@ -1,0 +1,199 @@
+// The workbook as the other files see it: all records, one way to change them, and the way back. What is in a record is Python's
+// matter; here it gets its revision, is written, and is told to the other tabs.
+
+import { exchange, read, readAll, remove } from "./store.js";
+
+/**
+ * @typedef {import("../python/protocol.js").WorkbookRecord} WorkbookRecord
+ * @typedef {{ before: WorkbookRecord | null, after: WorkbookRecord | null, asItIs?: boolean }} Edit
+ *   asItIs: the record brings its own revision along, from a file
+ * @typedef {{ saves: number, first: string | null, exported: string | null }} About
+ * @typedef {{ batch: string, removed: string, records: WorkbookRecord[] }} Removed  what one press removed, and when
+ */
+
+const MOST_PAST = 30;
+const MOST_UNDO = 20;
+const DAY = 86_400_000; // ms
+/** @type {About} */
+const NOTHING = { saves: 0, first: null, exported: null };
+
+/** Fires "change" when records changed, here or in another tab. */
+export class Workbook extends EventTarget {
+  /** @type {Map<string, WorkbookRecord>} */
+  #records = new Map();
+  /** @type {About} */
+  about = NOTHING;
+  /** Why nothing can be kept, in words; "" when it can. */
+  unavailable = "";
+  /** @type {Promise<void> | undefined} */
+  #loaded;
+  /** @type {BroadcastChannel | undefined} */
+  #tabs;
+  /** @type {Edit[][]} what can be taken back, newest last */
+  #done = [];
+  /** Have the records been read? Before that none is known, which is not the same as none. */
+  known = false;
+
+  /** Resolves when the records are known. */
+  ready() {
+    if (!this.#loaded) {
+      this.#loaded = this.#load();
+      if (typeof BroadcastChannel === "function") {
+        this.#tabs = new BroadcastChannel("bench-book records");
+        this.#tabs.onmessage = () => void this.#load().then(() => this.#tell());
+      }
+    }
+    return this.#loaded;
+  }
+
+  /** Every record, for Python. */
+  get all() {
+    return [...this.#records.values()];
+  }
+
+  /** @param {string} id */
+  find(id) {
+    return this.#records.get(id) ?? null;
+  }
+
+  get canUndo() {
+    return this.#done.length > 0;
+  }
+
+  /**
+   * Changes records, all of them or none. Returns "" or, in words, why nothing was changed.
+   * @param {Edit[]} edits
+   */
+  async change(edits) {
+    const stamped = edits.map((edit) => (edit.after && !edit.asItIs ? { ...edit, after: stamp(edit.after, edit.before) } : edit));
+    const why = await this.#write(stamped);
+    if (!why) this.#done = [...this.#done, stamped].slice(-MOST_UNDO);
+    return why;
+  }
+
+  /** Takes the last change back. Returns "" or why it could not be. */
+  async undo() {
+    const last = this.#done.at(-1);
+    if (!last) return "There is nothing to undo.";
+    const why = await this.#write(last.map(({ before, after }) => ({ before: after, after: before && after ? stamp(before, after) : before })));
+    if (!why) this.#done.pop();
+    return why;
+  }
+
+  /** What was removed in the last so many days, newest first; what was removed before is forgotten. @param {number} days */
+  async removed(days) {
+    const kept = await readAll("removed");
+    /** @type {Map<string, Removed>} */
+    const found = new Map();
+    const old = [];
+    for (const { batch, removed, record } of "value" in kept ? kept.value : []) {
+      if (Date.now() - Date.parse(removed) > days * DAY) old.push(record.id);
+      else if (!found.get(batch)?.records.push(record)) found.set(batch, { batch, removed, records: [record] });
+    }
+    if (old.length > 0) await remove("removed", ...old);
+    return [...found.values()].sort((a, b) => (a.removed < b.removed ? 1 : -1));
+  }
+
+  /** Brings back what was removed, as it was. Returns "" or why not. @param {WorkbookRecord[]} records */
+  async bringBack(records) {
+    return this.change(records.filter(({ id }) => !this.#records.has(id)).map((after) => ({ before: null, after, asItIs: true })));
+  }
+
+  /** Removed ones go for good. @param {WorkbookRecord[]} records */
+  async forget(records) {
+    const kept = await remove("removed", ...records.map(({ id }) => id));
+    this.#tell();
+    return "unavailable" in kept ? kept.unavailable : "";
+  }
+
+  /** A file holds everything now. */
+  async exported() {
+    const kept = await exchange([], () => ({ saves: 0, first: null, exported: moment() }), mark());
+    if ("value" in kept) this.about = kept.value.about;
+    this.#tabs?.postMessage("records");
+    this.#tell();
+  }
+
+  /** @param {Edit[]} edits */
+  async #write(edits) {
+    const changes = edits.map(({ before, after }) => ({ id: (after ?? before)?.id ?? "", rev: before?.rev ?? null, record: after }));
+    const kept = await exchange(changes, (about) => ({ ...NOTHING, ...about, saves: (about?.saves ?? 0) + 1, first: about?.first ?? moment() }), mark());
+    if ("unavailable" in kept) {
+      this.unavailable = kept.unavailable;
+      return `Not saved: ${kept.unavailable}. What was saved before is still there.`;
+    }
+    if (kept.value.lost.length > 0) {
+      await this.#load();
+      return "Not saved: it was changed in another tab meanwhile.";
+    }
+    this.unavailable = "";
+    this.about = kept.value.about;
+    for (const { id, record } of changes) {
+      if (record) this.#records.set(id, record);
+      else this.#records.delete(id);
+    }
+    this.#tabs?.postMessage("records");
+    this.#tell();
+    return "";
+  }
+
+  async #load() {
+    const [kept, about] = [await readAll("records"), await read("about", "workbook")];
+    this.unavailable = "unavailable" in kept ? kept.unavailable : "";
+    this.known = "value" in kept;
+    if ("value" in kept) this.#records = new Map(kept.value.filter(isRecord).map((/** @type {WorkbookRecord} */ record) => [record.id, record]));
+    this.about = { ...NOTHING, ...("value" in about ? about.value : {}) };
+  }
+
+  #tell() {
+    this.dispatchEvent(new Event("change"));
+  }
+}
+
+/**
+ * The record as its next revision.
+ * @param {WorkbookRecord} record
+ * @param {WorkbookRecord | null} before
+ * @returns {WorkbookRecord}
+ */
+export function stamp(record, before) {
+  const number = before ? Number.parseInt(before.rev, 10) || 0 : 0;
+  const past = before ? [before.rev, ...before.past].slice(0, MOST_PAST) : [];
+  return { ...record, rev: `${number + 1}-${letters(8)}`, past, changed: moment() };
+}
+
+/** What goes with records that one press removes. */
+function mark() {
+  return { batch: letters(8), removed: moment() };
+}
+
+/** An id that no other record has. @param {string} kind */
+export function freshId(kind) {
+  return `${kind}-${letters(12)}`;
+}
+
+/** So many random letters and digits. @param {number} count */
+export function letters(count) {
+  return Array.from(crypto.getRandomValues(new Uint8Array(count)), (each) => (each % 36).toString(36)).join("");
+}
+
+/** Now, to the second. */
+export function moment() {
+  return `${new Date().toISOString().slice(0, 19)}Z`;
+}
+
+/** Today, where she is. */
+export function today() {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+}
+
+/**
+ * @param {unknown} value
+ * @returns {value is WorkbookRecord}
+ */
+function isRecord(value) {
+  return typeof value === "object" && value !== null && typeof Reflect.get(value, "id") === "string";
+}
+
+export const workbook = new Workbook();
