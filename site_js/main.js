@@ -27,7 +27,8 @@ addEventListener("pagehide", () => python.rest());
 addEventListener("pageshow", (event) => {
   if (!event.persisted) return;
   python.resume();
-  if (document.querySelector("bench-card") && !sparesData()) void whenIdle().then(() => python.start());
+  if (document.querySelector("bench-card") && !sparesData())
+    void whenIdle().then(() => python.start());
 });
 document.addEventListener("click", (event) => {
   const pressed = startedAt(event, '[data-do="fair-check"]');
@@ -44,7 +45,8 @@ addEventListener("beforeprint", () => {
 
 // The theme's search listens for keys only; words pasted or dictated come without one.
 document.addEventListener("input", (event) => {
-  if (event.target instanceof HTMLElement && event.target.matches(".find__query")) event.target.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true }));
+  if (event.target instanceof HTMLElement && event.target.matches(".find__query"))
+    event.target.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true }));
 });
 
 void offline.start();

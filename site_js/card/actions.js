@@ -15,7 +15,7 @@ const ACTIONS = {
   "print-page": () => print(),
   "print-paper": printPaper,
   "start-over": startOver,
-  "keep": keepCard,
+  keep: keepCard,
 };
 
 /**
@@ -57,7 +57,11 @@ async function printPaper(card, pressed) {
 async function printSheet(card, paper) {
   const outcome = await card.sheet(paper);
   if (outcome === null || "problem" in outcome) {
-    tell(card, `That sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."} “Print the page” works without it.`);
+    tell(
+      card,
+      `That sheet needs the calculator: ${outcome?.problem.text ?? "it is busy."}` +
+        " “Print the page” works without it.",
+    );
     return;
   }
   if (!outcome.ok.html) {

@@ -1,11 +1,12 @@
-// The page's address: it always names the values that the answer on screen belongs to. What a query means is
-// Python's matter; here it is only read, written and watched.
+// The page's address: it always names the values that the answer on screen belongs to. What a query
+// means is Python's matter; here it is only read, written and watched.
 
 /** ms after the last change; browsers refuse addresses that change many times a second */
 const PAUSE = 300;
 
 /**
- * The card's part of a query: the word that the site search marks on the page (?h=...) is none of ours.
+ * The card's part of a query: the word that the site search marks on the page (?h=...) is none of
+ * ours.
  * @param {string} search
  */
 export function cardQuery(search) {
@@ -36,7 +37,8 @@ export class Address {
 
   /**
    * @param {AbortSignal} signal
-   * @param {(query: string) => void} moved  the address changed by back, forward or a link on this page
+   * @param {(query: string) => void} moved  the address changed by back, forward or a link on this
+   *   page
    */
   constructor(signal, moved) {
     this.#moved = moved;

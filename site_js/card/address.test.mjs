@@ -17,8 +17,14 @@ test("a link without a version still reaches Python, which says what is wrong wi
 });
 
 test("writing a query keeps path and fragment, and default values leave a clean address", () => {
-  assert.equal(withQuery("http://book.test/sub/yarn/skein-length/?v=1&a=5#working", "v=1&b=2m"), "http://book.test/sub/yarn/skein-length/?v=1&b=2m#working");
-  assert.equal(withQuery("http://book.test/yarn/skein-length/?v=1&a=5#working", ""), "http://book.test/yarn/skein-length/#working");
+  assert.equal(
+    withQuery("http://book.test/sub/yarn/skein-length/?v=1&a=5#working", "v=1&b=2m"),
+    "http://book.test/sub/yarn/skein-length/?v=1&b=2m#working",
+  );
+  assert.equal(
+    withQuery("http://book.test/yarn/skein-length/?v=1&a=5#working", ""),
+    "http://book.test/yarn/skein-length/#working",
+  );
 });
 
 test("a query cannot lead away from the page", () => {

@@ -1,5 +1,5 @@
-// <bench-card>: brings a prerendered card to life. It asks Python, puts the finished HTML in its place, and keeps
-// the last good answer. It knows no trade word and formats no number.
+// <bench-card>: brings a prerendered card to life. It asks Python, puts the finished HTML in its
+// place, and keeps the last good answer. It knows no trade word and formats no number.
 
 import { actOn } from "./actions.js";
 import { Address } from "./address.js";
@@ -32,7 +32,10 @@ export class BenchCard extends HTMLElement {
   #address = null;
   /** @type {Offers | null} */
   #offers = null;
-  /** @type {string | null} a query whose values the page owes: it shows others until Python has read it */
+  /**
+   * @type {string | null} a query whose values the page owes: it shows others until Python has read
+   *   it
+   */
   #owed = null;
   /** @type {Set<string>} what a person typed while the page owed a link's values; that wins */
   #edited = new Set();
@@ -63,16 +66,25 @@ export class BenchCard extends HTMLElement {
     if (!form) return;
     this.#life = new AbortController();
     const { signal } = this.#life;
-    this.#form = new LiveForm(form, { card: this.card, signal, settings: () => bench.settings, changed: (name) => this.#changed(name) });
+    this.#form = new LiveForm(form, {
+      card: this.card,
+      signal,
+      settings: () => bench.settings,
+      changed: (name) => this.#changed(name),
+    });
     if (document.querySelector("bench-card") === this) {
       this.#address = new Address(signal, (query) => this.#moved(query));
       this.#trail = trailTo(this.card);
     }
-    this.#offers = new Offers(this, signal, { values: (offer) => this.#take(offer), query: (query) => this.#restore(query) });
+    this.#offers = new Offers(this, signal, {
+      values: (offer) => this.#take(offer),
+      query: (query) => this.#restore(query),
+    });
     actOn(this, signal);
     keepHeadroom(this, signal);
     this.addEventListener("click", (event) => this.#retry(event), { signal });
-    this.addEventListener("click", (event) => this.#goOn(event), { signal, capture: true }); // before the theme follows the link
+    // before the theme follows the link
+    this.addEventListener("click", (event) => this.#goOn(event), { signal, capture: true });
     python.addEventListener("stage", () => this.#staged(), { signal });
     offline.addEventListener("change", () => this.#tell(), { signal });
     bench.addEventListener("change", () => this.#benchChanged(), { signal });
@@ -87,13 +99,15 @@ export class BenchCard extends HTMLElement {
   }
 
   /**
-   * The page as built is complete: only a link, other settings, or a field already changed ask for more.
+   * The page as built is complete: only a link, other settings, or a field already changed ask for
+   * more.
    * @param {HTMLFormElement} form
    * @param {AbortSignal} signal
    */
   async #wake(form, signal) {
     const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin", "input"]) form.addEventListener(type, touch, { once: true, signal });
+      for (const type of ["pointerdown", "focusin", "input"])
+        form.addEventListener(type, touch, { once: true, signal });
     });
     void touched.then(() => python.start());
     const query = this.#address?.query ?? "";
@@ -121,7 +135,13 @@ export class BenchCard extends HTMLElement {
   }
 
   async #work() {
-    const outcome = await this.#ask({ do: "work", card: this.card, ...this.#form?.state(), settings: bench.settings, trail: this.#trail });
+    const outcome = await this.#ask({
+      do: "work",
+      card: this.card,
+      ...this.#form?.state(),
+      settings: bench.settings,
+      trail: this.#trail,
+    });
     if (!outcome) return;
     this.#form?.takeBack(outcome.taken_back);
     if (this.#form?.echo(outcome.fields)) void this.#work();
@@ -131,7 +151,13 @@ export class BenchCard extends HTMLElement {
   /** @param {string} query  "" for the example */
   async #open(query) {
     this.#owed = query;
-    const outcome = await this.#ask({ do: "open", card: this.card, query, settings: bench.settings, trail: this.#trail });
+    const outcome = await this.#ask({
+      do: "open",
+      card: this.card,
+      query,
+      settings: bench.settings,
+      trail: this.#trail,
+    });
     if (!outcome) return;
     this.#owed = null;
     this.#form?.fill(outcome, this.#edited);
@@ -146,7 +172,8 @@ export class BenchCard extends HTMLElement {
   }
 
   /**
-   * Null when there is nothing to show: a newer question took over, the card is gone, or there was a problem.
+   * Null when there is nothing to show: a newer question took over, the card is gone, or there was
+   * a problem.
    * @param {import("../python/protocol.js").Question<"work" | "open">} question
    * @returns {Promise<Answer | null>}
    */
@@ -220,7 +247,13 @@ export class BenchCard extends HTMLElement {
 
   /** This card alone on half a page, or one of its own papers, as HTML. */
   sheet(paper = /** @type {number | null} */ (null)) {
-    return python.ask({ do: "sheet", paper, ...this.asked, address: this.link, here: siteRoot().href });
+    return python.ask({
+      do: "sheet",
+      paper,
+      ...this.asked,
+      address: this.link,
+      here: siteRoot().href,
+    });
   }
 
   #benchChanged() {
@@ -240,10 +273,20 @@ export class BenchCard extends HTMLElement {
     else if (!this.#answered) void this.#work();
   }
 
-  /** On to the next card: it may ask for what this one, or one before, knows. @param {Event} event */
+  /**
+   * On to the next card: it may ask for what this one, or one before, knows.
+   * @param {Event} event
+   */
   #goOn(event) {
-    const to = event.target instanceof Element ? event.target.closest("a[data-carry]")?.getAttribute("data-carry") : null;
-    if (to) goOn(to, [...this.#trail.filter(({ card }) => card !== this.card), { card: this.card, query: this.#address?.query ?? "" }]);
+    const to =
+      event.target instanceof Element
+        ? event.target.closest("a[data-carry]")?.getAttribute("data-carry")
+        : null;
+    if (to)
+      goOn(to, [
+        ...this.#trail.filter(({ card }) => card !== this.card),
+        { card: this.card, query: this.#address?.query ?? "" },
+      ]);
   }
 
   #staged() {
@@ -253,7 +296,14 @@ export class BenchCard extends HTMLElement {
 
   /** The lines that say how things stand. */
   #tell() {
-    const about = { offline: offline.isReady, waiting: this.#waiting, worked: this.#worked, answered: this.#answered, problem: this.#problem, spares: sparesData() };
+    const about = {
+      offline: offline.isReady,
+      waiting: this.#waiting,
+      worked: this.#worked,
+      answered: this.#answered,
+      problem: this.#problem,
+      spares: sparesData(),
+    };
     const { state, text, retry } = stateWords(python.stage, about);
     const line = one(this, ".state", HTMLElement);
     if (line && (line.dataset.state !== state || line.dataset.text !== text)) {
@@ -273,7 +323,9 @@ export class BenchCard extends HTMLElement {
     const list = document.createElement("ul");
     list.className = "link-notes";
     list.setAttribute("role", "status");
-    list.append(...notes.map((note) => Object.assign(document.createElement("li"), { textContent: note })));
+    list.append(
+      ...notes.map((note) => Object.assign(document.createElement("li"), { textContent: note })),
+    );
     one(this, "form.given h2", HTMLElement)?.after(list);
   }
 }
@@ -287,5 +339,9 @@ function isChanged(control) {
     const standing = [...control.options].findIndex((option) => option.defaultSelected);
     return control.selectedIndex !== Math.max(standing, 0);
   }
-  return control instanceof HTMLInputElement && control.name !== "" && control.value !== control.defaultValue;
+  return (
+    control instanceof HTMLInputElement &&
+    control.name !== "" &&
+    control.value !== control.defaultValue
+  );
 }

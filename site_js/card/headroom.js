@@ -10,7 +10,9 @@ import { one } from "../dom/dom.js";
 export function keepHeadroom(card, signal) {
   const head = one(card, ".head", HTMLElement);
   if (!head || typeof ResizeObserver !== "function") return;
-  const observer = new ResizeObserver(() => document.documentElement.style.setProperty("--head", `${head.offsetHeight}px`));
+  const observer = new ResizeObserver(() =>
+    document.documentElement.style.setProperty("--head", `${head.offsetHeight}px`),
+  );
   observer.observe(head);
   signal.addEventListener("abort", () => {
     observer.disconnect();

@@ -1,4 +1,5 @@
-// "Save to the workbook" on a card: where its values can go, a name, and what became of it. Which records they are is Python's matter.
+// "Save to the workbook" on a card: where its values can go, a name, and what became of it. Which
+// records they are is Python's matter.
 
 import { button, one, say } from "../dom/dom.js";
 import { siteRoot } from "../dom/places.js";
@@ -34,8 +35,16 @@ function panel(card, places) {
   form.className = "keep";
   form.noValidate = true;
   const list = document.createElement("select");
-  list.append(...places.map(({ place, words }) => Object.assign(document.createElement("option"), { value: place, textContent: words })));
-  const name = Object.assign(document.createElement("input"), { type: "text", autocomplete: "off", maxLength: 80 });
+  list.append(
+    ...places.map(({ place, words }) =>
+      Object.assign(document.createElement("option"), { value: place, textContent: words }),
+    ),
+  );
+  const name = Object.assign(document.createElement("input"), {
+    type: "text",
+    autocomplete: "off",
+    maxLength: 80,
+  });
   name.setAttribute("autocapitalize", "off");
   const named = field("Name", name);
   const why = document.createElement("p");
@@ -49,7 +58,8 @@ function panel(card, places) {
   line.append(save, leave);
   form.append(field("Save as", list), named, why, line);
   const fit = () => {
-    named.hidden = (places[list.selectedIndex]?.name ?? "") !== ""; // a record that is there keeps its name
+    // a record that is there keeps its name
+    named.hidden = (places[list.selectedIndex]?.name ?? "") !== "";
   };
   fit();
   list.addEventListener("change", fit);
@@ -59,7 +69,13 @@ function panel(card, places) {
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    void keep(card, form, places[list.selectedIndex]?.place ?? "", named.hidden ? "" : name.value, why);
+    void keep(
+      card,
+      form,
+      places[list.selectedIndex]?.place ?? "",
+      named.hidden ? "" : name.value,
+      why,
+    );
   });
   one(card, ".do", HTMLElement)?.before(form);
   list.focus();
@@ -91,11 +107,20 @@ function field(words, control) {
  * @param {HTMLElement} why
  */
 async function keep(card, form, place, name, why) {
-  if (workbook.all.length === 0) void navigator.storage?.persist?.(); // browsers want a press for this
-  const outcome = await python.ask({ do: "workbook-keep", ...card.asked, place, name, fresh: letters(12), today: today(), records: workbook.all });
+  // browsers want a press for this
+  if (workbook.all.length === 0) void navigator.storage?.persist?.();
+  const outcome = await python.ask({
+    do: "workbook-keep",
+    ...card.asked,
+    place,
+    name,
+    fresh: letters(12),
+    today: today(),
+    records: workbook.all,
+  });
   if (outcome === null) return;
   if ("problem" in outcome || outcome.ok.refused || !outcome.ok.record) {
-    say(why, "problem" in outcome ? outcome.problem.text : outcome.ok.refused ?? "");
+    say(why, "problem" in outcome ? outcome.problem.text : (outcome.ok.refused ?? ""));
     return;
   }
   const { record } = outcome.ok;
@@ -106,7 +131,10 @@ async function keep(card, form, place, name, why) {
     return;
   }
   form.remove();
-  const see = Object.assign(document.createElement("a"), { href: `${siteRoot().href}workbook/#${record.id}`, textContent: "See it in the workbook" });
+  const see = Object.assign(document.createElement("a"), {
+    href: `${siteRoot().href}workbook/#${record.id}`,
+    textContent: "See it in the workbook",
+  });
   const undo = button("Undo", "undo");
   undo.addEventListener("click", async () => {
     const notDone = await workbook.undo();

@@ -1,5 +1,5 @@
-// The way come from card to card, so that the next one gets what an earlier one knows. Kept for this tab only; what it
-// means is Python's matter.
+// The way come from card to card, so that the next one gets what an earlier one knows. Kept for
+// this tab only; what it means is Python's matter.
 
 const KEY = "trail";
 

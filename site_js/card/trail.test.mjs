@@ -2,7 +2,10 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 const kept = new Map();
-globalThis.sessionStorage = /** @type {any} */ ({ getItem: (/** @type {string} */ key) => kept.get(key) ?? null, setItem: (/** @type {string} */ key, /** @type {string} */ text) => kept.set(key, text) });
+globalThis.sessionStorage = /** @type {any} */ ({
+  getItem: (/** @type {string} */ key) => kept.get(key) ?? null,
+  setItem: (/** @type {string} */ key, /** @type {string} */ text) => kept.set(key, text),
+});
 const { goOn, trailTo } = await import("./trail.js");
 
 test("the card gone on to knows the way, any other card does not", () => {
@@ -20,8 +23,12 @@ test("what someone else wrote there is no way", () => {
 
 test("without storage the way is known until the page is loaded anew", () => {
   globalThis.sessionStorage = /** @type {any} */ ({
-    getItem: () => { throw new DOMException("denied", "SecurityError"); },
-    setItem: () => { throw new DOMException("denied", "SecurityError"); },
+    getItem: () => {
+      throw new DOMException("denied", "SecurityError");
+    },
+    setItem: () => {
+      throw new DOMException("denied", "SecurityError");
+    },
   });
   goOn("pots", [{ card: "dye-recipe", query: "" }]);
   assert.deepEqual(trailTo("pots"), [{ card: "dye-recipe", query: "" }]);

@@ -1,5 +1,5 @@
-// Speech for a live region that changes with every key: the text is always current for the eye, but a screen
-// reader is told to wait (aria-busy) so that it speaks at most once a second.
+// Speech for a live region that changes with every key: the text is always current for the eye, but
+// a screen reader is told to wait (aria-busy) so that it speaks at most once a second.
 
 /** ms */
 const PAUSE = 1_000;

@@ -1,7 +1,8 @@
 // Text to the clipboard.
 
 /**
- * The clipboard needs a secure page and leave to write; the old command works nearly everywhere else.
+ * The clipboard needs a secure page and leave to write; the old command works nearly everywhere
+ * else.
  * @param {string} text
  */
 export async function copied(text) {

@@ -23,7 +23,8 @@ export function one(root, selector, kind) {
 export function all(root, selector, kind) {
   /** @type {E[]} */
   const matches = [];
-  for (const found of root.querySelectorAll(selector)) if (found instanceof kind) matches.push(found);
+  for (const found of root.querySelectorAll(selector))
+    if (found instanceof kind) matches.push(found);
   return matches;
 }
 

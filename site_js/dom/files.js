@@ -1,4 +1,5 @@
-// A record as a file: made for download, read back with limits of size and depth. What is inside is Python's matter.
+// A record as a file: made for download, read back with limits of size and depth. What is inside is
+// Python's matter.
 
 /** bytes; a bench record is a few kilobytes */
 const LARGEST = 1_000_000;
@@ -10,7 +11,10 @@ const DEEPEST = 8;
  * @param {string} name
  */
 export function saveAs(content, name) {
-  saveBlob(new Blob([`${JSON.stringify(sorted(content), null, 2)}\n`], { type: "application/json" }), name);
+  saveBlob(
+    new Blob([`${JSON.stringify(sorted(content), null, 2)}\n`], { type: "application/json" }),
+    name,
+  );
 }
 
 /**
@@ -27,11 +31,16 @@ export function saveBlob(content, name) {
 }
 
 /**
- * Asks for a file. The control stands in the page meanwhile, since some browsers forget one that stands nowhere.
+ * Asks for a file. The control stands in the page meanwhile, since some browsers forget one that
+ * stands nowhere.
  * @param {(file: File) => unknown} take
  */
 export function chooseJson(take) {
-  const picker = Object.assign(document.createElement("input"), { type: "file", accept: ".json,application/json", hidden: true });
+  const picker = Object.assign(document.createElement("input"), {
+    type: "file",
+    accept: ".json,application/json",
+    hidden: true,
+  });
   picker.addEventListener("cancel", () => picker.remove());
   picker.addEventListener("change", () => {
     picker.remove();
@@ -49,7 +58,10 @@ export async function readJson(file) {
   if (file.size > LARGEST) return { problem: `${file.name} is too large for a bench record.` };
   try {
     const text = await file.text();
-    if (deeperThan(text, DEEPEST)) return { problem: `${file.name} is not a bench record (it is nested more than ${DEEPEST} deep).` };
+    if (deeperThan(text, DEEPEST))
+      return {
+        problem: `${file.name} is not a bench record (it is nested more than ${DEEPEST} deep).`,
+      };
     return { content: JSON.parse(text) };
   } catch (error) {
     if (!(error instanceof SyntaxError || error instanceof DOMException)) throw error;
@@ -58,8 +70,9 @@ export async function readJson(file) {
 }
 
 /**
- * Whether lists and objects stand deeper inside each other in a JSON text, told before it is parsed: what a browser still reads can be
- * too deep to be written again, or for Python. What is no JSON may get either answer.
+ * Whether lists and objects stand deeper inside each other in a JSON text, told before it is
+ * parsed: what a browser still reads can be too deep to be written again, or for Python. What is no
+ * JSON may get either answer.
  * @param {string} text
  * @param {number} most
  */
@@ -85,5 +98,9 @@ export function deeperThan(text, most) {
 export function sorted(value) {
   if (Array.isArray(value)) return value.map(sorted);
   if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, inner]) => [key, sorted(inner)]));
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, inner]) => [key, sorted(inner)]),
+  );
 }

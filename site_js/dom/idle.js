@@ -1,4 +1,5 @@
-// When the browser has time: after the page has loaded and been painted, and only while it is looked at.
+// When the browser has time: after the page has loaded and been painted, and only while it is
+// looked at.
 
 /** ms; where the browser has no idle callback, and the longest wait where it has one */
 const PATIENCE = 1_500;
@@ -16,7 +17,9 @@ export async function whenIdle() {
 
 /** Has the reader asked to spare the line? Then megabytes wait for a touch. */
 export function sparesData() {
-  const connection = /** @type {{ saveData?: boolean } | undefined} */ (Reflect.get(navigator, "connection"));
+  const connection = /** @type {{ saveData?: boolean } | undefined} */ (
+    Reflect.get(navigator, "connection")
+  );
   return connection?.saveData === true;
 }
 

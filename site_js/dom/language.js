@@ -1,8 +1,8 @@
 // How people here write numbers, from what the browser says of its language. Pure.
 
 /**
- * The first language of these that the browser's own library knows; undefined, its own default, where it knows none: a browser
- * may say "C", and asking for that throws.
+ * The first language of these that the browser's own library knows; undefined, its own default,
+ * where it knows none: a browser may say "C", and asking for that throws.
  * @param {readonly (string | undefined)[]} languages
  */
 export function knownLanguage(languages) {

@@ -9,7 +9,8 @@ for (const [languages, style] of [
   [["C.UTF-8", "POSIX", "en"], "point"],
   [["en_US", "fr-FR"], "comma"],
 ]) {
-  test(`${languages.join(", ")}: a decimal ${style}`, () => assert.equal(decimalStyle(languages), style));
+  test(`${languages.join(", ")}: a decimal ${style}`, () =>
+    assert.equal(decimalStyle(languages), style));
 }
 
 test("where no language is known the browser's own default counts, and nothing throws", () => {

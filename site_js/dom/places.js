@@ -1,6 +1,9 @@
 // Where things are: every address is relative to the site's root, which may be a sub-path.
 
-/** @type {URL | undefined} kept from the first page: instant navigation changes the location, not the root */
+/**
+ * @type {URL | undefined} kept from the first page: instant navigation changes the location, not
+ *   the root
+ */
 let root;
 
 /** The site's root, with a slash at the end. Ask once at start, before any navigation. */

@@ -1,14 +1,15 @@
 // The one place where finished HTML enters the page.
 //
-// Only HTML made by fibercalc.site comes here; it escapes every text in its own builder. Nothing from a
-// link, a field, a record or an imported file may be passed in directly: those go by textContent.
+// Only HTML made by fibercalc.site comes here; it escapes every text in its own builder. Nothing
+// from a link, a field, a record or an imported file may be passed in directly: those go by
+// textContent.
 
 /** @type {WeakMap<Element, string>} what was last put, since innerHTML reads back differently */
 const lastPut = new WeakMap();
 
 /**
- * Replaces the content of a slot if it changed. Open and closed details stay as the reader left them, and
- * focus inside the slot is given back.
+ * Replaces the content of a slot if it changed. Open and closed details stay as the reader left
+ * them, and focus inside the slot is given back.
  * @param {Element} slot
  * @param {string} html
  */

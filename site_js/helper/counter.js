@@ -1,5 +1,6 @@
-// The counter view: her bases, three presses to an answer with its price, from the table that customers get. Python reads My
-// bench and the workbook and writes the prices; what it said is kept, so that the next opening at the stall needs no start.
+// The counter view: her bases, three presses to an answer with its price, from the table that
+// customers get. Python reads My bench and the workbook and writes the prices; what it said is
+// kept, so that the next opening at the stall needs no start.
 
 import { bench } from "../workbook/bench.js";
 import { button, one, say } from "../dom/dom.js";
@@ -49,7 +50,11 @@ class Counter {
 
   /** Where her bases stand, for Python. */
   get #own() {
-    return { record: bench.record, records: workbook.all.filter(({ kind }) => kind === "base"), settings: bench.settings };
+    return {
+      record: bench.record,
+      records: workbook.all.filter(({ kind }) => kind === "base"),
+      settings: bench.settings,
+    };
   }
 
   async #load() {
@@ -61,7 +66,8 @@ class Counter {
     const { words } = this.#table;
     const record = JSON.stringify(own);
     const kept = await read("last", KEPT);
-    if ("value" in kept && kept.value?.record === record && kept.value.words === words.skein) this.#take(kept.value.bases, kept.value.notes);
+    if ("value" in kept && kept.value?.record === record && kept.value.words === words.skein)
+      this.#take(kept.value.bases, kept.value.notes);
     else {
       const outcome = await python.ask({ do: "counter", ...own }, { replaces: KEPT });
       if (!outcome) return;
@@ -70,7 +76,12 @@ class Counter {
         return;
       }
       this.#take(outcome.ok.bases, outcome.ok.notes.join(" "));
-      await write("last", KEPT, { record, words: words.skein, bases: outcome.ok.bases, notes: outcome.ok.notes.join(" ") });
+      await write("last", KEPT, {
+        record,
+        words: words.skein,
+        bases: outcome.ok.bases,
+        notes: outcome.ok.notes.join(" "),
+      });
     }
   }
 
@@ -92,18 +103,55 @@ class Counter {
     this.#answer();
     say(slot("notes"), this.#base ? "" : this.#notes);
     if (this.#bases.length === 0) this.#offer(words.no_bases, []);
-    else if (!this.#base) this.#offer(words.which_base, this.#bases.map((base) => this.#pick(base.label, base.put_up, () => { this.#base = base; })));
-    else if (!project) this.#offer(words.which_project, [...projects.map(({ key, label }) => this.#pick(label, "", () => { this.#project = key; })), this.#back()]);
+    else if (!this.#base)
+      this.#offer(
+        words.which_base,
+        this.#bases.map((base) =>
+          this.#pick(base.label, base.put_up, () => {
+            this.#base = base;
+          }),
+        ),
+      );
+    else if (!project)
+      this.#offer(words.which_project, [
+        ...projects.map(({ key, label }) =>
+          this.#pick(label, "", () => {
+            this.#project = key;
+          }),
+        ),
+        this.#back(),
+      ]);
     else if (!this.#size) {
-      this.#offer(words.which_size, [...project.sizes.map(({ key, label, measure }) => this.#pick(label, measure, () => { this.#size = key; })), this.#back()]);
-    } else if (this.#shows) this.#offer(words.scan, [this.#pick(words.done, "", () => { this.#shows = false; })]);
+      this.#offer(words.which_size, [
+        ...project.sizes.map(({ key, label, measure }) =>
+          this.#pick(label, measure, () => {
+            this.#size = key;
+          }),
+        ),
+        this.#back(),
+      ]);
+    } else if (this.#shows)
+      this.#offer(words.scan, [
+        this.#pick(words.done, "", () => {
+          this.#shows = false;
+        }),
+      ]);
     else {
       const sure = this.#table.sure.map(({ key, label }) => {
-        const made = this.#pick(label, "", () => { this.#sure = key; });
+        const made = this.#pick(label, "", () => {
+          this.#sure = key;
+        });
         made.setAttribute("aria-pressed", String(key === this.#sure));
         return made;
       });
-      this.#offer(words.how_sure, [...sure, this.#pick(words.other_size, "", () => { this.#size = ""; }), this.#codeButton(), this.#pick(words.start_again, "", () => this.#forget())]);
+      this.#offer(words.how_sure, [
+        ...sure,
+        this.#pick(words.other_size, "", () => {
+          this.#size = "";
+        }),
+        this.#codeButton(),
+        this.#pick(words.start_again, "", () => this.#forget()),
+      ]);
     }
   }
 
@@ -113,13 +161,25 @@ class Counter {
     const size = project?.sizes.find(({ key }) => key === this.#size);
     const base = this.#base;
     say(slot("path"), [base?.label, project?.label, size?.label].filter(Boolean).join(" · "));
-    const said = base && size ? answered(this.#table, { grams: base.grams, meters: base.meters, project: this.#project, size: this.#size, sure: this.#sure }) : null;
+    const said =
+      base && size
+        ? answered(this.#table, {
+            grams: base.grams,
+            meters: base.meters,
+            project: this.#project,
+            size: this.#size,
+            sure: this.#sure,
+          })
+        : null;
     const cost = (said && base?.costs[said.count]) ?? "";
     say(slot("say"), said?.say ?? "");
     say(slot("cost"), said?.count ? cost : "");
     say(slot("fewer"), said?.fewer ?? "");
     say(slot("need"), said?.need ?? "");
-    say(slot("lot"), said ? (base?.lot ? fill(words.this_lot, { lot: base.lot }) : words.lot) ?? "" : "");
+    say(
+      slot("lot"),
+      said ? ((base?.lot ? fill(words.this_lot, { lot: base.lot }) : words.lot) ?? "") : "",
+    );
     say(slot("basis"), said ? `${project?.assumes ?? ""} ${words.table}` : "");
     slot("code")?.toggleAttribute("hidden", !this.#shows);
   }
@@ -169,7 +229,10 @@ class Counter {
   #codeButton() {
     const made = button(this.#table.words.show_code ?? "");
     made.addEventListener("click", async () => {
-      const outcome = await python.ask({ do: "counter-code", ...this.#own, number: this.#base?.number, here: siteRoot().href }, { replaces: "code" });
+      const outcome = await python.ask(
+        { do: "counter-code", ...this.#own, number: this.#base?.number, here: siteRoot().href },
+        { replaces: "code" },
+      );
       const place = slot("code");
       if (!outcome || "problem" in outcome || !place) return;
       put(place, outcome.ok.svg);
@@ -183,7 +246,10 @@ class Counter {
   #tellStage() {
     const { text } = stateWords(python.stage, { offline: false, waiting: true, worked: true });
     const { stage } = python.stage;
-    say(one(document, ".state", HTMLElement), stage === "loading" || stage === "failed" ? text : "");
+    say(
+      one(document, ".state", HTMLElement),
+      stage === "loading" || stage === "failed" ? text : "",
+    );
   }
 }
 

@@ -1,5 +1,5 @@
-// The customers' yardage helper. The answer comes from the table at once; Python joins in where megabytes are no rudeness, or
-// when asked for. Texts of a link reach the page as text only.
+// The customers' yardage helper. The answer comes from the table at once; Python joins in where
+// megabytes are no rudeness, or when asked for. Texts of a link reach the page as text only.
 
 import { copied } from "../dom/copy.js";
 import { one, say, startedAt } from "../dom/dom.js";
@@ -43,7 +43,8 @@ class Helper {
   start() {
     this.#showBase();
     form.addEventListener("input", (event) => {
-      if (event.target instanceof HTMLSelectElement && event.target.name === "project") this.#offerSizes();
+      if (event.target instanceof HTMLSelectElement && event.target.name === "project")
+        this.#offerSizes();
       this.#answer();
     });
     form.addEventListener("submit", (event) => event.preventDefault());
@@ -70,28 +71,46 @@ class Helper {
     const { words, classes, rules } = this.#table;
     const linked = kind === "base";
     document.body.classList.toggle("linked", linked);
-    say(one(main, ".broken", HTMLElement), kind === "broken" ? words.broken ?? "" : "");
-    for (const input of kind === "broken" ? form.querySelectorAll("[data-skein] input") : []) Reflect.set(input, "value", "");
-    const parts = !linked ? [] : [
-      fill(words.skein, { grams: String(grams), meters: String(meters), yards: written(this.#table, meters).yards }),
-      rules.classes.includes(weightClass) ? fill(words.class, { name: classes[weightClass] }) : "",
-      lot && fill(words.in_lot, { lot }),
-      price && fill(words.price, { price }),
-    ];
+    say(one(main, ".broken", HTMLElement), kind === "broken" ? (words.broken ?? "") : "");
+    for (const input of kind === "broken" ? form.querySelectorAll("[data-skein] input") : [])
+      Reflect.set(input, "value", "");
+    const parts = !linked
+      ? []
+      : [
+          fill(words.skein, {
+            grams: String(grams),
+            meters: String(meters),
+            yards: written(this.#table, meters).yards,
+          }),
+          rules.classes.includes(weightClass)
+            ? fill(words.class, { name: classes[weightClass] })
+            : "",
+          lot && fill(words.in_lot, { lot }),
+          price && fill(words.price, { price }),
+        ];
     const base = slot("base");
     const bold = document.createElement("b");
     bold.append(isolated(name));
-    base?.replaceChildren(...(name && linked ? [bold, " · "] : []), isolated(parts.filter(Boolean).join(" · ")));
+    base?.replaceChildren(
+      ...(name && linked ? [bold, " · "] : []),
+      isolated(parts.filter(Boolean).join(" · ")),
+    );
     if (base) base.hidden = !linked;
-    say(slot("lot"), linked && lot ? fill(words.this_lot, { lot }) : words.lot ?? "");
+    say(slot("lot"), linked && lot ? fill(words.this_lot, { lot }) : (words.lot ?? ""));
   }
 
   #offerSizes() {
     const project = this.#table.projects.find(({ key }) => key === value("project"));
     const select = one(form, 'select[name="size"]', HTMLSelectElement);
     if (!project || !select) return;
-    const chosen = project.sizes.some(({ key }) => key === select.value) ? select.value : project.first;
-    select.replaceChildren(...project.sizes.map(({ key, label, measure }) => new Option(`${label}: ${measure}`, key, false, key === chosen)));
+    const chosen = project.sizes.some(({ key }) => key === select.value)
+      ? select.value
+      : project.first;
+    select.replaceChildren(
+      ...project.sizes.map(
+        ({ key, label, measure }) => new Option(`${label}: ${measure}`, key, false, key === chosen),
+      ),
+    );
     say(slot("assumes"), project.assumes);
     say(slot("sizes-from"), project.sizes_from);
   }
@@ -116,10 +135,16 @@ class Helper {
   #answer() {
     const skein = this.#skein();
     const empty = this.#said === null && !skein;
-    say(one(main, ".kept", HTMLElement), skein || empty ? "" : this.#table.words.kept ?? "");
+    say(one(main, ".kept", HTMLElement), skein || empty ? "" : (this.#table.words.kept ?? ""));
     if (empty) say(slot("say"), this.#table.words.empty ?? "");
     if (!skein) return;
-    const asked = { grams: skein.grams, meters: skein.meters, project: value("project"), size: value("size"), sure: value("sure") };
+    const asked = {
+      grams: skein.grams,
+      meters: skein.meters,
+      project: value("project"),
+      size: value("size"),
+      sure: value("sure"),
+    };
     this.#show(answered(this.#table, asked), "table");
     if (python.stage.stage === "ready") void this.#exact(asked);
   }
@@ -148,7 +173,12 @@ class Helper {
     const told = one(main, ".told", HTMLElement);
     switch (pressed?.dataset.do) {
       case "copy":
-        say(told, ((await copied(this.#summary())) ? this.#table.words.copied : this.#table.words.not_copied) ?? "");
+        say(
+          told,
+          ((await copied(this.#summary()))
+            ? this.#table.words.copied
+            : this.#table.words.not_copied) ?? "",
+        );
         break;
       case "print":
         print();
@@ -167,20 +197,39 @@ class Helper {
 
   /** The answer as text that can be sent to the maker. */
   #summary() {
-    const chosen = (/** @type {string} */ name) => one(form, `select[name="${name}"]`, HTMLSelectElement)?.selectedOptions[0]?.textContent ?? "";
-    const asked = fill(this.#table.words.asked, { project: chosen("project"), size: chosen("size"), sure: value("sure") });
-    const typed = ["grams", "meters"].map((name) => `${value(name)} ${value(`${name}.unit`)}`).join(", ");
+    const chosen = (/** @type {string} */ name) =>
+      one(form, `select[name="${name}"]`, HTMLSelectElement)?.selectedOptions[0]?.textContent ?? "";
+    const asked = fill(this.#table.words.asked, {
+      project: chosen("project"),
+      size: chosen("size"),
+      sure: value("sure"),
+    });
+    const typed = ["grams", "meters"]
+      .map((name) => `${value(name)} ${value(`${name}.unit`)}`)
+      .join(", ");
     const skein = this.#link.kind === "base" ? slot("base")?.textContent : typed;
-    const lines = [skein, asked, ...["say", "fewer", "need", "lot", "basis"].map((name) => slot(name)?.textContent), `${today()} ${shared()}`];
+    const lines = [
+      skein,
+      asked,
+      ...["say", "fewer", "need", "lot", "basis"].map((name) => slot(name)?.textContent),
+      `${today()} ${shared()}`,
+    ];
     return lines.filter(Boolean).join("\n");
   }
 
   #tellStage() {
     const { stage } = python;
     const { text } = stateWords(stage, { offline: false, waiting: false, worked: true });
-    say(one(main, ".state", HTMLElement), stage.stage === "loading" || stage.stage === "failed" ? text : "");
+    say(
+      one(main, ".state", HTMLElement),
+      stage.stage === "loading" || stage.stage === "failed" ? text : "",
+    );
     const exact = press("exact");
-    if (exact) exact.hidden = stage.stage === "loading" || stage.stage === "ready" || (stage.stage === "asleep" && mayStart());
+    if (exact)
+      exact.hidden =
+        stage.stage === "loading" ||
+        stage.stage === "ready" ||
+        (stage.stage === "asleep" && mayStart());
     if (stage.stage === "ready") this.#answer();
   }
 }
@@ -211,9 +260,15 @@ function kept() {
   return !embedded && "serviceWorker" in navigator && navigator.serviceWorker.controller !== null;
 }
 
-/** Six megabytes by a code at a fair are rude: only where the line is known to be good, or need not be used. */
+/**
+ * Six megabytes by a code at a fair are rude: only where the line is known to be good, or need not
+ * be used.
+ */
 function mayStart() {
-  const line = /** @type {{ effectiveType?: string, type?: string, saveData?: boolean } | undefined} */ (Reflect.get(navigator, "connection"));
+  const line =
+    /** @type {{ effectiveType?: string, type?: string, saveData?: boolean } | undefined} */ (
+      Reflect.get(navigator, "connection")
+    );
   if (embedded || line?.saveData) return false;
   return kept() || (line?.effectiveType === "4g" && line.type !== "cellular");
 }

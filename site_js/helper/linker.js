@@ -1,4 +1,5 @@
-// <bench-link>: the maker types a base, Python makes the link, the code and the lines for a shop's page. Nothing is kept.
+// <bench-link>: the maker types a base, Python makes the link, the code and the lines for a shop's
+// page. Nothing is kept.
 
 import { bench } from "../workbook/bench.js";
 import { copied } from "../dom/copy.js";
@@ -34,7 +35,12 @@ export class BenchLink extends HTMLElement {
     if (!form) return;
     this.#life = new AbortController();
     const { signal } = this.#life;
-    this.#form = new LiveForm(form, { card: CARD, signal, settings: () => bench.settings, changed: () => void this.#ask() });
+    this.#form = new LiveForm(form, {
+      card: CARD,
+      signal,
+      settings: () => bench.settings,
+      changed: () => void this.#ask(),
+    });
     this.#offers = new Offers(this, signal, {
       values: ({ values, rows }) => {
         this.#form?.fill({ values, rows });
@@ -43,9 +49,14 @@ export class BenchLink extends HTMLElement {
       query: () => {},
     });
     form.addEventListener("focusin", () => python.start(), { once: true, signal });
-    this.addEventListener("click", (event) => void this.#pressed(startedAt(event, "[data-do]")?.dataset.do), { signal });
+    this.addEventListener(
+      "click",
+      (event) => void this.#pressed(startedAt(event, "[data-do]")?.dataset.do),
+      { signal },
+    );
     python.addEventListener("stage", () => this.#tell(), { signal });
-    for (const kept of [bench, workbook]) kept.addEventListener("change", () => void this.#offers?.load(false), { signal });
+    for (const kept of [bench, workbook])
+      kept.addEventListener("change", () => void this.#offers?.load(false), { signal });
     void this.#wake(signal);
   }
 
@@ -58,7 +69,8 @@ export class BenchLink extends HTMLElement {
   /** @param {AbortSignal} signal */
   async #wake(signal) {
     const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin", "input"]) this.addEventListener(type, touch, { once: true, signal });
+      for (const type of ["pointerdown", "focusin", "input"])
+        this.addEventListener(type, touch, { once: true, signal });
     });
     this.#tell();
     await bench.ready();
@@ -69,7 +81,12 @@ export class BenchLink extends HTMLElement {
   }
 
   async #ask() {
-    const asked = { do: /** @type {const} */ ("base-link"), ...this.#form?.state(), settings: bench.settings, here: siteRoot().href };
+    const asked = {
+      do: /** @type {const} */ ("base-link"),
+      ...this.#form?.state(),
+      settings: bench.settings,
+      here: siteRoot().href,
+    };
     const outcome = await python.ask(asked, { replaces: CARD });
     if (!outcome || !this.#form) return;
     const kept = one(this, "section > .kept", HTMLElement);
@@ -83,14 +100,16 @@ export class BenchLink extends HTMLElement {
       await this.#ask();
       return;
     }
-    say(kept, made.answered ? "" : `${made.refused} ${this.#made ? "The link is still the last good one." : "There is no link yet."}`.trim());
+    const now = this.#made ? "The link is still the last good one." : "There is no link yet.";
+    say(kept, made.answered ? "" : `${made.refused} ${now}`.trim());
     if (made.answered) this.#show(made);
   }
 
   /** @param {LinkMade} made */
   #show(made) {
     this.#made = made;
-    for (const name of /** @type {const} */ (["link", "about", "snippet", "listener"])) say(one(this, `[data-slot="${name}"]`, HTMLElement), made[name]);
+    for (const name of /** @type {const} */ (["link", "about", "snippet", "listener"]))
+      say(one(this, `[data-slot="${name}"]`, HTMLElement), made[name]);
     const code = one(this, '[data-slot="code"]', HTMLElement);
     if (code) put(code, made.svg);
   }
@@ -109,13 +128,22 @@ export class BenchLink extends HTMLElement {
         break;
       case "copy-snippet":
       case "copy-listener":
-        this.#said((await copied(what === "copy-snippet" ? made.snippet : made.listener)) ? "Copied." : "Open the lines below, mark them and copy them.");
+        this.#said(
+          (await copied(what === "copy-snippet" ? made.snippet : made.listener))
+            ? "Copied."
+            : "Open the lines below, mark them and copy them.",
+        );
         break;
       case "save-svg":
         saveBlob(new Blob([made.svg], { type: "image/svg+xml" }), "helper-code.svg");
         break;
       case "save-png":
-        saveBlob(new Blob([Uint8Array.from(atob(made.png), (each) => each.charCodeAt(0))], { type: "image/png" }), "helper-code.png");
+        saveBlob(
+          new Blob([Uint8Array.from(atob(made.png), (each) => each.charCodeAt(0))], {
+            type: "image/png",
+          }),
+          "helper-code.png",
+        );
         break;
       case "print-booth":
         printAlone(made.booth, "booth");
@@ -129,8 +157,14 @@ export class BenchLink extends HTMLElement {
   /** The stand works out every project and size, so it is asked for only when it is wanted. */
   async #printStand() {
     this.#said("Working out every project and size.");
-    const outcome = await python.ask({ do: "stand", ...this.#form?.state(), settings: bench.settings, here: siteRoot().href });
-    if (!outcome || "problem" in outcome) this.#said(outcome?.problem.text ?? "The calculator is busy: press again.");
+    const outcome = await python.ask({
+      do: "stand",
+      ...this.#form?.state(),
+      settings: bench.settings,
+      here: siteRoot().href,
+    });
+    if (!outcome || "problem" in outcome)
+      this.#said(outcome?.problem.text ?? "The calculator is busy: press again.");
     else if (!outcome.ok.html) this.#said(outcome.ok.refused);
     else {
       this.#said("");
@@ -144,7 +178,12 @@ export class BenchLink extends HTMLElement {
   }
 
   #tell() {
-    const { state, text } = stateWords(python.stage, { offline: false, waiting: !this.#made, worked: this.#made !== null, spares: sparesData() });
+    const { state, text } = stateWords(python.stage, {
+      offline: false,
+      waiting: !this.#made,
+      worked: this.#made !== null,
+      spares: sparesData(),
+    });
     const place = one(this, ".state", HTMLElement);
     say(place, text);
     if (place) place.dataset.state = state;

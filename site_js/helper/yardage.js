@@ -1,5 +1,6 @@
-// The first answer, before Python runs: reads a link by the table's rules, interpolates in the table's numbers and joins the
-// table's words. The only arithmetic outside Python; a test holds each result against Python's own. Pure.
+// The first answer, before Python runs: reads a link by the table's rules, interpolates in the
+// table's numbers and joins the table's words. The only arithmetic outside Python; a test holds
+// each result against Python's own. Pure.
 
 /**
  * @typedef {import("../python/protocol.js").YardageTable} Table
@@ -8,7 +9,15 @@
  */
 
 /** @type {BaseLink} */
-const NOTHING = { kind: "none", grams: 0, meters: 0, weight_class: "", name: "", lot: "", price: "" };
+const NOTHING = {
+  kind: "none",
+  grams: 0,
+  meters: 0,
+  weight_class: "",
+  name: "",
+  lot: "",
+  price: "",
+};
 
 /**
  * What a link says; whatever stands in it, an object of this form comes out.
@@ -21,14 +30,26 @@ export function readLink(rules, search, hash) {
   const query = search.replace(/^\?/, "");
   const broken = { ...NOTHING, kind: /** @type {const} */ ("broken") };
   if ([...query].length > rules.longest) return broken;
-  const pairs = [...new URLSearchParams(query)].filter(([key]) => ["v", "g", "m", "c"].includes(key));
+  const pairs = [...new URLSearchParams(query)].filter(([key]) =>
+    ["v", "g", "m", "c"].includes(key),
+  );
   if (pairs.length === 0) return NOTHING;
   const given = new Map(pairs);
   const grams = inRange(given.get("g"), rules.number, rules.grams);
   const meters = inRange(given.get("m"), rules.number, rules.meters);
   const weightClass = given.get("c") ?? "";
-  if (given.size < pairs.length || given.get("v") !== rules.version || grams === null || meters === null) return broken;
-  if (!within((100 * meters) / grams, rules.grist) || (given.has("c") && !rules.classes.includes(weightClass))) return broken;
+  if (
+    given.size < pairs.length ||
+    given.get("v") !== rules.version ||
+    grams === null ||
+    meters === null
+  )
+    return broken;
+  if (
+    !within((100 * meters) / grams, rules.grist) ||
+    (given.has("c") && !rules.classes.includes(weightClass))
+  )
+    return broken;
   const [name, lot, price] = texts(rules, hash.replace(/^#/, ""));
   return { kind: "base", grams, meters, weight_class: weightClass, name, lot, price };
 }
@@ -62,8 +83,19 @@ function texts(rules, fragment) {
   const space = new RegExp(rules.space, "gu");
   const given = [...fragment].length > rules.longest ? [] : [...new URLSearchParams(fragment)];
   const [name, lot, price] = ["n", "l", "p"].map((key) => {
-    const cleaned = given.filter(([each]) => each === key)
-      .map(([, text]) => [...text.replace(hidden, "").replace(space, " ").replace(/^ +| +$/g, "")].slice(0, rules.texts[key]).join("").replace(/ +$/, ""));
+    const cleaned = given
+      .filter(([each]) => each === key)
+      .map(([, text]) =>
+        [
+          ...text
+            .replace(hidden, "")
+            .replace(space, " ")
+            .replace(/^ +| +$/g, ""),
+        ]
+          .slice(0, rules.texts[key])
+          .join("")
+          .replace(/ +$/, ""),
+      );
     return cleaned.find((text) => text !== "") ?? "";
   });
   return [name ?? "", lot ?? "", price ?? ""];
@@ -76,26 +108,50 @@ function texts(rules, fragment) {
  * @returns {Said | null}
  */
 export function answered(table, { grams, meters, project, size, sure }) {
-  const row = table.projects.find(({ key }) => key === project)?.sizes.find(({ key }) => key === size);
+  const row = table.projects
+    .find(({ key }) => key === project)
+    ?.sizes.find(({ key }) => key === size);
   const curve = row && table.curves[row.curve];
   const wanted = table.sure.find(({ key }) => key === sure);
   if (!row || !curve || !wanted) return null;
-  const need = Math.exp(between(table.grists.map(Math.log), row.need.map(Math.log), Math.log((100 * meters) / grams)));
+  const need = Math.exp(
+    between(table.grists.map(Math.log), row.need.map(Math.log), Math.log((100 * meters) / grams)),
+  );
   const ratios = table.ratios.map(Math.log);
-  const enough = (/** @type {number} */ count) => 1 / (1 + Math.exp(between(ratios, curve, Math.log((count * meters) / need)) / -1000));
-  const at = (/** @type {number} */ chance) => need * Math.exp(between(curve, ratios, 1000 * Math.log(chance / (1 - chance))));
+  const enough = (/** @type {number} */ count) =>
+    1 / (1 + Math.exp(between(ratios, curve, Math.log((count * meters) / need)) / -1000));
+  const at = (/** @type {number} */ chance) =>
+    need * Math.exp(between(curve, ratios, 1000 * Math.log(chance / (1 - chance))));
   let buy = 1;
   while (buy <= table.most && enough(buy) < Number(wanted.key) / 100) buy += 1;
 
   const { words, counts } = table;
   const [about, low, high] = [need, at(0.025), at(0.975)].map((length) => written(table, length));
   const takes = fill(words.need, {
-    meters: about?.meters, yards: about?.yards, low_meters: low?.meters, low_yards: low?.yards, high_meters: high?.meters, high_yards: high?.yards });
-  if (buy > table.most) return { say: fill(words.none, { most: counts[table.most] }), fewer: "", need: takes, count: 0 };
-  const odds = (/** @type {number} */ chance) => (table.odds.find(([floor]) => chance >= floor) ?? table.odds.at(-1))?.[1];
+    meters: about?.meters,
+    yards: about?.yards,
+    low_meters: low?.meters,
+    low_yards: low?.yards,
+    high_meters: high?.meters,
+    high_yards: high?.yards,
+  });
+  if (buy > table.most)
+    return {
+      say: fill(words.none, { most: counts[table.most] }),
+      fewer: "",
+      need: takes,
+      count: 0,
+    };
+  const odds = (/** @type {number} */ chance) =>
+    (table.odds.find(([floor]) => chance >= floor) ?? table.odds.at(-1))?.[1];
   return {
-    say: fill(words.say, { count: counts[buy], odds: odds(1 - enough(buy)), next: table.nexts[buy] }),
-    fewer: buy > 1 ? fill(words.fewer, { fewer: counts[buy - 1], odds: odds(1 - enough(buy - 1)) }) : "",
+    say: fill(words.say, {
+      count: counts[buy],
+      odds: odds(1 - enough(buy)),
+      next: table.nexts[buy],
+    }),
+    fewer:
+      buy > 1 ? fill(words.fewer, { fewer: counts[buy - 1], odds: odds(1 - enough(buy - 1)) }) : "",
     need: takes,
     count: buy,
   };
@@ -107,7 +163,8 @@ export function answered(table, { grams, meters, project, size, sure }) {
  * @param {number} length
  */
 export function written(table, length) {
-  const [, meters, yards] = table.lengths.find(([upper]) => length < upper) ?? table.lengths.at(-1) ?? [0, "", ""];
+  const [, meters, yards] = table.lengths.find(([upper]) => length < upper) ??
+    table.lengths.at(-1) ?? [0, "", ""];
   return { meters, yards };
 }
 

@@ -1,5 +1,5 @@
-// Is everything that the book needs without signal really kept? Compares the built list of files with what the
-// caches hold. Pure.
+// Is everything that the book needs without signal really kept? Compares the built list of files
+// with what the caches hold. Pure.
 
 /**
  * @typedef {import("../python/protocol.js").OfflineManifest} OfflineManifest
@@ -72,10 +72,12 @@ function partOf(url) {
 }
 
 /**
- * @param {{ kind: "needs" | "saving" | "ready", why?: string, bytes?: number, total?: number, version?: string, date?: string }} about
+ * @param {{ kind: "needs" | "saving" | "ready", why?: string, bytes?: number, total?: number,
+ *   version?: string, date?: string }} about
  */
 export function offlineWords({ kind, why = "", bytes = 0, total = 0, version = "", date = "" }) {
   if (kind === "ready") return `Ready for no signal (version ${version}, ${date})`;
-  if (kind === "saving") return `Saving for offline: ${(bytes / 1e6).toFixed(1)} of ${(total / 1e6).toFixed(1)} MB`;
+  if (kind === "saving")
+    return `Saving for offline: ${(bytes / 1e6).toFixed(1)} of ${(total / 1e6).toFixed(1)} MB`;
   return why ? `Needs signal: ${why}` : "Needs signal";
 }

@@ -1,5 +1,6 @@
-// Does the book work with no signal? Registers the service worker and says how far it is. It says "ready" only
-// when every file of the built list was found in the caches and Python has once answered in this browser.
+// Does the book work with no signal? Registers the service worker and says how far it is. It says
+// "ready" only when every file of the built list was found in the caches and Python has once
+// answered in this browser.
 
 import { say } from "../dom/dom.js";
 import { sparesData, whenIdle } from "../dom/idle.js";
@@ -36,7 +37,10 @@ export class Offline extends EventTarget {
     }
     const known = await navigator.serviceWorker.getRegistration(siteRoot().href);
     if (!known && sparesData()) {
-      this.#say({ kind: "needs", why: "your browser asks to spare data, so nothing is saved unasked." });
+      this.#say({
+        kind: "needs",
+        why: "your browser asks to spare data, so nothing is saved unasked.",
+      });
       return;
     }
     await whenIdle();
@@ -56,20 +60,31 @@ export class Offline extends EventTarget {
   async inspect() {
     const manifest = await this.#list();
     if (!manifest) return null;
-    return { ...compare(manifest, await cachedAddresses(), siteRoot().href), version: manifest.version, date: manifest.date };
+    return {
+      ...compare(manifest, await cachedAddresses(), siteRoot().href),
+      version: manifest.version,
+      date: manifest.date,
+    };
   }
 
   async check() {
     const seen = await this.inspect();
     const registration = await navigator.serviceWorker.getRegistration(siteRoot().href);
     if (!seen) this.#say({ kind: "needs", why: "the list of files could not be read." });
-    else if (!seen.complete && !this.#gaveUp && (registration?.installing || !registration?.active)) {
+    else if (
+      !seen.complete &&
+      !this.#gaveUp &&
+      (registration?.installing || !registration?.active)
+    ) {
       this.#say({ kind: "saving", ...seen });
       setTimeout(() => void this.check(), LOOK);
     } else if (!seen.complete) this.#say({ kind: "needs", why: "not every file could be saved." });
     else if (proved()) this.#say({ kind: "ready", ...seen });
     else {
-      this.#say({ kind: "needs", why: "all is saved, but the calculator has not answered here yet." });
+      this.#say({
+        kind: "needs",
+        why: "all is saved, but the calculator has not answered here yet.",
+      });
       if (!sparesData()) python.start();
     }
   }
@@ -125,7 +140,10 @@ export class Offline extends EventTarget {
     this.dispatchEvent(new Event("change"));
   }
 
-  /** Instant navigation brings a new footer, hence the look at the body's children. Without script there is no line. */
+  /**
+   * Instant navigation brings a new footer, hence the look at the body's children. Without script
+   * there is no line.
+   */
   #show() {
     const footer = document.querySelector("footer");
     if (footer && !document.querySelector("[data-offline-state]")) {
@@ -151,9 +169,11 @@ async function pythonFirst() {
 }
 
 function whyImpossible() {
-  if (!location.protocol.startsWith("http")) return "a page opened from a file is not kept by the browser.";
+  if (!location.protocol.startsWith("http"))
+    return "a page opened from a file is not kept by the browser.";
   if (window.top !== window) return "inside another page nothing is kept.";
-  if (!("serviceWorker" in navigator) || !("caches" in window)) return "this browser, or this address, does not let a page keep files.";
+  if (!("serviceWorker" in navigator) || !("caches" in window))
+    return "this browser, or this address, does not let a page keep files.";
   return "";
 }
 

@@ -1,4 +1,5 @@
-// A new version of the book is offered, never forced: not in the middle of work, and values go to the address first.
+// A new version of the book is offered, never forced: not in the middle of work, and values go to
+// the address first.
 
 import { button } from "../dom/dom.js";
 
@@ -59,7 +60,9 @@ function reload() {
 }
 
 function isSaved() {
-  return [...document.querySelectorAll("bench-card, bench-mine, bench-timers, bench-workbook")].every((element) => Reflect.get(element, "unsaved") !== true);
+  return [
+    ...document.querySelectorAll("bench-card, bench-mine, bench-timers, bench-workbook"),
+  ].every((element) => Reflect.get(element, "unsaved") !== true);
 }
 
 async function workIsSaved() {
@@ -82,7 +85,9 @@ function show(text, label, act) {
   const now = button(label, "first");
   const later = button("Later");
   now.addEventListener("click", () => {
-    words.textContent = act() ? "Updating…" : `${text} A value here is not saved yet, or a timer runs: finish that first.`;
+    words.textContent = act()
+      ? "Updating…"
+      : `${text} A value here is not saved yet, or a timer runs: finish that first.`;
   });
   later.addEventListener("click", () => bar.remove());
   bar.append(words, now, later);

@@ -1,10 +1,10 @@
-// The calls waiting for Python: one runs at a time, and the newest of a key replaces the waiting one.
-// Pure: no worker, no clock.
+// The calls waiting for Python: one runs at a time, and the newest of a key replaces the waiting
+// one. Pure: no worker, no clock.
 
 /**
  * @typedef {import("./protocol.js").Outcome<any>} Outcome
- * @typedef {{ id: number, key: string | null, question: import("./protocol.js").Question, tries: number,
- *   stale: boolean, settle: (outcome: Outcome | null) => void }} Call
+ * @typedef {{ id: number, key: string | null, question: import("./protocol.js").Question,
+ *   tries: number, stale: boolean, settle: (outcome: Outcome | null) => void }} Call
  */
 
 /** A call that took the worker down with it is asked once more, then given up. */
@@ -87,7 +87,9 @@ export class Calls {
     else this.#waiting.unshift(call);
   }
 
-  /** The page went away, through no fault of the call: it waits again as if it had never been sent. */
+  /**
+   * The page went away, through no fault of the call: it waits again as if it had never been sent.
+   */
   rest() {
     if (this.#running) this.#running.tries -= 1;
     this.again("");
@@ -98,6 +100,7 @@ export class Calls {
     const calls = [...(this.#running ? [this.#running] : []), ...this.#waiting];
     this.#running = null;
     this.#waiting = [];
-    for (const call of calls) call.settle(call.stale ? null : { problem: { kind: "unavailable", text } });
+    for (const call of calls)
+      call.settle(call.stale ? null : { problem: { kind: "unavailable", text } });
   }
 }

@@ -19,7 +19,7 @@ test("one call runs at a time, in the order asked", async () => {
   assert.equal(calls.any, false);
 });
 
-test("the newest question replaces the waiting one and drops the reply of the running one", async () => {
+test("the newest question replaces the waiting one and drops the running one's reply", async () => {
   const calls = new Calls();
   const asked = [1, 2, 3].map((n) => {
     const reply = calls.add(question(n), "card");
@@ -44,7 +44,7 @@ test("a reply that nobody waits for changes nothing", () => {
   assert.equal(calls.running, true);
 });
 
-test("a call that takes the worker down is asked once more, then answered with a problem", async () => {
+test("a call that takes the worker down is asked once more, then is a problem", async () => {
   const calls = new Calls();
   const asked = calls.add(question(1), null);
   const later = calls.add(question(2), null);

@@ -45,7 +45,10 @@ export interface Offer {
   own?: string[];
 }
 
-/** One saved record as a document. Python alone checks and migrates it; the browser looks at its id and gives it its revision. */
+/**
+ * One saved record as a document. Python alone checks and migrates it; the browser looks at its id
+ * and gives it its revision.
+ */
 export interface WorkbookRecord {
   id: string;
   kind: string;
@@ -115,7 +118,10 @@ export interface KeepPlace {
   name: string;
 }
 
-/** A saved record. Python alone checks and migrates it; the page looks only at the settings among its values. */
+/**
+ * A saved record. Python alone checks and migrates it; the page looks only at the settings among
+ * its values.
+ */
 export interface BenchRecord {
   format: string;
   schema: number;
@@ -150,11 +156,22 @@ export interface BaseLink {
   price: string;
 }
 
-/** helper.json beside the scripts: everything that the yardage helper says without Python; made by fibercalc/site/helper.py. */
+/**
+ * helper.json beside the scripts: everything that the yardage helper says without Python; made by
+ * fibercalc/site/helper.py.
+ */
 export interface YardageTable {
   rules: {
-    version: string; longest: number; number: string; hidden: string; space: string; classes: string[]; texts: Record<string, number>;
-    grams: [number, number]; meters: [number, number]; grist: [number, number];
+    version: string;
+    longest: number;
+    number: string;
+    hidden: string;
+    space: string;
+    classes: string[];
+    texts: Record<string, number>;
+    grams: [number, number];
+    meters: [number, number];
+    grist: [number, number];
   };
   words: Texts;
   odds: [floor: number, words: string][];
@@ -169,7 +186,14 @@ export interface YardageTable {
   grists: number[];
   ratios: number[];
   curves: number[][];
-  projects: { key: string; label: string; assumes: string; sizes_from: string; first: string; sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[] }[];
+  projects: {
+    key: string;
+    label: string;
+    assumes: string;
+    sizes_from: string;
+    first: string;
+    sizes: { key: string; label: string; measure: string; need: number[]; curve: number }[];
+  }[];
 }
 
 export interface YardageSaid {
@@ -180,7 +204,10 @@ export interface YardageSaid {
   count: number;
 }
 
-/** One base of My bench or the workbook at the counter; costs[n] is the price of n skeins as written, all "" where there is none. */
+/**
+ * One base of My bench or the workbook at the counter; costs[n] is the price of n skeins as
+ * written, all "" where there is none.
+ */
 export interface CounterBase {
   number: number;
   label: string;
@@ -238,7 +265,10 @@ export interface Replies {
 
 export type Question<D extends keyof Replies = keyof Replies> = { do: D; [part: string]: unknown };
 
-/** "fault" and "needs" come from Python or its worker; "unavailable" means that there is no Python to ask. */
+/**
+ * "fault" and "needs" come from Python or its worker; "unavailable" means that there is no Python
+ * to ask.
+ */
 export interface Problem {
   kind: "fault" | "needs" | "unavailable";
   text: string;

@@ -9,11 +9,17 @@ import { runtimeAddress } from "../dom/places.js";
  * @typedef {import("./protocol.js").Replies} Replies
  */
 
-/** ms without a sign of progress before a start counts as stuck: where a policy forbids WebAssembly it never ends. */
+/**
+ * ms without a sign of progress before a start counts as stuck: where a policy forbids WebAssembly
+ * it never ends.
+ */
 const STALLED = 30_000;
 /** ms for one calculation; no card comes near it. */
 const SLOW = 5_000;
-/** ms for what reads a whole workbook, which may be years of records: for any, and for each megabyte of it. */
+/**
+ * ms for what reads a whole workbook, which may be years of records: for any, and for each megabyte
+ * of it.
+ */
 const SLOW_RECORDS = 60_000;
 const SLOW_MEGABYTE = 10_000;
 
@@ -47,14 +53,16 @@ export class Python extends EventTarget {
   }
 
   /**
-   * Never rejects: a problem is a value. Null means that a newer question of the same key took over.
+   * Never rejects: a problem is a value. Null means that a newer question of the same key took
+   * over.
    * @template {keyof Replies} D
    * @param {import("./protocol.js").Question<D>} question
    * @param {{ replaces?: string }} [options]
    * @returns {Promise<import("./protocol.js").Outcome<Replies[D]> | null>}
    */
   async ask(question, { replaces } = {}) {
-    if (this.#stage.stage === "failed") return { problem: { kind: "unavailable", text: this.#stage.text } };
+    if (this.#stage.stage === "failed")
+      return { problem: { kind: "unavailable", text: this.#stage.text } };
     const outcome = this.#calls.add(question, replaces ?? null);
     this.start();
     this.#send();
@@ -97,7 +105,9 @@ export class Python extends EventTarget {
     this.start();
   }
 
-  /** The page is going away or into the back-forward cache: free the memory, keep what was asked. */
+  /**
+   * The page is going away or into the back-forward cache: free the memory, keep what was asked.
+   */
   rest() {
     if (this.#stage.stage === "failed" || this.#stage.stage === "asleep") return;
     this.#calls.rest();
@@ -118,12 +128,23 @@ export class Python extends EventTarget {
     try {
       text = JSON.stringify({ id: call.id, ...call.question });
     } catch (error) {
-      this.#calls.reply(call.id, { problem: { kind: "fault", text: `What was asked could not be written down (${reason(error)}).` } });
+      this.#calls.reply(call.id, {
+        problem: {
+          kind: "fault",
+          text: `What was asked could not be written down (${reason(error)}).`,
+        },
+      });
       this.#send();
       return;
     }
-    const slow = call.question.do.startsWith("workbook-") ? SLOW_RECORDS + (text.length / 1e6) * SLOW_MEGABYTE : SLOW;
-    this.#watch(slow, () => this.#startAgain(`The calculation took more than ${Math.round(slow / 1000)} seconds and was stopped.`));
+    const slow = call.question.do.startsWith("workbook-")
+      ? SLOW_RECORDS + (text.length / 1e6) * SLOW_MEGABYTE
+      : SLOW;
+    this.#watch(slow, () =>
+      this.#startAgain(
+        `The calculation took more than ${Math.round(slow / 1000)} seconds and was stopped.`,
+      ),
+    );
     this.#worker?.postMessage({ call: call.id, text });
   }
 
@@ -152,7 +173,12 @@ export class Python extends EventTarget {
   #crashed(event) {
     event.preventDefault();
     if (this.#stage.stage === "ready") this.#startAgain(CRASHED);
-    else this.#fail(event instanceof ErrorEvent && event.message ? `${event.message}.` : "its program did not load.");
+    else
+      this.#fail(
+        event instanceof ErrorEvent && event.message
+          ? `${event.message}.`
+          : "its program did not load.",
+      );
   }
 
   /** @param {string} text */
@@ -200,7 +226,12 @@ function parsed(text) {
     const reply = JSON.parse(text);
     return reply.problem ? { problem: reply.problem } : { ok: reply.ok };
   } catch (error) {
-    return { problem: { kind: /** @type {const} */ ("fault"), text: `The calculator's reply could not be read (${reason(error)}).` } };
+    return {
+      problem: {
+        kind: /** @type {const} */ ("fault"),
+        text: `The calculator's reply could not be read (${reason(error)}).`,
+      },
+    };
   }
 }
 

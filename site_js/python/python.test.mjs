@@ -21,7 +21,10 @@ class Puppet {
 
 function started() {
   const workers = [];
-  const python = new Python(() => workers[workers.push(new Puppet()) - 1], () => "http://book.test/assets/py/x/");
+  const python = new Python(
+    () => workers[workers.push(new Puppet()) - 1],
+    () => "http://book.test/assets/py/x/",
+  );
   return { python, workers };
 }
 
@@ -42,7 +45,7 @@ test("asking starts the worker, and what was asked before it was ready is answer
   assert.deepEqual(await asked, { ok: "here" });
 });
 
-test("30 seconds without progress end the start, with a reason and a way to try again", async (t) => {
+test("30 seconds without progress end the start, with a reason and a way on", async (t) => {
   t.mock.timers.enable({ apis: ["setTimeout"] });
   const { python, workers } = started();
   const asked = python.ask({ do: "hello" });
@@ -108,7 +111,7 @@ test("a reply that is no JSON is a problem, not an exception", async () => {
   assert.equal((await asked).problem.kind, "fault");
 });
 
-test("a question that cannot be written down is a problem, and the next one is answered", async () => {
+test("a question that cannot be written down is a problem, the next one is answered", async () => {
   const { python, workers } = started();
   python.start();
   workers[0].say({ stage: "ready", ms: 1 });

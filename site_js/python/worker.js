@@ -2,8 +2,10 @@
  * The worker in which Python runs. It knows no card: text goes in, text comes out.
  *
  * In:  {boot: {runtime: "<absolute address of the runtime folder>/"}}   once
- *      {call: <id>, text: "<JSON>"}                                     any time; calls before "ready" wait
- * Out: {stage: "loading", loaded, total}   bytes as they travel; both are 0 until the sizes are known
+ *      {call: <id>, text: "<JSON>"}                                     any time; calls before
+ *      "ready" wait
+ * Out: {stage: "loading", loaded, total}   bytes as they travel; both are 0 until the sizes are
+ * known
  *      {stage: "ready", ms} | {stage: "failed", text}
  *      {reply: <id>, text: "<JSON>"}
  */
@@ -18,11 +20,17 @@ const PROGRESS_EVERY_MS = 100;
 let ask;
 /** @type {Array<{call: number, text: string}>} */
 const waiting = [];
-/** Calls are answered in the order in which they came, also when one of them has to fetch a package first. */
+/**
+ * Calls are answered in the order in which they came, also when one of them has to fetch a package
+ * first.
+ */
 let last = Promise.resolve();
 
 self.onmessage = ({ data }) => {
-  if (data.boot) boot(data.boot.runtime).catch((problem) => self.postMessage({ stage: "failed", text: sentence(said(problem)) }));
+  if (data.boot)
+    boot(data.boot.runtime).catch((problem) =>
+      self.postMessage({ stage: "failed", text: sentence(said(problem)) }),
+    );
   else if (ask) answer(data);
   else waiting.push(data);
 };
@@ -45,7 +53,10 @@ async function boot(runtime) {
   const began = performance.now();
   // All at once, not one after the other as the loader would.
   const files = fetchTogether([
-    `${runtime}pyodide.asm.wasm`, `${runtime}python_stdlib.zip`, `${OURS}fibercalc.zip`, `${OURS}pyodide-lock.json`,
+    `${runtime}pyodide.asm.wasm`,
+    `${runtime}python_stdlib.zip`,
+    `${OURS}fibercalc.zip`,
+    `${OURS}pyodide-lock.json`,
   ]);
   // Pyodide waits for ever when a file fails (it only logs), so our own fetches say so.
   const { pyodide, boundary } = await Promise.race([start(runtime, files), files.broken]);
@@ -53,7 +64,8 @@ async function boot(runtime) {
     const reply = boundary.handle(text);
     const packages = needed(reply);
     if (!packages) return reply;
-    self.postMessage({ stage: "loading", loaded: 0, total: 0 }); // a package on a slow line is not a calculation that hangs
+    // a package on a slow line is not a calculation that hangs
+    self.postMessage({ stage: "loading", loaded: 0, total: 0 });
     await pyodide.loadPackage(packages, { messageCallback: () => {}, errorCallback: () => {} });
     return boundary.handle(text);
   };
@@ -63,9 +75,10 @@ async function boot(runtime) {
 }
 
 /**
- * Our package stays zipped and Python imports from the zip, which lies in place before Python starts. Measured in Chromium,
- * 14 starts each on a busy machine, median to the first answer: so 1.68 s; named in the lock file 1.81 s, since the zip is
- * then unpacked after the start, every card of it, and most starts need one.
+ * Our package stays zipped and Python imports from the zip, which lies in place before Python
+ * starts. Measured in Chromium, 14 starts each on a busy machine, median to the first answer: so
+ * 1.68 s; named in the lock file 1.81 s, since the zip is then unpacked after the start, every card
+ * of it, and most starts need one.
  * @param {string} runtime
  * @param {ReturnType<typeof fetchTogether>} files
  */
@@ -73,11 +86,16 @@ async function start(runtime, files) {
   const loader = import(`${runtime}pyodide.mjs`);
   const compiled = import(`${runtime}pyodide.asm.mjs`);
   const ours = files.bytes(`${OURS}fibercalc.zip`);
-  const lock = files.bytes(`${OURS}pyodide-lock.json`).then((bytes) => new TextDecoder().decode(bytes));
-  // The loader would begin to compile the interpreter only after it has read its own script; and it would wait for ever
-  // where compiling fails or is forbidden. So it is compiled from here, and what the loader asks for is handed over.
+  const lock = files
+    .bytes(`${OURS}pyodide-lock.json`)
+    .then((bytes) => new TextDecoder().decode(bytes));
+  // The loader would begin to compile the interpreter only after it has read its own script; and it
+  // would wait for ever where compiling fails or is forbidden. So it is compiled from here, and
+  // what the loader asks for is handed over.
   const interpreter = WebAssembly.compileStreaming(files.take(`${runtime}pyodide.asm.wasm`));
-  interpreter.catch((problem) => files.fail(new Error(`pyodide.asm.wasm could not be used: ${said(problem)}`)));
+  interpreter.catch((problem) =>
+    files.fail(new Error(`pyodide.asm.wasm could not be used: ${said(problem)}`)),
+  );
   const { fetch: fetchAnew } = self;
   const { instantiateStreaming } = WebAssembly;
   self.fetch = async (input, options) => {
@@ -116,13 +134,18 @@ function fetchTogether(addresses) {
   let hushed = false;
   /** @type {(problem: Error) => void} */
   let fail = () => {};
-  const broken = /** @type {Promise<never>} */ (new Promise((_, reject) => { fail = reject; }));
+  const broken = /** @type {Promise<never>} */ (
+    new Promise((_, reject) => {
+      fail = reject;
+    })
+  );
 
   /** A browser counts what it has unpacked; the line speaks of what has traveled. */
   const tell = () => {
     if (hushed) return;
     told = performance.now();
-    let loaded = 0, total = 0;
+    let loaded = 0,
+      total = 0;
     for (const { name, arrived, packed } of files) {
       const [raw, compressed] = sizes[name] ?? [0, 0];
       const travels = packed ? compressed : raw;
@@ -132,16 +155,25 @@ function fetchTogether(addresses) {
     self.postMessage({ stage: "loading", loaded: Math.round(loaded), total });
   };
   const get = async (/** @type {string} */ address, /** @type {typeof files[number]} */ file) => {
-    const response = await fetch(address).catch(() => { throw new Error(`${file.name} could not be fetched.`); });
-    if (!response.ok || !response.body) throw new Error(`${file.name} could not be fetched (${response.status}).`);
+    const response = await fetch(address).catch(() => {
+      throw new Error(`${file.name} could not be fetched.`);
+    });
+    if (!response.ok || !response.body)
+      throw new Error(`${file.name} could not be fetched (${response.status}).`);
     file.packed = response.headers.has("Content-Encoding");
-    // Counted on a copy: what was fetched itself is compiled, since a browser keeps the compiled code of that alone for the next visit.
+    // Counted on a copy: what was fetched itself is compiled, since a browser keeps the compiled
+    // code of that alone for the next visit.
     const copy = /** @type {ReadableStream<Uint8Array>} */ (response.clone().body);
-    const counted = count(copy.getReader(), file).catch(() => { throw new Error(`${file.name} broke off.`); });
+    const counted = count(copy.getReader(), file).catch(() => {
+      throw new Error(`${file.name} broke off.`);
+    });
     counted.catch(fail);
     return { response, counted };
   };
-  const count = async (/** @type {ReadableStreamDefaultReader<Uint8Array>} */ reader, /** @type {typeof files[number]} */ file) => {
+  const count = async (
+    /** @type {ReadableStreamDefaultReader<Uint8Array>} */ reader,
+    /** @type {typeof files[number]} */ file,
+  ) => {
     for (let over = false; !over;) {
       const { done, value } = await reader.read();
       over = done;
@@ -150,30 +182,52 @@ function fetchTogether(addresses) {
     }
   };
   // Asked for first, and told of when they come: all else may be there before them.
-  fetch(`${OURS}sizes.json`).then(async (response) => { sizes = await response.json(); tell(); }).catch(() => { sizes = {}; }); // the line then lacks its numbers
-  const started = new Map(addresses.map((address, at) => {
-    const got = get(address, files[at]);
-    got.catch(fail);
-    return [address, got];
-  }));
+  fetch(`${OURS}sizes.json`)
+    .then(async (response) => {
+      sizes = await response.json();
+      tell();
+    })
+    .catch(() => {
+      sizes = {};
+    }); // the line then lacks its numbers
+  const started = new Map(
+    addresses.map((address, at) => {
+      const got = get(address, files[at]);
+      got.catch(fail);
+      return [address, got];
+    }),
+  );
   /** As it comes. Each file is read once. */
   const take = async (/** @type {string} */ address) => {
     const { response } = await /** @type {ReturnType<typeof get>} */ (started.get(address));
     return response;
   };
   /**
-   * Only when all of it is there. One that breaks off never comes: the loader would start Python on what it has, and what
-   * Python says to that would hide the reason. Undefined for what is not among these files.
+   * Only when all of it is there. One that breaks off never comes: the loader would start Python on
+   * what it has, and what Python says to that would hide the reason. Undefined for what is not
+   * among these files.
    */
   const whole = (/** @type {string} */ address) =>
-    started.get(address)?.then(({ response, counted }) => counted.then(() => response)).catch(() => /** @type {Promise<never>} */ (new Promise(() => {})));
-  const bytes = async (/** @type {string} */ address) => new Uint8Array(await (await /** @type {Promise<Response>} */ (whole(address))).arrayBuffer());
-  /** Python runs: a count that comes only now, of the sizes for one, must not say that it is still being fetched. */
-  const hush = () => { hushed = true; };
+    started
+      .get(address)
+      ?.then(({ response, counted }) => counted.then(() => response))
+      .catch(() => /** @type {Promise<never>} */ (new Promise(() => {})));
+  const bytes = async (/** @type {string} */ address) =>
+    new Uint8Array(await (await /** @type {Promise<Response>} */ (whole(address))).arrayBuffer());
+  /**
+   * Python runs: a count that comes only now, of the sizes for one, must not say that it is still
+   * being fetched.
+   */
+  const hush = () => {
+    hushed = true;
+  };
   return { take, whole, bytes, broken, fail, hush };
 }
 
-/** The packages that an answer asks for, or null. Most answers ask for none and are not parsed. @param {string} reply */
+/**
+ * The packages that an answer asks for, or null. Most answers ask for none and are not parsed.
+ * @param {string} reply
+ */
 function needed(reply) {
   if (!reply.includes('"needs"')) return null;
   const { problem } = JSON.parse(reply);
@@ -182,10 +236,15 @@ function needed(reply) {
 
 /** @param {unknown} problem */
 function said(problem) {
-  return problem instanceof Error ? problem.message.trim().split("\n").at(-1) ?? problem.name : String(problem);
+  return problem instanceof Error
+    ? (problem.message.trim().split("\n").at(-1) ?? problem.name)
+    : String(problem);
 }
 
-/** The page says more after it; a browser's own words often end without a period. @param {string} text */
+/**
+ * The page says more after it; a browser's own words often end without a period.
+ * @param {string} text
+ */
 function sentence(text) {
   return /[.!?]$/.test(text) ? text : `${text}.`;
 }

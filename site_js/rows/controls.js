@@ -1,4 +1,5 @@
-// The controls of one form by name, as texts; and the exact values behind numbers that the page wrote itself.
+// The controls of one form by name, as texts; and the exact values behind numbers that the page
+// wrote itself.
 
 /**
  * @typedef {import("../python/protocol.js").Texts} Texts
@@ -9,7 +10,10 @@ const HEX_COLOR = /^#[0-9a-f]{6}$/i;
 
 export class Controls {
   #form;
-  /** @type {Map<string, string>} canonical text of a field that a unit switch, a link or an offer filled */
+  /**
+   * @type {Map<string, string>} canonical text of a field that a unit switch, a link or an offer
+   *   filled
+   */
   #exact = new Map();
   /** @type {Set<string>} what a person typed or took, and not the example */
   #own = new Set();
@@ -21,7 +25,9 @@ export class Controls {
 
   /** @returns {Control[]} */
   list() {
-    return /** @type {Control[]} */ ([...this.#form.elements].filter((element) => isControl(element) && element.name !== ""));
+    return /** @type {Control[]} */ (
+      [...this.#form.elements].filter((element) => isControl(element) && element.name !== "")
+    );
   }
 
   /**
@@ -88,7 +94,8 @@ export class Controls {
   showColor(name) {
     const text = this.find(name)?.value.trim() ?? "";
     for (const swatch of this.#form.querySelectorAll("input.swatch")) {
-      if (swatch instanceof HTMLInputElement && swatch.dataset.for === name && HEX_COLOR.test(text)) swatch.value = text.toLowerCase();
+      if (swatch instanceof HTMLInputElement && swatch.dataset.for === name && HEX_COLOR.test(text))
+        swatch.value = text.toLowerCase();
     }
   }
 }
@@ -98,5 +105,9 @@ export class Controls {
  * @returns {element is Control}
  */
 export function isControl(element) {
-  return element instanceof HTMLInputElement || element instanceof HTMLSelectElement || element instanceof HTMLTextAreaElement;
+  return (
+    element instanceof HTMLInputElement ||
+    element instanceof HTMLSelectElement ||
+    element instanceof HTMLTextAreaElement
+  );
 }

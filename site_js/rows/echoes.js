@@ -18,7 +18,8 @@ export class Echoes {
   }
 
   /**
-   * Readings and good news at once. An error waits while its field is being typed in: half a number is no mistake.
+   * Readings and good news at once. An error waits while its field is being typed in: half a number
+   * is no mistake.
    * @param {Record<string, FieldSaid>} said
    * @param {string | null} typing
    */

@@ -1,5 +1,5 @@
-// What a person does to a form: typing, units, steppers, swatches, rows. It says "something changed" and
-// answers "what does it say now"; what the texts mean is Python's matter.
+// What a person does to a form: typing, units, steppers, swatches, rows. It says "something
+// changed" and answers "what does it say now"; what the texts mean is Python's matter.
 
 import { Controls, isControl } from "./controls.js";
 import { stepped } from "./counts.js";
@@ -27,14 +27,21 @@ export class LiveForm {
   #pause;
   /** @type {Map<string, string>} the unit last chosen for each field */
   #units = new Map();
-  /** @type {Map<string, string>} fields whose number still stands in this unit, while Python converts it */
+  /**
+   * @type {Map<string, string>} fields whose number still stands in this unit, while Python
+   *   converts it
+   */
   #converting = new Map();
-  /** @type {Map<string, { value: string, exact: string | null }>} fields just stepped, and what they held before */
+  /**
+   * @type {Map<string, { value: string, exact: string | null }>} fields just stepped, and what they
+   *   held before
+   */
   #steps = new Map();
 
   /**
    * @param {HTMLFormElement} form
-   * @param {{ card: string, signal: AbortSignal, settings: () => object, changed: (name: string | null) => void }} options
+   * @param {{ card: string, signal: AbortSignal, settings: () => object, changed: (name: string |
+   *   null) => void }} options
    */
   constructor(form, { card, signal, settings, changed }) {
     this.#card = card;
@@ -50,21 +57,32 @@ export class LiveForm {
     form.addEventListener("submit", (event) => this.#enter(event), { signal });
     form.addEventListener("input", (event) => this.#input(event), { signal });
     form.addEventListener("click", (event) => this.#step(event), { signal });
-    form.addEventListener("focusout", () => void pressOver().then(() => this.#settle()), { signal });
+    form.addEventListener("focusout", () => void pressOver().then(() => this.#settle()), {
+      signal,
+    });
     signal.addEventListener("abort", () => clearTimeout(this.#pause));
   }
 
-  /** Everything typed, as Python should read it: a number still being converted goes with its old unit. */
+  /**
+   * Everything typed, as Python should read it: a number still being converted goes with its old
+   * unit.
+   */
   state() {
     const values = this.controls.values();
     for (const [name, unit] of this.#converting) values[`${name}.unit`] = unit;
-    return { values, exact: this.controls.exact(), rows: this.rows.counts(), own: this.controls.own() };
+    return {
+      values,
+      exact: this.controls.exact(),
+      rows: this.rows.counts(),
+      own: this.controls.own(),
+    };
   }
 
   /**
    * Puts texts into the controls as if the page had been made with them.
    * own: the names of all that is hers from now on, beside what is excepted.
-   * @param {{ values?: Texts, exact?: Texts, rows?: Record<string, number> | undefined, own?: string[] | undefined }} state
+   * @param {{ values?: Texts, exact?: Texts, rows?: Record<string, number> | undefined, own?:
+   *   string[] | undefined }} state
    * @param {ReadonlySet<string>} [except]
    */
   fill({ values = {}, exact = {}, rows = {}, own }, except) {
@@ -73,7 +91,8 @@ export class LiveForm {
     this.rows.setCounts(rows);
     this.controls.set(values, exact, except);
     if (own) {
-      for (const name of this.controls.own()) this.controls.keepOwn(name, except?.has(name) ?? false);
+      for (const name of this.controls.own())
+        this.controls.keepOwn(name, except?.has(name) ?? false);
       for (const name of own) this.controls.keepOwn(name, true);
     }
     this.#noteUnits();
@@ -84,16 +103,23 @@ export class LiveForm {
    * @param {import("../python/protocol.js").Offer} offer
    */
   take({ values, rows, own = Object.keys(values) }) {
-    this.fill({ values, rows, own: [...this.controls.own().filter((name) => !(name in values)), ...own] });
+    this.fill({
+      values,
+      rows,
+      own: [...this.controls.own().filter((name) => !(name in values)), ...own],
+    });
   }
 
   /**
-   * What the example had only lent is gone from the form as it is from the answer: what is read and what is seen agree.
+   * What the example had only lent is gone from the form as it is from the answer: what is read and
+   * what is seen agree.
    * @param {import("../python/protocol.js").Answer["taken_back"]} state
    */
   takeBack({ values, rows }) {
     const counts = this.rows.counts();
-    this.rows.setCounts(Object.fromEntries(Object.entries(rows).filter(([name, count]) => counts[name] !== count)));
+    this.rows.setCounts(
+      Object.fromEntries(Object.entries(rows).filter(([name, count]) => counts[name] !== count)),
+    );
     this.controls.set(values, {}, new Set(this.controls.own()));
   }
 
@@ -107,7 +133,10 @@ export class LiveForm {
       const why = said[name]?.why;
       if (!why) continue;
       // limits are Python's: it has said so, and the field goes back to the last value allowed
-      this.controls.set({ [name]: before.value }, before.exact === null ? {} : { [name]: before.exact });
+      this.controls.set(
+        { [name]: before.value },
+        before.exact === null ? {} : { [name]: before.exact },
+      );
       this.echoes.remark(name, why);
       takenBack = true;
     }
@@ -130,7 +159,8 @@ export class LiveForm {
     const control = event.target;
     if (!isControl(control)) return;
     if (control.classList.contains("swatch")) this.#pickColor(control);
-    else if (control instanceof HTMLSelectElement && control.name.endsWith(".unit")) this.#switchUnit(control);
+    else if (control instanceof HTMLSelectElement && control.name.endsWith(".unit"))
+      this.#switchUnit(control);
     else if (control.name) {
       this.#converting.delete(control.name);
       this.#steps.delete(control.name);
@@ -160,7 +190,8 @@ export class LiveForm {
   }
 
   /**
-   * The quantity stays, its number changes. Several quick switches start from the number that is still shown.
+   * The quantity stays, its number changes. Several quick switches start from the number that is
+   * still shown.
    * @param {HTMLSelectElement} select
    */
   async #switchUnit(select) {
@@ -177,12 +208,22 @@ export class LiveForm {
     this.#converting.set(name, from);
     const exact = this.controls.exact()[name];
     const outcome = await python.ask(
-      { do: "convert", card: this.#card, name, text: control.value, ...(exact === undefined ? {} : { exact }), from, to, settings: this.#settings() },
+      {
+        do: "convert",
+        card: this.#card,
+        name,
+        text: control.value,
+        ...(exact === undefined ? {} : { exact }),
+        from,
+        to,
+        settings: this.#settings(),
+      },
       { replaces: `unit of ${name} in ${this.#card}` },
     );
     if (outcome === null || this.#converting.get(name) !== from) return;
     this.#converting.delete(name);
-    if ("ok" in outcome) this.controls.set({ [name]: outcome.ok.text }, { [name]: outcome.ok.exact });
+    if ("ok" in outcome)
+      this.controls.set({ [name]: outcome.ok.text }, { [name]: outcome.ok.exact });
     else if (outcome.problem.kind === "unavailable") {
       // no one can convert it: better the old unit than another quantity
       select.value = from;
@@ -193,7 +234,8 @@ export class LiveForm {
 
   #noteUnits() {
     for (const control of this.controls.list()) {
-      if (control instanceof HTMLSelectElement && control.name.endsWith(".unit")) this.#units.set(unitOf(control), control.value);
+      if (control instanceof HTMLSelectElement && control.name.endsWith(".unit"))
+        this.#units.set(unitOf(control), control.value);
     }
   }
 

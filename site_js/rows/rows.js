@@ -1,7 +1,7 @@
 // Rows of the same small group: add, remove, put back.
 //
-// A row keeps its number for good; when one is removed the values move up and the last row goes. So no name,
-// id or label is ever rewritten, and the text of each row stays as Python wrote it.
+// A row keeps its number for good; when one is removed the values move up and the last row goes. So
+// no name, id or label is ever rewritten, and the text of each row stays as Python wrote it.
 
 import { all, button, one, say, startedAt } from "../dom/dom.js";
 
@@ -30,7 +30,9 @@ export class Rows {
 
   /** @returns {Record<string, number>} */
   counts() {
-    return Object.fromEntries(this.#groups().map((group) => [group.dataset.rows ?? "", rowsOf(group).length]));
+    return Object.fromEntries(
+      this.#groups().map((group) => [group.dataset.rows ?? "", rowsOf(group).length]),
+    );
   }
 
   /** @param {Record<string, number>} counts */
@@ -100,7 +102,8 @@ export class Rows {
     undo.addEventListener("click", () => {
       undo.remove();
       if (!this.#append(group)) return;
-      for (let at = rowsOf(group).length; at > number; at -= 1) this.#write(group, at, this.#read(group, at - 1));
+      for (let at = rowsOf(group).length; at > number; at -= 1)
+        this.#write(group, at, this.#read(group, at - 1));
       this.#write(group, number, gone);
       const row = rowsOf(group)[number - 1];
       if (row) one(row, "input, select, textarea", HTMLElement)?.focus();
@@ -120,8 +123,15 @@ export class Rows {
     const start = `${group.dataset.rows}.${number}.`;
     /** @param {Texts} texts */
     const part = (texts) =>
-      Object.fromEntries(Object.entries(texts).filter(([name]) => name.startsWith(start)).map(([name, text]) => [name.slice(start.length), text]));
-    const own = this.#controls.own().filter((name) => name.startsWith(start)).map((name) => name.slice(start.length));
+      Object.fromEntries(
+        Object.entries(texts)
+          .filter(([name]) => name.startsWith(start))
+          .map(([name, text]) => [name.slice(start.length), text]),
+      );
+    const own = this.#controls
+      .own()
+      .filter((name) => name.startsWith(start))
+      .map((name) => name.slice(start.length));
     return { values: part(this.#controls.values()), exact: part(this.#controls.exact()), own };
   }
 
@@ -133,9 +143,11 @@ export class Rows {
   #write(group, number, row) {
     const start = `${group.dataset.rows}.${number}.`;
     /** @param {Texts} texts */
-    const named = (texts) => Object.fromEntries(Object.entries(texts).map(([name, text]) => [start + name, text]));
+    const named = (texts) =>
+      Object.fromEntries(Object.entries(texts).map(([name, text]) => [start + name, text]));
     this.#controls.set(named(row.values), named(row.exact));
-    for (const name of Object.keys(row.values)) this.#controls.keepOwn(start + name, row.own.includes(name));
+    for (const name of Object.keys(row.values))
+      this.#controls.keepOwn(start + name, row.own.includes(name));
   }
 
   /**
@@ -145,7 +157,8 @@ export class Rows {
   #append(group) {
     const row = append(group);
     const start = `${group.dataset.rows}.${row?.dataset.row}.`;
-    for (const name of this.#controls.own()) if (name.startsWith(start)) this.#controls.keepOwn(name, false);
+    for (const name of this.#controls.own())
+      if (name.startsWith(start)) this.#controls.keepOwn(name, false);
     return row;
   }
 
@@ -182,7 +195,8 @@ function append(group) {
  */
 function fill(row, number) {
   for (const element of [row, ...row.querySelectorAll("*")]) {
-    for (const attribute of element.attributes) attribute.value = attribute.value.replaceAll("{n}", number);
+    for (const attribute of element.attributes)
+      attribute.value = attribute.value.replaceAll("{n}", number);
   }
   const texts = document.createTreeWalker(row, NodeFilter.SHOW_TEXT);
   while (texts.nextNode()) {

@@ -1,4 +1,5 @@
-// Sound and vibration when a timer is over. Browsers allow them only after a touch on this page, so every touch makes ready.
+// Sound and vibration when a timer is over. Browsers allow them only after a touch on this page, so
+// every touch makes ready.
 
 /** ms between two calls, and how long they go on */
 const PAUSE = 4_000;

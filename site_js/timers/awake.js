@@ -1,5 +1,5 @@
-// Keeps the screen on while a timer runs, where the browser allows it. A lock is let go whenever the page is hidden, so it is asked
-// for again when the page comes back.
+// Keeps the screen on while a timer runs, where the browser allows it. A lock is let go whenever
+// the page is hidden, so it is asked for again when the page comes back.
 
 export class Awake extends EventTarget {
   #wanted = false;
@@ -27,7 +27,8 @@ export class Awake extends EventTarget {
   }
 
   async #hold() {
-    if (!this.#wanted || this.#lock || this.#asking || document.visibilityState !== "visible") return;
+    if (!this.#wanted || this.#lock || this.#asking || document.visibilityState !== "visible")
+      return;
     this.#asking = true;
     try {
       const lock = await navigator.wakeLock.request("screen");
@@ -35,7 +36,8 @@ export class Awake extends EventTarget {
       lock.addEventListener("release", () => {
         if (this.#lock !== lock) return;
         this.#lock = null;
-        if (document.visibilityState === "visible") this.#be("refused"); // taken away, as by a low battery
+        // taken away, as by a low battery
+        if (document.visibilityState === "visible") this.#be("refused");
       });
       this.#be("on");
       if (!this.#wanted) {
@@ -44,7 +46,8 @@ export class Awake extends EventTarget {
         this.#be("off");
       }
     } catch {
-      // no such thing here, or not now (a low battery, a hidden page): either way the screen may go off, and that is said
+      // no such thing here, or not now (a low battery, a hidden page): either way the screen may go
+      // off, and that is said
       this.#be("refused");
     } finally {
       this.#asking = false;

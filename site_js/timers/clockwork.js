@@ -1,9 +1,11 @@
-// Timers as plain data on the wall clock: a timer is the moment at which it ends, so a locked phone, a sleeping tab or a reload
-// cannot slow it. The only time written outside Python, since it changes every second.
+// Timers as plain data on the wall clock: a timer is the moment at which it ends, so a locked
+// phone, a sleeping tab or a reload cannot slow it. The only time written outside Python, since it
+// changes every second.
 
 /**
  * ends, stopped: ms since 1970; length: ms; told: a person has been told that it is over
- * @typedef {{ id: string, label: string, length: number, ends: number, stopped: number | null, told: boolean }} Timer
+ * @typedef {{ id: string, label: string, length: number, ends: number, stopped: number | null,
+ *   told: boolean }} Timer
  */
 
 const SECOND = 1_000;
@@ -29,7 +31,17 @@ export function withTimer(timers, { label, minutes }, now) {
   const taken = new Set(timers.map(({ id }) => id));
   let count = 1;
   while (taken.has(`${now}-${count}`)) count += 1;
-  return [...timers, { id: `${now}-${count}`, label: label.slice(0, LONGEST_LABEL), length, ends: now + length, stopped: null, told: false }];
+  return [
+    ...timers,
+    {
+      id: `${now}-${count}`,
+      label: label.slice(0, LONGEST_LABEL),
+      length,
+      ends: now + length,
+      stopped: null,
+      told: false,
+    },
+  ];
 }
 
 /**
@@ -55,22 +67,35 @@ export function readTimers(text, now) {
  */
 function isTimer(each) {
   return (
-    typeof each === "object" && each !== null && typeof each.id === "string" && typeof each.label === "string" && each.label.length <= LONGEST_LABEL &&
-    Number.isFinite(each.ends) && Number.isFinite(each.length) && each.length > 0 && each.length <= DAY && typeof each.told === "boolean" &&
+    typeof each === "object" &&
+    each !== null &&
+    typeof each.id === "string" &&
+    typeof each.label === "string" &&
+    each.label.length <= LONGEST_LABEL &&
+    Number.isFinite(each.ends) &&
+    Number.isFinite(each.length) &&
+    each.length > 0 &&
+    each.length <= DAY &&
+    typeof each.told === "boolean" &&
     (each.stopped === null || Number.isFinite(each.stopped))
   );
 }
 
 /**
- * Without those stopped for good, and those over for half a day. A clock set back cannot make one longer than it was started with.
+ * Without those stopped for good, and those over for half a day. A clock set back cannot make one
+ * longer than it was started with.
  * @param {readonly Timer[]} timers
  * @param {number} now
  * @returns {Timer[]}
  */
 export function tidied(timers, now) {
   return timers
-    .filter(({ ends, stopped }) => (stopped === null ? now - ends < FORGOTTEN : now - stopped < REGRET))
-    .map((timer) => (timer.ends - now > timer.length ? { ...timer, ends: now + timer.length } : timer));
+    .filter(({ ends, stopped }) =>
+      stopped === null ? now - ends < FORGOTTEN : now - stopped < REGRET,
+    )
+    .map((timer) =>
+      timer.ends - now > timer.length ? { ...timer, ends: now + timer.length } : timer,
+    );
 }
 
 /**
@@ -113,7 +138,8 @@ export function isRunning(timer, now) {
 }
 
 /**
- * The time left, or the time since it was over: "44:59", "1:02:03". What is left is rounded up: at 0:01 there is up to a second.
+ * The time left, or the time since it was over: "44:59", "1:02:03". What is left is rounded up: at
+ * 0:01 there is up to a second.
  * @param {Timer} timer
  * @param {number} now
  */
@@ -123,7 +149,9 @@ export function written(timer, now) {
   const two = (/** @type {number} */ count) => String(count).padStart(2, "0");
   const hours = Math.floor(seconds / 3600);
   const minutes = Math.floor(seconds / 60) % 60;
-  return hours > 0 ? `${hours}:${two(minutes)}:${two(seconds % 60)}` : `${minutes}:${two(seconds % 60)}`;
+  return hours > 0
+    ? `${hours}:${two(minutes)}:${two(seconds % 60)}`
+    : `${minutes}:${two(seconds % 60)}`;
 }
 
 /**
@@ -132,6 +160,10 @@ export function written(timer, now) {
  * @param {number} now
  */
 export function untilNextLook(timers, now) {
-  const waits = timers.map(({ ends, stopped }) => (stopped === null ? (((ends - now) % SECOND) + SECOND) % SECOND || SECOND : Math.max(stopped + REGRET - now, 1)));
+  const waits = timers.map(({ ends, stopped }) =>
+    stopped === null
+      ? (((ends - now) % SECOND) + SECOND) % SECOND || SECOND
+      : Math.max(stopped + REGRET - now, 1),
+  );
   return Math.min(SECOND, ...waits);
 }

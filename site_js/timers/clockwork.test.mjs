@@ -1,6 +1,17 @@
 import assert from "node:assert/strict";
 import test from "node:test";
-import { changed, extended, isOver, isRunning, readTimers, REGRET, tidied, untilNextLook, withTimer, written } from "./clockwork.js";
+import {
+  changed,
+  extended,
+  isOver,
+  isRunning,
+  readTimers,
+  REGRET,
+  tidied,
+  untilNextLook,
+  withTimer,
+  written,
+} from "./clockwork.js";
 
 const NOON = 1_800_000_000_000;
 const MINUTE = 60_000;
@@ -25,7 +36,8 @@ for (const [left, text] of [
   [-65_000, "1:05"],
   [62 * MINUTE + 3_000, "1:02:03"],
 ]) {
-  test(`${left} ms before its end it reads ${text}`, () => assert.equal(written({ ...hold()[0], ends: NOON + left }, NOON), text));
+  test(`${left} ms before its end it reads ${text}`, () =>
+    assert.equal(written({ ...hold()[0], ends: NOON + left }, NOON), text));
 }
 
 test("several run at once, each with a name of its own", () => {
@@ -35,9 +47,11 @@ test("several run at once, each with a name of its own", () => {
 });
 
 test("what is no time is not started, nor a thirteenth", () => {
-  for (const minutes of [0, -5, Number.NaN, Infinity, 1441]) assert.deepEqual(withTimer([], { label: "Hold", minutes }, NOON), []);
+  for (const minutes of [0, -5, Number.NaN, Infinity, 1441])
+    assert.deepEqual(withTimer([], { label: "Hold", minutes }, NOON), []);
   let many = [];
-  for (let count = 0; count < 13; count += 1) many = withTimer(many, { label: `Hold ${count}`, minutes: 5 }, NOON);
+  for (let count = 0; count < 13; count += 1)
+    many = withTimer(many, { label: `Hold ${count}`, minutes: 5 }, NOON);
   assert.equal(many.length, 12);
 });
 
@@ -48,9 +62,19 @@ test("kept timers come back as they were", () => {
 
 test("what was kept and is no timer is left out", () => {
   const [good] = hold();
-  const bad = [null, 7, "x", {}, { ...good, ends: "soon" }, { ...good, length: -1 }, { ...good, label: "x".repeat(200) }, { ...good, stopped: "no" }];
+  const bad = [
+    null,
+    7,
+    "x",
+    {},
+    { ...good, ends: "soon" },
+    { ...good, length: -1 },
+    { ...good, label: "x".repeat(200) },
+    { ...good, stopped: "no" },
+  ];
   assert.deepEqual(readTimers(JSON.stringify([...bad, good]), NOON), [good]);
-  for (const text of [null, "", "{", "{}", "null", "[]", '"x"']) assert.deepEqual(readTimers(text, NOON), []);
+  for (const text of [null, "", "{", "{}", "null", "[]", '"x"'])
+    assert.deepEqual(readTimers(text, NOON), []);
 });
 
 test("one that is over stays until it is dismissed, for half a day", () => {
@@ -78,7 +102,11 @@ test("more time is counted from the end, or from now when it is over", () => {
   const later = extended({ ...timer, told: true }, 5, timer.ends + 2 * MINUTE);
   assert.equal(later.ends, timer.ends + 7 * MINUTE);
   assert.equal(later.told, false);
-  assert.deepEqual(tidied([extended(timer, 5, NOON)], NOON), [extended(timer, 5, NOON)], "it may now be longer than it was started with");
+  assert.deepEqual(
+    tidied([extended(timer, 5, NOON)], NOON),
+    [extended(timer, 5, NOON)],
+    "it may now be longer than it was started with",
+  );
 });
 
 test("the next look comes when a figure changes", () => {
@@ -91,6 +119,12 @@ test("the next look comes when a figure changes", () => {
 
 test("a change of one leaves the others", () => {
   const two = withTimer(hold(), { label: "Cool", minutes: 30 }, NOON);
-  assert.deepEqual(changed(two, two[0].id, () => null), [two[1]]);
-  assert.deepEqual(changed(two, "unknown", () => null), two);
+  assert.deepEqual(
+    changed(two, two[0].id, () => null),
+    [two[1]],
+  );
+  assert.deepEqual(
+    changed(two, "unknown", () => null),
+    two,
+  );
 });

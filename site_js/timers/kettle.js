@@ -1,9 +1,20 @@
-// <bench-timers>: the timers at the foot of the window, on every page while there are any. They are kept on this device, so that
-// neither another page nor a reload loses one; another tab shows the same.
+// <bench-timers>: the timers at the foot of the window, on every page while there are any. They are
+// kept on this device, so that neither another page nor a reload loses one; another tab shows the
+// same.
 
 import { Alarm } from "./alarm.js";
 import { Awake } from "./awake.js";
-import { changed, extended, isOver, isRunning, readTimers, tidied, untilNextLook, withTimer, written } from "./clockwork.js";
+import {
+  changed,
+  extended,
+  isOver,
+  isRunning,
+  readTimers,
+  tidied,
+  untilNextLook,
+  withTimer,
+  written,
+} from "./clockwork.js";
 import { button, say, startedAt } from "../dom/dom.js";
 
 /** @typedef {import("./clockwork.js").Timer} Timer */
@@ -27,11 +38,20 @@ export function watchTimers() {
     const { label = "", minutes = "" } = offer.dataset;
     const next = withTimer(timers, { label, minutes: Number(minutes) }, Date.now());
     alarm.makeReady();
-    change(next, next.length > timers.length ? `Timer started: ${label}.` : "No more timers can be started: stop one first.");
+    change(
+      next,
+      next.length > timers.length
+        ? `Timer started: ${label}.`
+        : "No more timers can be started: stop one first.",
+    );
   });
-  addEventListener("pointerdown", () => {
-    if (timers.length > 0) alarm.makeReady();
-  }, { passive: true });
+  addEventListener(
+    "pointerdown",
+    () => {
+      if (timers.length > 0) alarm.makeReady();
+    },
+    { passive: true },
+  );
   addEventListener("storage", (event) => {
     if (event.key !== KEPT) return;
     timers = load();
@@ -102,8 +122,15 @@ function show() {
 function statusWords(now) {
   const words = [];
   if (timers.some((timer) => isRunning(timer, now))) {
-    if (awake.state === "on") words.push("The screen stays on. Lock it or leave the book, and the time goes on, but nothing sounds.");
-    if (awake.state === "refused") words.push("This browser does not keep the screen on. With the screen off the time goes on, but nothing sounds.");
+    if (awake.state === "on")
+      words.push(
+        "The screen stays on. Lock it or leave the book, and the time goes on, but nothing sounds.",
+      );
+    if (awake.state === "refused")
+      words.push(
+        "This browser does not keep the screen on. With the screen off the time goes on, but" +
+          " nothing sounds.",
+      );
   }
   if (!alarm.ready) words.push("Touch the page once, or it cannot sound.");
   if (!keeps) words.push("Nothing can be kept here: a reload loses the timers.");
@@ -175,14 +202,18 @@ class Row {
     const words = document.createElement("div");
     words.append(this.#label, this.#time);
     this.element.append(words, this.#more, this.#end);
-    this.#more.addEventListener("click", () => change(changed(timers, id, (timer) => extended(timer, MORE, Date.now()))));
+    this.#more.addEventListener("click", () =>
+      change(changed(timers, id, (timer) => extended(timer, MORE, Date.now()))),
+    );
     this.#end.addEventListener("click", () => {
       const now = Date.now();
       const focused = document.activeElement === this.#end;
-      change(changed(timers, id, (timer) => {
-        if (timer.stopped !== null) return { ...timer, stopped: null };
-        return isOver(timer, now) ? null : { ...timer, stopped: now };
-      }));
+      change(
+        changed(timers, id, (timer) => {
+          if (timer.stopped !== null) return { ...timer, stopped: null };
+          return isOver(timer, now) ? null : { ...timer, stopped: now };
+        }),
+      );
       if (focused && !this.element.isConnected) nextFocus();
     });
   }

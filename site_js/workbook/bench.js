@@ -1,4 +1,5 @@
-// My bench as the other files see it: the saved record, and the settings that go with every question.
+// My bench as the other files see it: the saved record, and the settings that go with every
+// question.
 
 import { decimalStyle } from "../dom/language.js";
 import { read, remove, write } from "./store.js";
@@ -38,7 +39,10 @@ export class Bench extends EventTarget {
 
   /** @returns {Settings} */
   get settings() {
-    const guessed = { ...AS_BUILT, style: decimalStyle([navigator.language, ...(navigator.languages ?? [])]) };
+    const guessed = {
+      ...AS_BUILT,
+      style: decimalStyle([navigator.language, ...(navigator.languages ?? [])]),
+    };
     const saved = Object.entries(this.record?.values ?? {}).filter(([name]) => name in AS_BUILT);
     return { ...guessed, ...Object.fromEntries(saved) };
   }

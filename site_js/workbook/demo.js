@@ -10,14 +10,31 @@ export async function loadDemo(pressed) {
   const place = pressed.closest("div")?.querySelector("[data-demo-result]") ?? null;
   say(place, "Loading…");
   await workbook.ready();
-  if (workbook.all.length === 0) void navigator.storage?.persist?.(); // browsers want a press for this
-  const outcome = await python.ask({ do: "workbook-demo", records: workbook.all, bench: bench.record, settings: bench.settings });
+  // browsers want a press for this
+  if (workbook.all.length === 0) void navigator.storage?.persist?.();
+  const outcome = await python.ask({
+    do: "workbook-demo",
+    records: workbook.all,
+    bench: bench.record,
+    settings: bench.settings,
+  });
   if (!outcome) return;
   if ("problem" in outcome) {
     say(place, outcome.problem.text);
     return;
   }
   const taken = [...outcome.ok.new, ...outcome.ok.newer];
-  const why = taken.length > 0 ? await workbook.change(taken.map((after) => ({ before: workbook.find(after.id), after, asItIs: true }))) : "";
-  say(place, why || (taken.length > 0 ? `${taken.length} records are in your workbook.` : "The demo is in your workbook already."));
+  const why =
+    taken.length > 0
+      ? await workbook.change(
+          taken.map((after) => ({ before: workbook.find(after.id), after, asItIs: true })),
+        )
+      : "";
+  say(
+    place,
+    why ||
+      (taken.length > 0
+        ? `${taken.length} records are in your workbook.`
+        : "The demo is in your workbook already."),
+  );
 }

@@ -1,5 +1,6 @@
-// What was typed into a record's form and not saved yet: kept with every key, so that no click on another page drops it, and offered
-// back on the workbook's page. Saving, removing and leaving the form on purpose end it.
+// What was typed into a record's form and not saved yet: kept with every key, so that no click on
+// another page drops it, and offered back on the workbook's page. Saving, removing and leaving the
+// form on purpose end it.
 
 import { readAll, remove, write } from "./store.js";
 
@@ -58,7 +59,8 @@ class Drafts {
     for (let [first] = this.#next; first; [first] = this.#next) {
       const [id, draft] = first;
       this.#next.delete(id);
-      await (draft ? write("drafts", id, draft) : remove("drafts", id)); // where nothing can be kept the page says so already
+      // where nothing can be kept the page says so already
+      await (draft ? write("drafts", id, draft) : remove("drafts", id));
     }
     this.#writing = null;
   }
@@ -69,7 +71,12 @@ class Drafts {
  * @returns {value is Draft}
  */
 function isDraft(value) {
-  return typeof value?.id === "string" && typeof value.kind === "string" && typeof value.typed === "string" && typeof value.values === "object";
+  return (
+    typeof value?.id === "string" &&
+    typeof value.kind === "string" &&
+    typeof value.typed === "string" &&
+    typeof value.values === "object"
+  );
 }
 
 export const drafts = new Drafts();

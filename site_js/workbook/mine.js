@@ -1,5 +1,5 @@
-// <bench-mine>: the My bench page. Its form is made and checked by Python like any card's; a record is kept only
-// on a press of Save, and on this device alone.
+// <bench-mine>: the My bench page. Its form is made and checked by Python like any card's; a record
+// is kept only on a press of Save, and on this device alone.
 
 import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
@@ -8,6 +8,7 @@ import { LiveForm } from "../rows/form.js";
 import { sparesData, whenIdle } from "../dom/idle.js";
 import { python } from "../python/python.js";
 import { stateWords } from "../python/words.js";
+import { clearedWords } from "./words_kept.js";
 
 /** @typedef {import("../python/protocol.js").BenchRecord} BenchRecord */
 
@@ -30,7 +31,12 @@ export class BenchMine extends HTMLElement {
     if (!form) return;
     this.#life = new AbortController();
     const { signal } = this.#life;
-    this.#form = new LiveForm(form, { card: CARD, signal, settings: () => bench.settings, changed: () => void this.#check() });
+    this.#form = new LiveForm(form, {
+      card: CARD,
+      signal,
+      settings: () => bench.settings,
+      changed: () => void this.#check(),
+    });
     form.addEventListener("focusin", () => python.start(), { once: true, signal });
     this.addEventListener("click", (event) => this.#pressed(event), { signal });
     python.addEventListener("stage", () => this.#tell(), { signal });
@@ -47,12 +53,17 @@ export class BenchMine extends HTMLElement {
   /** @param {AbortSignal} signal */
   async #wake(signal) {
     const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin", "input"]) this.addEventListener(type, touch, { once: true, signal });
+      for (const type of ["pointerdown", "focusin", "input"])
+        this.addEventListener(type, touch, { once: true, signal });
     });
     this.#tell();
     await bench.ready();
     if (bench.record) this.#say("My bench is kept in this browser on this device.");
-    if (bench.unavailable) this.#say(`Nothing can be kept here: ${bench.unavailable}. You can still export what you typed to a file.`);
+    if (bench.unavailable)
+      this.#say(
+        `Nothing can be kept here: ${bench.unavailable}. You can still export what you typed to` +
+          " a file.",
+      );
     await Promise.race([touched, sparesData() ? new Promise(() => {}) : whenIdle()]);
     if (signal.aborted) return;
     python.start();
@@ -61,7 +72,10 @@ export class BenchMine extends HTMLElement {
 
   /** @param {BenchRecord} record */
   async #show(record) {
-    const outcome = await python.ask({ do: "bench-read", record, settings: bench.settings }, { replaces: CARD });
+    const outcome = await python.ask(
+      { do: "bench-read", record, settings: bench.settings },
+      { replaces: CARD },
+    );
     if (!outcome) return;
     if ("problem" in outcome) {
       this.#say(outcome.problem.text);
@@ -80,7 +94,10 @@ export class BenchMine extends HTMLElement {
   }
 
   async #ask() {
-    const outcome = await python.ask({ do: "bench-check", ...this.#form?.state(), settings: bench.settings }, { replaces: CARD });
+    const outcome = await python.ask(
+      { do: "bench-check", ...this.#form?.state(), settings: bench.settings },
+      { replaces: CARD },
+    );
     if (!outcome || !this.#form) return null;
     if ("problem" in outcome) {
       this.#say(outcome.problem.text);
@@ -90,7 +107,9 @@ export class BenchMine extends HTMLElement {
     return outcome.ok;
   }
 
-  /** What the form says now, if every field is good; otherwise the first bad field takes the focus. */
+  /**
+   * What the form says now, if every field is good; otherwise the first bad field takes the focus.
+   */
   async #checked() {
     const checked = await this.#ask();
     if (!checked) return null;
@@ -98,7 +117,11 @@ export class BenchMine extends HTMLElement {
     this.#form?.echoes.settle();
     if (checked.record) return { record: checked.record, text: checked.saved_text };
     const bad = Object.keys(checked.fields).filter((name) => checked.fields[name]?.why);
-    this.#say(bad.length === 1 ? "Not done: one field needs another value." : `Not done: ${bad.length} fields need other values.`);
+    this.#say(
+      bad.length === 1
+        ? "Not done: one field needs another value."
+        : `Not done: ${bad.length} fields need other values.`,
+    );
     this.#form?.controls.find(bad[0] ?? "")?.focus();
     return null;
   }
@@ -124,7 +147,9 @@ export class BenchMine extends HTMLElement {
 
   async #save() {
     // browsers want a press for this; it is asked for once, not again after a no
-    const lasting = bench.record ? navigator.storage?.persisted?.() : navigator.storage?.persist?.();
+    const lasting = bench.record
+      ? navigator.storage?.persisted?.()
+      : navigator.storage?.persist?.();
     const checked = await this.#checked();
     if (!checked) return;
     await this.#keep(checked.record, `Saved. ${checked.text} ${keptWhere(await lasting)}`);
@@ -134,7 +159,10 @@ export class BenchMine extends HTMLElement {
     const checked = await this.#checked();
     if (!checked) return;
     saveAs(checked.record, `my-bench-${new Date().toISOString().slice(0, 10)}.json`);
-    this.#say("The file is in your downloads. It holds all of My bench; import it on another device, or after a phone has cleared this one.");
+    this.#say(
+      "The file is in your downloads. It holds all of My bench; import it on another device, or" +
+        " after a phone has cleared this one.",
+    );
   }
 
   /** @param {File} file */
@@ -144,11 +172,20 @@ export class BenchMine extends HTMLElement {
       this.#say(`${read.problem} Nothing was changed.`);
       return;
     }
-    const outcome = await python.ask({ do: "bench-read", record: read.content, settings: bench.settings });
+    const outcome = await python.ask({
+      do: "bench-read",
+      record: read.content,
+      settings: bench.settings,
+    });
     if (!outcome) return;
     if ("problem" in outcome) this.#say(`${outcome.problem.text} Nothing was changed.`);
-    else if (!isLike(read.content, outcome.ok.record)) this.#say([...outcome.ok.notes, "Nothing was changed."].join(" "));
-    else await this.#keep(outcome.ok.record, [`Imported from ${file.name}.`, ...outcome.ok.notes].join(" "));
+    else if (!isLike(read.content, outcome.ok.record))
+      this.#say([...outcome.ok.notes, "Nothing was changed."].join(" "));
+    else
+      await this.#keep(
+        outcome.ok.record,
+        [`Imported from ${file.name}.`, ...outcome.ok.notes].join(" "),
+      );
   }
 
   /**
@@ -190,17 +227,27 @@ export class BenchMine extends HTMLElement {
   }
 
   async #showEmpty() {
-    const outcome = await python.ask({ do: "open", card: CARD, query: "", settings: bench.settings }, { replaces: CARD });
+    const outcome = await python.ask(
+      { do: "open", card: CARD, query: "", settings: bench.settings },
+      { replaces: CARD },
+    );
     if (!outcome || "problem" in outcome) return;
     this.#form?.fill(outcome.ok);
     this.#form?.echo(outcome.ok.fields);
   }
 
-  /** Without the calculator nothing can be checked, so nothing can be saved; while it starts there is nothing to say. */
+  /**
+   * Without the calculator nothing can be checked, so nothing can be saved; while it starts there
+   * is nothing to say.
+   */
   #tell() {
     const line = one(this, ".kept", HTMLElement);
     if (!line) return;
-    const { state, text, retry } = stateWords(python.stage, { offline: false, waiting: true, worked: false });
+    const { state, text, retry } = stateWords(python.stage, {
+      offline: false,
+      waiting: true,
+      worked: false,
+    });
     line.hidden = state !== "failed";
     line.replaceChildren(text, ...(retry ? [" ", button("Try again", "again")] : []));
   }
@@ -213,10 +260,8 @@ export class BenchMine extends HTMLElement {
 
 /** @param {boolean} [lasting] */
 function keptWhere(lasting) {
-  const cleared = lasting
-    ? "The browser has agreed not to clear it by itself."
-    : "A phone may clear it: on an iPhone after seven days of use without a visit, unless the book is on the Home Screen; elsewhere when room runs out.";
-  return `It is kept in this browser on this device only. ${cleared} Save a copy as a file to be sure.`;
+  const kept = `It is kept in this browser on this device only. ${clearedWords(lasting)}`;
+  return `${kept} Save a copy as a file to be sure.`;
 }
 
 /**

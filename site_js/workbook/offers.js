@@ -1,4 +1,5 @@
-// Values held out, never filled in silently: from My bench, from records, and the last values of this card after a reload.
+// Values held out, never filled in silently: from My bench, from records, and the last values of
+// this card after a reload.
 
 import { bench } from "./bench.js";
 import { button, one, say } from "../dom/dom.js";
@@ -50,13 +51,21 @@ export class Offers {
     const records = workbook.all;
     if (!bench.record && records.length === 0) this.#offers = [];
     else if (python.stage.stage === "ready") {
-      const outcome = await python.ask({ do: "bench-offers", card: this.#card.card, record: bench.record, records, settings: bench.settings });
+      const outcome = await python.ask({
+        do: "bench-offers",
+        card: this.#card.card,
+        record: bench.record,
+        records,
+        settings: bench.settings,
+      });
       if (outcome && "ok" in outcome) this.#offers = outcome.ok.offers;
     }
     if (!this.#signal.aborted) this.#show();
   }
 
-  /** A person changes values here: from now on they are worth keeping. A link only looked at is not. */
+  /**
+   * A person changes values here: from now on they are worth keeping. A link only looked at is not.
+   */
   remember() {
     this.#mayKeep = true;
   }
@@ -68,16 +77,24 @@ export class Offers {
   keep(query) {
     clearTimeout(this.#timer);
     if (!this.#mayKeep || query === "") return;
-    this.#timer = setTimeout(() => void write("last", this.#card.card, { query, at: new Date().toISOString() }), PAUSE);
+    this.#timer = setTimeout(
+      () => void write("last", this.#card.card, { query, at: new Date().toISOString() }),
+      PAUSE,
+    );
   }
 
   #show() {
     const place = one(this.#card, '[data-slot="offers"]', HTMLElement);
     if (!place) return;
     const known = this.#offers.filter(({ kind }) => kind !== undefined);
-    const single = known.length > MOST_BUTTONS ? this.#offers.filter(({ kind }) => kind === undefined) : this.#offers;
+    const single =
+      known.length > MOST_BUTTONS
+        ? this.#offers.filter(({ kind }) => kind === undefined)
+        : this.#offers;
     /** @type {HTMLElement[]} */
-    const buttons = single.filter(usable).map((offer) => this.#button(offer.label, () => this.#take.values(offer)));
+    const buttons = single
+      .filter(usable)
+      .map((offer) => this.#button(offer.label, () => this.#take.values(offer)));
     if (known.length > MOST_BUTTONS) buttons.push(this.#chooser(known));
     if (this.#last) {
       const back = this.#button("Put my last values back", () => {
@@ -93,8 +110,10 @@ export class Offers {
       buttons.push(back);
     }
     buttons.push(...single.filter(({ why }) => why).map(({ why }) => line(why)));
-    const labels = (/** @type {Iterable<Element>} */ elements) => Array.from(elements, (each) => each.textContent).join("\n");
-    if (labels(place.children) !== labels(buttons)) place.replaceChildren(...buttons); // or a button in focus would be lost
+    const labels = (/** @type {Iterable<Element>} */ elements) =>
+      Array.from(elements, (each) => each.textContent).join("\n");
+    // or a button in focus would be lost
+    if (labels(place.children) !== labels(buttons)) place.replaceChildren(...buttons);
     place.hidden = buttons.length === 0;
   }
 
@@ -105,12 +124,24 @@ export class Offers {
   #chooser(offers) {
     const list = document.createElement("select");
     list.setAttribute("aria-label", "From the workbook");
-    list.append(Object.assign(document.createElement("option"), { value: "", textContent: "From the workbook…" }));
+    list.append(
+      Object.assign(document.createElement("option"), {
+        value: "",
+        textContent: "From the workbook…",
+      }),
+    );
     for (const kind of new Set(offers.map((offer) => offer.kind ?? ""))) {
       const group = Object.assign(document.createElement("optgroup"), { label: kind });
       offers.forEach((offer, at) => {
-        const words = offer.label.replace(/^Use /, "") + (usable(offer) ? "" : ": cannot be used here");
-        if (offer.kind === kind) group.append(Object.assign(document.createElement("option"), { value: String(at), textContent: words }));
+        const words =
+          offer.label.replace(/^Use /, "") + (usable(offer) ? "" : ": cannot be used here");
+        if (offer.kind === kind)
+          group.append(
+            Object.assign(document.createElement("option"), {
+              value: String(at),
+              textContent: words,
+            }),
+          );
       });
       list.append(group);
     }

@@ -1,4 +1,5 @@
-// The form of one record: made by Python, filled, checked with every key, kept on a press of Save; until then a draft.
+// The form of one record: made by Python, filled, checked with every key, kept on a press of Save;
+// until then a draft.
 
 import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
@@ -10,7 +11,8 @@ import { freshId, moment, workbook } from "./records.js";
 /**
  * @typedef {import("../python/protocol.js").WorkbookRecord} WorkbookRecord
  * @typedef {import("./drafts.js").Draft} Draft
- * @typedef {{ ask: (question: any, options?: { replaces?: string }) => Promise<any>, said: (text: string) => void,
+ * @typedef {{ ask: (question: any, options?: { replaces?: string }) => Promise<any>, said: (text:
+ *   string) => void,
  *   closed: (id: string | null) => void, persist: () => void }} Around
  */
 
@@ -30,9 +32,14 @@ export class RecordForm {
   #title = "";
   /** The field that names the record. */
   #name = "";
-  /** @type {WorkbookRecord | null} the record as it was when the form was opened; null for a new one */
+  /**
+   * @type {WorkbookRecord | null} the record as it was when the form was opened; null for a new one
+   */
   #before = null;
-  /** @type {string | null} the revision that she knows of: what she saves may take its place and no other's */
+  /**
+   * @type {string | null} the revision that she knows of: what she saves may take its place and no
+   *   other's
+   */
   #seen = null;
   #unsaved = false;
 
@@ -45,7 +52,11 @@ export class RecordForm {
     this.#place = place;
     this.#signal = signal;
     this.#around = around;
-    place.addEventListener("click", (event) => void this.#pressed(startedAt(event, "[data-record]")?.dataset.record), { signal });
+    place.addEventListener(
+      "click",
+      (event) => void this.#pressed(startedAt(event, "[data-record]")?.dataset.record),
+      { signal },
+    );
   }
 
   get unsaved() {
@@ -59,13 +70,17 @@ export class RecordForm {
 
   /**
    * A record that was typed at and not saved opens as it was left.
-   * @param {{ record?: string | undefined, kind?: string | undefined, copy?: boolean, draft?: Draft | undefined }} what
+   * @param {{ record?: string | undefined, kind?: string | undefined, copy?: boolean, draft?: Draft
+   *   | undefined }} what
    */
   async open(what) {
     const { kind, copy = false } = what;
     const draft = what.draft ?? (what.record && !copy ? await drafts.find(what.record) : null);
     const record = draft ? workbook.find(draft.id)?.id : what.record;
-    const made = await this.#around.ask({ do: "workbook-form", record: record ?? null, kind: draft?.kind ?? kind ?? null, copy }, { replaces: KEY });
+    const made = await this.#around.ask(
+      { do: "workbook-form", record: record ?? null, kind: draft?.kind ?? kind ?? null, copy },
+      { replaces: KEY },
+    );
     if (!made || this.#signal.aborted) {
       if (!made) this.#around.closed(record ?? null);
       return;
@@ -87,8 +102,17 @@ export class RecordForm {
     if (!form) return;
     // in reach however long the form is, and once more where it ends
     form.before(line("hold", ["save", "Save", "first"], ["back", "Back to the list"]), said());
-    this.#place.append(this.#before ? line("", ["save", "Save", "first"], ["copy", "Make a copy"], ["remove", "Remove"]) : line("", ["save", "Save", "first"]));
-    this.#live = new LiveForm(form, { card: `record-${made.kind}`, signal: life.signal, settings: () => bench.settings, changed: () => void this.#changed() });
+    this.#place.append(
+      this.#before
+        ? line("", ["save", "Save", "first"], ["copy", "Make a copy"], ["remove", "Remove"])
+        : line("", ["save", "Save", "first"]),
+    );
+    this.#live = new LiveForm(form, {
+      card: `record-${made.kind}`,
+      signal: life.signal,
+      settings: () => bench.settings,
+      changed: () => void this.#changed(),
+    });
     this.#live.fill(made);
     if (draft) this.#recall(draft);
     const checked = await this.#check();
@@ -99,10 +123,11 @@ export class RecordForm {
   /** @param {Draft} draft */
   #recall(draft) {
     this.#live?.fill(draft);
-    const day = draft.typed.slice(0, 10);
-    if (draft.seen === this.#seen) this.#say(`As you left it on ${day}: not saved yet.`);
-    else if (this.#before) this.#say(`As you left it on ${day}: not saved yet. The record was changed since; Save writes yours over it.`);
-    else this.#say(`As you left it on ${day}: not saved yet. The record was removed since; Save keeps yours as a new one.`);
+    const left = `As you left it on ${draft.typed.slice(0, 10)}: not saved yet.`;
+    if (draft.seen === this.#seen) this.#say(left);
+    else if (this.#before)
+      this.#say(`${left} The record was changed since; Save writes yours over it.`);
+    else this.#say(`${left} The record was removed since; Save keeps yours as a new one.`);
   }
 
   #draft() {
@@ -110,7 +135,14 @@ export class RecordForm {
     const held = this.#live.state();
     const typed = held.values[this.#name]?.trim().slice(0, 60);
     const title = this.#before || !typed ? this.#title : `${this.#title} “${typed}”`;
-    drafts.keep({ id: this.#id, kind: this.#kind, title, seen: this.#seen, typed: moment(), ...held });
+    drafts.keep({
+      id: this.#id,
+      kind: this.#kind,
+      title,
+      seen: this.#seen,
+      typed: moment(),
+      ...held,
+    });
   }
 
   /** Saved, removed or undone in another tab while it stands open here. */
@@ -121,7 +153,13 @@ export class RecordForm {
     this.#seen = now?.rev ?? null;
     if (!this.#unsaved && now) void this.open({ record: now.id });
     else if (!this.#unsaved) this.#close();
-    else this.#say(now ? "This record was changed in another tab. Save writes yours over it; Back leaves the other." : "This record was removed in another tab. Save keeps yours as a new one.");
+    else
+      this.#say(
+        now
+          ? "This record was changed in another tab. Save writes yours over it; Back leaves the" +
+              " other."
+          : "This record was removed in another tab. Save keeps yours as a new one.",
+      );
   }
 
   async #changed() {
@@ -131,9 +169,22 @@ export class RecordForm {
     if (checked && this.#live?.echo(checked.fields)) await this.#changed();
   }
 
-  /** A later edit takes the place of a check that waits, never of a save. @param {{ replaces?: string }} [options] */
+  /**
+   * A later edit takes the place of a check that waits, never of a save.
+   * @param {{ replaces?: string }} [options]
+   */
   async #check(options = { replaces: KEY }) {
-    const checked = await this.#around.ask({ do: "workbook-check", kind: this.#kind, id: this.#id, records: [], bench: null, ...this.#live?.state() }, options);
+    const checked = await this.#around.ask(
+      {
+        do: "workbook-check",
+        kind: this.#kind,
+        id: this.#id,
+        records: [],
+        bench: null,
+        ...this.#live?.state(),
+      },
+      options,
+    );
     if (checked) this.#live?.echoes.reveal(checked.shown);
     return checked;
   }
@@ -141,7 +192,8 @@ export class RecordForm {
   /** @param {string | undefined} what */
   async #pressed(what) {
     if (what === "save") await this.#save();
-    else if (what === "copy" && this.#before) await this.open({ record: this.#before.id, copy: true });
+    else if (what === "copy" && this.#before)
+      await this.open({ record: this.#before.id, copy: true });
     else if (what === "remove" && this.#before) await this.#remove(this.#before);
     else if (what === "back") this.#back();
   }
@@ -154,7 +206,12 @@ export class RecordForm {
     this.#live?.echoes.settle();
     if (!checked.record) {
       const bad = Object.keys(checked.fields).filter((name) => checked.fields[name].why);
-      this.#say(checked.refused || (bad.length === 1 ? "Not saved: one field needs another value." : `Not saved: ${bad.length} fields need other values.`));
+      this.#say(
+        checked.refused ||
+          (bad.length === 1
+            ? "Not saved: one field needs another value."
+            : `Not saved: ${bad.length} fields need other values.`),
+      );
       this.#live?.controls.find(bad[0] ?? "")?.focus();
       return;
     }
@@ -175,13 +232,17 @@ export class RecordForm {
 
   /** @param {WorkbookRecord} record */
   async #remove(record) {
-    const why = await workbook.change([{ before: workbook.find(record.id) ?? record, after: null }]);
+    const why = await workbook.change([
+      { before: workbook.find(record.id) ?? record, after: null },
+    ]);
     if (why) {
       this.#say(why);
       return;
     }
     this.#unsaved = false;
-    const left = this.#namedBy > 0 ? ` ${this.#namedBy === 1 ? "One other record names it" : `${this.#namedBy} other records name it`} and will say that it is not here.` : "";
+    const others =
+      this.#namedBy === 1 ? "One other record names it" : `${this.#namedBy} other records name it`;
+    const left = this.#namedBy > 0 ? ` ${others} and will say that it is not here.` : "";
     this.#close();
     this.#around.said(`Removed. Undo brings it back.${left}`);
   }

@@ -1,5 +1,6 @@
-// The workbook as the other files see it: all records, one way to change them, and the way back. What is in a record is Python's
-// matter; here it gets its revision, is written, and is told to the other tabs.
+// The workbook as the other files see it: all records, one way to change them, and the way back.
+// What is in a record is Python's matter; here it gets its revision, is written, and is told to the
+// other tabs.
 
 import { exchange, read, readAll, remove } from "./store.js";
 
@@ -8,7 +9,8 @@ import { exchange, read, readAll, remove } from "./store.js";
  * @typedef {{ before: WorkbookRecord | null, after: WorkbookRecord | null, asItIs?: boolean }} Edit
  *   asItIs: the record brings its own revision along, from a file
  * @typedef {{ saves: number, first: string | null, exported: string | null }} About
- * @typedef {{ batch: string, removed: string, records: WorkbookRecord[] }} Removed  what one press removed, and when
+ * @typedef {{ batch: string, removed: string, records: WorkbookRecord[] }} Removed  what one press
+ *   removed, and when
  */
 
 const MOST_PAST = 30;
@@ -65,7 +67,9 @@ export class Workbook extends EventTarget {
    * @param {Edit[]} edits
    */
   async change(edits) {
-    const stamped = edits.map((edit) => (edit.after && !edit.asItIs ? { ...edit, after: stamp(edit.after, edit.before) } : edit));
+    const stamped = edits.map((edit) =>
+      edit.after && !edit.asItIs ? { ...edit, after: stamp(edit.after, edit.before) } : edit,
+    );
     const why = await this.#write(stamped);
     if (!why) this.#done = [...this.#done, stamped].slice(-MOST_UNDO);
     return why;
@@ -75,12 +79,20 @@ export class Workbook extends EventTarget {
   async undo() {
     const last = this.#done.at(-1);
     if (!last) return "There is nothing to undo.";
-    const why = await this.#write(last.map(({ before, after }) => ({ before: after, after: before && after ? stamp(before, after) : before })));
+    const why = await this.#write(
+      last.map(({ before, after }) => ({
+        before: after,
+        after: before && after ? stamp(before, after) : before,
+      })),
+    );
     if (!why) this.#done.pop();
     return why;
   }
 
-  /** What was removed in the last so many days, newest first; what was removed before is forgotten. @param {number} days */
+  /**
+   * What was removed in the last so many days, newest first; what was removed before is forgotten.
+   * @param {number} days
+   */
   async removed(days) {
     const kept = await readAll("removed");
     /** @type {Map<string, Removed>} */
@@ -88,15 +100,23 @@ export class Workbook extends EventTarget {
     const old = [];
     for (const { batch, removed, record } of "value" in kept ? kept.value : []) {
       if (Date.now() - Date.parse(removed) > days * DAY) old.push(record.id);
-      else if (!found.get(batch)?.records.push(record)) found.set(batch, { batch, removed, records: [record] });
+      else if (!found.get(batch)?.records.push(record))
+        found.set(batch, { batch, removed, records: [record] });
     }
     if (old.length > 0) await remove("removed", ...old);
     return [...found.values()].sort((a, b) => (a.removed < b.removed ? 1 : -1));
   }
 
-  /** Brings back what was removed, as it was. Returns "" or why not. @param {WorkbookRecord[]} records */
+  /**
+   * Brings back what was removed, as it was. Returns "" or why not.
+   * @param {WorkbookRecord[]} records
+   */
   async bringBack(records) {
-    return this.change(records.filter(({ id }) => !this.#records.has(id)).map((after) => ({ before: null, after, asItIs: true })));
+    return this.change(
+      records
+        .filter(({ id }) => !this.#records.has(id))
+        .map((after) => ({ before: null, after, asItIs: true })),
+    );
   }
 
   /** Removed ones go for good. @param {WorkbookRecord[]} records */
@@ -116,8 +136,21 @@ export class Workbook extends EventTarget {
 
   /** @param {Edit[]} edits */
   async #write(edits) {
-    const changes = edits.map(({ before, after }) => ({ id: (after ?? before)?.id ?? "", rev: before?.rev ?? null, record: after }));
-    const kept = await exchange(changes, (about) => ({ ...NOTHING, ...about, saves: (about?.saves ?? 0) + 1, first: about?.first ?? moment() }), mark());
+    const changes = edits.map(({ before, after }) => ({
+      id: (after ?? before)?.id ?? "",
+      rev: before?.rev ?? null,
+      record: after,
+    }));
+    const kept = await exchange(
+      changes,
+      (about) => ({
+        ...NOTHING,
+        ...about,
+        saves: (about?.saves ?? 0) + 1,
+        first: about?.first ?? moment(),
+      }),
+      mark(),
+    );
     if ("unavailable" in kept) {
       this.unavailable = kept.unavailable;
       return `Not saved: ${kept.unavailable}. What was saved before is still there.`;
@@ -141,7 +174,12 @@ export class Workbook extends EventTarget {
     const [kept, about] = [await readAll("records"), await read("about", "workbook")];
     this.unavailable = "unavailable" in kept ? kept.unavailable : "";
     this.known = "value" in kept;
-    if ("value" in kept) this.#records = new Map(kept.value.filter(isRecord).map((/** @type {WorkbookRecord} */ record) => [record.id, record]));
+    if ("value" in kept)
+      this.#records = new Map(
+        kept.value
+          .filter(isRecord)
+          .map((/** @type {WorkbookRecord} */ record) => [record.id, record]),
+      );
     this.about = { ...NOTHING, ...("value" in about ? about.value : {}) };
   }
 
@@ -174,7 +212,9 @@ export function freshId(kind) {
 
 /** So many random letters and digits. @param {number} count */
 export function letters(count) {
-  return Array.from(crypto.getRandomValues(new Uint8Array(count)), (each) => (each % 36).toString(36)).join("");
+  return Array.from(crypto.getRandomValues(new Uint8Array(count)), (each) =>
+    (each % 36).toString(36),
+  ).join("");
 }
 
 /** Now, to the second. */
@@ -185,7 +225,9 @@ export function moment() {
 /** Today, where she is. */
 export function today() {
   const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map((part) => String(part).padStart(2, "0"))
+    .join("-");
 }
 
 /**
@@ -193,7 +235,9 @@ export function today() {
  * @returns {value is WorkbookRecord}
  */
 function isRecord(value) {
-  return typeof value === "object" && value !== null && typeof Reflect.get(value, "id") === "string";
+  return (
+    typeof value === "object" && value !== null && typeof Reflect.get(value, "id") === "string"
+  );
 }
 
 export const workbook = new Workbook();

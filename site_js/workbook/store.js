@@ -1,5 +1,6 @@
-// What is kept on this device: one IndexedDB database, one store a kind. Storage may be denied (private window,
-// embedded page), full, or cleared by the browser: every access answers with a value or with words.
+// What is kept on this device: one IndexedDB database, one store a kind. Storage may be denied
+// (private window, embedded page), full, or cleared by the browser: every access answers with a
+// value or with words.
 
 import { openDB } from "./idb.js";
 
@@ -15,7 +16,8 @@ const PATIENCE = 3_000;
  * @typedef {{ value: any } | { unavailable: string }} Kept
  * @typedef {import("../python/protocol.js").WorkbookRecord} WorkbookRecord
  * @typedef {{ id: string, rev: string | null, record: WorkbookRecord | null }} Change
- *   rev: the revision that the store must still hold (null: none); record: what takes its place (null: nothing)
+ *   rev: the revision that the store must still hold (null: none); record: what takes its place
+ *   (null: nothing)
  */
 
 /** @type {Promise<import("idb").IDBPDatabase> | null} */
@@ -54,25 +56,39 @@ export function readAll(store) {
 }
 
 /**
- * Writes several records in one transaction: all of them or none. Nothing is written when another tab has changed one of them
- * meanwhile; their ids are then returned as `lost`. What is removed moves to the store of removed ones; what is written leaves it.
+ * Writes several records in one transaction: all of them or none. Nothing is written when another
+ * tab has changed one of them meanwhile; their ids are then returned as `lost`. What is removed
+ * moves to the store of removed ones; what is written leaves it.
  * @param {Change[]} changes
- * @param {(about: any) => any} note  what is remembered beside the records, from what was remembered before
- * @param {{ batch: string, removed: string }} mark  goes with what is removed: which press removed it, and when
+ * @param {(about: any) => any} note  what is remembered beside the records, from what was
+ *   remembered before
+ * @param {{ batch: string, removed: string }} mark  goes with what is removed: which press removed
+ *   it, and when
  * @returns {Promise<Kept>}
  */
 export function exchange(changes, note, mark) {
   return attempt(async (database) => {
-    const change = database.transaction(["records", "about", "removed"], "readwrite", { durability: "strict" });
-    const [records, about, gone] = [change.objectStore("records"), change.objectStore("about"), change.objectStore("removed")];
+    const change = database.transaction(["records", "about", "removed"], "readwrite", {
+      durability: "strict",
+    });
+    const [records, about, gone] = [
+      change.objectStore("records"),
+      change.objectStore("about"),
+      change.objectStore("removed"),
+    ];
     const work = (async () => {
       const now = await Promise.all(changes.map(({ id }) => records.get(id)));
-      const lost = changes.filter(({ rev }, at) => (now[at]?.rev ?? null) !== rev).map(({ id }) => id);
+      const lost = changes
+        .filter(({ rev }, at) => (now[at]?.rev ?? null) !== rev)
+        .map(({ id }) => id);
       if (lost.length > 0) return { lost };
       const noted = note(await about.get("workbook"));
       const written = changes.flatMap(({ id, record }, at) => {
         if (record !== null) return [records.put(record, id), gone.delete(id)];
-        return [records.delete(id), ...(now[at] ? [gone.put({ ...mark, record: now[at] }, id)] : [])];
+        return [
+          records.delete(id),
+          ...(now[at] ? [gone.put({ ...mark, record: now[at] }, id)] : []),
+        ];
       });
       await Promise.all([...written, about.put(noted, "workbook")]);
       return { lost, about: noted };
@@ -142,7 +158,10 @@ async function open() {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let alarm;
   const late = new Promise((_, give) => {
-    alarm = setTimeout(() => give(new Error("another tab with the bench book holds it; close the other tabs")), PATIENCE);
+    alarm = setTimeout(
+      () => give(new Error("another tab with the bench book holds it; close the other tabs")),
+      PATIENCE,
+    );
   });
   try {
     return await Promise.race([database, /** @type {Promise<never>} */ (late)]);
@@ -156,6 +175,9 @@ function words(error) {
   const name = error instanceof DOMException ? error.name : "";
   if (name === "QuotaExceededError") return "the storage of this browser is full";
   if (name === "VersionError") return "a newer version of the book was open here; reload this page";
-  if (name === "SecurityError" || name === "InvalidStateError") return "this browser does not let the page keep anything";
-  return error instanceof Error && error.message ? error.message : "this browser does not let the page keep anything";
+  if (name === "SecurityError" || name === "InvalidStateError")
+    return "this browser does not let the page keep anything";
+  return error instanceof Error && error.message
+    ? error.message
+    : "this browser does not let the page keep anything";
 }

@@ -1,4 +1,5 @@
-// Taking records in from a file, the demo or My bench: what would change is told first, and written in one go on a press.
+// Taking records in from a file, the demo or My bench: what would change is told first, and written
+// in one go on a press.
 
 import { bench } from "./bench.js";
 import { button } from "../dom/dom.js";
@@ -13,7 +14,8 @@ export class Taking {
 
   /**
    * @param {HTMLElement} place
-   * @param {{ ask: (question: any) => Promise<any>, said: (text: string) => void, persist: () => void, largest: number }} around
+   * @param {{ ask: (question: any) => Promise<any>, said: (text: string) => void, persist: () =>
+   *   void, largest: number }} around
    *   largest: bytes of a file; said again by Python, which reads it
    */
   constructor(place, around) {
@@ -34,7 +36,9 @@ export class Taking {
   async #read(file) {
     const { largest } = this.#around;
     if (file.size > largest) {
-      this.#around.said(`This file was not read: it is larger than ${largest / 1e6} MB. Nothing was changed.`);
+      this.#around.said(
+        `This file was not read: it is larger than ${largest / 1e6} MB. Nothing was changed.`,
+      );
       return;
     }
     const text = await file.text().catch(() => null);
@@ -59,7 +63,8 @@ export class Taking {
       return;
     }
     const news = found.new.length + found.newer.length;
-    if (news + found.settled.length === 0 && !found.bench) this.#around.said(`${found.words}. There is nothing to bring in from ${from}.`);
+    if (news + found.settled.length === 0 && !found.bench)
+      this.#around.said(`${found.words}. There is nothing to bring in from ${from}.`);
     else if (atOnce && found.clashes.length === 0) await this.#take(found, from, false);
     else this.#preview(found, from);
   }
@@ -69,16 +74,38 @@ export class Taking {
    * @param {string} from
    */
   #preview(found, from) {
-    const head = Object.assign(document.createElement("h2"), { textContent: `From ${from}`, tabIndex: -1 });
-    const words = Object.assign(document.createElement("p"), { textContent: `${found.words}. Nothing is written yet.` });
+    const head = Object.assign(document.createElement("h2"), {
+      textContent: `From ${from}`,
+      tabIndex: -1,
+    });
+    const words = Object.assign(document.createElement("p"), {
+      textContent: `${found.words}. Nothing is written yet.`,
+    });
     const list = document.createElement("ul");
-    list.append(...found.clashes.map((line) => Object.assign(document.createElement("li"), { textContent: line })));
+    list.append(
+      ...found.clashes.map((line) =>
+        Object.assign(document.createElement("li"), { textContent: line }),
+      ),
+    );
     const choices = document.createElement("p");
     choices.className = "do";
     const clash = found.clashes.length > 0;
-    choices.append(this.#choice(clash ? "Bring it in, keep mine where they clash" : "Bring it in", () => this.#take(found, from, false), "first"));
-    if (clash) choices.append(this.#choice("Bring it in, take the file’s where they clash", () => this.#take(found, from, true)));
-    choices.append(this.#choice("Leave everything as it is", () => this.#around.said("Nothing was changed.")));
+    choices.append(
+      this.#choice(
+        clash ? "Bring it in, keep mine where they clash" : "Bring it in",
+        () => this.#take(found, from, false),
+        "first",
+      ),
+    );
+    if (clash)
+      choices.append(
+        this.#choice("Bring it in, take the file’s where they clash", () =>
+          this.#take(found, from, true),
+        ),
+      );
+    choices.append(
+      this.#choice("Leave everything as it is", () => this.#around.said("Nothing was changed.")),
+    );
     this.#place.replaceChildren(head, words, ...(clash ? [list] : []), choices);
     this.#place.hidden = false;
     this.#around.said("");
@@ -107,12 +134,23 @@ export class Taking {
    */
   async #take(found, from, theirs) {
     const taken = [...found.new, ...found.newer, ...(theirs ? found.settled : [])];
-    const why = taken.length > 0 ? await workbook.change(taken.map((after) => ({ before: workbook.find(after.id), after, asItIs: true }))) : "";
+    const why =
+      taken.length > 0
+        ? await workbook.change(
+            taken.map((after) => ({ before: workbook.find(after.id), after, asItIs: true })),
+          )
+        : "";
     if (why) {
       this.#around.said(why);
       return;
     }
-    const notBench = found.bench && (!found.bench_clash || theirs) ? await bench.keep(found.bench) : "";
-    this.#around.said(notBench ? `My bench could not be kept: ${notBench}.` : `${taken.length} ${taken.length === 1 ? "record" : "records"} brought in from ${from}. Undo takes them out again.`);
+    const notBench =
+      found.bench && (!found.bench_clash || theirs) ? await bench.keep(found.bench) : "";
+    const records = `${taken.length} ${taken.length === 1 ? "record" : "records"}`;
+    this.#around.said(
+      notBench
+        ? `My bench could not be kept: ${notBench}.`
+        : `${records} brought in from ${from}. Undo takes them out again.`,
+    );
   }
 }

@@ -2,7 +2,8 @@
 
 /** @param {number} count */
 export function heldWords(count) {
-  return `${records(count)} ${count === 1 ? "is" : "are"} written down here. The list needs the calculator, a copy as a file does not.`;
+  const held = `${records(count)} ${count === 1 ? "is" : "are"} written down here.`;
+  return `${held} The list needs the calculator, a copy as a file does not.`;
 }
 
 /**
@@ -11,7 +12,11 @@ export function heldWords(count) {
  * @param {number} count
  */
 export function withoutPython(why, count) {
-  const held = count > 0 ? ` ${records(count)} ${count === 1 ? "is" : "are"} kept on this device all the same; “Save a copy as a file” works without the calculator.` : "";
+  const held =
+    count > 0
+      ? ` ${records(count)} ${count === 1 ? "is" : "are"} kept on this device all the same;` +
+        " “Save a copy as a file” works without the calculator."
+      : "";
   return `The calculator could not start: ${why}${held}`;
 }
 
@@ -31,12 +36,25 @@ function records(count) {
  * @param {number} count
  */
 export async function keptWords(unavailable, about, count) {
-  if (unavailable) return `Nothing can be kept here: ${unavailable}. A file can still be read and looked at.`;
-  if (count === 0) return "What you save is kept in this browser on this device only. Nothing is sent anywhere.";
+  if (unavailable)
+    return `Nothing can be kept here: ${unavailable}. A file can still be read and looked at.`;
+  if (count === 0)
+    return "What you save is kept in this browser on this device only. Nothing is sent anywhere.";
   const lasting = await navigator.storage?.persisted?.().catch(() => false);
-  const cleared = lasting
+  const exported = about.exported
+    ? `Last copy as a file: ${about.exported.slice(0, 10)}.`
+    : "There is no copy as a file yet.";
+  const kept = `Kept in this browser on this device only: ${records(count)}.`;
+  return `${kept} ${clearedWords(lasting)} ${exported}`;
+}
+
+/**
+ * Whether the browser may clear what is kept.
+ * @param {boolean | undefined} lasting
+ */
+export function clearedWords(lasting) {
+  return lasting
     ? "The browser has agreed not to clear it by itself."
-    : "A phone may clear it: on an iPhone after seven days of use without a visit, unless the book is on the Home Screen; elsewhere when room runs out.";
-  const exported = about.exported ? `Last copy as a file: ${about.exported.slice(0, 10)}.` : "There is no copy as a file yet.";
-  return `Kept in this browser on this device only: ${records(count)}. ${cleared} ${exported}`;
+    : "A phone may clear it: on an iPhone after seven days of use without a visit, unless the" +
+        " book is on the Home Screen; elsewhere when room runs out.";
 }

@@ -1,5 +1,6 @@
-// <bench-workbook>: the page of all records. Python makes the list and the forms and checks what is typed; a record is kept on a press
-// of Save, on this device alone, and every change can be taken back. How many there are, and a copy of them, need no Python.
+// <bench-workbook>: the page of all records. Python makes the list and the forms and checks what is
+// typed; a record is kept on a press of Save, on this device alone, and every change can be taken
+// back. How many there are, and a copy of them, need no Python.
 
 import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
@@ -39,7 +40,9 @@ export class BenchWorkbook extends HTMLElement {
   #drafts = [];
   /** "Remove for good" was pressed once. */
   #sure = false;
-  /** @type {string | null} the record whose line takes the focus as soon as it stands in the list */
+  /**
+   * @type {string | null} the record whose line takes the focus as soon as it stands in the list
+   */
   #next = null;
 
   get unsaved() {
@@ -51,13 +54,30 @@ export class BenchWorkbook extends HTMLElement {
     const { signal } = this.#life;
     const record = one(this, '[data-part="record"]', HTMLElement);
     const place = one(this, '[data-part="import"]', HTMLElement);
-    if (record) this.#form = new RecordForm(record, signal, { ask: (question) => this.#ask(question), said: (text) => this.#say(text), closed: (id) => this.#closed(id), persist: () => askToLast() });
-    if (place) this.#taking = new Taking(place, { ask: (question) => this.#ask(question), said: (text) => this.#say(text), persist: () => askToLast(), largest: Number(this.dataset.largest) });
+    if (record)
+      this.#form = new RecordForm(record, signal, {
+        ask: (question) => this.#ask(question),
+        said: (text) => this.#say(text),
+        closed: (id) => this.#closed(id),
+        persist: () => askToLast(),
+      });
+    if (place)
+      this.#taking = new Taking(place, {
+        ask: (question) => this.#ask(question),
+        said: (text) => this.#say(text),
+        persist: () => askToLast(),
+        largest: Number(this.dataset.largest),
+      });
     this.addEventListener("click", (event) => void this.#pressed(event), { signal });
-    one(this, '[data-part="asked"]', HTMLFormElement)?.addEventListener("submit", (event) => void this.#trace(event), { signal });
+    one(this, '[data-part="asked"]', HTMLFormElement)?.addEventListener(
+      "submit",
+      (event) => void this.#trace(event),
+      { signal },
+    );
     addEventListener("hashchange", () => this.#openNamed(), { signal });
     python.addEventListener("stage", () => this.#staged(), { signal });
-    for (const kept of [workbook, bench]) kept.addEventListener("change", () => void this.#show(), { signal });
+    for (const kept of [workbook, bench])
+      kept.addEventListener("change", () => void this.#show(), { signal });
     void this.#wake(signal);
   }
 
@@ -71,12 +91,16 @@ export class BenchWorkbook extends HTMLElement {
   /** @param {AbortSignal} signal */
   async #wake(signal) {
     const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin"]) this.addEventListener(type, touch, { once: true, signal });
+      for (const type of ["pointerdown", "focusin"])
+        this.addEventListener(type, touch, { once: true, signal });
     });
     await Promise.all([workbook.ready(), bench.ready()]);
     this.#tell();
     await this.#showDrafts();
-    await Promise.race([touched, sparesData() && workbook.all.length === 0 ? new Promise(() => {}) : whenIdle()]);
+    await Promise.race([
+      touched,
+      sparesData() && workbook.all.length === 0 ? new Promise(() => {}) : whenIdle(),
+    ]);
     if (signal.aborted) return;
     python.start();
     await this.#show();
@@ -91,12 +115,24 @@ export class BenchWorkbook extends HTMLElement {
    * @returns {Promise<Replies[D] | null>}
    */
   async #ask(question, options) {
-    const whole = { settings: bench.settings, records: workbook.all, bench: bench.record, today: today(), now: moment(), ...question };
-    const outcome = await python.ask(/** @type {import("../python/protocol.js").Question<D>} */ (whole), options);
+    const whole = {
+      settings: bench.settings,
+      records: workbook.all,
+      bench: bench.record,
+      today: today(),
+      now: moment(),
+      ...question,
+    };
+    const outcome = await python.ask(
+      /** @type {import("../python/protocol.js").Question<D>} */ (whole),
+      options,
+    );
     if (!outcome || this.#life?.signal.aborted) return null;
     if ("ok" in outcome) return outcome.ok;
-    // that there is no calculator is said already, below all; here it is news only where something was pressed
-    if (outcome.problem.kind !== "unavailable" || question.do !== "workbook-view") this.#say(outcome.problem.text);
+    // that there is no calculator is said already, below all; here it is news only where something
+    // was pressed
+    if (outcome.problem.kind !== "unavailable" || question.do !== "workbook-view")
+      this.#say(outcome.problem.text);
     return null;
   }
 
@@ -104,12 +140,24 @@ export class BenchWorkbook extends HTMLElement {
     this.#tell();
     await this.#showDrafts();
     this.#removed = await workbook.removed(Number(this.dataset.keeps));
-    const removed = this.#removed.slice(0, MOST_SHOWN).map((each) => ({ ...each, count: each.records.length, records: each.records.slice(0, MOST_NAMED) }));
-    const view = await this.#ask({ do: "workbook-view", about: workbook.about, removed }, { replaces: KEY });
+    const removed = this.#removed
+      .slice(0, MOST_SHOWN)
+      .map((each) => ({
+        ...each,
+        count: each.records.length,
+        records: each.records.slice(0, MOST_NAMED),
+      }));
+    const view = await this.#ask(
+      { do: "workbook-view", about: workbook.about, removed },
+      { replaces: KEY },
+    );
     if (!view) return;
     this.#view = view;
     this.#sure = false;
-    for (const [name, html] of [["list", view.html], ["removed", view.removed]]) {
+    for (const [name, html] of [
+      ["list", view.html],
+      ["removed", view.removed],
+    ]) {
       const slot = one(this, `[data-slot="${name}"]`, HTMLElement);
       if (slot) put(slot, html ?? "");
     }
@@ -132,7 +180,9 @@ export class BenchWorkbook extends HTMLElement {
       const made = document.createElement("li");
       const on = button(draft.title);
       on.dataset.draft = draft.id;
-      const about = Object.assign(document.createElement("span"), { textContent: draftWords(draft) });
+      const about = Object.assign(document.createElement("span"), {
+        textContent: draftWords(draft),
+      });
       const off = button("Drop it");
       off.dataset.drop = draft.id;
       off.setAttribute("aria-label", `Drop it: ${draft.title}`);
@@ -146,10 +196,13 @@ export class BenchWorkbook extends HTMLElement {
     place.replaceChildren(...(lines.length > 0 ? [head, list] : []));
   }
 
-  /** The calculator has started, or cannot: after a second try nobody has asked for the list yet. */
+  /**
+   * The calculator has started, or cannot: after a second try nobody has asked for the list yet.
+   */
   #staged() {
     this.#tell();
-    if (python.stage.stage === "ready" && !this.#view && workbook.known) void this.#show().then(() => this.#openNamed());
+    if (python.stage.stage === "ready" && !this.#view && workbook.known)
+      void this.#show().then(() => this.#openNamed());
   }
 
   /**
@@ -176,7 +229,8 @@ export class BenchWorkbook extends HTMLElement {
       const found = this.#removed.find(({ batch }) => batch === back);
       if (found) this.#done(await workbook.bringBack(found.records), "Brought back.");
     } else if (open || kind) this.#open({ record: open, kind });
-    else if (table) await this.#save(await this.#ask({ do: "workbook-table", kind: table }), "text/csv");
+    else if (table)
+      await this.#save(await this.#ask({ do: "workbook-table", kind: table }), "text/csv");
     else if (what && what in this.#acts) await this.#acts[what]?.();
   }
 
@@ -184,11 +238,19 @@ export class BenchWorkbook extends HTMLElement {
   #acts = {
     demo: () => this.#taking?.offer("workbook-demo", "the demo workbook", true),
     "from-bench": () => this.#taking?.offer("workbook-bench", "My bench", true),
-    "drop-demo": async () => this.#done(await workbook.change(this.#edits(this.#view?.demo ?? [])), "The demo is removed."),
+    "drop-demo": async () =>
+      this.#done(
+        await workbook.change(this.#edits(this.#view?.demo ?? [])),
+        "The demo is removed.",
+      ),
     import: () => this.#taking?.choose(),
     export: () => this.#export(),
     "forget-removed": async () => {
-      if (this.#sure) this.#done(await workbook.forget(this.#removed.flatMap(({ records }) => records)), "They are gone for good.");
+      if (this.#sure)
+        this.#done(
+          await workbook.forget(this.#removed.flatMap(({ records }) => records)),
+          "They are gone for good.",
+        );
       else this.#say("This cannot be undone. Press “Remove them for good” once more to do it.");
       this.#sure = !this.#sure;
     },
@@ -221,14 +283,18 @@ export class BenchWorkbook extends HTMLElement {
     return file;
   }
 
-  /** Everything as a file. It counts as a copy when it reads back with every record that is here: as Python reads it, and as its bytes are. */
+  /**
+   * Everything as a file. It counts as a copy when it reads back with every record that is here: as
+   * Python reads it, and as its bytes are.
+   */
   async #export() {
     await workbook.ready();
     if (!workbook.known) {
       this.#say(`No file was made: ${workbook.unavailable}.`);
       return;
     }
-    if (python.stage.stage === "loading") this.#say("The file is made as soon as the calculator has started…");
+    if (python.stage.stage === "loading")
+      this.#say("The file is made as soon as the calculator has started…");
     const made = await this.#wholeFile();
     const file = this.#save(made, "application/json");
     if (!made || !file) return;
@@ -237,17 +303,32 @@ export class BenchWorkbook extends HTMLElement {
     else await workbook.exported();
   }
 
-  /** Python's file; where it cannot make one, ours, which is read in the same way. @returns {Promise<import("../python/protocol.js").MadeFile | null>} */
+  /**
+   * Python's file; where it cannot make one, ours, which is read in the same way.
+   * @returns {Promise<import("../python/protocol.js").MadeFile | null>}
+   */
   async #wholeFile() {
-    const asked = { do: /** @type {const} */ ("workbook-export"), records: workbook.all, bench: bench.record, settings: bench.settings, today: today() };
+    const asked = {
+      do: /** @type {const} */ ("workbook-export"),
+      records: workbook.all,
+      bench: bench.record,
+      settings: bench.settings,
+      today: today(),
+    };
     const outcome = await python.ask(asked);
     if (!outcome || this.#life?.signal.aborted) return null;
     if ("ok" in outcome) return outcome.ok;
     const about = { format: this.dataset.format ?? "", schema: Number(this.dataset.schema) };
-    return { text: rescueText(workbook.all, bench.record, today(), about), name: `workbook-${today()}.json` };
+    return {
+      text: rescueText(workbook.all, bench.record, today(), about),
+      name: `workbook-${today()}.json`,
+    };
   }
 
-  /** @param {{ record?: string | undefined, kind?: string | undefined, copy?: boolean, draft?: import("./drafts.js").Draft | undefined }} what */
+  /**
+   * @param {{ record?: string | undefined, kind?: string | undefined, copy?: boolean, draft?:
+   *   import("./drafts.js").Draft | undefined }} what
+   */
   #open(what) {
     this.#taking?.close();
     this.#say("");
@@ -261,7 +342,10 @@ export class BenchWorkbook extends HTMLElement {
     if (id && workbook.find(id)) this.#open({ record: id });
   }
 
-  /** The form is closed: the list again, with the focus where it was left. @param {string | null} id */
+  /**
+   * The form is closed: the list again, with the focus where it was left.
+   * @param {string | null} id
+   */
   #closed(id) {
     if (location.hash) history.replaceState(history.state, "", location.pathname + location.search);
     this.#only("list");
@@ -284,7 +368,8 @@ export class BenchWorkbook extends HTMLElement {
   #only(part) {
     for (const each of this.querySelectorAll(":scope > [data-part]")) {
       const name = each.getAttribute("data-part");
-      if (each instanceof HTMLElement && name !== "import") each.hidden = (name === "record") !== (part === "record");
+      if (each instanceof HTMLElement && name !== "import")
+        each.hidden = (name === "record") !== (part === "record");
     }
     this.#tellHeld();
   }
@@ -308,18 +393,31 @@ export class BenchWorkbook extends HTMLElement {
     this.#tellHeld();
     const { state } = stateWords(python.stage, { offline: false, waiting: true, worked: false });
     if (python.stage.stage === "failed") {
-      line.replaceChildren(withoutPython(python.stage.text, workbook.known ? workbook.all.length : 0), " ", button("Try again", "again"));
+      line.replaceChildren(
+        withoutPython(python.stage.text, workbook.known ? workbook.all.length : 0),
+        " ",
+        button("Try again", "again"),
+      );
       line.hidden = false;
-    } else void keptWords(workbook.unavailable, workbook.about, workbook.all.length).then((words) => say(line, words));
+    } else
+      void keptWords(workbook.unavailable, workbook.about, workbook.all.length).then((words) =>
+        say(line, words),
+      );
     line.dataset.state = state === "failed" ? state : "";
   }
 
-  /** Nothing written down, or so many records whose list is still to come: said as soon as the store was read, and of it alone. */
+  /**
+   * Nothing written down, or so many records whose list is still to come: said as soon as the store
+   * was read, and of it alone.
+   */
   #tellHeld() {
     const count = workbook.all.length;
     const open = !one(this, '[data-part="record"]', HTMLElement)?.hidden;
     this.toggleAttribute("data-known", workbook.known || workbook.unavailable !== "");
-    one(this, ".empty", HTMLElement)?.toggleAttribute("hidden", !workbook.known ? workbook.unavailable !== "" : count > 0 || open);
+    one(this, ".empty", HTMLElement)?.toggleAttribute(
+      "hidden",
+      !workbook.known ? workbook.unavailable !== "" : count > 0 || open,
+    );
     say(one(this, ".held", HTMLElement), count === 0 || this.#view || open ? "" : heldWords(count));
   }
 
