@@ -26,6 +26,7 @@ BUILD_ONLY = {
     "site/build.py",
     "site/helper_page.py",
     "site/serve.py",
+    "site/sheets.py",
 }  # never in the browser's copy
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
 LONGEST = 40  # lines of a function, its docstring apart

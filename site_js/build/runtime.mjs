@@ -50,6 +50,7 @@ const NOT_IN_BROWSER = new Set([
   "fibercalc/site/build.py",
   "fibercalc/site/helper_page.py",
   "fibercalc/site/serve.py",
+  "fibercalc/site/sheets.py",
 ]);
 
 const sha256 = (/** @type {Uint8Array | string} */ content) =>

@@ -103,7 +103,7 @@ def test_python_in_the_browser_is_bytecode_and_tables(site):
     assert {Path(name).suffix for name in inside} <= {".pyc", ".csv", ".toml", ".json"}
     assert "fibercalc/site/boundary.pyc" in inside
     terminal = ("answered", "ask/__init__", "ask/yarn", "cli", "completion", "meant")
-    kept_out = ("site/build", "site/serve", *terminal)
+    kept_out = ("site/build", "site/serve", "site/sheets", *terminal)
     assert not {f"fibercalc/{name}.pyc" for name in kept_out} & set(inside)
     for check in (ROOT / "shared" / "checks").glob("*.toml"):
         assert f"fibercalc/_shared/checks/{check.name}" in inside
