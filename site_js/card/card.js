@@ -6,9 +6,10 @@ import { Address } from "./address.js";
 import { holdSpeech } from "../dom/announce.js";
 import { bench } from "../workbook/bench.js";
 import { button, one, say } from "../dom/dom.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { LiveForm } from "../rows/form.js";
 import { keepHeadroom } from "./headroom.js";
-import { sparesData, whenIdle } from "../dom/idle.js";
+import { sparesData, touchOrTime } from "../dom/idle.js";
 import { offline } from "../offline/offline.js";
 import { Offers } from "../workbook/offers.js";
 import { siteRoot } from "../dom/places.js";
@@ -22,10 +23,8 @@ import { keptWords, stateWords } from "../python/words.js";
 
 let made = 0;
 
-export class BenchCard extends HTMLElement {
+export class BenchCard extends LivingElement {
   #key = `card ${(made += 1)}`;
-  /** @type {AbortController | null} */
-  #life = null;
   /** @type {LiveForm | null} */
   #form = null;
   /** @type {Address | null} the first card of a page owns the address */
@@ -61,11 +60,13 @@ export class BenchCard extends HTMLElement {
     return this.#address?.link ?? location.href;
   }
 
-  connectedCallback() {
+  /**
+   * @override
+   * @param {AbortSignal} signal
+   */
+  enter(signal) {
     const form = one(this, "form.given", HTMLFormElement);
     if (!form) return;
-    this.#life = new AbortController();
-    const { signal } = this.#life;
     this.#form = new LiveForm(form, {
       card: this.card,
       signal,
@@ -92,8 +93,8 @@ export class BenchCard extends HTMLElement {
     void this.#wake(form, signal);
   }
 
-  disconnectedCallback() {
-    this.#life?.abort();
+  /** @override */
+  leave() {
     python.forget(this.#key);
     this.#form = this.#address = this.#offers = null;
   }
@@ -105,10 +106,7 @@ export class BenchCard extends HTMLElement {
    * @param {AbortSignal} signal
    */
   async #wake(form, signal) {
-    const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin", "input"])
-        form.addEventListener(type, touch, { once: true, signal });
-    });
+    const touched = touchOf(form, signal);
     void touched.then(() => python.start());
     const query = this.#address?.query ?? "";
     if (query) this.#owed = query;
@@ -121,7 +119,7 @@ export class BenchCard extends HTMLElement {
     if (!query && (bench.differs || this.#trail.length > 0)) this.#owed = "";
     void this.#offers?.load(query === "");
     if (changed && this.#owed === null) void this.#work();
-    await Promise.race([touched, sparesData() ? new Promise(() => {}) : whenIdle()]);
+    await touchOrTime(touched);
     if (signal.aborted) return;
     python.start();
     if (this.#owed !== null) void this.#open(this.#owed);
@@ -178,11 +176,10 @@ export class BenchCard extends HTMLElement {
    * @returns {Promise<Answer | null>}
    */
   async #ask(question) {
-    const life = this.#life;
     this.#waiting = true;
     this.#tell();
-    const outcome = await python.ask(question, { replaces: this.#key });
-    if (outcome === null || life?.signal.aborted) return null;
+    const outcome = await this.late(python.ask(question, { replaces: this.#key }));
+    if (outcome === null) return null;
     this.#waiting = false;
     this.#problem = "problem" in outcome ? outcome.problem.text : "";
     if ("ok" in outcome) return outcome.ok;

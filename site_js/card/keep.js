@@ -21,7 +21,7 @@ export async function keepCard(card) {
   }
   await workbook.ready();
   const outcome = await python.ask({ do: "workbook-places", ...card.asked, records: workbook.all });
-  if (outcome === null || !card.isConnected) return;
+  if (outcome === null || !card.alive) return;
   if ("problem" in outcome) tell(card, `Saving needs the calculator: ${outcome.problem.text}`);
   else panel(card, outcome.ok.places);
 }

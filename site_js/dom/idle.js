@@ -15,6 +15,16 @@ export async function whenIdle() {
   });
 }
 
+/**
+ * Resolves with a touch, or as soon as the browser has time; where data is spared a touch alone
+ * counts.
+ * @param {Promise<unknown>} touch
+ * @param {boolean} [spares]
+ */
+export async function touchOrTime(touch, spares = sparesData()) {
+  await Promise.race([touch, spares ? new Promise(() => {}) : whenIdle()]);
+}
+
 /** Has the reader asked to spare the line? Then megabytes wait for a touch. */
 export function sparesData() {
   const connection = /** @type {{ saveData?: boolean } | undefined} */ (

@@ -5,8 +5,9 @@ import { bench } from "../workbook/bench.js";
 import { copied } from "../dom/copy.js";
 import { one, say, startedAt } from "../dom/dom.js";
 import { saveBlob } from "../dom/files.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { LiveForm } from "../rows/form.js";
-import { sparesData, whenIdle } from "../dom/idle.js";
+import { sparesData, touchOrTime } from "../dom/idle.js";
 import { Offers } from "../workbook/offers.js";
 import { siteRoot } from "../dom/places.js";
 import { printAlone } from "../dom/print.js";
@@ -19,10 +20,8 @@ import { stateWords } from "../python/words.js";
 
 const CARD = "helper-link";
 
-export class BenchLink extends HTMLElement {
+export class BenchLink extends LivingElement {
   card = CARD;
-  /** @type {AbortController | null} */
-  #life = null;
   /** @type {LiveForm | null} */
   #form = null;
   /** @type {Offers | null} */
@@ -30,11 +29,13 @@ export class BenchLink extends HTMLElement {
   /** @type {LinkMade | null} */
   #made = null;
 
-  connectedCallback() {
+  /**
+   * @override
+   * @param {AbortSignal} signal
+   */
+  enter(signal) {
     const form = one(this, "form.given", HTMLFormElement);
     if (!form) return;
-    this.#life = new AbortController();
-    const { signal } = this.#life;
     this.#form = new LiveForm(form, {
       card: CARD,
       signal,
@@ -60,21 +61,18 @@ export class BenchLink extends HTMLElement {
     void this.#wake(signal);
   }
 
-  disconnectedCallback() {
-    this.#life?.abort();
+  /** @override */
+  leave() {
     python.forget(CARD);
     this.#form = null;
   }
 
   /** @param {AbortSignal} signal */
   async #wake(signal) {
-    const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin", "input"])
-        this.addEventListener(type, touch, { once: true, signal });
-    });
+    const touched = touchOf(this, signal);
     this.#tell();
     await bench.ready();
-    await Promise.race([touched, sparesData() ? new Promise(() => {}) : whenIdle()]);
+    await touchOrTime(touched);
     if (signal.aborted) return;
     await this.#ask();
     await this.#offers?.load(false);
@@ -87,16 +85,16 @@ export class BenchLink extends HTMLElement {
       settings: bench.settings,
       here: siteRoot().href,
     };
-    const outcome = await python.ask(asked, { replaces: CARD });
-    if (!outcome || !this.#form) return;
+    const outcome = await this.late(python.ask(asked, { replaces: CARD }));
+    if (!outcome) return;
     const kept = one(this, "section > .kept", HTMLElement);
     if ("problem" in outcome) {
       say(kept, outcome.problem.text);
       return;
     }
     const made = outcome.ok;
-    this.#form.echoes.reveal(made.shown);
-    if (this.#form.echo(made.fields)) {
+    this.#form?.echoes.reveal(made.shown);
+    if (this.#form?.echo(made.fields)) {
       await this.#ask();
       return;
     }
@@ -157,12 +155,8 @@ export class BenchLink extends HTMLElement {
   /** The stand works out every project and size, so it is asked for only when it is wanted. */
   async #printStand() {
     this.#said("Working out every project and size.");
-    const outcome = await python.ask({
-      do: "stand",
-      ...this.#form?.state(),
-      settings: bench.settings,
-      here: siteRoot().href,
-    });
+    const asked = { ...this.#form?.state(), settings: bench.settings, here: siteRoot().href };
+    const outcome = await this.late(python.ask({ do: "stand", ...asked }));
     if (!outcome || "problem" in outcome)
       this.#said(outcome?.problem.text ?? "The calculator is busy: press again.");
     else if (!outcome.ok.html) this.#said(outcome.ok.refused);

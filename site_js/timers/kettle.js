@@ -16,6 +16,7 @@ import {
   written,
 } from "./clockwork.js";
 import { button, say, startedAt } from "../dom/dom.js";
+import { LivingElement } from "../dom/life.js";
 
 /** @typedef {import("./clockwork.js").Timer} Timer */
 
@@ -137,7 +138,7 @@ function statusWords(now) {
   return words.join(" ");
 }
 
-export class BenchTimers extends HTMLElement {
+export class BenchTimers extends LivingElement {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #next;
   #list = document.createElement("ul");
@@ -151,14 +152,16 @@ export class BenchTimers extends HTMLElement {
     return timers.some((timer) => isRunning(timer, Date.now()));
   }
 
-  connectedCallback() {
+  /** @override */
+  enter() {
     this.setAttribute("role", "region");
     this.setAttribute("aria-label", "Timers");
     this.#speech.setAttribute("role", "status");
     this.replaceChildren(this.#list, this.#status, this.#speech);
   }
 
-  disconnectedCallback() {
+  /** @override */
+  leave() {
     clearTimeout(this.#next);
   }
 

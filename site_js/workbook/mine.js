@@ -4,8 +4,9 @@
 import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
 import { chooseJson, readJson, saveAs } from "../dom/files.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { LiveForm } from "../rows/form.js";
-import { sparesData, whenIdle } from "../dom/idle.js";
+import { touchOrTime } from "../dom/idle.js";
 import { python } from "../python/python.js";
 import { stateWords } from "../python/words.js";
 import { clearedWords } from "./words_kept.js";
@@ -14,9 +15,7 @@ import { clearedWords } from "./words_kept.js";
 
 const CARD = "my-bench";
 
-export class BenchMine extends HTMLElement {
-  /** @type {AbortController | null} */
-  #life = null;
+export class BenchMine extends LivingElement {
   /** @type {LiveForm | null} */
   #form = null;
   /** Typed and not saved. */
@@ -26,11 +25,13 @@ export class BenchMine extends HTMLElement {
     return this.#unsaved;
   }
 
-  connectedCallback() {
+  /**
+   * @override
+   * @param {AbortSignal} signal
+   */
+  enter(signal) {
     const form = one(this, "form.given", HTMLFormElement);
     if (!form) return;
-    this.#life = new AbortController();
-    const { signal } = this.#life;
     this.#form = new LiveForm(form, {
       card: CARD,
       signal,
@@ -44,18 +45,15 @@ export class BenchMine extends HTMLElement {
     void this.#wake(signal);
   }
 
-  disconnectedCallback() {
-    this.#life?.abort();
+  /** @override */
+  leave() {
     python.forget(CARD);
     this.#form = null;
   }
 
   /** @param {AbortSignal} signal */
   async #wake(signal) {
-    const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin", "input"])
-        this.addEventListener(type, touch, { once: true, signal });
-    });
+    const touched = touchOf(this, signal);
     this.#tell();
     await bench.ready();
     if (bench.record) this.#say("My bench is kept in this browser on this device.");
@@ -64,7 +62,7 @@ export class BenchMine extends HTMLElement {
         `Nothing can be kept here: ${bench.unavailable}. You can still export what you typed to` +
           " a file.",
       );
-    await Promise.race([touched, sparesData() ? new Promise(() => {}) : whenIdle()]);
+    await touchOrTime(touched);
     if (signal.aborted) return;
     python.start();
     if (bench.record && !this.#unsaved) await this.#show(bench.record);
@@ -72,10 +70,8 @@ export class BenchMine extends HTMLElement {
 
   /** @param {BenchRecord} record */
   async #show(record) {
-    const outcome = await python.ask(
-      { do: "bench-read", record, settings: bench.settings },
-      { replaces: CARD },
-    );
+    const asked = { do: /** @type {const} */ ("bench-read"), record, settings: bench.settings };
+    const outcome = await this.late(python.ask(asked, { replaces: CARD }));
     if (!outcome) return;
     if ("problem" in outcome) {
       this.#say(outcome.problem.text);
@@ -94,16 +90,18 @@ export class BenchMine extends HTMLElement {
   }
 
   async #ask() {
-    const outcome = await python.ask(
-      { do: "bench-check", ...this.#form?.state(), settings: bench.settings },
-      { replaces: CARD },
+    const outcome = await this.late(
+      python.ask(
+        { do: "bench-check", ...this.#form?.state(), settings: bench.settings },
+        { replaces: CARD },
+      ),
     );
-    if (!outcome || !this.#form) return null;
+    if (!outcome) return null;
     if ("problem" in outcome) {
       this.#say(outcome.problem.text);
       return null;
     }
-    this.#form.echoes.reveal(outcome.ok.shown);
+    this.#form?.echoes.reveal(outcome.ok.shown);
     return outcome.ok;
   }
 
@@ -227,9 +225,9 @@ export class BenchMine extends HTMLElement {
   }
 
   async #showEmpty() {
-    const outcome = await python.ask(
-      { do: "open", card: CARD, query: "", settings: bench.settings },
-      { replaces: CARD },
+    const asked = { do: /** @type {const} */ ("open"), card: CARD, query: "" };
+    const outcome = await this.late(
+      python.ask({ ...asked, settings: bench.settings }, { replaces: CARD }),
     );
     if (!outcome || "problem" in outcome) return;
     this.#form?.fill(outcome.ok);

@@ -5,6 +5,7 @@ import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
 import { drafts } from "./drafts.js";
 import { LiveForm } from "../rows/form.js";
+import { Life } from "../dom/life.js";
 import { put } from "../dom/put.js";
 import { freshId, moment, workbook } from "./records.js";
 
@@ -24,8 +25,7 @@ export class RecordForm {
   #around;
   /** @type {LiveForm | null} */
   #live = null;
-  /** @type {AbortController | null} */
-  #life = null;
+  #life = new Life();
   #kind = "";
   #id = "";
   #namedBy = 0;
@@ -64,7 +64,7 @@ export class RecordForm {
   }
 
   end() {
-    this.#life?.abort();
+    this.#life.end();
     this.#live = null;
   }
 
@@ -86,8 +86,7 @@ export class RecordForm {
       return;
     }
     this.end();
-    const life = new AbortController();
-    this.#life = life;
+    const signal = this.#life.begin();
     this.#kind = made.kind;
     this.#before = record && !copy ? workbook.find(record) : null;
     this.#id = this.#before?.id ?? draft?.id ?? freshId(made.kind);
@@ -109,7 +108,7 @@ export class RecordForm {
     );
     this.#live = new LiveForm(form, {
       card: `record-${made.kind}`,
-      signal: life.signal,
+      signal,
       settings: () => bench.settings,
       changed: () => void this.#changed(),
     });

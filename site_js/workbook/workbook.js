@@ -6,7 +6,8 @@ import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
 import { drafts } from "./drafts.js";
 import { saveBlob } from "../dom/files.js";
-import { sparesData, whenIdle } from "../dom/idle.js";
+import { sparesData, touchOrTime } from "../dom/idle.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { printAlone } from "../dom/print.js";
 import { put } from "../dom/put.js";
 import { python } from "../python/python.js";
@@ -23,9 +24,7 @@ const KEY = "workbook";
 const MOST_SHOWN = 30; // presses that removed something
 const MOST_NAMED = 3; // records named of each
 
-export class BenchWorkbook extends HTMLElement {
-  /** @type {AbortController | null} */
-  #life = null;
+export class BenchWorkbook extends LivingElement {
   /** @type {RecordForm | null} */
   #form = null;
   /** @type {Taking | null} */
@@ -49,9 +48,11 @@ export class BenchWorkbook extends HTMLElement {
     return this.#form?.unsaved ?? false;
   }
 
-  connectedCallback() {
-    this.#life = new AbortController();
-    const { signal } = this.#life;
+  /**
+   * @override
+   * @param {AbortSignal} signal
+   */
+  enter(signal) {
     const record = one(this, '[data-part="record"]', HTMLElement);
     const place = one(this, '[data-part="import"]', HTMLElement);
     if (record)
@@ -81,8 +82,8 @@ export class BenchWorkbook extends HTMLElement {
     void this.#wake(signal);
   }
 
-  disconnectedCallback() {
-    this.#life?.abort();
+  /** @override */
+  leave() {
     this.#form?.end();
     python.forget(KEY);
     this.#form = this.#taking = null;
@@ -90,17 +91,11 @@ export class BenchWorkbook extends HTMLElement {
 
   /** @param {AbortSignal} signal */
   async #wake(signal) {
-    const touched = new Promise((touch) => {
-      for (const type of ["pointerdown", "focusin"])
-        this.addEventListener(type, touch, { once: true, signal });
-    });
+    const touched = touchOf(this, signal, ["pointerdown", "focusin"]);
     await Promise.all([workbook.ready(), bench.ready()]);
     this.#tell();
     await this.#showDrafts();
-    await Promise.race([
-      touched,
-      sparesData() && workbook.all.length === 0 ? new Promise(() => {}) : whenIdle(),
-    ]);
+    await touchOrTime(touched, sparesData() && workbook.all.length === 0);
     if (signal.aborted) return;
     python.start();
     await this.#show();
@@ -123,11 +118,9 @@ export class BenchWorkbook extends HTMLElement {
       now: moment(),
       ...question,
     };
-    const outcome = await python.ask(
-      /** @type {import("../python/protocol.js").Question<D>} */ (whole),
-      options,
-    );
-    if (!outcome || this.#life?.signal.aborted) return null;
+    const asked = /** @type {import("../python/protocol.js").Question<D>} */ (whole);
+    const outcome = await this.late(python.ask(asked, options));
+    if (!outcome) return null;
     if ("ok" in outcome) return outcome.ok;
     // that there is no calculator is said already, below all; here it is news only where something
     // was pressed
@@ -315,8 +308,8 @@ export class BenchWorkbook extends HTMLElement {
       settings: bench.settings,
       today: today(),
     };
-    const outcome = await python.ask(asked);
-    if (!outcome || this.#life?.signal.aborted) return null;
+    const outcome = await this.late(python.ask(asked));
+    if (!outcome) return null;
     if ("ok" in outcome) return outcome.ok;
     const about = { format: this.dataset.format ?? "", schema: Number(this.dataset.schema) };
     return {
