@@ -1,17 +1,17 @@
 // Wakes the page: elements first, then what the whole site shares.
 
 import { BenchCard } from "./card/card.js";
-import { loadDemo } from "./workbook/demo.js";
 import { startedAt } from "./dom/dom.js";
-import { fairCheck } from "./offline/fair.js";
 import { sparesData, whenIdle } from "./dom/idle.js";
-import { BenchLink } from "./helper/linker.js";
-import { BenchTimers, watchTimers } from "./timers/kettle.js";
-import { BenchMine } from "./workbook/mine.js";
-import { offline } from "./offline/offline.js";
 import { siteRoot } from "./dom/places.js";
 import { watchPresses } from "./dom/press.js";
+import { BenchLink } from "./helper/linker.js";
+import { fairCheck } from "./offline/fair.js";
+import { offline } from "./offline/offline.js";
 import { python } from "./python/python.js";
+import { BenchTimers, watchTimers } from "./timers/kettle.js";
+import { loadDemo } from "./workbook/demo.js";
+import { BenchMine } from "./workbook/mine.js";
 import { BenchWorkbook } from "./workbook/workbook.js";
 
 siteRoot();

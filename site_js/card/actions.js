@@ -2,8 +2,8 @@
 
 import { copied } from "../dom/copy.js";
 import { button, one } from "../dom/dom.js";
-import { keepCard } from "./keep.js";
 import { printAlone } from "../dom/print.js";
+import { keepCard } from "./keep.js";
 import { tell } from "./tell.js";
 
 /** @typedef {import("./card.js").BenchCard} BenchCard */

@@ -1,23 +1,23 @@
 // <bench-card>: brings a prerendered card to life. It asks Python, puts the finished HTML in its
 // place, and keeps the last good answer. It knows no trade word and formats no number.
 
-import { actOn } from "./actions.js";
-import { Address } from "./address.js";
 import { holdSpeech } from "../dom/announce.js";
-import { bench } from "../workbook/bench.js";
 import { button, one, say } from "../dom/dom.js";
-import { LivingElement, touchOf } from "../dom/life.js";
-import { LiveForm } from "../rows/form.js";
-import { keepHeadroom } from "./headroom.js";
 import { sparesData, touchOrTime } from "../dom/idle.js";
-import { offline } from "../offline/offline.js";
-import { Offers } from "../workbook/offers.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { siteRoot } from "../dom/places.js";
 import { put } from "../dom/put.js";
+import { offline } from "../offline/offline.js";
 import { python } from "../python/python.js";
-import { workbook } from "../workbook/records.js";
-import { goOn, trailTo } from "./trail.js";
 import { keptWords, stateWords } from "../python/words.js";
+import { LiveForm } from "../rows/form.js";
+import { bench } from "../workbook/bench.js";
+import { Offers } from "../workbook/offers.js";
+import { workbook } from "../workbook/records.js";
+import { actOn } from "./actions.js";
+import { Address } from "./address.js";
+import { keepHeadroom } from "./headroom.js";
+import { goOn, trailTo } from "./trail.js";
 
 /** @typedef {import("../python/protocol.js").Answer} Answer */
 

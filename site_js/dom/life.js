@@ -1,5 +1,5 @@
-// What lives and dies with its place on the page: instant navigation takes elements out of it at any
-// moment. What one listens to ends with it, and an answer that comes late finds nobody.
+// What lives and dies with its place on the page: instant navigation takes elements out of it at
+// any moment. What one listens to ends with it, and an answer that comes late finds nobody.
 
 /** One life after another, each with a signal that ends what belongs to it. */
 export class Life {

@@ -2,15 +2,15 @@
 // customers get. Python reads My bench and the workbook and writes the prices; what it said is
 // kept, so that the next opening at the stall needs no start.
 
-import { bench } from "../workbook/bench.js";
 import { button, one, say } from "../dom/dom.js";
 import { siteRoot } from "../dom/places.js";
 import { put } from "../dom/put.js";
 import { python } from "../python/python.js";
+import { stateWords } from "../python/words.js";
+import { bench } from "../workbook/bench.js";
 import { workbook } from "../workbook/records.js";
 import { read, write } from "../workbook/store.js";
 import { answered, fill } from "./yardage.js";
-import { stateWords } from "../python/words.js";
 
 /**
  * @typedef {import("../python/protocol.js").YardageTable} Table

@@ -3,13 +3,13 @@
 
 import { copied } from "../dom/copy.js";
 import { one, say, startedAt } from "../dom/dom.js";
-import { embedded, tellHeight } from "./embed.js";
 import { whenIdle } from "../dom/idle.js";
-import { offline } from "../offline/offline.js";
 import { siteRoot } from "../dom/places.js";
+import { offline } from "../offline/offline.js";
 import { python } from "../python/python.js";
-import { answered, fill, inRange, readLink, within, written } from "./yardage.js";
 import { stateWords } from "../python/words.js";
+import { embedded, tellHeight } from "./embed.js";
+import { answered, fill, inRange, readLink, within, written } from "./yardage.js";
 
 /**
  * @typedef {import("../python/protocol.js").YardageTable} Table

@@ -1,20 +1,20 @@
 // <bench-link>: the maker types a base, Python makes the link, the code and the lines for a shop's
 // page. Nothing is kept.
 
-import { bench } from "../workbook/bench.js";
 import { copied } from "../dom/copy.js";
 import { one, say, startedAt } from "../dom/dom.js";
 import { saveBlob } from "../dom/files.js";
-import { LivingElement, touchOf } from "../dom/life.js";
-import { LiveForm } from "../rows/form.js";
 import { sparesData, touchOrTime } from "../dom/idle.js";
-import { Offers } from "../workbook/offers.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { siteRoot } from "../dom/places.js";
 import { printAlone } from "../dom/print.js";
 import { put } from "../dom/put.js";
 import { python } from "../python/python.js";
-import { workbook } from "../workbook/records.js";
 import { stateWords } from "../python/words.js";
+import { LiveForm } from "../rows/form.js";
+import { bench } from "../workbook/bench.js";
+import { Offers } from "../workbook/offers.js";
+import { workbook } from "../workbook/records.js";
 
 /** @typedef {import("../python/protocol.js").LinkMade} LinkMade */
 

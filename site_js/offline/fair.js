@@ -1,8 +1,8 @@
 // "Fair check", before a day with no signal: looks for every part in the caches, runs one
 // calculation, says yes or no.
 
-import { offline } from "./offline.js";
 import { python } from "../python/python.js";
+import { offline } from "./offline.js";
 
 /**
  * The button may name a card to work (data-card); its example is calculated.

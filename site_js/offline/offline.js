@@ -4,9 +4,9 @@
 
 import { say } from "../dom/dom.js";
 import { sparesData, whenIdle } from "../dom/idle.js";
-import { compare, offlineWords } from "./manifest.js";
 import { runtimeAddress, siteRoot } from "../dom/places.js";
 import { python } from "../python/python.js";
+import { compare, offlineWords } from "./manifest.js";
 import { watchForUpdate } from "./update.js";
 
 /** ms between two looks while files arrive */

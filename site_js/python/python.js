@@ -1,8 +1,8 @@
 // The page's end of the worker that runs Python: one worker a tab, kept through instant navigation.
 // It carries questions and outcomes and knows no card.
 
-import { Calls } from "./calls.js";
 import { runtimeAddress } from "../dom/places.js";
+import { Calls } from "./calls.js";
 
 /**
  * @typedef {import("./protocol.js").Stage} Stage

@@ -1,12 +1,12 @@
 // What a person does to a form: typing, units, steppers, swatches, rows. It says "something
 // changed" and answers "what does it say now"; what the texts mean is Python's matter.
 
-import { Controls, isControl } from "./controls.js";
-import { stepped } from "./counts.js";
 import { startedAt } from "../dom/dom.js";
-import { Echoes } from "./echoes.js";
 import { pressOver } from "../dom/press.js";
 import { python } from "../python/python.js";
+import { Controls, isControl } from "./controls.js";
+import { stepped } from "./counts.js";
+import { Echoes } from "./echoes.js";
 import { Rows } from "./rows.js";
 
 /** ms after the last key before half a number counts as a mistake */

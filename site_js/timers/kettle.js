@@ -2,6 +2,8 @@
 // kept on this device, so that neither another page nor a reload loses one; another tab shows the
 // same.
 
+import { button, say, startedAt } from "../dom/dom.js";
+import { LivingElement } from "../dom/life.js";
 import { Alarm } from "./alarm.js";
 import { Awake } from "./awake.js";
 import {
@@ -15,8 +17,6 @@ import {
   withTimer,
   written,
 } from "./clockwork.js";
-import { button, say, startedAt } from "../dom/dom.js";
-import { LivingElement } from "../dom/life.js";
 
 /** @typedef {import("./clockwork.js").Timer} Timer */
 

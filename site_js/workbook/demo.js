@@ -1,8 +1,8 @@
 // The button that loads the demo workbook, on a page that speaks of it.
 
-import { bench } from "./bench.js";
 import { say } from "../dom/dom.js";
 import { python } from "../python/python.js";
+import { bench } from "./bench.js";
 import { workbook } from "./records.js";
 
 /** @param {HTMLElement} pressed */

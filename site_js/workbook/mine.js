@@ -1,14 +1,14 @@
 // <bench-mine>: the My bench page. Its form is made and checked by Python like any card's; a record
 // is kept only on a press of Save, and on this device alone.
 
-import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
 import { chooseJson, readJson, saveAs } from "../dom/files.js";
-import { LivingElement, touchOf } from "../dom/life.js";
-import { LiveForm } from "../rows/form.js";
 import { touchOrTime } from "../dom/idle.js";
+import { LivingElement, touchOf } from "../dom/life.js";
 import { python } from "../python/python.js";
 import { stateWords } from "../python/words.js";
+import { LiveForm } from "../rows/form.js";
+import { bench } from "./bench.js";
 import { clearedWords } from "./words_kept.js";
 
 /** @typedef {import("../python/protocol.js").BenchRecord} BenchRecord */

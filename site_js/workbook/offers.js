@@ -1,9 +1,9 @@
 // Values held out, never filled in silently: from My bench, from records, and the last values of
 // this card after a reload.
 
-import { bench } from "./bench.js";
 import { button, one, say } from "../dom/dom.js";
 import { python } from "../python/python.js";
+import { bench } from "./bench.js";
 import { workbook } from "./records.js";
 import { read, write } from "./store.js";
 

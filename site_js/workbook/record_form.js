@@ -1,12 +1,12 @@
 // The form of one record: made by Python, filled, checked with every key, kept on a press of Save;
 // until then a draft.
 
-import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
-import { drafts } from "./drafts.js";
-import { LiveForm } from "../rows/form.js";
 import { Life } from "../dom/life.js";
 import { put } from "../dom/put.js";
+import { LiveForm } from "../rows/form.js";
+import { bench } from "./bench.js";
+import { drafts } from "./drafts.js";
 import { freshId, moment, workbook } from "./records.js";
 
 /**

@@ -1,9 +1,9 @@
 // Taking records in from a file, the demo or My bench: what would change is told first, and written
 // in one go on a press.
 
-import { bench } from "./bench.js";
 import { button } from "../dom/dom.js";
 import { chooseJson } from "../dom/files.js";
+import { bench } from "./bench.js";
 import { workbook } from "./records.js";
 
 /** @typedef {import("../python/protocol.js").WorkbookFile} WorkbookFile */

@@ -2,21 +2,21 @@
 // typed; a record is kept on a press of Save, on this device alone, and every change can be taken
 // back. How many there are, and a copy of them, need no Python.
 
-import { bench } from "./bench.js";
 import { button, one, say, startedAt } from "../dom/dom.js";
-import { drafts } from "./drafts.js";
 import { saveBlob } from "../dom/files.js";
 import { sparesData, touchOrTime } from "../dom/idle.js";
 import { LivingElement, touchOf } from "../dom/life.js";
 import { printAlone } from "../dom/print.js";
 import { put } from "../dom/put.js";
 import { python } from "../python/python.js";
+import { stateWords } from "../python/words.js";
+import { bench } from "./bench.js";
+import { drafts } from "./drafts.js";
 import { RecordForm } from "./record_form.js";
 import { moment, today, workbook } from "./records.js";
 import { notACopy, rescueText } from "./rescue.js";
 import { Taking } from "./taking.js";
 import { draftWords, heldWords, keptWords, withoutPython } from "./words_kept.js";
-import { stateWords } from "../python/words.js";
 
 /** @typedef {import("../python/protocol.js").Replies} Replies */
 
