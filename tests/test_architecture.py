@@ -25,6 +25,11 @@ ARROWS = {
 BUILD_ONLY = {
     "site/build.py",
     "site/helper_page.py",
+    "site/protocol/__init__.py",
+    "site/protocol/answers.py",
+    "site/protocol/data.py",
+    "site/protocol/questions.py",
+    "site/protocol/typescript.py",
     "site/serve.py",
     "site/sheets.py",
 }  # never in the browser's copy

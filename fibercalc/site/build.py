@@ -29,6 +29,7 @@ from urllib.parse import urlsplit
 from .. import __version__
 from ..workbook.schema import file_schema
 from . import book, helper_page
+from .protocol import typescript
 from .serve import KEPT, VERSIONED
 from .sheets import joined
 
@@ -62,6 +63,7 @@ def prepare(config: MkDocsConfig) -> MkDocsConfig:
     """Before the pages: everything whose name or content they need."""
     config.nav = book.navigation(Path(config.docs_dir))
     config.extra["version"] = __version__
+    typescript.write(SITE_JS / "python" / "protocol.d.ts")
     config.extra["sheets"] = [SITE_JS / str(each) for each in config.extra_css]
     config.extra_css = [FACES, SHEET]
     return config

@@ -38,8 +38,8 @@ const work = process.env.BENCH_WORK ?? join(root, ".build");
 const compiledFolder = join(work, "compiled");
 const runtimeFolder = join(work, "runtime");
 
-/** Modules of our package that only a build or a terminal needs: the browser never loads them. */
-const NOT_IN_BROWSER = new Set([
+/** Files and folders of our package that only a build or a terminal needs. */
+const NOT_IN_BROWSER = [
   "fibercalc/__main__.py",
   "fibercalc/answered.py",
   "fibercalc/ask/__init__.py",
@@ -49,9 +49,10 @@ const NOT_IN_BROWSER = new Set([
   "fibercalc/meant.py",
   "fibercalc/site/build.py",
   "fibercalc/site/helper_page.py",
+  "fibercalc/site/protocol/",
   "fibercalc/site/serve.py",
   "fibercalc/site/sheets.py",
-]);
+];
 
 const sha256 = (/** @type {Uint8Array | string} */ content) =>
   createHash("sha256").update(content).digest("hex");
@@ -78,8 +79,8 @@ function ourPackage() {
   const files = {};
   for (const [name, path] of filesBelow(join(root, "fibercalc"))) {
     const inPackage = `fibercalc/${name}`;
-    if (/\.(py|csv)$/.test(name) && !NOT_IN_BROWSER.has(inPackage))
-      files[inPackage] = readFileSync(path);
+    const needed = !NOT_IN_BROWSER.some((each) => inPackage.startsWith(each));
+    if (/\.(py|csv)$/.test(name) && needed) files[inPackage] = readFileSync(path);
   }
   for (const [name, path] of filesBelow(join(root, "shared", "checks"))) {
     if (name.endsWith(".toml")) files[`fibercalc/_shared/checks/${name}`] = readFileSync(path);

@@ -64,8 +64,8 @@ async function printSheet(card, paper) {
     );
     return;
   }
-  if (!outcome.ok.html) {
-    tell(card, `There is no answer to print yet. ${outcome.ok.refused ?? ""}`);
+  if ("refused" in outcome.ok) {
+    tell(card, `There is no answer to print yet. ${outcome.ok.refused}`);
     return;
   }
   tell(card, outcome.ok.said ?? "");

@@ -172,7 +172,7 @@ export class BenchCard extends LivingElement {
   /**
    * Null when there is nothing to show: a newer question took over, the card is gone, or there was
    * a problem.
-   * @param {import("../python/protocol.js").Question<"work" | "open">} question
+   * @param {import("../python/asking.js").Question<"work" | "open">} question
    * @returns {Promise<Answer | null>}
    */
   async #ask(question) {

@@ -119,8 +119,12 @@ async function keep(card, form, place, name, why) {
     records: workbook.all,
   });
   if (outcome === null) return;
-  if ("problem" in outcome || outcome.ok.refused || !outcome.ok.record) {
-    say(why, "problem" in outcome ? outcome.problem.text : (outcome.ok.refused ?? ""));
+  if ("problem" in outcome) {
+    say(why, outcome.problem.text);
+    return;
+  }
+  if ("refused" in outcome.ok) {
+    say(why, outcome.ok.refused);
     return;
   }
   const { record } = outcome.ok;

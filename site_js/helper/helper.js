@@ -149,7 +149,7 @@ class Helper {
     if (python.stage.stage === "ready") void this.#exact(asked);
   }
 
-  /** @param {object} asked */
+  /** @param {import("../python/protocol.js").Skein} asked */
   async #exact(asked) {
     const outcome = await python.ask({ do: "yardage", ...asked }, { replaces: "yardage" });
     if (outcome && "ok" in outcome) this.#show(outcome.ok, "live");

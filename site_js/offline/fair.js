@@ -40,7 +40,7 @@ export async function fairCheck(pressed) {
 async function calculation(card) {
   if (python.stage.stage === "failed") python.retry();
   const outcome = card
-    ? await python.ask({ do: "open", card, query: "", settings: {} })
+    ? await python.ask({ do: "open", card, query: "" })
     : await python.ask({ do: "hello" });
   if (outcome === null) return { done: false, text: "Calculation: not run" };
   if ("problem" in outcome)

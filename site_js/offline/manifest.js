@@ -2,7 +2,9 @@
 // with what the caches hold. Pure.
 
 /**
- * @typedef {import("../python/protocol.js").OfflineManifest} OfflineManifest
+ * @typedef {{ version: string, date: string, bytes: number,
+ *   files: { url: string, revision: string | null, bytes?: number }[] }} OfflineManifest
+ *   assets/offline-manifest.json
  * @typedef {OfflineManifest["files"][number]} File
  * @typedef {{ part: string, found: number, of: number }} Part
  */

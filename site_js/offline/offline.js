@@ -20,7 +20,7 @@ const PROOF = "bench-book.answered";
 export class Offline extends EventTarget {
   isReady = false;
   text = offlineWords({ kind: "needs" });
-  /** @type {import("../python/protocol.js").OfflineManifest | null} */
+  /** @type {import("./manifest.js").OfflineManifest | null} */
   #manifest = null;
   /** A file did not come, and the browser dropped the whole set. */
   #gaveUp = false;

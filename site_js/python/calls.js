@@ -2,8 +2,8 @@
 // one. Pure: no worker, no clock.
 
 /**
- * @typedef {import("./protocol.js").Outcome<any>} Outcome
- * @typedef {{ id: number, key: string | null, question: import("./protocol.js").Question,
+ * @typedef {import("./asking.js").Outcome<any>} Outcome
+ * @typedef {{ id: number, key: string | null, question: import("./asking.js").Question,
  *   tries: number, stale: boolean, settle: (outcome: Outcome | null) => void }} Call
  */
 
@@ -28,7 +28,7 @@ export class Calls {
 
   /**
    * Resolves to the outcome, or to null when a newer call with the same key took its place.
-   * @param {import("./protocol.js").Question} question
+   * @param {import("./asking.js").Question} question
    * @param {string | null} key
    * @returns {Promise<Outcome | null>}
    */

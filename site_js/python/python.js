@@ -5,7 +5,7 @@ import { runtimeAddress } from "../dom/places.js";
 import { Calls } from "./calls.js";
 
 /**
- * @typedef {import("./protocol.js").Stage} Stage
+ * @typedef {import("./asking.js").Stage} Stage
  * @typedef {import("./protocol.js").Replies} Replies
  */
 
@@ -56,9 +56,9 @@ export class Python extends EventTarget {
    * Never rejects: a problem is a value. Null means that a newer question of the same key took
    * over.
    * @template {keyof Replies} D
-   * @param {import("./protocol.js").Question<D>} question
+   * @param {import("./asking.js").Question<D>} question
    * @param {{ replaces?: string }} [options]
-   * @returns {Promise<import("./protocol.js").Outcome<Replies[D]> | null>}
+   * @returns {Promise<import("./asking.js").Outcome<Replies[D]> | null>}
    */
   async ask(question, { replaces } = {}) {
     if (this.#stage.stage === "failed")

@@ -1,7 +1,7 @@
 // The state line of a card, in words. Pure.
 
 /**
- * @param {import("./protocol.js").Stage} stage
+ * @param {import("./asking.js").Stage} stage
  * @param {{ offline: boolean, waiting: boolean, worked: boolean, spares?: boolean }} about
  *   offline: everything is kept for no signal; waiting: the values on the page differ from what the
  *   answer is for;
@@ -58,7 +58,7 @@ export function stateWords(stage, { offline, waiting, worked, spares = false }) 
 
 /**
  * Why the answer on screen is not for the values on screen; "" when it is.
- * @param {import("./protocol.js").Stage} stage
+ * @param {import("./asking.js").Stage} stage
  * @param {{ waiting: boolean, answered: boolean, worked: boolean, problem: string }} about
  *   answered: the values asked last had an answer; problem: why there was none, when it lies in no
  *   field

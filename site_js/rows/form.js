@@ -12,7 +12,10 @@ import { Rows } from "./rows.js";
 /** ms after the last key before half a number counts as a mistake */
 const PAUSE = 400;
 
-/** @typedef {import("../python/protocol.js").Texts} Texts */
+/**
+ * @typedef {import("../python/protocol.js").Settings} Settings
+ * @typedef {import("../python/protocol.js").Texts} Texts
+ */
 
 export class LiveForm {
   /** @readonly */ controls;
@@ -40,7 +43,7 @@ export class LiveForm {
 
   /**
    * @param {HTMLFormElement} form
-   * @param {{ card: string, signal: AbortSignal, settings: () => object, changed: (name: string |
+   * @param {{ card: string, signal: AbortSignal, settings: () => Settings, changed: (name: string |
    *   null) => void }} options
    */
   constructor(form, { card, signal, settings, changed }) {

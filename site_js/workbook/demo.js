@@ -23,6 +23,10 @@ export async function loadDemo(pressed) {
     say(place, outcome.problem.text);
     return;
   }
+  if ("refused" in outcome.ok) {
+    say(place, outcome.ok.refused);
+    return;
+  }
   const taken = [...outcome.ok.new, ...outcome.ok.newer];
   const why =
     taken.length > 0

@@ -12,8 +12,7 @@ import { freshId, moment, workbook } from "./records.js";
 /**
  * @typedef {import("../python/protocol.js").WorkbookRecord} WorkbookRecord
  * @typedef {import("./drafts.js").Draft} Draft
- * @typedef {{ ask: (question: any, options?: { replaces?: string }) => Promise<any>, said: (text:
- *   string) => void,
+ * @typedef {{ ask: import("../python/asking.js").AskAll, said: (text: string) => void,
  *   closed: (id: string | null) => void, persist: () => void }} Around
  */
 

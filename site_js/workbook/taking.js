@@ -14,7 +14,7 @@ export class Taking {
 
   /**
    * @param {HTMLElement} place
-   * @param {{ ask: (question: any) => Promise<any>, said: (text: string) => void, persist: () =>
+   * @param {{ ask: import("../python/asking.js").AskAll, said: (text: string) => void, persist: () =>
    *   void, largest: number }} around
    *   largest: bytes of a file; said again by Python, which reads it
    */
@@ -55,10 +55,9 @@ export class Taking {
   async offer(what, from, atOnce, text) {
     this.close();
     if (atOnce) this.#around.persist();
-    /** @type {WorkbookFile | null} */
     const found = await this.#around.ask({ do: what, text });
     if (!found) return;
-    if (found.refused) {
+    if ("refused" in found) {
       this.#around.said(found.refused);
       return;
     }

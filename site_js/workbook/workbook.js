@@ -105,7 +105,7 @@ export class BenchWorkbook extends LivingElement {
   /**
    * A question about all records; null when it could not be answered, which is then said.
    * @template {keyof Replies} D
-   * @param {import("../python/protocol.js").Question<D>} question
+   * @param {import("../python/asking.js").PartOfQuestion<D>} question
    * @param {{ replaces?: string }} [options]
    * @returns {Promise<Replies[D] | null>}
    */
@@ -118,7 +118,9 @@ export class BenchWorkbook extends LivingElement {
       now: moment(),
       ...question,
     };
-    const asked = /** @type {import("../python/protocol.js").Question<D>} */ (whole);
+    const asked = /** @type {import("../python/asking.js").Question<D>} */ (
+      /** @type {unknown} */ (whole)
+    );
     const outcome = await this.late(python.ask(asked, options));
     if (!outcome) return null;
     if ("ok" in outcome) return outcome.ok;

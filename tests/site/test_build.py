@@ -105,6 +105,7 @@ def test_python_in_the_browser_is_bytecode_and_tables(site):
     terminal = ("answered", "ask/__init__", "ask/yarn", "cli", "completion", "meant")
     kept_out = ("site/build", "site/serve", "site/sheets", *terminal)
     assert not {f"fibercalc/{name}.pyc" for name in kept_out} & set(inside)
+    assert not [name for name in inside if name.startswith("fibercalc/site/protocol/")]
     for check in (ROOT / "shared" / "checks").glob("*.toml"):
         assert f"fibercalc/_shared/checks/{check.name}" in inside
         assert (site / "assets" / "checks" / check.name).read_bytes() == check.read_bytes()
