@@ -4,7 +4,8 @@
 import { button, one, say } from "../dom/dom.js";
 import { siteRoot } from "../dom/places.js";
 import { python } from "../python/python.js";
-import { letters, today, workbook } from "../workbook/records.js";
+import { workbook } from "../workbook/records.js";
+import { letters, today } from "../workbook/revisions.js";
 import { tell } from "./tell.js";
 
 /**

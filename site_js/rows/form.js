@@ -8,6 +8,8 @@ import { Controls, isControl } from "./controls.js";
 import { stepped } from "./counts.js";
 import { Echoes } from "./echoes.js";
 import { Rows } from "./rows.js";
+import { Steps } from "./steps.js";
+import { fieldOfUnit, Units } from "./units.js";
 
 /** ms after the last key before half a number counts as a mistake */
 const PAUSE = 400;
@@ -24,22 +26,13 @@ export class LiveForm {
   #card;
   #settings;
   #changed;
+  #signal;
   /** @type {string | null} the field being typed in */
   #typing = null;
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   #pause;
-  /** @type {Map<string, string>} the unit last chosen for each field */
-  #units = new Map();
-  /**
-   * @type {Map<string, string>} fields whose number still stands in this unit, while Python
-   *   converts it
-   */
-  #converting = new Map();
-  /**
-   * @type {Map<string, { value: string, exact: string | null }>} fields just stepped, and what they
-   *   held before
-   */
-  #steps = new Map();
+  #units = new Units();
+  #steps = new Steps();
 
   /**
    * @param {HTMLFormElement} form
@@ -50,6 +43,7 @@ export class LiveForm {
     this.#card = card;
     this.#settings = settings;
     this.#changed = changed;
+    this.#signal = signal;
     this.controls = new Controls(form);
     this.echoes = new Echoes(form);
     this.rows = new Rows(form, this.controls, signal, () => {
@@ -71,10 +65,8 @@ export class LiveForm {
    * unit.
    */
   state() {
-    const values = this.controls.values();
-    for (const [name, unit] of this.#converting) values[`${name}.unit`] = unit;
     return {
-      values,
+      values: this.#units.asTheyStand(this.controls.values()),
       exact: this.controls.exact(),
       rows: this.rows.counts(),
       own: this.controls.own(),
@@ -89,7 +81,7 @@ export class LiveForm {
    * @param {ReadonlySet<string>} [except]
    */
   fill({ values = {}, exact = {}, rows = {}, own }, except) {
-    this.#converting.clear();
+    this.#units.clear();
     this.#steps.clear();
     this.rows.setCounts(rows);
     this.controls.set(values, exact, except);
@@ -131,19 +123,13 @@ export class LiveForm {
    * @param {Record<string, import("../python/protocol.js").FieldSaid>} said
    */
   echo(said) {
-    let takenBack = false;
-    for (const [name, before] of this.#steps) {
-      const why = said[name]?.why;
-      if (!why) continue;
-      // limits are Python's: it has said so, and the field goes back to the last value allowed
-      this.controls.set(
-        { [name]: before.value },
-        before.exact === null ? {} : { [name]: before.exact },
-      );
+    const tooFar = this.#steps.tooFar(said);
+    for (const { name, before, why } of tooFar) {
+      const { value, exact } = before;
+      this.controls.set({ [name]: value }, exact === null ? {} : { [name]: exact });
       this.echoes.remark(name, why);
-      takenBack = true;
     }
-    this.#steps.clear();
+    const takenBack = tooFar.length > 0;
     if (!takenBack) this.echoes.show(said, this.#typing);
     return takenBack;
   }
@@ -162,11 +148,11 @@ export class LiveForm {
     const control = event.target;
     if (!isControl(control)) return;
     if (control.classList.contains("swatch")) this.#pickColor(control);
-    else if (control instanceof HTMLSelectElement && control.name.endsWith(".unit"))
-      this.#switchUnit(control);
+    else if (control instanceof HTMLSelectElement && fieldOfUnit(control.name) !== null)
+      void this.#switchUnit(control);
     else if (control.name) {
-      this.#converting.delete(control.name);
-      this.#steps.delete(control.name);
+      this.#units.typed(control.name);
+      this.#steps.typed(control.name);
       this.echoes.remark(control.name, "");
       this.controls.keepExact(control.name, null);
       this.controls.showColor(control.name);
@@ -192,53 +178,48 @@ export class LiveForm {
     this.#changed(name);
   }
 
+  /** @param {HTMLSelectElement} select */
+  async #switchUnit(select) {
+    const name = fieldOfUnit(select.name) ?? "";
+    const control = this.controls.find(name);
+    const from = control && this.#units.choose(name, select.value);
+    const wanted =
+      !control || from === null || (await this.#convert(name, control.value, from, select));
+    if (wanted) this.#changed(`${name}.unit`);
+  }
+
   /**
-   * The quantity stays, its number changes. Several quick switches start from the number that is
-   * still shown.
+   * The quantity stays, its number changes. False when that is wanted no longer.
+   * @param {string} name
+   * @param {string} text
+   * @param {string} from
    * @param {HTMLSelectElement} select
    */
-  async #switchUnit(select) {
-    const name = unitOf(select);
-    const control = this.controls.find(name);
-    const from = this.#converting.get(name) ?? this.#units.get(name) ?? select.value;
-    const to = select.value;
-    this.#units.set(name, to);
-    if (!control || from === to) {
-      this.#converting.delete(name);
-      this.#changed(`${name}.unit`);
-      return;
-    }
-    this.#converting.set(name, from);
+  async #convert(name, text, from, select) {
     const exact = this.controls.exact()[name];
-    const outcome = await python.ask(
-      {
-        do: "convert",
-        card: this.#card,
-        name,
-        text: control.value,
-        ...(exact === undefined ? {} : { exact }),
-        from,
-        to,
-        settings: this.#settings(),
-      },
-      { replaces: `unit of ${name} in ${this.#card}` },
-    );
-    if (outcome === null || this.#converting.get(name) !== from) return;
-    this.#converting.delete(name);
+    const asked = {
+      ...{ card: this.#card, name, text, from, to: select.value, settings: this.#settings() },
+      ...(exact === undefined ? {} : { exact }),
+    };
+    const replaces = `unit of ${name} in ${this.#card}`;
+    const outcome = await python.ask({ do: "convert", ...asked }, { replaces });
+    if (outcome === null || this.#signal.aborted) return false;
+    if (!this.#units.converted(name, from)) return false;
     if ("ok" in outcome)
       this.controls.set({ [name]: outcome.ok.text }, { [name]: outcome.ok.exact });
     else if (outcome.problem.kind === "unavailable") {
       // no one can convert it: better the old unit than another quantity
       select.value = from;
-      this.#units.set(name, from);
+      this.#units.note(name, from);
     }
-    this.#changed(`${name}.unit`);
+    return true;
   }
 
   #noteUnits() {
     for (const control of this.controls.list()) {
-      if (control instanceof HTMLSelectElement && control.name.endsWith(".unit"))
-        this.#units.set(unitOf(control), control.value);
+      const name = fieldOfUnit(control.name);
+      if (control instanceof HTMLSelectElement && name !== null)
+        this.#units.note(name, control.value);
     }
   }
 
@@ -253,20 +234,12 @@ export class LiveForm {
       this.echoes.settle();
       return;
     }
-    if (!this.#steps.has(name) && !this.echoes.isBad(name)) {
-      this.#steps.set(name, { value: control.value, exact: this.controls.exact()[name] ?? null });
+    if (!this.echoes.isBad(name)) {
+      this.#steps.take(name, { value: control.value, exact: this.controls.exact()[name] ?? null });
     }
     this.echoes.remark(name, "");
     this.controls.set({ [name]: text });
     this.controls.keepOwn(name, true);
     this.#changed(name);
   }
-}
-
-/**
- * The field that a unit belongs to.
- * @param {HTMLSelectElement} select
- */
-function unitOf(select) {
-  return select.name.slice(0, -".unit".length);
 }

@@ -4,9 +4,10 @@
 // no name, id or label is ever rewritten, and the text of each row stays as Python wrote it.
 
 import { all, button, one, say, startedAt } from "../dom/dom.js";
+import { movedDown, movedUp, named, rowOf, startOf } from "./row_values.js";
 
 /**
- * @typedef {import("../python/protocol.js").Texts} Texts
+ * @typedef {import("./row_values.js").Held} Held
  * @typedef {import("./controls.js").Controls} Controls
  */
 
@@ -30,15 +31,13 @@ export class Rows {
 
   /** @returns {Record<string, number>} */
   counts() {
-    return Object.fromEntries(
-      this.#groups().map((group) => [group.dataset.rows ?? "", rowsOf(group).length]),
-    );
+    return Object.fromEntries(this.#groups().map((group) => [listOf(group), rowsOf(group).length]));
   }
 
   /** @param {Record<string, number>} counts */
   setCounts(counts) {
     for (const group of this.#groups()) {
-      const wanted = counts[group.dataset.rows ?? ""];
+      const wanted = counts[listOf(group)];
       if (wanted === undefined) continue;
       while (rowsOf(group).length > wanted) rowsOf(group).at(-1)?.remove();
       while (rowsOf(group).length < wanted && this.#append(group));
@@ -81,10 +80,10 @@ export class Rows {
       tell(group, `${least} at least.`);
       return;
     }
-    const gone = this.#read(group, number);
-    for (let at = number; at < before; at += 1) this.#write(group, at, this.#read(group, at + 1));
+    const held = this.#held();
+    this.#write(group, movedUp(held, listOf(group), number, before));
     rowsOf(group).at(-1)?.remove();
-    this.#offerBack(group, number, gone);
+    this.#offerBack(group, number, rowOf(held, listOf(group), number));
     const next = rowsOf(group)[Math.min(number, before - 1) - 1];
     const focus = next && one(next, "[data-remove]", HTMLElement);
     (focus ?? one(group, "[data-add]", HTMLElement))?.focus();
@@ -94,7 +93,7 @@ export class Rows {
   /**
    * @param {HTMLElement} group
    * @param {number} number
-   * @param {{ values: Texts, exact: Texts, own: string[] }} gone
+   * @param {Held} gone
    */
   #offerBack(group, number, gone) {
     one(group, ".undo", HTMLElement)?.remove();
@@ -102,9 +101,8 @@ export class Rows {
     undo.addEventListener("click", () => {
       undo.remove();
       if (!this.#append(group)) return;
-      for (let at = rowsOf(group).length; at > number; at -= 1)
-        this.#write(group, at, this.#read(group, at - 1));
-      this.#write(group, number, gone);
+      const count = rowsOf(group).length;
+      this.#write(group, movedDown(this.#held(), listOf(group), number, count, gone));
       const row = rowsOf(group)[number - 1];
       if (row) one(row, "input, select, textarea", HTMLElement)?.focus();
       tell(group, `Row ${number} is back.`);
@@ -114,40 +112,22 @@ export class Rows {
     tell(group, `Row ${number} removed.`);
   }
 
-  /**
-   * The values of one row, by the part of the name after its number.
-   * @param {HTMLElement} group
-   * @param {number} number
-   */
-  #read(group, number) {
-    const start = `${group.dataset.rows}.${number}.`;
-    /** @param {Texts} texts */
-    const part = (texts) =>
-      Object.fromEntries(
-        Object.entries(texts)
-          .filter(([name]) => name.startsWith(start))
-          .map(([name, text]) => [name.slice(start.length), text]),
-      );
-    const own = this.#controls
-      .own()
-      .filter((name) => name.startsWith(start))
-      .map((name) => name.slice(start.length));
-    return { values: part(this.#controls.values()), exact: part(this.#controls.exact()), own };
+  /** @returns {Held} */
+  #held() {
+    const [values, exact] = [this.#controls.values(), this.#controls.exact()];
+    return { values, exact, own: this.#controls.own() };
   }
 
   /**
    * @param {HTMLElement} group
-   * @param {number} number
-   * @param {{ values: Texts, exact: Texts, own: string[] }} row
+   * @param {[number: number, row: Held][]} rows
    */
-  #write(group, number, row) {
-    const start = `${group.dataset.rows}.${number}.`;
-    /** @param {Texts} texts */
-    const named = (texts) =>
-      Object.fromEntries(Object.entries(texts).map(([name, text]) => [start + name, text]));
-    this.#controls.set(named(row.values), named(row.exact));
-    for (const name of Object.keys(row.values))
-      this.#controls.keepOwn(start + name, row.own.includes(name));
+  #write(group, rows) {
+    for (const [number, row] of rows) {
+      const { values, exact, own } = named(row, listOf(group), number);
+      this.#controls.set(values, exact);
+      for (const name of Object.keys(values)) this.#controls.keepOwn(name, own.includes(name));
+    }
   }
 
   /**
@@ -156,7 +136,7 @@ export class Rows {
    */
   #append(group) {
     const row = append(group);
-    const start = `${group.dataset.rows}.${row?.dataset.row}.`;
+    const start = startOf(listOf(group), row?.dataset.row ?? "");
     for (const name of this.#controls.own())
       if (name.startsWith(start)) this.#controls.keepOwn(name, false);
     return row;
@@ -165,6 +145,14 @@ export class Rows {
   #groups() {
     return all(this.#form, "fieldset[data-rows]", HTMLElement);
   }
+}
+
+/**
+ * The name of a list of rows.
+ * @param {HTMLElement} group
+ */
+function listOf(group) {
+  return group.dataset.rows ?? "";
 }
 
 /** @param {HTMLElement} group */

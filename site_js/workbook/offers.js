@@ -4,13 +4,12 @@
 import { button, one, say } from "../dom/dom.js";
 import { python } from "../python/python.js";
 import { bench } from "./bench.js";
+import { byKind, laidOut, usable } from "./offered.js";
 import { workbook } from "./records.js";
 import { read, write } from "./store.js";
 
 /** ms */
 const PAUSE = 1_000;
-/** More records than this stand in a list to choose from. */
-const MOST_BUTTONS = 4;
 
 /** @typedef {import("../python/protocol.js").Offer} Offer */
 
@@ -86,35 +85,33 @@ export class Offers {
   #show() {
     const place = one(this.#card, '[data-slot="offers"]', HTMLElement);
     if (!place) return;
-    const known = this.#offers.filter(({ kind }) => kind !== undefined);
-    const single =
-      known.length > MOST_BUTTONS
-        ? this.#offers.filter(({ kind }) => kind === undefined)
-        : this.#offers;
-    /** @type {HTMLElement[]} */
-    const buttons = single
-      .filter(usable)
-      .map((offer) => this.#button(offer.label, () => this.#take.values(offer)));
-    if (known.length > MOST_BUTTONS) buttons.push(this.#chooser(known));
-    if (this.#last) {
-      const back = this.#button("Put my last values back", () => {
-        const query = this.#last;
-        this.#last = "";
-        this.remember();
-        this.#take.query(query);
-        const form = back.form;
-        back.remove();
-        place.hidden = place.childElementCount === 0;
-        if (form) one(form, "input, select", HTMLElement)?.focus();
-      });
-      buttons.push(back);
-    }
-    buttons.push(...single.filter(({ why }) => why).map(({ why }) => line(why)));
+    const { buttons, listed, lines } = laidOut(this.#offers);
+    const shown = [
+      ...buttons.map((offer) => this.#button(offer.label, () => this.#take.values(offer))),
+      ...(listed.length > 0 ? [this.#chooser(listed)] : []),
+      ...(this.#last ? [this.#backButton(place)] : []),
+      ...lines.map(line),
+    ];
     const labels = (/** @type {Iterable<Element>} */ elements) =>
       Array.from(elements, (each) => each.textContent).join("\n");
     // or a button in focus would be lost
-    if (labels(place.children) !== labels(buttons)) place.replaceChildren(...buttons);
-    place.hidden = buttons.length === 0;
+    if (labels(place.children) !== labels(shown)) place.replaceChildren(...shown);
+    place.hidden = shown.length === 0;
+  }
+
+  /** @param {HTMLElement} place */
+  #backButton(place) {
+    const back = this.#button("Put my last values back", () => {
+      const query = this.#last;
+      this.#last = "";
+      this.remember();
+      this.#take.query(query);
+      const form = back.form;
+      back.remove();
+      place.hidden = place.childElementCount === 0;
+      if (form) one(form, "input, select", HTMLElement)?.focus();
+    });
+    return back;
   }
 
   /**
@@ -122,29 +119,7 @@ export class Offers {
    * @param {Offer[]} offers
    */
   #chooser(offers) {
-    const list = document.createElement("select");
-    list.setAttribute("aria-label", "From the workbook");
-    list.append(
-      Object.assign(document.createElement("option"), {
-        value: "",
-        textContent: "From the workbook…",
-      }),
-    );
-    for (const kind of new Set(offers.map((offer) => offer.kind ?? ""))) {
-      const group = Object.assign(document.createElement("optgroup"), { label: kind });
-      offers.forEach((offer, at) => {
-        const words =
-          offer.label.replace(/^Use /, "") + (usable(offer) ? "" : ": cannot be used here");
-        if (offer.kind === kind)
-          group.append(
-            Object.assign(document.createElement("option"), {
-              value: String(at),
-              textContent: words,
-            }),
-          );
-      });
-      list.append(group);
-    }
+    const list = choices(offers);
     const chosen = () => (list.value === "" ? undefined : offers[Number(list.value)]);
     const use = this.#button("Use it", () => {
       const offer = chosen();
@@ -172,17 +147,33 @@ export class Offers {
 }
 
 /**
- * Can anything of it be put in?
- * @param {Offer} offer
+ * The list itself; an entry's value is its offer's place.
+ * @param {Offer[]} offers
  */
-function usable({ values }) {
-  return Object.keys(values).length > 0;
+function choices(offers) {
+  const list = document.createElement("select");
+  list.setAttribute("aria-label", "From the workbook");
+  list.append(option("", "From the workbook…"));
+  for (const [kind, entries] of byKind(offers)) {
+    const group = Object.assign(document.createElement("optgroup"), { label: kind });
+    group.append(...entries.map(({ at, words }) => option(String(at), words)));
+    list.append(group);
+  }
+  return list;
 }
 
-/** @param {string | undefined} text */
+/**
+ * @param {string} value
+ * @param {string} textContent
+ */
+function option(value, textContent) {
+  return Object.assign(document.createElement("option"), { value, textContent });
+}
+
+/** @param {string} text */
 function line(text) {
   const made = document.createElement("p");
   made.className = "why-not";
-  say(made, text ?? "");
+  say(made, text);
   return made;
 }

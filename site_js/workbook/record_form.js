@@ -7,7 +7,8 @@ import { put } from "../dom/put.js";
 import { LiveForm } from "../rows/form.js";
 import { bench } from "./bench.js";
 import { drafts } from "./drafts.js";
-import { freshId, moment, workbook } from "./records.js";
+import { workbook } from "./records.js";
+import { freshId, moment } from "./revisions.js";
 
 /**
  * @typedef {import("../python/protocol.js").WorkbookRecord} WorkbookRecord

@@ -14,8 +14,8 @@ export class Taking {
 
   /**
    * @param {HTMLElement} place
-   * @param {{ ask: import("../python/asking.js").AskAll, said: (text: string) => void, persist: () =>
-   *   void, largest: number }} around
+   * @param {{ ask: import("../python/asking.js").AskAll, said: (text: string) => void,
+   *   persist: () => void, largest: number }} around
    *   largest: bytes of a file; said again by Python, which reads it
    */
   constructor(place, around) {

@@ -32,7 +32,7 @@ function records(count) {
 
 /**
  * @param {string} unavailable
- * @param {import("./records.js").About} about
+ * @param {import("./book.js").About} about
  * @param {number} count
  */
 export async function keptWords(unavailable, about, count) {

@@ -13,8 +13,9 @@ import { stateWords } from "../python/words.js";
 import { bench } from "./bench.js";
 import { drafts } from "./drafts.js";
 import { RecordForm } from "./record_form.js";
-import { moment, today, workbook } from "./records.js";
+import { workbook } from "./records.js";
 import { notACopy, rescueText } from "./rescue.js";
+import { moment, today } from "./revisions.js";
 import { Taking } from "./taking.js";
 import { draftWords, heldWords, keptWords, withoutPython } from "./words_kept.js";
 
@@ -33,7 +34,7 @@ export class BenchWorkbook extends LivingElement {
   #view = null;
   /** What was traced last, for paper. */
   #traced = "";
-  /** @type {import("./records.js").Removed[]} */
+  /** @type {import("./book.js").Removed[]} */
   #removed = [];
   /** @type {import("./drafts.js").Draft[]} */
   #drafts = [];
@@ -135,13 +136,11 @@ export class BenchWorkbook extends LivingElement {
     this.#tell();
     await this.#showDrafts();
     this.#removed = await workbook.removed(Number(this.dataset.keeps));
-    const removed = this.#removed
-      .slice(0, MOST_SHOWN)
-      .map((each) => ({
-        ...each,
-        count: each.records.length,
-        records: each.records.slice(0, MOST_NAMED),
-      }));
+    const removed = this.#removed.slice(0, MOST_SHOWN).map((each) => ({
+      ...each,
+      count: each.records.length,
+      records: each.records.slice(0, MOST_NAMED),
+    }));
     const view = await this.#ask(
       { do: "workbook-view", about: workbook.about, removed },
       { replaces: KEY },
