@@ -35,28 +35,17 @@ function panel(card, places) {
   const form = document.createElement("form");
   form.className = "keep";
   form.noValidate = true;
-  const list = document.createElement("select");
-  list.append(
-    ...places.map(({ place, words }) =>
-      Object.assign(document.createElement("option"), { value: place, textContent: words }),
-    ),
-  );
-  const name = Object.assign(document.createElement("input"), {
-    type: "text",
-    autocomplete: "off",
-    maxLength: 80,
-  });
-  name.setAttribute("autocapitalize", "off");
+  const list = placeList(places);
+  const name = nameInput();
   const named = field("Name", name);
   const why = document.createElement("p");
   why.className = "why";
   why.setAttribute("role", "alert");
   why.hidden = true;
-  const save = Object.assign(button("Save", "first"), { type: "submit" });
   const leave = button("Not now");
   const line = document.createElement("p");
   line.className = "do";
-  line.append(save, leave);
+  line.append(Object.assign(button("Save", "first"), { type: "submit" }), leave);
   form.append(field("Save as", list), named, why, line);
   const fit = () => {
     // a record that is there keeps its name
@@ -70,16 +59,28 @@ function panel(card, places) {
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    void keep(
-      card,
-      form,
-      places[list.selectedIndex]?.place ?? "",
-      named.hidden ? "" : name.value,
-      why,
-    );
+    const { place = "" } = places[list.selectedIndex] ?? {};
+    void keep(card, form, place, named.hidden ? "" : name.value, why);
   });
   one(card, ".do", HTMLElement)?.before(form);
   list.focus();
+}
+
+/** @param {KeepPlace[]} places */
+function placeList(places) {
+  const list = document.createElement("select");
+  const options = places.map(({ place, words }) =>
+    Object.assign(document.createElement("option"), { value: place, textContent: words }),
+  );
+  list.append(...options);
+  return list;
+}
+
+function nameInput() {
+  const about = { type: "text", autocomplete: /** @type {const} */ ("off"), maxLength: 80 };
+  const name = Object.assign(document.createElement("input"), about);
+  name.setAttribute("autocapitalize", "off");
+  return name;
 }
 
 /**
@@ -136,8 +137,17 @@ async function keep(card, form, place, name, why) {
     return;
   }
   form.remove();
+  saved(card, record.id);
+}
+
+/**
+ * It is kept: where it can be seen, and the way back.
+ * @param {BenchCard} card
+ * @param {string} id
+ */
+function saved(card, id) {
   const see = Object.assign(document.createElement("a"), {
-    href: `${siteRoot().href}workbook/#${record.id}`,
+    href: `${siteRoot().href}workbook/#${id}`,
     textContent: "See it in the workbook",
   });
   const undo = button("Undo", "undo");

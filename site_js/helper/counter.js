@@ -96,63 +96,51 @@ class Counter {
     this.#step();
   }
 
-  /** What is asked next, and what can be pressed. */
   #step() {
-    const { words, projects } = this.#table;
-    const project = projects.find(({ key }) => key === this.#project);
     this.#answer();
     say(slot("notes"), this.#base ? "" : this.#notes);
-    if (this.#bases.length === 0) this.#offer(words.no_bases, []);
-    else if (!this.#base)
-      this.#offer(
-        words.which_base,
-        this.#bases.map((base) =>
-          this.#pick(base.label, base.put_up, () => {
-            this.#base = base;
-          }),
-        ),
-      );
-    else if (!project)
-      this.#offer(words.which_project, [
-        ...projects.map(({ key, label }) =>
-          this.#pick(label, "", () => {
-            this.#project = key;
-          }),
-        ),
-        this.#back(),
-      ]);
-    else if (!this.#size) {
-      this.#offer(words.which_size, [
-        ...project.sizes.map(({ key, label, measure }) =>
-          this.#pick(label, measure, () => {
-            this.#size = key;
-          }),
-        ),
-        this.#back(),
-      ]);
-    } else if (this.#shows)
-      this.#offer(words.scan, [
-        this.#pick(words.done, "", () => {
-          this.#shows = false;
-        }),
-      ]);
-    else {
-      const sure = this.#table.sure.map(({ key, label }) => {
-        const made = this.#pick(label, "", () => {
-          this.#sure = key;
-        });
-        made.setAttribute("aria-pressed", String(key === this.#sure));
-        return made;
-      });
-      this.#offer(words.how_sure, [
-        ...sure,
-        this.#pick(words.other_size, "", () => {
-          this.#size = "";
-        }),
-        this.#codeButton(),
-        this.#pick(words.start_again, "", () => this.#forget()),
-      ]);
+    const { asks, picks } = this.#next();
+    this.#offer(asks, picks);
+  }
+
+  /** What is asked next, and what can be pressed. */
+  #next() {
+    const { words, projects } = this.#table;
+    const project = projects.find(({ key }) => key === this.#project);
+    if (this.#bases.length === 0) return { asks: words.no_bases, picks: [] };
+    if (!this.#base) {
+      const take = (/** @type {Base} */ base) => () => void (this.#base = base);
+      const picks = this.#bases.map((base) => this.#pick(base.label, base.put_up, take(base)));
+      return { asks: words.which_base, picks };
     }
+    if (!project) {
+      const take = (/** @type {string} */ key) => () => void (this.#project = key);
+      const picks = projects.map(({ key, label }) => this.#pick(label, "", take(key)));
+      return { asks: words.which_project, picks: [...picks, this.#back()] };
+    }
+    if (!this.#size) {
+      const take = (/** @type {string} */ key) => () => void (this.#size = key);
+      const picks = project.sizes.map(({ key, label, measure }) =>
+        this.#pick(label, measure, take(key)),
+      );
+      return { asks: words.which_size, picks: [...picks, this.#back()] };
+    }
+    if (!this.#shows) return { asks: words.how_sure, picks: this.#lastPicks() };
+    const done = this.#pick(words.done, "", () => void (this.#shows = false));
+    return { asks: words.scan, picks: [done] };
+  }
+
+  /** With the answer there: how sure, and the ways on. */
+  #lastPicks() {
+    const { words } = this.#table;
+    const sure = this.#table.sure.map(({ key, label }) => {
+      const made = this.#pick(label, "", () => void (this.#sure = key));
+      made.setAttribute("aria-pressed", String(key === this.#sure));
+      return made;
+    });
+    const other = this.#pick(words.other_size, "", () => void (this.#size = ""));
+    const again = this.#pick(words.start_again, "", () => this.#forget());
+    return [...sure, other, this.#codeButton(), again];
   }
 
   #answer() {

@@ -114,19 +114,46 @@ export function answered(table, { grams, meters, project, size, sure }) {
   const curve = row && table.curves[row.curve];
   const wanted = table.sure.find(({ key }) => key === sure);
   if (!row || !curve || !wanted) return null;
-  const need = Math.exp(
-    between(table.grists.map(Math.log), row.need.map(Math.log), Math.log((100 * meters) / grams)),
-  );
-  const ratios = table.ratios.map(Math.log);
-  const enough = (/** @type {number} */ count) =>
-    1 / (1 + Math.exp(between(ratios, curve, Math.log((count * meters) / need)) / -1000));
-  const at = (/** @type {number} */ chance) =>
-    need * Math.exp(between(curve, ratios, 1000 * Math.log(chance / (1 - chance))));
+  const odds = oddsOf(table, curve, row.need, { grams, meters });
   let buy = 1;
-  while (buy <= table.most && enough(buy) < Number(wanted.key) / 100) buy += 1;
+  while (buy <= table.most && odds.enough(buy) < Number(wanted.key) / 100) buy += 1;
+  return said(table, odds, buy);
+}
 
+/**
+ * The odds on what is bought, from the table's numbers.
+ * @param {Table} table
+ * @param {number[]} curve
+ * @param {number[]} needs  by the table's grists
+ * @param {{ grams: number, meters: number }} skein
+ */
+function oddsOf(table, curve, needs, { grams, meters }) {
+  const grist = Math.log((100 * meters) / grams);
+  const need = Math.exp(between(table.grists.map(Math.log), needs.map(Math.log), grist));
+  const ratios = table.ratios.map(Math.log);
+  return {
+    need,
+    /** The chance that so many skeins are enough. */
+    enough: (/** @type {number} */ count) =>
+      1 / (1 + Math.exp(between(ratios, curve, Math.log((count * meters) / need)) / -1000)),
+    /** The length that is enough with this chance. */
+    lengthFor: (/** @type {number} */ chance) =>
+      need * Math.exp(between(curve, ratios, 1000 * Math.log(chance / (1 - chance)))),
+  };
+}
+
+/**
+ * An answer in the table's words.
+ * @param {Table} table
+ * @param {ReturnType<typeof oddsOf>} odds
+ * @param {number} buy  skeins
+ * @returns {Said}
+ */
+function said(table, { need, enough, lengthFor }, buy) {
   const { words, counts } = table;
-  const [about, low, high] = [need, at(0.025), at(0.975)].map((length) => written(table, length));
+  const [about, low, high] = [need, lengthFor(0.025), lengthFor(0.975)].map((length) =>
+    written(table, length),
+  );
   const takes = fill(words.need, {
     meters: about?.meters,
     yards: about?.yards,
@@ -135,26 +162,17 @@ export function answered(table, { grams, meters, project, size, sure }) {
     high_meters: high?.meters,
     high_yards: high?.yards,
   });
-  if (buy > table.most)
-    return {
-      say: fill(words.none, { most: counts[table.most] }),
-      fewer: "",
-      need: takes,
-      count: 0,
-    };
-  const odds = (/** @type {number} */ chance) =>
-    (table.odds.find(([floor]) => chance >= floor) ?? table.odds.at(-1))?.[1];
-  return {
-    say: fill(words.say, {
-      count: counts[buy],
-      odds: odds(1 - enough(buy)),
-      next: table.nexts[buy],
-    }),
-    fewer:
-      buy > 1 ? fill(words.fewer, { fewer: counts[buy - 1], odds: odds(1 - enough(buy - 1)) }) : "",
-    need: takes,
-    count: buy,
+  if (buy > table.most) {
+    const none = fill(words.none, { most: counts[table.most] });
+    return { say: none, fewer: "", need: takes, count: 0 };
+  }
+  const short = (/** @type {number} */ count) => {
+    const chance = 1 - enough(count);
+    return (table.odds.find(([floor]) => chance >= floor) ?? table.odds.at(-1))?.[1];
   };
+  const say = fill(words.say, { count: counts[buy], odds: short(buy), next: table.nexts[buy] });
+  const fewer = { fewer: counts[buy - 1], odds: short(buy - 1) };
+  return { say, fewer: buy > 1 ? fill(words.fewer, fewer) : "", need: takes, count: buy };
 }
 
 /**

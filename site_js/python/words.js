@@ -28,32 +28,21 @@ export function stateWords(stage, { offline, waiting, worked, spares = false }) 
         retry: true,
       };
     case "asleep":
-      if (spares)
-        return {
-          state: "reading",
-          text:
-            "Reading page: to spare data, the calculator (about 8 MB) starts when a field is" +
-            " touched.",
-          retry: false,
-        };
-      if (waiting)
-        return {
-          state: "reading",
-          text: "Reading page: the calculator starts in a moment.",
-          retry: false,
-        };
-      if (worked)
-        return {
-          state: "reading",
-          text: "Resting: the calculator starts again when a field is touched.",
-          retry: false,
-        };
-      return {
-        state: "reading",
-        text: "Reading page: the example answer is complete.",
-        retry: false,
-      };
+      return { state: "reading", text: asleepWords(waiting, worked, spares), retry: false };
   }
+}
+
+/**
+ * @param {boolean} waiting
+ * @param {boolean} worked
+ * @param {boolean} spares
+ */
+function asleepWords(waiting, worked, spares) {
+  const whenTouched = "starts when a field is touched.";
+  if (spares) return `Reading page: to spare data, the calculator (about 8 MB) ${whenTouched}`;
+  if (waiting) return "Reading page: the calculator starts in a moment.";
+  if (worked) return "Resting: the calculator starts again when a field is touched.";
+  return "Reading page: the example answer is complete.";
 }
 
 /**

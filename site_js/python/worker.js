@@ -10,11 +10,10 @@
  *      {reply: <id>, text: "<JSON>"}
  */
 
+import { Arrivals } from "./arrivals.js";
+
 /** Our own Python stands beside this file: both are of one build. */
 const OURS = new URL(".", import.meta.url).href;
-const PROGRESS_EVERY_MS = 100;
-
-/** @typedef {Record<string, [raw: number, compressed: number]>} Sizes */
 
 /** @type {((text: string) => Promise<string>) | undefined} */
 let ask;
@@ -52,12 +51,16 @@ function answer({ call, text }) {
 async function boot(runtime) {
   const began = performance.now();
   // All at once, not one after the other as the loader would.
-  const files = fetchTogether([
-    `${runtime}pyodide.asm.wasm`,
-    `${runtime}python_stdlib.zip`,
-    `${OURS}fibercalc.zip`,
-    `${OURS}pyodide-lock.json`,
-  ]);
+  const files = new Arrivals(
+    [
+      `${runtime}pyodide.asm.wasm`,
+      `${runtime}python_stdlib.zip`,
+      `${OURS}fibercalc.zip`,
+      `${OURS}pyodide-lock.json`,
+    ],
+    `${OURS}sizes.json`,
+    (loaded, total) => self.postMessage({ stage: "loading", loaded, total }),
+  );
   // Pyodide waits for ever when a file fails (it only logs), so our own fetches say so.
   const { pyodide, boundary } = await Promise.race([start(runtime, files), files.broken]);
   ask = async (text) => {
@@ -80,7 +83,7 @@ async function boot(runtime) {
  * 1.68 s; named in the lock file 1.81 s, since the zip is then unpacked after the start, every card
  * of it, and most starts need one.
  * @param {string} runtime
- * @param {ReturnType<typeof fetchTogether>} files
+ * @param {Arrivals} files
  */
 async function start(runtime, files) {
   const loader = import(`${runtime}pyodide.mjs`);
@@ -119,109 +122,6 @@ async function start(runtime, files) {
   self.fetch = fetchAnew;
   WebAssembly.instantiateStreaming = instantiateStreaming;
   return { pyodide, boundary: pyodide.pyimport("fibercalc.site.boundary") };
-}
-
-/**
- * Starts all fetches at once and counts their bytes.
- * @param {string[]} addresses
- */
-function fetchTogether(addresses) {
-  const nameOf = (/** @type {string} */ address) => address.slice(address.lastIndexOf("/") + 1);
-  const files = addresses.map((address) => ({ name: nameOf(address), arrived: 0, packed: true }));
-  /** @type {Sizes} */
-  let sizes = {};
-  let told = 0;
-  let hushed = false;
-  /** @type {(problem: Error) => void} */
-  let fail = () => {};
-  const broken = /** @type {Promise<never>} */ (
-    new Promise((_, reject) => {
-      fail = reject;
-    })
-  );
-
-  /** A browser counts what it has unpacked; the line speaks of what has traveled. */
-  const tell = () => {
-    if (hushed) return;
-    told = performance.now();
-    let loaded = 0,
-      total = 0;
-    for (const { name, arrived, packed } of files) {
-      const [raw, compressed] = sizes[name] ?? [0, 0];
-      const travels = packed ? compressed : raw;
-      loaded += raw ? arrived * (travels / raw) : 0;
-      total += travels;
-    }
-    self.postMessage({ stage: "loading", loaded: Math.round(loaded), total });
-  };
-  const get = async (/** @type {string} */ address, /** @type {typeof files[number]} */ file) => {
-    const response = await fetch(address).catch(() => {
-      throw new Error(`${file.name} could not be fetched.`);
-    });
-    if (!response.ok || !response.body)
-      throw new Error(`${file.name} could not be fetched (${response.status}).`);
-    file.packed = response.headers.has("Content-Encoding");
-    // Counted on a copy: what was fetched itself is compiled, since a browser keeps the compiled
-    // code of that alone for the next visit.
-    const copy = /** @type {ReadableStream<Uint8Array>} */ (response.clone().body);
-    const counted = count(copy.getReader(), file).catch(() => {
-      throw new Error(`${file.name} broke off.`);
-    });
-    counted.catch(fail);
-    return { response, counted };
-  };
-  const count = async (
-    /** @type {ReadableStreamDefaultReader<Uint8Array>} */ reader,
-    /** @type {typeof files[number]} */ file,
-  ) => {
-    for (let over = false; !over;) {
-      const { done, value } = await reader.read();
-      over = done;
-      file.arrived += value?.length ?? 0;
-      if (done || performance.now() - told > PROGRESS_EVERY_MS) tell();
-    }
-  };
-  // Asked for first, and told of when they come: all else may be there before them.
-  fetch(`${OURS}sizes.json`)
-    .then(async (response) => {
-      sizes = await response.json();
-      tell();
-    })
-    .catch(() => {
-      sizes = {};
-    }); // the line then lacks its numbers
-  const started = new Map(
-    addresses.map((address, at) => {
-      const got = get(address, files[at]);
-      got.catch(fail);
-      return [address, got];
-    }),
-  );
-  /** As it comes. Each file is read once. */
-  const take = async (/** @type {string} */ address) => {
-    const { response } = await /** @type {ReturnType<typeof get>} */ (started.get(address));
-    return response;
-  };
-  /**
-   * Only when all of it is there. One that breaks off never comes: the loader would start Python on
-   * what it has, and what Python says to that would hide the reason. Undefined for what is not
-   * among these files.
-   */
-  const whole = (/** @type {string} */ address) =>
-    started
-      .get(address)
-      ?.then(({ response, counted }) => counted.then(() => response))
-      .catch(() => /** @type {Promise<never>} */ (new Promise(() => {})));
-  const bytes = async (/** @type {string} */ address) =>
-    new Uint8Array(await (await /** @type {Promise<Response>} */ (whole(address))).arrayBuffer());
-  /**
-   * Python runs: a count that comes only now, of the sizes for one, must not say that it is still
-   * being fetched.
-   */
-  const hush = () => {
-    hushed = true;
-  };
-  return { take, whole, bytes, broken, fail, hush };
 }
 
 /**

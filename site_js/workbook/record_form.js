@@ -95,17 +95,8 @@ export class RecordForm {
     this.#title = made.title;
     this.#name = made.name;
     this.#unsaved = copy || draft !== null;
-    put(this.#place, "");
-    put(this.#place, made.html);
-    const form = one(this.#place, "form.given", HTMLFormElement);
+    const form = this.#lay(made.html);
     if (!form) return;
-    // in reach however long the form is, and once more where it ends
-    form.before(line("hold", ["save", "Save", "first"], ["back", "Back to the list"]), said());
-    this.#place.append(
-      this.#before
-        ? line("", ["save", "Save", "first"], ["copy", "Make a copy"], ["remove", "Remove"])
-        : line("", ["save", "Save", "first"]),
-    );
     this.#live = new LiveForm(form, {
       card: `record-${made.kind}`,
       signal,
@@ -117,6 +108,25 @@ export class RecordForm {
     const checked = await this.#check();
     if (checked && (record || draft)) this.#live?.echo(checked.fields);
     one(form, "input, select", HTMLElement)?.focus();
+  }
+
+  /**
+   * The form on the page, with its buttons.
+   * @param {string} html
+   */
+  #lay(html) {
+    put(this.#place, "");
+    put(this.#place, html);
+    const form = one(this.#place, "form.given", HTMLFormElement);
+    if (!form) return null;
+    // in reach however long the form is, and once more where it ends
+    form.before(line("hold", ["save", "Save", "first"], ["back", "Back to the list"]), said());
+    this.#place.append(
+      this.#before
+        ? line("", ["save", "Save", "first"], ["copy", "Make a copy"], ["remove", "Remove"])
+        : line("", ["save", "Save", "first"]),
+    );
+    return form;
   }
 
   /** @param {Draft} draft */
