@@ -46,6 +46,19 @@ test("the count is of what travels: packed where the host packs, raw elsewhere",
   assert.ok(told.every(([loaded, total]) => loaded <= total));
 });
 
+test("sizes that come last are told all the same", async () => {
+  let come = () => {};
+  const { arrivals, told } = fetched({
+    "/sizes.json": () => new Promise((settle) => (come = () => settle(sizes()))),
+    "/b.zip": () => new Response(parts(10)),
+  });
+  await arrivals.bytes("/b.zip");
+  assert.deepEqual(told.at(-1), [0, 0]);
+  come();
+  await new Promise((turn) => setTimeout(turn, 20));
+  assert.deepEqual(told.at(-1), [10, 10]);
+});
+
 test("a file is handed out as it was fetched", async () => {
   const { arrivals } = fetched({ "/sizes.json": sizes, "/b.zip": () => new Response(parts(4, 6)) });
   assert.equal((await arrivals.bytes("/b.zip")).length, 10);
