@@ -25,7 +25,7 @@ TYPE = re.compile(r"""\bimport\("(\.[^"]+)"\)\.""")
 SCRIPTS = sorted(
     path for path in SITE_JS.glob("*/*.js") if path.parent.name not in ("build", "node_modules")
 )
-TEXTS = (".js", ".mjs", ".ts", ".css")
+TEXTS = (".js", ".mjs", ".ts", ".css", ".py")
 PICTURE = re.compile(r'\s*url\("data:image/svg\+xml,[^"]*"\)[;,]?')  # one word: it cannot be broken
 
 
@@ -34,7 +34,7 @@ def where(path: Path) -> str:
 
 
 def own_texts() -> list[Path]:
-    """Every script and style sheet of our own."""
+    """Every script and style sheet of our own, and the Python beside them."""
     whole = (path for part in ("site_js", "docs") for path in (ROOT / part).rglob("*.*"))
     return sorted(
         path for path in whole if path.suffix in TEXTS and "node_modules" not in path.parts
