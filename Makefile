@@ -18,7 +18,7 @@ JOBS ?= 2
 PYTEST = $(PY) -m pytest -n $(JOBS) --dist worksteal
 
 PY := .build/venv/bin/python
-SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -path site_js/tests \) -prune -o -print)
+SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -name '*.test.mjs' \) -prune -o -print)
 
 .PHONY: serve test sweep answers wheel bench site setup clean always
 .DELETE_ON_ERROR:
@@ -56,7 +56,7 @@ clean:
 .PHONY: .script-tests
 .script-tests:
 	npm --prefix site_js run --silent check
-	@shopt -s nullglob; tests=(site_js/tests/*.test.mjs); if (($${#tests[@]})); then set -x; node --test "$${tests[@]}"; fi
+	node --test site_js/*/*.test.mjs
 
 .build/site.stamp: .build/python.stamp .build/node.stamp .build/debian.stamp .build/site-url $(SOURCES)
 	$(PY) -m fibercalc.site.build

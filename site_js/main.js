@@ -1,18 +1,18 @@
 // Wakes the page: elements first, then what the whole site shares.
 
-import { BenchCard } from "./card.js";
-import { loadDemo } from "./demo.js";
-import { startedAt } from "./dom.js";
-import { fairCheck } from "./fair.js";
-import { sparesData, whenIdle } from "./idle.js";
-import { BenchLink } from "./linker.js";
-import { BenchTimers, watchTimers } from "./kettle.js";
-import { BenchMine } from "./mine.js";
-import { offline } from "./offline.js";
-import { siteRoot } from "./places.js";
-import { watchPresses } from "./press.js";
-import { python } from "./python.js";
-import { BenchWorkbook } from "./workbook.js";
+import { BenchCard } from "./card/card.js";
+import { startedAt } from "./dom/dom.js";
+import { sparesData, whenIdle } from "./dom/idle.js";
+import { siteRoot } from "./dom/places.js";
+import { watchPresses } from "./dom/press.js";
+import { BenchLink } from "./helper/linker.js";
+import { fairCheck } from "./offline/fair.js";
+import { offline } from "./offline/offline.js";
+import { python } from "./python/python.js";
+import { BenchTimers, watchTimers } from "./timers/kettle.js";
+import { loadDemo } from "./workbook/demo.js";
+import { BenchMine } from "./workbook/mine.js";
+import { BenchWorkbook } from "./workbook/workbook.js";
 
 siteRoot();
 watchPresses();
@@ -27,7 +27,8 @@ addEventListener("pagehide", () => python.rest());
 addEventListener("pageshow", (event) => {
   if (!event.persisted) return;
   python.resume();
-  if (document.querySelector("bench-card") && !sparesData()) void whenIdle().then(() => python.start());
+  if (document.querySelector("bench-card") && !sparesData())
+    void whenIdle().then(() => python.start());
 });
 document.addEventListener("click", (event) => {
   const pressed = startedAt(event, '[data-do="fair-check"]');
@@ -44,7 +45,8 @@ addEventListener("beforeprint", () => {
 
 // The theme's search listens for keys only; words pasted or dictated come without one.
 document.addEventListener("input", (event) => {
-  if (event.target instanceof HTMLElement && event.target.matches(".find__query")) event.target.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true }));
+  if (event.target instanceof HTMLElement && event.target.matches(".find__query"))
+    event.target.dispatchEvent(new KeyboardEvent("keyup", { bubbles: true }));
 });
 
 void offline.start();

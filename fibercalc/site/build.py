@@ -29,7 +29,9 @@ from urllib.parse import urlsplit
 from .. import __version__
 from ..workbook.schema import file_schema
 from . import book, helper_page
+from .protocol import typescript
 from .serve import KEPT, VERSIONED
+from .sheets import joined
 
 if TYPE_CHECKING:
     from mkdocs.config.defaults import MkDocsConfig
@@ -38,7 +40,7 @@ ROOT = Path(__file__).resolve().parents[2]
 WORK = ROOT / ".build"
 SITE_JS = ROOT / "site_js"
 SITE = WORK / "site"
-SHEET = "assets/css/book.css"
+FACES, SHEET = "assets/css/faces.css", "assets/css/book.css"
 
 INLINE_SCRIPT = re.compile(r"<script(?![^>]*\bsrc=)([^>]*)>(.*?)</script>", re.DOTALL)
 # The theme moves the sitemap's addresses to the host that serves the page, but not to its port or
@@ -61,8 +63,9 @@ def prepare(config: MkDocsConfig) -> MkDocsConfig:
     """Before the pages: everything whose name or content they need."""
     config.nav = book.navigation(Path(config.docs_dir))
     config.extra["version"] = __version__
-    faces, *config.extra["sheets"] = map(str, config.extra_css)
-    config.extra_css = [faces, SHEET]
+    typescript.write(SITE_JS / "python" / "protocol.d.ts")
+    config.extra["sheets"] = [SITE_JS / str(each) for each in config.extra_css]
+    config.extra_css = [FACES, SHEET]
     return config
 
 
@@ -72,7 +75,7 @@ def finish(config: MkDocsConfig) -> None:
     home = urlsplit(config.site_url or "").path or "/"
     runtime = _browser_python(site)
     app = _scripts(site)
-    _join_sheets(site, config.extra["sheets"])
+    _write_sheets(site, *config.extra["sheets"])
     _copy_fonts(site)
     _copy_checks(site)
     _write_record_schema(site, config)
@@ -145,13 +148,13 @@ def _scripts(site: Path) -> str:
     return f"assets/{named.name}/"
 
 
-def _join_sheets(site: Path, sheets: list[str]) -> None:
+def _write_sheets(site: Path, faces: Path, *sheets: Path) -> None:
     """One file out of the look's many: each would be a request that holds up the first view. The
     typefaces, named first, stay apart (see faces.css).
     """
-    (site / SHEET).write_text("".join((site / each).read_text("utf-8") for each in sheets), "utf-8")
-    for each in sheets:
-        (site / each).unlink()
+    (site / SHEET).parent.mkdir(parents=True, exist_ok=True)
+    shutil.copy(faces, site / FACES)
+    (site / SHEET).write_text(joined(sheets), "utf-8")
 
 
 def _copy_fonts(site: Path) -> None:

@@ -8,21 +8,22 @@ from typing import Any
 
 from ..core.markup import Markup, document, tag
 from . import helper
+from .sheets import joined
 
 ROOT = Path(__file__).resolve().parents[2]
-LOOK = ROOT / "docs" / "theme" / "assets" / "css"
+SITE_JS = ROOT / "site_js"
 # One sheet for both pages, from the book's own: the typefaces stay in a sheet of their own (see
 # faces.css).
 SHEETS = (
-    LOOK / "tokens.css",
-    LOOK / "base.css",
-    LOOK / "fields.css",
-    LOOK / "forced.css",
-    LOOK / "print.css",
-    ROOT / "docs" / "helper" / "helper.css",
-    ROOT / "docs" / "helper" / "counter.css",
+    SITE_JS / "look" / "tokens.css",
+    SITE_JS / "look" / "base.css",
+    SITE_JS / "rows" / "fields.css",
+    SITE_JS / "look" / "forced.css",
+    SITE_JS / "look" / "print.css",
+    SITE_JS / "helper" / "helper.css",
+    SITE_JS / "helper" / "counter.css",
 )
-FIRST = ROOT / "site_js" / "first.js"
+FIRST = SITE_JS / "helper" / "first.js"
 PAGES = {"helper": "helper.js", "counter": "counter.js"}
 EXAMPLE = ("100", "230")  # g and m of the skein that an unlinked helper shows
 NOSCRIPT_COUNTS = (100, 200, 300, 400)  # meters in 100 g
@@ -33,7 +34,7 @@ def write_parts(folder: Path) -> None:
     (folder / "helper.json").write_text(
         json.dumps(helper.table(), ensure_ascii=False, separators=(",", ":")), "utf-8"
     )
-    (folder / "helper.css").write_text("".join(path.read_text("utf-8") for path in SHEETS), "utf-8")
+    (folder / "helper.css").write_text(joined(SHEETS), "utf-8")
 
 
 def write_pages(site: Path, app: str, name: str) -> dict[Path, str]:

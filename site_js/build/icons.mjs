@@ -1,6 +1,7 @@
 /**
- * Draws the book's sign into a folder: a weaver's draft of plain weave, threading above, treadling at the right, and the
- * cloth that they give. It is made of squares, so pictures of every size come from the same grid.
+ * Draws the book's sign into a folder: a weaver's draft of plain weave, threading above, treadling
+ * at the right, and the cloth that they give. It is made of squares, so pictures of every size come
+ * from the same grid.
  *
  *     node site_js/build/icons.mjs <folder>
  */
@@ -8,31 +9,48 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { deflateSync } from "node:zlib";
 
-const PAPER = "#f7f4ec", INDIGO = "#27407a", MADDER = "#8c2f22";
-const ENDS = 8, SHAFTS = 2, GAP = 1;
+const PAPER = "#f7f4ec",
+  INDIGO = "#27407a",
+  MADDER = "#8c2f22";
+const ENDS = 8,
+  SHAFTS = 2,
+  GAP = 1;
 const WIDE = ENDS + GAP + SHAFTS;
 
-/** The colored squares as [column, row, color]; odd ends are on shaft 1, even ends on shaft 2, and so are the picks. */
+/**
+ * The colored squares as [column, row, color]; odd ends are on shaft 1, even ends on shaft 2, and
+ * so are the picks.
+ */
 function squares() {
   /** @type {Array<[number, number, string]>} */
   const made = [];
   const cloth = SHAFTS + GAP;
   for (let end = 0; end < ENDS; end++) made.push([end, (end + 1) % SHAFTS, INDIGO]);
-  for (let pick = 0; pick < ENDS; pick++) made.push([ENDS + GAP + (pick % SHAFTS), cloth + pick, INDIGO]);
+  for (let pick = 0; pick < ENDS; pick++)
+    made.push([ENDS + GAP + (pick % SHAFTS), cloth + pick, INDIGO]);
   for (let tie = 0; tie < SHAFTS; tie++) made.push([ENDS + GAP + tie, SHAFTS - 1 - tie, MADDER]);
   for (let pick = 0; pick < ENDS; pick++) {
-    for (let end = 0; end < ENDS; end++) if ((end + pick) % SHAFTS === 0) made.push([end, cloth + pick, INDIGO]);
+    for (let end = 0; end < ENDS; end++)
+      if ((end + pick) % SHAFTS === 0) made.push([end, cloth + pick, INDIGO]);
   }
   return made;
 }
 
 function svg() {
-  const edge = 2.5, size = WIDE + 2 * edge;
+  const edge = 2.5,
+    size = WIDE + 2 * edge;
   const paths = [INDIGO, MADDER].map((color) => {
-    const d = squares().filter(([, , own]) => own === color).map(([x, y]) => `M${x + edge} ${y + edge}h1v1h-1z`).join("");
+    const d = squares()
+      .filter(([, , own]) => own === color)
+      .map(([x, y]) => `M${x + edge} ${y + edge}h1v1h-1z`)
+      .join("");
     return `<path fill="${color}" d="${d}"/>`;
   });
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}" shape-rendering="crispEdges"><path fill="${PAPER}" d="M0 0h${size}v${size}H0z"/>${paths.join("")}</svg>\n`;
+  const head =
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}"` +
+    ' shape-rendering="crispEdges">';
+  const ground = `<path fill="${PAPER}" d="M0 0h${size}v${size}H0z"/>`;
+  return `${head}${ground}${paths.join("")}</svg>\n`;
 }
 
 /**
@@ -57,7 +75,10 @@ function png(size, unit) {
   const palette = Buffer.from(colors.map((color) => color.slice(1)).join(""), "hex");
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
-    chunk("IHDR", head), chunk("PLTE", palette), chunk("IDAT", deflateSync(rows, { level: 9 })), chunk("IEND", Buffer.alloc(0)),
+    chunk("IHDR", head),
+    chunk("PLTE", palette),
+    chunk("IDAT", deflateSync(rows, { level: 9 })),
+    chunk("IEND", Buffer.alloc(0)),
   ]);
 }
 
@@ -86,5 +107,6 @@ mkdirSync(folder, { recursive: true });
 writeFileSync(join(folder, "icon.svg"), svg());
 writeFileSync(join(folder, "icon-192.png"), png(192, 12));
 writeFileSync(join(folder, "icon-512.png"), png(512, 32));
-writeFileSync(join(folder, "icon-maskable-512.png"), png(512, 24)); // all within the circle that a phone may cut out
+// all within the circle that a phone may cut out
+writeFileSync(join(folder, "icon-maskable-512.png"), png(512, 24));
 writeFileSync(join(folder, "apple-touch-icon.png"), png(180, 12));

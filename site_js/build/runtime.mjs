@@ -1,17 +1,27 @@
 /**
  * Builds what the browser's Python is made of, in runtime/ of the work folder (.build):
  *
- *     <pyodide version>-<hash>/   Pyodide with its standard library as bytecode; the hash is of all its content
- *     ours/                       our package as bytecode, the lazy packages, their lock file, the sizes of everything
+ *     <pyodide version>-<hash>/   Pyodide with its standard library as bytecode; the hash is of all
+ *                                 its content
+ *     ours/                       our package as bytecode, the lazy packages, their lock file, the
+ *                                 sizes of everything
  *
- *     node site_js/build/runtime.mjs <folder of the virtual environment's packages> [lazy package ...]
+ *     node site_js/build/runtime.mjs <the virtual environment's packages> [lazy package ...]
  *
- * Prints the first folder's name. Compiled parts are kept in compiled/ under the hash of what they were made from,
- * so only what changed is made again. Two folders, since Pyodide changes once a year and ours at every release: an update
- * fetches some hundred kilobytes and not the runtime.
+ * Prints the first folder's name. Compiled parts are kept in compiled/ under the hash of what they
+ * were made from, so only what changed is made again. Two folders, since Pyodide changes once a
+ * year and ours at every release: an update fetches some hundred kilobytes and not the runtime.
  */
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join, relative, sep } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -20,20 +30,33 @@ import { gzipSync } from "node:zlib";
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, "..", "..");
 const pyodideFolder = dirname(createRequire(import.meta.url).resolve("pyodide/package.json"));
-const pyodideVersion = JSON.parse(readFileSync(join(pyodideFolder, "package.json"), "utf8")).version;
-const work = process.env.BENCH_WORK ?? join(root, ".build"); // a test builds into a folder of its own
+const pyodideVersion = JSON.parse(
+  readFileSync(join(pyodideFolder, "package.json"), "utf8"),
+).version;
+// a test builds into a folder of its own
+const work = process.env.BENCH_WORK ?? join(root, ".build");
 const compiledFolder = join(work, "compiled");
 const runtimeFolder = join(work, "runtime");
 
-/** Modules of our package that only a build or a terminal needs: the browser never loads them. */
-const NOT_IN_BROWSER = new Set([
-  "fibercalc/__main__.py", "fibercalc/amount.py", "fibercalc/answered.py",
-  "fibercalc/cli.py", "fibercalc/completion.py", "fibercalc/meant.py",
-  "fibercalc/site/build.py", "fibercalc/site/helper_page.py", "fibercalc/site/library.py", "fibercalc/site/serve.py",
-]);
-const NO_FOLDER_IN_BROWSER = "fibercalc/ask/"; // cards as functions
+/** Files and folders of our package that only a build or a terminal needs. */
+const NOT_IN_BROWSER = [
+  "fibercalc/__main__.py",
+  "fibercalc/amount.py",
+  "fibercalc/answered.py",
+  "fibercalc/ask/",
+  "fibercalc/cli.py",
+  "fibercalc/completion.py",
+  "fibercalc/meant.py",
+  "fibercalc/site/build.py",
+  "fibercalc/site/helper_page.py",
+  "fibercalc/site/library.py",
+  "fibercalc/site/protocol/",
+  "fibercalc/site/serve.py",
+  "fibercalc/site/sheets.py",
+];
 
-const sha256 = (/** @type {Uint8Array | string} */ content) => createHash("sha256").update(content).digest("hex");
+const sha256 = (/** @type {Uint8Array | string} */ content) =>
+  createHash("sha256").update(content).digest("hex");
 
 /** Every file below a folder, sorted, as [name with forward slashes, path]. */
 function filesBelow(/** @type {string} */ folder) {
@@ -41,41 +64,53 @@ function filesBelow(/** @type {string} */ folder) {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && !/__pycache__/.test(entry.parentPath ?? entry.path))
     .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
-    .map((path) => /** @type {[string, string]} */ ([relative(folder, path).split(sep).join("/"), path]))
+    .map(
+      (path) =>
+        /** @type {[string, string]} */ ([relative(folder, path).split(sep).join("/"), path]),
+    )
     .sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
-/** Our package as the browser needs it: code, tables, and the check rows and demo that tests and pages read. */
+/**
+ * Our package as the browser needs it: code, tables, and the check rows and demo that tests and
+ * pages read.
+ */
 function ourPackage() {
   /** @type {Record<string, Uint8Array>} */
   const files = {};
   for (const [name, path] of filesBelow(join(root, "fibercalc"))) {
     const inPackage = `fibercalc/${name}`;
-    if (inPackage.startsWith(NO_FOLDER_IN_BROWSER) || NOT_IN_BROWSER.has(inPackage)) continue;
-    if (/\.(py|csv)$/.test(name)) files[inPackage] = readFileSync(path);
+    const needed = !NOT_IN_BROWSER.some((each) => inPackage.startsWith(each));
+    if (/\.(py|csv)$/.test(name) && needed) files[inPackage] = readFileSync(path);
   }
   for (const [name, path] of filesBelow(join(root, "shared", "checks"))) {
     if (name.endsWith(".toml")) files[`fibercalc/_shared/checks/${name}`] = readFileSync(path);
   }
-  for (const [name, path] of filesBelow(join(root, "shared", "demo"))) files[`fibercalc/_shared/demo/${name}`] = readFileSync(path);
+  for (const [name, path] of filesBelow(join(root, "shared", "demo")))
+    files[`fibercalc/_shared/demo/${name}`] = readFileSync(path);
   return files;
 }
 
-/** A lazy package's Python files, from the virtual environment, without what only its command line needs. */
+/**
+ * A lazy package's Python files, from the virtual environment, without what only its command line
+ * needs.
+ */
 function lazyPackage(/** @type {string} */ sitePackages, /** @type {string} */ name) {
   const folder = join(sitePackages, name.replaceAll("-", "_"));
   /** @type {Record<string, Uint8Array>} */
   const files = {};
   for (const [file, path] of filesBelow(folder)) {
-    if (/\.py$/.test(file) && file !== "cli.py" && file !== "__main__.py") files[`${name}/${file}`] = readFileSync(path);
+    if (/\.py$/.test(file) && file !== "cli.py" && file !== "__main__.py")
+      files[`${name}/${file}`] = readFileSync(path);
   }
   if (!Object.keys(files).length) throw new Error(`${name}: no Python files in ${folder}`);
   return files;
 }
 
 /**
- * How that Python compiles. A fixed hash seed: sets in the bytecode keep one order. No columns in the line tables: nobody reads a
- * traceback by column in the browser, and without them the standard library is 0.9 MB smaller.
+ * How that Python compiles. A fixed hash seed: sets in the bytecode keep one order. No columns in
+ * the line tables: nobody reads a traceback by column in the browser, and without them the standard
+ * library is 0.9 MB smaller.
  */
 const COMPILER = { PYTHONHASHSEED: "0", PYTHONNODEBUGRANGES: "1", HOME: "/home/pyodide" };
 
@@ -95,13 +130,18 @@ function python() {
  * One compiled zip, from the store of compiled parts when its sources are unchanged.
  * @param {string} name
  * @param {Record<string, Uint8Array> | Uint8Array} sources  files by name, or a zip of them
- * @param {number} optimize  2 drops docstrings and asserts: ours has no assert, and reads no docstring
+ * @param {number} optimize  2 drops docstrings and asserts: ours has no assert, and reads no
+ *   docstring
  * @param {string} place  the folder that tracebacks show
  */
 async function compiled(name, sources, optimize, place) {
-  const key = createHash("sha256").update(`${pyodideVersion} ${JSON.stringify(COMPILER)} ${optimize} ${place}`).update(readFileSync(join(here, "compile.py")));
+  const key = createHash("sha256")
+    .update(`${pyodideVersion} ${JSON.stringify(COMPILER)} ${optimize} ${place}`)
+    .update(readFileSync(join(here, "compile.py")));
   if (sources instanceof Uint8Array) key.update(sources);
-  else for (const file of Object.keys(sources).sort()) key.update(`${file}\0${sha256(sources[file])}\n`);
+  else
+    for (const file of Object.keys(sources).sort())
+      key.update(`${file}\0${sha256(sources[file])}\n`);
   const kept = join(compiledFolder, `${name}-${key.digest("hex").slice(0, 16)}.zip`);
   if (!existsSync(kept)) {
     const { pyodide, compiler } = await python();
@@ -118,18 +158,24 @@ async function compiled(name, sources, optimize, place) {
     }
     const made = pyodide.FS.readFile("/compiled.zip");
     mkdirSync(compiledFolder, { recursive: true });
-    for (const old of readdirSync(compiledFolder)) if (old.startsWith(`${name}-`)) rmSync(join(compiledFolder, old));
+    for (const old of readdirSync(compiledFolder))
+      if (old.startsWith(`${name}-`)) rmSync(join(compiledFolder, old));
     writeFileSync(`${kept}.part`, made);
-    renameSync(`${kept}.part`, kept); // a build that was stopped half way leaves no half file under the real name
+    // a build that was stopped half way leaves no half file under the real name
+    renameSync(`${kept}.part`, kept);
   }
   return readFileSync(kept);
 }
 
 /** Write files into a folder that appears only when it is whole. */
-function writeFolder(/** @type {string} */ target, /** @type {Record<string, Uint8Array>} */ files) {
+function writeFolder(
+  /** @type {string} */ target,
+  /** @type {Record<string, Uint8Array>} */ files,
+) {
   rmSync(`${target}.part`, { recursive: true, force: true });
   mkdirSync(`${target}.part`, { recursive: true });
-  for (const [name, content] of Object.entries(files)) writeFileSync(join(`${target}.part`, name), content);
+  for (const [name, content] of Object.entries(files))
+    writeFileSync(join(`${target}.part`, name), content);
   rmSync(target, { recursive: true, force: true });
   renameSync(`${target}.part`, target);
 }
@@ -138,10 +184,18 @@ function writeFolder(/** @type {string} */ target, /** @type {Record<string, Uin
 async function pyodideFiles() {
   /** @type {Record<string, Uint8Array>} */
   const files = {};
-  for (const name of ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"]) files[name] = readFileSync(join(pyodideFolder, name));
+  for (const name of ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"])
+    files[name] = readFileSync(join(pyodideFolder, name));
   // The source map is not shipped; a pointer to it would make developer tools ask for it in vain.
-  files["pyodide.mjs"] = Buffer.from(files["pyodide.mjs"].toString().replace(/\n\/\/# sourceMappingURL=.*\s*$/, "\n"));
-  files["python_stdlib.zip"] = await compiled("stdlib", readFileSync(join(pyodideFolder, "python_stdlib.zip")), 2, "/lib/python314.zip");
+  files["pyodide.mjs"] = Buffer.from(
+    files["pyodide.mjs"].toString().replace(/\n\/\/# sourceMappingURL=.*\s*$/, "\n"),
+  );
+  files["python_stdlib.zip"] = await compiled(
+    "stdlib",
+    readFileSync(join(pyodideFolder, "python_stdlib.zip")),
+    2,
+    "/lib/python314.zip",
+  );
   return files;
 }
 
@@ -156,8 +210,15 @@ async function ourFiles(/** @type {string} */ sitePackages, /** @type {string[]}
     const zip = await compiled(name, lazyPackage(sitePackages, name), 2, "/lazy");
     files[`${name}.zip`] = zip;
     packages[name] = {
-      name, version: "0", file_name: `${name}.zip`, install_dir: "site", package_type: "package", sha256: sha256(zip),
-      imports: [name.replaceAll("-", "_")], depends: [], unvendored_tests: false,
+      name,
+      version: "0",
+      file_name: `${name}.zip`,
+      install_dir: "site",
+      package_type: "package",
+      sha256: sha256(zip),
+      imports: [name.replaceAll("-", "_")],
+      depends: [],
+      unvendored_tests: false,
     };
   }
   files["pyodide-lock.json"] = Buffer.from(JSON.stringify({ info, packages }));
@@ -168,15 +229,20 @@ async function main() {
   const [sitePackages, ...lazy] = process.argv.slice(2);
   const runtime = await pyodideFiles();
   const whole = createHash("sha256");
-  for (const name of Object.keys(runtime).sort()) whole.update(`${name}\0${sha256(runtime[name])}\n`);
+  for (const name of Object.keys(runtime).sort())
+    whole.update(`${name}\0${sha256(runtime[name])}\n`);
   const folder = `${pyodideVersion}-${whole.digest("hex").slice(0, 12)}`;
   if (!existsSync(join(runtimeFolder, folder))) {
     rmSync(runtimeFolder, { recursive: true, force: true });
     writeFolder(join(runtimeFolder, folder), runtime);
   }
   const ours = await ourFiles(sitePackages, lazy);
-  // Sizes, for a progress line that knows how much there is: raw, and as a host that compresses would send it.
-  const sizes = Object.entries({ ...runtime, ...ours }).map(([name, content]) => [name, [content.length, gzipSync(content).length]]);
+  // Sizes, for a progress line that knows how much there is: raw, and as a host that compresses
+  // would send it.
+  const sizes = Object.entries({ ...runtime, ...ours }).map(([name, content]) => [
+    name,
+    [content.length, gzipSync(content).length],
+  ]);
   ours["sizes.json"] = Buffer.from(JSON.stringify(Object.fromEntries(sizes)));
   writeFolder(join(runtimeFolder, "ours"), ours);
   process.stdout.write(`${folder}\n`);

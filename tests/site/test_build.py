@@ -103,9 +103,10 @@ def test_python_in_the_browser_is_bytecode_and_tables(site):
     assert {Path(name).suffix for name in inside} <= {".pyc", ".csv", ".toml", ".json"}
     assert "fibercalc/site/boundary.pyc" in inside
     terminal = ("amount", "answered", "cli", "completion", "meant")
-    kept_out = ("site/build", "site/library", "site/serve", *terminal)
+    kept_out = ("site/build", "site/library", "site/serve", "site/sheets", *terminal)
     assert not {f"fibercalc/{name}.pyc" for name in kept_out} & set(inside)
-    assert not [name for name in inside if name.startswith("fibercalc/ask/")]
+    folders = ("fibercalc/ask/", "fibercalc/site/protocol/")
+    assert not [name for name in inside if name.startswith(folders)]
     for check in (ROOT / "shared" / "checks").glob("*.toml"):
         assert f"fibercalc/_shared/checks/{check.name}" in inside
         assert (site / "assets" / "checks" / check.name).read_bytes() == check.read_bytes()

@@ -39,7 +39,7 @@ def table() -> dict:
 def in_node(table: dict, links: list = (), asked: list = ()) -> dict:
     """What the page's script says."""
     done = subprocess.run(
-        ["node", "site_js/tests/in_node.mjs"],
+        ["node", "site_js/helper/in_node.mjs"],
         input=json.dumps({"table": table, "links": list(links), "asked": list(asked)}),
         cwd=ROOT,
         capture_output=True,
