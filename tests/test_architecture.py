@@ -35,7 +35,7 @@ BUILD_ONLY = {
     "site/serve.py",
     "site/sheets.py",
 }  # never in the browser's copy
-BROWSERS = [path for path in FILES if path.relative_to(ROOT).as_posix() not in BUILD_ONLY]
+BROWSERS = {path for path in FILES if path.relative_to(ROOT).as_posix() not in BUILD_ONLY}
 # What each layer below and above the chapters may import.
 BELOW = {
     "core": {"core", "sources"},

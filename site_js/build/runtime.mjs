@@ -83,9 +83,6 @@ function ourPackage() {
     const needed = !NOT_IN_BROWSER.some((each) => inPackage.startsWith(each));
     if (/\.(py|csv)$/.test(name) && needed) files[inPackage] = readFileSync(path);
   }
-  for (const [name, path] of filesBelow(join(root, "shared", "checks"))) {
-    if (name.endsWith(".toml")) files[`fibercalc/_shared/checks/${name}`] = readFileSync(path);
-  }
   for (const [name, path] of filesBelow(join(root, "shared", "demo")))
     files[`fibercalc/_shared/demo/${name}`] = readFileSync(path);
   return files;

@@ -8,7 +8,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
-from fibercalc.dye import bleed, drying, measuring, speckle
+from fibercalc.dye import bleed, measuring, speckle
+from fibercalc.dye import drying_pace as drying
 
 
 @given(share=some.floats(5.0, 95.0), start=some.floats(0.1, 100.0), count=some.integers(2, 8))

@@ -12,7 +12,7 @@ from hypothesis import strategies as some
 from fibercalc.core.problem import OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.dye import pots
+from fibercalc.dye import pot_loads as pots
 from fibercalc.dye.cards.pots import worked as planned
 from fibercalc.dye.schedule.plan import day_of, make_plan, retimed, worked
 from fibercalc.dye.schedule.room import DAY, Recipe, Room, Step

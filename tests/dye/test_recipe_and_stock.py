@@ -11,7 +11,8 @@ from fibercalc.core.checks import shared_folder
 from fibercalc.core.problem import OutOfRange
 from fibercalc.core.registry import find_card
 from fibercalc.core.work import work_card
-from fibercalc.dye import base_factor, measuring, paint, pots, recipe, stock
+from fibercalc.dye import base_factor, measuring, paint, recipe, stock
+from fibercalc.dye import pot_loads as pots
 
 masses = some.floats(1.0, 5000.0)
 depths = some.floats(0.001, 8.0)

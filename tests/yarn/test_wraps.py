@@ -6,7 +6,7 @@ from hypothesis import strategies as some
 
 from fibercalc.core.problem import OutOfRange
 from fibercalc.yarn import weight_class as classes
-from fibercalc.yarn import wraps
+from fibercalc.yarn import wrapping as wraps
 
 
 def test_fourteen_wraps_match_three_classes():
