@@ -30,8 +30,7 @@ def functions(chapter: str) -> Markup:
         raise KeyError(f"{chapter}: no chapter for a library fence")
     module = import_module(f"fibercalc.ask.{chapter}")
     names = [card.id.replace("-", "_") for card in chapter_cards(chapter)]
-    return tag("div", *(_function(module, chapter, name) for name in names), class_="functions",
-               data_search_exclude=True)  # fmt: skip
+    return tag("div", *(_function(module, chapter, name) for name in names), class_="functions")
 
 
 def _function(module: ModuleType, chapter: str, name: str) -> Markup:
