@@ -2,6 +2,7 @@
 
 from functools import cache
 from pathlib import Path
+from zlib import crc32
 
 import pytest
 
@@ -60,13 +61,19 @@ def page_id(address: str) -> str:
     return address.strip("/") or "front"
 
 
-def by_turns(cases, ids=None) -> list:
-    """Every second case for each day, the others for the wide run: between them all of them, in the time there is."""
+def falls(name: str, among: int) -> int:
+    """Which of so many lots a case falls into: by its name, so that a new one moves no other."""
+    return crc32(name.encode()) % among
+
+
+def some_each_day(cases, ids=None, of: int = 2) -> list:
+    """One of so many cases for each day, all others for the wide run: between them all of them, in the time there is."""
+    names = ids or [case if isinstance(case, str) else str(case) for case in cases]
     return [
         pytest.param(
             *(case if isinstance(case, tuple) else (case,)),
-            id=ids[number] if ids else None,
-            marks=pytest.mark.sweep if number % 2 else (),
+            id=name if ids else None,
+            marks=pytest.mark.sweep if falls(name, of) else (),
         )
-        for number, case in enumerate(cases)
+        for case, name in zip(cases, names)
     ]

@@ -11,7 +11,7 @@ from fibercalc.core.registry import find_card
 
 from .records import REEL, TARROW, write_bench
 from .test_card_live import field, natively, text_of
-from .waiting import until, until_live
+from .waiting import until, until_live, until_settled
 
 CARD = "yarn/skein-length/"
 SCRIPT = "<script>alert(1)</script>"
@@ -105,6 +105,7 @@ def test_hostile_links_one_after_another_leave_the_example_and_say_so(counted, s
     for name, query in HOSTILE.items():
         field(page, "turns").fill("251")
         until(page, "() => location.search !== ''")
+        until_settled(page)  # a late answer would write its own link over this one
         page.evaluate(
             "(query) => { history.replaceState(history.state, '', `?${query}`);"
             " history.pushState(null, '', '#on'); history.back(); }",

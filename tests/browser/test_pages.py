@@ -10,7 +10,7 @@ import pytest
 from fibercalc.core.registry import find_card
 from fibercalc.site.page import checks_of
 
-from .addresses import all_pages, by_turns, card_pages, page_id
+from .addresses import all_pages, card_pages, falls, page_id, some_each_day
 from .looking import MEASURE, barriers, compressed, looked_at
 from .test_card_live import natively, text_of
 from .waiting import until_live
@@ -30,16 +30,13 @@ def view_id(view) -> str:
     return f"{page_id(address)}-{options['viewport']['width']}-{options['color_scheme']}"
 
 
-# Each page once a day, by turns on the desk in light and on the phone in the dark; the wide run looks at the other.
+# Each page in one view, on the desk in light or on the phone in the dark; test_states looks at each in two more.
 SEEN = [
-    pytest.param(
-        (address, options),
-        id=view_id((address, options)),
-        marks=() if number % 2 == turn else pytest.mark.sweep,
-    )
-    for number, address in enumerate(all_pages())
-    for turn, options in enumerate((DESK, PHONE))
+    pytest.param((address, view := (DESK, PHONE)[falls(address, 2)]), id=view_id((address, view)))
+    for address in all_pages()
 ]
+# axe takes longer than all else together: a part of the pages each day, since test_states has it look at all of them.
+LOOKED_INTO = [each for each in SEEN if not falls(each.id, 5)]
 
 
 @pytest.fixture(scope="module", params=SEEN)
@@ -60,6 +57,7 @@ def test_the_sitemap_lists_the_pages_of_the_navigation(site):
     assert sorted(place.removeprefix(home) for place in places) == sorted(all_pages())
 
 
+@pytest.mark.parametrize("seen", LOOKED_INTO, indirect=True, scope="module")
 def test_no_barrier_that_axe_finds(seen):
     assert not barriers(seen.page)
 
@@ -182,7 +180,7 @@ def test_no_file_of_python_is_asked_for_before_the_largest_paint(browser, server
         assert looked.largest_paint < min(started)
 
 
-@pytest.mark.parametrize("card_id", by_turns(card_pages()))
+@pytest.mark.parametrize("card_id", some_each_day(card_pages(), of=3))
 def test_without_scripts_a_card_is_complete(new_page, server, card_id):
     page = new_page(java_script_enabled=False)
     page.goto(server.address + card_pages()[card_id])

@@ -11,7 +11,7 @@ from fibercalc.workbook.exchange import LARGEST, file_text
 from fibercalc.workbook.records import LONGEST_TEXT
 from tests.workbook.making import record
 
-from .addresses import by_turns
+from .addresses import some_each_day
 from .conftest import Watch
 from .looking import barriers, looked_at
 from .records import (
@@ -444,7 +444,7 @@ STATES = {each.__name__: each for each in (empty, form_open, mistake, previewed,
 VIEWED = [(state, view) for state in STATES for view in ("desk", "phone")]
 
 
-@pytest.mark.parametrize("state, view", by_turns(VIEWED, ["-".join(case) for case in VIEWED]))
+@pytest.mark.parametrize("state, view", some_each_day(VIEWED, ["-".join(case) for case in VIEWED]))
 def test_no_barrier_in_any_state(browser, server, state, view):
     with looked_at(
         browser, server, PLACE, sparing=False, **{"desk": DESK, "phone": PHONE}[view]

@@ -16,6 +16,16 @@ def until(page: Page | Frame, question: str, argument=None, seconds: float = 20)
         page.wait_for_timeout(50)
 
 
+def until_settled(page: Page, still: float = 0.4, seconds: float = 20) -> None:
+    """Until the address has stayed the same for so long: no answer is on its way that would write another."""
+    end, since, last = time.monotonic() + seconds, time.monotonic(), page.url
+    while time.monotonic() - since < still:
+        assert time.monotonic() < end, f"the address still changes: {last}"
+        page.wait_for_timeout(50)
+        if page.url != last:
+            since, last = time.monotonic(), page.url
+
+
 SAYS = """() => {
   const state = document.querySelector("bench-card > .state");
   return [document.querySelector("bench-card")?.dataset.card, state?.dataset.state, state?.textContent.trim(), document.visibilityState];
