@@ -3,6 +3,7 @@
 #   make serve   build the site and open it on this machine
 #   make test    build, type check, and the tests of every day
 #   make sweep   the wide run that make test leaves out: every card in every state, size and scheme, more examples
+#   make mutate  small faults put into the code one at a time: how many do the native tests notice? (python -m tests.mutate --help)
 #   make answers accept what cards now answer and ask: read the change of shared/answers before you keep it
 #   make wheel   the package for others, into .build/dist
 #   make bench   times and sizes, as ratios; some of them: make bench BENCH="edits dye-recipe yarn-needed" (see tests/bench/run.py)
@@ -20,7 +21,7 @@ PYTEST = $(PY) -m pytest -n $(JOBS) --dist worksteal
 PY := .build/venv/bin/python
 SOURCES := $(shell find fibercalc docs site_js shared mkdocs.yml pyproject.toml \( -name node_modules -o -name __pycache__ -o -name '*.test.mjs' \) -prune -o -print)
 
-.PHONY: serve test sweep answers wheel bench site setup clean always
+.PHONY: serve test sweep mutate answers wheel bench site setup clean always
 .DELETE_ON_ERROR:
 
 serve: site
@@ -35,6 +36,9 @@ test: site
 
 sweep: site
 	$(PYTEST) -m sweep
+
+mutate: site
+	$(PY) -m tests.mutate
 
 answers: .build/python.stamp
 	$(PY) -m tests.answers

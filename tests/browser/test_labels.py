@@ -15,7 +15,7 @@ from fibercalc.core.paper import Labels
 from fibercalc.core.registry import all_cards, find_card
 from fibercalc.sell.pictures.labels import SIZES, STICKER, WITH_CODE
 
-from .addresses import card_pages
+from .addresses import card_pages, some_each_day
 from .looking import looked_at
 from .paper import MM, PAPERS, printed, squeezed
 from .test_card_live import asked, controls
@@ -116,8 +116,13 @@ def test_only_this_card_prints_labels_yet():
     } == {"label"}
 
 
-@pytest.mark.parametrize("page_name", PAGES)
-@pytest.mark.parametrize("kind", SIZES)
+ON_SHEETS = [(kind, page_name) for kind in SIZES for page_name in PAGES]
+
+
+@pytest.mark.parametrize(
+    "kind, page_name",
+    some_each_day(ON_SHEETS, [f"{kind}-{page_name}" for kind, page_name in ON_SHEETS], of=3),
+)
 def test_a_sheet_of_labels_is_true_to_a_third_of_a_millimeter(desk, server, kind, page_name):
     _, width, height = SIZES[kind]
     per_sheet = grid(page_name, width, height, ROUND_GAP if kind == STICKER else 0)

@@ -41,8 +41,7 @@ STATIC = tuple(
     for address in all_pages()
     if address not in card_pages().values() and address != "bench/"
 )
-both_papers = pytest.mark.parametrize("paper", PAPERS)
-# Every second page on one paper each day, cards on A4 and reference pages on Letter; the rest in the wide run.
+# Every fourth page on one paper each day, cards on A4 and reference pages on Letter; the rest in the wide run.
 cards_papers = pytest.mark.parametrize(
     "paper",
     [paper if paper == "A4" else pytest.param(paper, marks=pytest.mark.sweep) for paper in PAPERS],
@@ -276,7 +275,7 @@ TABLES = {
 }
 
 
-@both_papers
+@words_papers
 @pytest.mark.parametrize("kind", TABLES)
 def test_a_long_table_repeats_its_head_and_breaks_between_rows(browser, server, kind, paper):
     address, selector = TABLES[kind]

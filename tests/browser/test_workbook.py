@@ -444,7 +444,9 @@ STATES = {each.__name__: each for each in (empty, form_open, mistake, previewed,
 VIEWED = [(state, view) for state in STATES for view in ("desk", "phone")]
 
 
-@pytest.mark.parametrize("state, view", some_each_day(VIEWED, ["-".join(case) for case in VIEWED]))
+@pytest.mark.parametrize(
+    "state, view", some_each_day(VIEWED, ["-".join(case) for case in VIEWED], of=4)
+)
 def test_no_barrier_in_any_state(browser, server, state, view):
     with looked_at(
         browser, server, PLACE, sparing=False, **{"desk": DESK, "phone": PHONE}[view]
@@ -455,7 +457,9 @@ def test_no_barrier_in_any_state(browser, server, state, view):
         assert not looked.page.evaluate(TARGETS, ", ".join(SMALLER))
 
 
-@pytest.mark.parametrize("view", (DESK, PHONE), ids=("desk", "phone"))
+@pytest.mark.parametrize(
+    "view", (pytest.param(DESK, marks=pytest.mark.sweep), PHONE), ids=("desk", "phone")
+)
 def test_no_barrier_on_a_card_with_records(browser, server, view):
     with looked_at(browser, server, PLACE, sparing=False, **view) as looked:
         unfold(looked.page)

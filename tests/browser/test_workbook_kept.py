@@ -68,6 +68,7 @@ def test_two_tabs_show_the_same_and_neither_writes_over_the_other_unseen(page, s
     expect(other.locator(f"[data-open='{record_id}']")).to_have_text("Second")
 
 
+@pytest.mark.sweep
 def test_a_tab_that_did_not_hear_is_told_by_the_store(page, server):
     """The message between tabs may come too late: the revision in the store decides, in the same transaction."""
     page.add_init_script("window.BroadcastChannel = undefined")
@@ -85,6 +86,7 @@ def test_a_tab_that_did_not_hear_is_told_by_the_store(page, server):
     assert names(stored(page)) == ["Second"]
 
 
+@pytest.mark.sweep
 def test_a_tab_killed_in_the_middle_of_a_save_leaves_all_of_it_or_nothing(page, server):
     rng = random.Random(6)
     whole = many(60)
@@ -214,6 +216,7 @@ def test_a_store_of_a_newer_version_is_named_and_never_called_empty(page, server
     )
 
 
+@pytest.mark.sweep
 def test_an_old_tab_that_holds_the_store_is_named(page, server):
     page.goto(server.address + BLANK)
     page.evaluate(OLD_STORE, True)
