@@ -19,7 +19,7 @@ from fibercalc.core.problem import BadInputs
 from fibercalc.core.settings import Settings
 from fibercalc.core.work import Worked, work_card
 from tests.cards import BOOK
-from tests.states import changed_in, own_states_of, states_of
+from tests.states import NEAR_A_LIMIT, changed_in, own_states_of, states_of
 
 OWN_STATE = "Another’s own,"
 IN_US = (f"{OWN_STATE} 2",)  # so that every card is seen in the other units too
@@ -37,6 +37,8 @@ def written(card: Card) -> str:
     lines = [f"# {card.question}", ""]
     example: dict[str, list[str]] = {}
     states = [(_name_of(card, state), state, False) for state in states_of(card)]
+    for state in NEAR_A_LIMIT.get(card.id, ()):
+        states.append(("Near a limit", state, True))
     for number, state in enumerate(own_states_of(card), 1):
         states.append((f"{OWN_STATE} {number}", state, True))
     for name, state, own in states:

@@ -7,6 +7,9 @@ from fibercalc.core.card import CHOICE, COLOR, Card, Input, Rows
 from fibercalc.core.problem import BadInputs
 from fibercalc.core.work import work_card
 
+# States in which a limit lies between the ends of a range: there the worse end decides.
+NEAR_A_LIMIT = {"lift": [{"mass": "10 kg ± 1.5"}]}
+
 OWN = 3  # states of another's own, for each card
 TRIES = 200  # draws until so many are found that can be answered
 

@@ -6,6 +6,7 @@ import ast
 import functools
 import gc
 from collections.abc import Iterator
+from contextlib import contextmanager
 from inspect import CO_OPTIMIZED
 from pathlib import Path
 from types import CodeType, FunctionType
@@ -23,19 +24,32 @@ class Loaded:
                 code = each.__code__
                 self.functions.setdefault((code.co_filename, code), []).append(each)
 
-    def put(self, path: Path, new: ast.Module) -> int:
-        """Exchange the code of each function of a file that is not the same in the new tree. Returns how many function objects got another."""
+    def put(self, path: Path, new: ast.Module | str) -> list[tuple[FunctionType, CodeType]]:
+        """Exchange the code of each function of a file that is not the same in the new source. Returns those that got another, with
+        the code that they had."""
         now = dict(
             _outermost(compile(path.read_text("utf-8"), str(path), "exec", dont_inherit=True))
         )
         then = dict(_outermost(compile(new, str(path), "exec", dont_inherit=True)))
-        exchanged = 0
+        exchanged = []
         for key, code in now.items():
             if then[key] != code:
                 for function in self.functions.get((str(path), code), ()):
+                    exchanged.append((function, function.__code__))
                     function.__code__ = then[key]
-                    exchanged += 1
         return exchanged
+
+    @contextmanager
+    def changed(self, path: Path, new: str) -> Iterator[None]:
+        """A file as if it said something else, for so long. Raises LookupError where no function that is alive has it."""
+        exchanged = self.put(path, new)
+        if not exchanged:
+            raise LookupError(f"{path.name}: no function holds what was changed")
+        try:
+            yield
+        finally:
+            for function, code in exchanged:
+                function.__code__ = code
 
 
 def forget_what_is_cached() -> None:
