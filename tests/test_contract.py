@@ -487,7 +487,8 @@ def test_a_cold_card_loads_nothing_heavy_and_no_other_card():
     assert done.returncode == 0, done.stderr
     loaded = done.stdout.strip().split("|")
     assert not HEAVY & {name.split(".")[0] for name in loaded}
-    assert [name for name in loaded if ".cards." in name] == ["fibercalc.yarn.cards.skein_length"]
+    near = {name.partition(".cards.")[2].split(".")[0] for name in loaded if ".cards." in name}
+    assert near == {"skein_length"}
 
 
 def test_a_list_that_is_not_asked_for_is_no_mistake_however_few_its_rows():
