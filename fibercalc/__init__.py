@@ -4,7 +4,7 @@ All that is meant to be used from outside has its name here. Nothing is loaded b
 for: importing this costs next to nothing, and a card loads no other.
 """
 
-__version__ = "0.1.0"
+from .version import __version__ as __version__
 
 __all__ = [
     "Amount",
@@ -36,7 +36,6 @@ if TYPE_CHECKING:
     from .answered import Answer, Value
     from .core.problem import BadInputs, Problem
     from .core.registry import UnknownCard, UnknownChapter
-    from .core.work import Worked
 
 # Where a name comes from that is loaded only when it is asked for.
 _FROM = {
@@ -109,8 +108,9 @@ def work(
     a wrong shape too.
     """
     from .core.work import answer_of
+    from .worked import worked
 
-    return answer_of(_worked(card_id, inputs, style, system, money), __version__).as_json()
+    return answer_of(worked(card_id, inputs, style, system, money), __version__).as_json()
 
 
 def answer(
@@ -127,28 +127,6 @@ def answer(
     Inputs, settings and what is raised are those of `work`.
     """
     from .answered import Answer
+    from .worked import worked
 
-    return Answer(_worked(card_id, inputs, style, system, money))
-
-
-def _worked(
-    card_id: str, inputs: "dict[str, Any] | None", style: str, system: str, money: str
-) -> "Worked":
-    from .core.plain import plain_of
-    from .core.reading import read_inputs
-    from .core.registry import find_card
-    from .core.settings import Settings
-    from .core.work import work_given
-
-    card = find_card(card_id)
-    plain = plain_of(card, {} if inputs is None else inputs)
-    texts = plain.texts
-    settings = Settings.from_texts({"style": style, "system": system, "money": money})
-    given = read_inputs(card, texts, settings, exact=plain.exact, counts=plain.counts, named=texts)
-    worked = work_given(given, settings)
-    worked.given.notes += [
-        f"{name} was given, and is not asked with these choices."
-        for name in texts
-        if name not in worked.given.asked()
-    ]
-    return worked
+    return Answer(worked(card_id, inputs, style, system, money))

@@ -9,11 +9,11 @@ from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
-from . import __version__
 from .amount import Amount, no_unit
 from .core.onward import spread_text
 from .core.units import COUNT, Quantity
 from .core.work import answer_of
+from .version import __version__
 
 if TYPE_CHECKING:
     from .core.answer import Picture, Table

@@ -10,12 +10,13 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any, NoReturn
 
-from . import __version__, cards, show, work
+from . import cards, show, work
 from .completion import COMMANDS, SETTINGS, SHELLS, STYLES, SYSTEMS, script
 from .core.nesting import deeper_than
 from .core.problem import BadInputs
 from .core.registry import UnknownCard, UnknownChapter, chapters
 from .meant import card_ids, line_of, with_guess
+from .version import __version__
 
 DEEPEST = 30  # of a file with inputs; deeper is no list of rows
 

@@ -29,7 +29,7 @@ from __future__ import annotations
 {imports}
 
 if TYPE_CHECKING:
-    {typed}from .. import Answer
+    {typed}from ..answered import Answer
 
 __all__ = [{names}]
 '''

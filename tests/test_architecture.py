@@ -42,7 +42,7 @@ BELOW = {
     "sources": {"sources"},
     "held": {"core"},
     "workbook": {"core", "sources", "held", "workbook", *CHAPTERS},
-    "site": {"core", "sources", "workbook", "site", "public", "__version__"},  # no formula
+    "site": {"core", "sources", "workbook", "site", "version"},  # no formula
 }
 LAZY = {"segno", "coloraide"}  # fetched only by a card that draws a QR code or computes color
 LONGEST = 40  # lines of a function, its docstring apart

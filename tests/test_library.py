@@ -183,7 +183,7 @@ def test_nothing_is_loaded_before_it_is_asked_for():
         " *sorted(n for n in third if '.ask' in n or n.endswith('.cards.wraps')))"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
-    assert done.stdout.strip() == "fibercalc | | fibercalc.ask fibercalc.ask.yarn"
+    assert done.stdout.strip() == "fibercalc fibercalc.version | | fibercalc.ask fibercalc.ask.yarn"
 
 
 def test_a_copy_without_the_functions_has_the_formulas(monkeypatch):

@@ -12,7 +12,7 @@ from . import EXAMPLE, Number, ask
 if TYPE_CHECKING:
     from datetime import date
 
-    from .. import Answer
+    from ..answered import Answer
 
 __all__ = [
     "crank_socks",

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Literal, TypedDict
 from . import EXAMPLE, Number, ask
 
 if TYPE_CHECKING:
-    from .. import Answer
+    from ..answered import Answer
 
 __all__ = ["care_label", "fastness", "make_size", "shedding", "shrinkage", "wet_finish"]
 

@@ -5,7 +5,6 @@ and are always shown.
 import json
 from typing import Any
 
-from .. import __version__
 from ..core.card import Card, Input, Rows
 from ..core.entry import Reading, read_one
 from ..core.link import read_query
@@ -16,6 +15,7 @@ from ..core.reading import read_inputs
 from ..core.registry import UnknownCard
 from ..core.units import Unit
 from ..core.work import work_given
+from ..version import __version__
 from .asked import card_of, given_of, settings_of, state_of, trail_of
 from .form import shown_text, values_of
 

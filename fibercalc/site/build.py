@@ -26,7 +26,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 from urllib.parse import urlsplit
 
-from .. import __version__
+from ..version import __version__
 from ..workbook.schema import file_schema
 from . import book, helper_page
 from .protocol import typescript

@@ -8,7 +8,6 @@ from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
-from .. import __version__
 from ..core.day import today as this_day
 from ..core.day import write_date
 from ..core.label import PAGES, Area, Block, Code, TooLong, gap_of, has_foot
@@ -19,6 +18,7 @@ from ..core.markup import Markup, inner, tag
 from ..core.number import write_plain
 from ..core.paper import Labels
 from ..core.work import Worked
+from ..version import __version__
 from ..workbook.base_link import RULES, BaseLink, clean, write_link
 from .link_maker import LOCAL, home_of, host_of, out_of_range
 from .qr import LEAST_MODULE, code_of, code_shapes, module_in

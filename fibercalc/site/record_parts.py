@@ -3,7 +3,6 @@
 from datetime import date
 from typing import Any
 
-from .. import __version__
 from ..core.card import CHOICE, DATE, Option, Rows
 from ..core.day import write_date
 from ..core.entry import Reading
@@ -14,6 +13,7 @@ from ..core.reading import Given, read_inputs
 from ..core.registry import UnknownCard, find_card
 from ..core.settings import Settings
 from ..core.units import COUNT, MONEY
+from ..version import __version__
 from ..workbook.bench import written
 from ..workbook.exchange import KEPT_REMOVED
 from ..workbook.kind import KNOWN, KNOWN_END, Kind

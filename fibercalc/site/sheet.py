@@ -5,7 +5,6 @@ what was given, the answer, its picture, cautions and sources.
 from collections.abc import Callable
 from datetime import date
 
-from .. import __version__
 from ..core.amount import NO_BREAK
 from ..core.card import CHOICE
 from ..core.day import today as this_day
@@ -17,6 +16,7 @@ from ..core.outcome import with_money
 from ..core.paper import Labels
 from ..core.units import MONEY
 from ..core.work import Worked
+from ..version import __version__
 from . import parts
 
 READABLE = 130  # characters: a longer address on a paper is typed by nobody and fills it

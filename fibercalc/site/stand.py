@@ -5,13 +5,13 @@ skeins each project takes.
 from datetime import date
 from typing import Any
 
-from .. import __version__
 from ..core.day import today as this_day
 from ..core.day import write_date
 from ..core.markup import Markup, tag
 from ..core.number import write_plain
 from ..core.reading import Given
 from ..core.settings import Settings
+from ..version import __version__
 from ..workbook.base_link import BaseLink, write_link
 from . import helper
 from .link_maker import base_and_home, yards_of

@@ -53,6 +53,7 @@ const NOT_IN_BROWSER = [
   "fibercalc/site/protocol/",
   "fibercalc/site/serve.py",
   "fibercalc/site/sheets.py",
+  "fibercalc/worked.py",
 ];
 
 const sha256 = (/** @type {Uint8Array | string} */ content) =>
