@@ -47,17 +47,16 @@ _FROM = {
     "UnknownChapter": "core.registry",
     "Value": "answered",
 }
-_CHAPTERS = ("dye", "knit", "safe", "sell", "wash", "weave", "yarn")
 
 if not TYPE_CHECKING:  # or a name that is not there would pass for one
 
     def __getattr__(name):
         from importlib import import_module
 
-        if name in _CHAPTERS:
-            return import_module(f"{__name__}.{name}")
-        if name not in _FROM:
+        if name not in __all__:
             raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+        if name not in _FROM:  # a chapter
+            return import_module(f"{__name__}.{name}")
         found = globals()[name] = getattr(import_module(f"{__name__}.{_FROM[name]}"), name)
         return found
 

@@ -23,7 +23,7 @@ from tests.states import NEAR_A_LIMIT, changed_in, own_states_of, states_of
 
 OWN_STATE = "Another’s own,"
 IN_US = (f"{OWN_STATE} 2",)  # so that every card is seen in the other units too
-METRIC, US = Settings(), Settings(system="us")
+USUAL, US = Settings(), Settings(system="us")
 FOLDER = Path(__file__).parent.parent / "shared" / "answers"
 
 
@@ -42,7 +42,7 @@ def written(card: Card) -> str:
     for number, state in enumerate(own_states_of(card), 1):
         states.append((f"{OWN_STATE} {number}", state, True))
     for name, state, own in states:
-        parts = _parts(card, state, US if name in IN_US else METRIC)
+        parts = _parts(card, state, US if name in IN_US else USUAL)
         if own:
             parts = {"Asked": [f"- {place} = {text}" for place, text in state.items()]} | parts
         lines += [f"## {name}", ""]

@@ -184,7 +184,7 @@ def _when(card: Card, item: Input | Rows) -> str:
     if not item.when:
         return ""
     conditions = (
-        f"{other} is {' or '.join(map(str, values))}" for other, values in item.when.items()
+        f"{other.name} is {' or '.join(map(str, values))}" for other, values in item.when.items()
     )
     return f" Asked where {' and '.join(conditions)}."
 

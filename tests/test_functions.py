@@ -50,3 +50,15 @@ def test_what_cannot_be_used_is_refused_by_name():
         yarn.skein_length(turns=0)
     with pytest.raises(TypeError, match="turn"):
         yarn.skein_length(turn=280)
+
+
+@pytest.mark.parametrize("chapter", CHAPTERS)
+def test_what_an_argument_hangs_on_is_called_by_its_name(chapter):
+    """As it is typed: way, and not the object that declares it."""
+    functions = vars(import_module(f"fibercalc.ask.{chapter}"))
+    for card in chapter_cards(chapter):
+        told = " ".join(functions[card.id.replace("-", "_")].__doc__.split())
+        for item in card.inputs:
+            for other in item.when:
+                assert f"{other.name} is " in told
+        assert "Input(" not in told

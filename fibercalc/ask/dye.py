@@ -98,10 +98,9 @@ def dye_recipe(
         skein_mass: A skein weighs. Weight, g; 0.5 g to 5 kg; example 100 g.
         damp: Correct for damp? One of no (No, weighed as usual), yes (Yes, by regain); example
             no.
-        regain_now: Regain when weighed. 0 % to 60 %; example 15.5 %. Asked where Input(damp) is
-            yes.
-        regain_usual: Regain the recipe was made at. 0 % to 60 %; example 13 %. Asked where
-            Input(damp) is yes.
+        regain_now: Regain when weighed. 0 % to 60 %; example 15.5 %. Asked where damp is yes.
+        regain_usual: Regain the recipe was made at. 0 % to 60 %; example 13 %. Asked where damp
+            is yes.
         fiber: Mostly. One of cotton; viscose; acetate; wool; silk; polyamide (nylon); polyester;
             acrylic; polypropylene; polylactide (PLA); modacrylic; alginate; flax (linen); hemp;
             lyocell; modal; mohair, alpaca, cashmere, camel; elastane; example wool.
@@ -122,16 +121,16 @@ def dye_recipe(
         acid: Acid or alkali. One of citric (Citric acid, crystals), liquid (Vinegar or acetic
             acid, liquid), soda-ash (No acid: soda ash, for reactive dye), none (None in this
             recipe); example citric.
-        acid_share: Acid, percent of the yarn. 0 % to 20 %; example 1 %. Asked where Input(acid)
-            is citric or liquid.
+        acid_share: Acid, percent of the yarn. 0 % to 20 %; example 1 %. Asked where acid is
+            citric or liquid.
         acid_strength: Strength of the liquid. Strength, g/100 mL; 1 g/100 mL to 12 g/100 mL;
-            example 5 g/100 mL. Asked where Input(acid) is liquid.
+            example 5 g/100 mL. Asked where acid is liquid.
         salt_share: Glauber’s salt, percent of the yarn. 0 % to 100 %. None leaves it open.
         syringe: Syringe or cylinder holds. Volume, mL; 0.5 mL to 2 L; example 60 mL.
         syringe_error: It is good to. Volume, mL; 0.01 mL to 50 mL; example 1 mL.
         lots: Lots of this in the run. A whole number from 1 to 200; example 1.
         soda: Soda ash in the bath. Strength, g/L; 0.5 g/L to 40 g/L; example 10 g/L. Asked where
-            Input(acid) is soda-ash.
+            acid is soda-ash.
         salt_liter: Salt in the bath, for plant fiber. Strength, g/L; 0 g/L to 120 g/L. None
             leaves it open.
 
@@ -200,22 +199,21 @@ def stock_solution(
             powder), dilute (Thin a stronger stock), extend (Extend what is left); example make.
         wanted: Strength wanted. Strength, g/100 mL; 0.001 g/100 mL to 20 g/100 mL; example 1
             g/100 mL.
-        volume: Final volume. Volume, mL; 5 mL to 50 L; example 500 mL. Asked where Input(do) is
-            make or dilute or extend.
-        powder: Powder you have. Weight, g; 0.01 g to 2 kg; example 3.7 g. Asked where Input(do)
-            is use-up.
+        volume: Final volume. Volume, mL; 5 mL to 50 L; example 500 mL. Asked where do is make or
+            dilute or extend.
+        powder: Powder you have. Weight, g; 0.01 g to 2 kg; example 3.7 g. Asked where do is
+            use-up.
         have: Strength of the strong stock. Strength, g/100 mL; 0.001 g/100 mL to 20 g/100 mL;
-            example 5 g/100 mL. Asked where Input(do) is dilute.
-        left: Stock left. Volume, mL; 0 mL to 50 L; example 120 mL. Asked where Input(do) is
-            extend.
+            example 5 g/100 mL. Asked where do is dilute.
+        left: Stock left. Volume, mL; 0 mL to 50 L; example 120 mL. Asked where do is extend.
         strength_left: Strength of what is left. Strength, g/100 mL; 0.001 g/100 mL to 20 g/100
-            mL; example 1 g/100 mL. Asked where Input(do) is extend.
+            mL; example 1 g/100 mL. Asked where do is extend.
         jar: Does this jar differ in strength from the one your recipes are from? One of no (No,
-            or not known), yes; example no. Asked where Input(do) is make or use-up or extend.
-        old_jar: The old jar’s strength. Number; 10 to 400; example 100. Asked where Input(jar) is
-            yes and Input(do) is make or use-up or extend.
-        new_jar: This jar’s strength. Number; 10 to 400; example 125. Asked where Input(jar) is
-            yes and Input(do) is make or use-up or extend.
+            or not known), yes; example no. Asked where do is make or use-up or extend.
+        old_jar: The old jar’s strength. Number; 10 to 400; example 100. Asked where jar is yes
+            and do is make or use-up or extend.
+        new_jar: This jar’s strength. Number; 10 to 400; example 125. Asked where jar is yes and
+            do is make or use-up or extend.
         scale_error: The scale is good to. Weight, g; 0.0005 g to 5 g; example 0.02 g.
         jug_error: The jug or flask is good to. Volume, mL; 0.1 mL to 500 mL; example 5 mL.
         kind: Kind of dye. One of acid (Acid or metal-complex dye), direct (Direct dye), reactive
@@ -292,18 +290,18 @@ def shade_steps(
         dose_by: Dosed as. One of powder (Powder, on the scale), stock (Stock, by syringe);
             example powder.
         scale_step: The scale shows steps of. Weight, g; 0.0001 g to 1 g; example 0.01 g. Asked
-            where Input(dose_by) is powder.
+            where dose_by is powder.
         strength: Strength of the stock. Strength, g/100 mL; 0.005 g/100 mL to 20 g/100 mL;
-            example 1 g/100 mL. Asked where Input(dose_by) is stock.
+            example 1 g/100 mL. Asked where dose_by is stock.
         syringe_step: The syringe is read to. Volume, mL; 0.01 mL to 50 mL; example 1 mL. Asked
-            where Input(dose_by) is stock.
+            where dose_by is stock.
         seen: How the colors were seen. One of instrument (Read by a color instrument, mean of
             three places on wound yarn), together (Both skeins in one photo beside a gray card),
             photo (A photo beside a gray card), swatch (By eye against numbered swatches of your
             own, in daylight), plain (A photo without a gray card), screen (Picked on a screen to
             look like it); example photo.
         gray: The gray card in that photo. A color such as #6b7f8f or lab(52 -3 -9). None leaves
-            it open. Asked where Input(seen) is together or photo.
+            it open. Asked where seen is together or photo.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -373,24 +371,24 @@ def bath_acid(
         water: Water. One of soft, middling (In between), hard (Hard: kettles fur up), pure (Rain
             or distilled), known (Its alkalinity is known); example soft.
         alkalinity: Alkalinity, mg/L as calcium carbonate. Number; 0 to 1000; example 40. Asked
-            where Input(water) is known.
+            where water is known.
         chemical: Acid or alkali. One of citric (Citric acid, anhydrous), citric-monohydrate
             (Citric acid, monohydrate), acetic (Acetic acid), formic (Formic acid), ammonia,
             soda-ash (Soda ash (sodium carbonate, anhydrous)), washing-soda (Washing soda crystals
             (sodium carbonate, decahydrate)), bicarbonate (Baking soda (sodium bicarbonate));
             example citric.
-        grams: How much, pure. Weight, g; 0 g to 20 kg; example 4 g. Asked where Input(do) is
-            amount or swap.
+        grams: How much, pure. Weight, g; 0 g to 20 kg; example 4 g. Asked where do is amount or
+            swap.
         strength: Strength of the liquid, by weight. 1 % to 90 %; example 5 %. Asked where
-            Input(chemical) is acetic or formic or ammonia.
-        target: pH wanted. Number; 1 to 13; example 4. Asked where Input(do) is target.
+            chemical is acetic or formic or ammonia.
+        target: pH wanted. Number; 1 to 13; example 4. Asked where do is target.
         other: Instead of it. One of citric (Citric acid, anhydrous), citric-monohydrate (Citric
             acid, monohydrate), acetic (Acetic acid), formic (Formic acid), ammonia, soda-ash
             (Soda ash (sodium carbonate, anhydrous)), washing-soda (Washing soda crystals (sodium
             carbonate, decahydrate)), bicarbonate (Baking soda (sodium bicarbonate)); example
-            acetic. Asked where Input(do) is swap.
+            acetic. Asked where do is swap.
         other_strength: Strength of that liquid, by weight. 1 % to 90 %; example 5 %. Asked where
-            Input(do) is swap and Input(other) is acetic or formic or ammonia.
+            do is swap and other is acetic or formic or ammonia.
         strip: What a pH strip says. Number; 0 to 14. None leaves it open.
 
     Returns:
@@ -471,12 +469,12 @@ def bath_heat(
         begin: You begin at. Text, up to 5 characters of text; example 9:00.
         price: A kilowatt-hour costs. Money, 0 to 10; example 0.30. None leaves it open.
         cooled: Two readings of it cooling? One of no, yes; example no.
-        first: First reading. Temperature, °C; 10 °C to 100 °C; example 85 °C. Asked where
-            Input(cooled) is yes.
-        second: Second reading. Temperature, °C; 5 °C to 100 °C; example 70 °C. Asked where
-            Input(cooled) is yes.
+        first: First reading. Temperature, °C; 10 °C to 100 °C; example 85 °C. Asked where cooled
+            is yes.
+        second: Second reading. Temperature, °C; 5 °C to 100 °C; example 70 °C. Asked where cooled
+            is yes.
         between: Minutes between them. Time, min; 1 min to 24 h; example 45 min. Asked where
-            Input(cooled) is yes.
+            cooled is yes.
         touch: Cool enough at. Temperature, °C; 10 °C to 60 °C; example 40 °C.
         pause_at: Wait on the way at. Temperature, °C; 15 °C to 99 °C. None leaves it open.
         pause: Wait there for. Time, min; 0 min to 12 h; example 15 min.
@@ -709,7 +707,7 @@ def lot_repeat(
         only_add: Does the new lot itself go back into the pot? One of no (No, the next lot is
             changed), yes (Yes, dye can only be added); example no.
         gray: The gray card in that photo. A color such as #6b7f8f or lab(52 -3 -9). None leaves
-            it open. Asked where Input(seen) is together or photo.
+            it open. Asked where seen is together or photo.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -767,10 +765,10 @@ def bleed_check(
         mass: Yarn in it, dry. Weight, g; 0.5 g to 50 kg; example 400 g.
         depth: Depth of shade, all dyes. 0.001 % to 20 %; example 0.9 %.
         rinsed: Did you compare the rinses with the jars? One of yes, no; example yes.
-        rinses: Rinses so far, 1 to 10 rows. Asked where Input(rinsed) is yes.
+        rinses: Rinses so far, 1 to 10 rows. Asked where rinsed is yes.
             - jar: Jar. Number; 0 to 16; example 5.
         wanted: Pale enough at, percent of the first bath. 0.005 % to 20 %; example 0.2 %. Asked
-            where Input(rinsed) is yes.
+            where rinsed is yes.
         held: Water the squeezed yarn holds. Volume, mL; 1 mL to 100 L; example 600 mL.
         rinse: Clean water of one rinse. Volume, L; 0.05 L to 500 L; example 6 L.
         bath_colored: Is the cooled bath still clearly colored? One of not known, yes, no; example
@@ -843,8 +841,8 @@ def drying(
         fan: A fan on it? One of no, yes; example no.
         weighed: Weighed again since? One of no, yes; example no.
         weighed_mass: It weighed then. Weight, g; 1 g to 100 kg; example 620 g. Asked where
-            Input(weighed) is yes.
-        after: after. Time, h; 10 min to 20 day; example 8 h. Asked where Input(weighed) is yes.
+            weighed is yes.
+        after: after. Time, h; 10 min to 20 day; example 8 h. Asked where weighed is yes.
         skeins: Skeins in all. A whole number from 1 to 2000; example 24.
         rail: Rail. Length, m; 0.1 m to 200 m; example 3 m.
         each: One skein takes. Length, cm; 2 cm to 1 m; example 12 cm.

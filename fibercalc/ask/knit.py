@@ -137,10 +137,10 @@ def yarn_needed(
             (Only the yarn), pattern (The pattern’s own figure); example swatch.
         make: What it will be. One of sweater (A sweater), hat (A hat), mittens (A pair of
             mittens), socks (A pair of socks), cowl (A cowl or other tube), scarf (A scarf or
-            wrap), blanket (A blanket), shawl (A shawl); example sweater. Asked where Input(known)
-            is yarn or gauge or swatch.
+            wrap), blanket (A blanket), shawl (A shawl); example sweater. Asked where known is
+            yarn or gauge or swatch.
         size_by: Which size. One of own (My own measures), table (A size of the table); example
-            own. Asked where Input(make) is sweater or hat.
+            own. Asked where make is sweater or hat.
         size: Size. One of baby-3 (Baby, 3 months), baby-6 (Baby, 6 months), baby-12 (Baby, 12
             months), baby-18 (Baby, 18 months), baby-24 (Baby, 24 months), child-2 (Child, age 2),
             child-4 (Child, age 4), child-6 (Child, age 6), child-8 (Child, age 8), child-10
@@ -148,99 +148,95 @@ def yarn_needed(
             age 16), woman-xs (Woman, XS), woman-s (Woman, S), woman-m (Woman, M), woman-l (Woman,
             L), woman-1x (Woman, 1X), woman-2x (Woman, 2X), woman-3x (Woman, 3X), woman-4x (Woman,
             4X), woman-5x (Woman, 5X), man-s (Man, S), man-m (Man, M), man-l (Man, L), man-xl
-            (Man, XL), man-xxl (Man, XXL); example woman-m. Asked where Input(make) is sweater and
-            Input(size_by) is table.
+            (Man, XL), man-xxl (Man, XXL); example woman-m. Asked where make is sweater and
+            size_by is table.
         ease: Ease: wider than the body by. Length, cm; -15 cm to 40 cm; example 10 cm. Asked
-            where Input(make) is sweater and Input(size_by) is table.
+            where make is sweater and size_by is table.
         construction: How it is made. One of raglan, round (Round yoke), drop (Drop shoulder);
-            example raglan. Asked where Input(make) is sweater.
+            example raglan. Asked where make is sweater.
         chest: Around the chest, finished. Length, cm; 1 cm to 300 cm; example 104 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
-        body: Body, hem to underarm. Length, cm; 1 cm to 150 cm; example 39 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
+            make is sweater and size_by is own.
+        body: Body, hem to underarm. Length, cm; 1 cm to 150 cm; example 39 cm. Asked where make
+            is sweater and size_by is own.
         sleeve: Sleeve, cuff to underarm. Length, cm; 1 cm to 100 cm; example 45 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
+            make is sweater and size_by is own.
         upper_arm: Sleeve, around the top. Length, cm; 1 cm to 120 cm; example 34 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
-        wrist: Around the cuff. Length, cm; 1 cm to 80 cm; example 19 cm. Asked where Input(make)
-            is sweater and Input(size_by) is own.
-        yoke: Yoke or armhole, depth. Length, cm; 1 cm to 60 cm; example 20 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
-        neck: Around the neck opening. Length, cm; 1 cm to 150 cm; example 44 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
-        band: Neckband, depth. Length, cm; 0.5 cm to 60 cm; example 2.5 cm. Asked where
-            Input(make) is sweater and Input(size_by) is own.
+            make is sweater and size_by is own.
+        wrist: Around the cuff. Length, cm; 1 cm to 80 cm; example 19 cm. Asked where make is
+            sweater and size_by is own.
+        yoke: Yoke or armhole, depth. Length, cm; 1 cm to 60 cm; example 20 cm. Asked where make
+            is sweater and size_by is own.
+        neck: Around the neck opening. Length, cm; 1 cm to 150 cm; example 44 cm. Asked where make
+            is sweater and size_by is own.
+        band: Neckband, depth. Length, cm; 0.5 cm to 60 cm; example 2.5 cm. Asked where make is
+            sweater and size_by is own.
         head_size: Head. One of premature (Premature baby, about 33 weeks), newborn (Newborn
             baby), baby (Baby, 12 months), toddler (Toddler, 24 months), child (Child, 36 months),
-            woman, man; example woman. Asked where Input(make) is hat and Input(size_by) is table.
-        head: Around the head. Length, cm; 15 cm to 90 cm; example 56 cm. Asked where Input(make)
-            is hat and Input(size_by) is own.
-        hat_ease: Smaller than the head by. -30 % to 30 %; example 8 %. Asked where Input(make) is
-            hat.
+            woman, man; example woman. Asked where make is hat and size_by is table.
+        head: Around the head. Length, cm; 15 cm to 90 cm; example 56 cm. Asked where make is hat
+            and size_by is own.
+        hat_ease: Smaller than the head by. -30 % to 30 %; example 8 %. Asked where make is hat.
         hat_height: Height, edge to top. Length, cm; 1 cm to 60 cm; example 22 cm. Asked where
-            Input(make) is hat.
-        turn_up: Turned up at the edge. Length, cm; 0 cm to 30 cm; example 0 cm. Asked where
-            Input(make) is hat.
+            make is hat.
+        turn_up: Turned up at the edge. Length, cm; 0 cm to 30 cm; example 0 cm. Asked where make
+            is hat.
         hand: Around the mitten at the hand. Length, cm; 5 cm to 60 cm; example 21 cm. Asked where
-            Input(make) is mittens.
+            make is mittens.
         hand_length: Hand, wrist to fingertips. Length, cm; 4 cm to 50 cm; example 19 cm. Asked
-            where Input(make) is mittens.
-        cuff: Cuff, length. Length, cm; 0 cm to 60 cm; example 8 cm. Asked where Input(make) is
-            mittens.
-        foot_length: Foot, heel to toe. Length, cm; 6 cm to 45 cm; example 25 cm. Asked where
-            Input(make) is socks.
-        foot_girth: Around the foot. Length, cm; 6 cm to 45 cm; example 23 cm. Asked where
-            Input(make) is socks.
-        leg: Leg, top to heel. Length, cm; 0 cm to 80 cm; example 18 cm. Asked where Input(make)
+            where make is mittens.
+        cuff: Cuff, length. Length, cm; 0 cm to 60 cm; example 8 cm. Asked where make is mittens.
+        foot_length: Foot, heel to toe. Length, cm; 6 cm to 45 cm; example 25 cm. Asked where make
             is socks.
-        sock_ease: Smaller than the foot by. -20 % to 30 %; example 10 %. Asked where Input(make)
-            is socks.
-        around: Around. Length, cm; 1 cm to 400 cm; example 60 cm. Asked where Input(make) is
-            cowl.
-        height: Height. Length, cm; 1 cm to 300 cm; example 25 cm. Asked where Input(make) is
-            cowl.
-        width: Width. Length, cm; 1 cm to 400 cm; example 30 cm. Asked where Input(make) is scarf
-            or blanket.
-        length: Length. Length, cm; 1 cm to 1000 cm; example 180 cm. Asked where Input(make) is
-            scarf or blanket.
+        foot_girth: Around the foot. Length, cm; 6 cm to 45 cm; example 23 cm. Asked where make is
+            socks.
+        leg: Leg, top to heel. Length, cm; 0 cm to 80 cm; example 18 cm. Asked where make is
+            socks.
+        sock_ease: Smaller than the foot by. -20 % to 30 %; example 10 %. Asked where make is
+            socks.
+        around: Around. Length, cm; 1 cm to 400 cm; example 60 cm. Asked where make is cowl.
+        height: Height. Length, cm; 1 cm to 300 cm; example 25 cm. Asked where make is cowl.
+        width: Width. Length, cm; 1 cm to 400 cm; example 30 cm. Asked where make is scarf or
+            blanket.
+        length: Length. Length, cm; 1 cm to 1000 cm; example 180 cm. Asked where make is scarf or
+            blanket.
         shape: Shape. One of top (Triangle from the top center), corner (Triangle from one
             corner), wing (Wing: a long, lopsided triangle), crescent, half-circle (Half circle),
-            circle; example top. Asked where Input(make) is shawl.
-        span: Wingspan, or across. Length, cm; 1 cm to 400 cm; example 160 cm. Asked where
-            Input(make) is shawl.
-        depth: Depth. Length, cm; 1 cm to 300 cm; example 70 cm. Asked where Input(make) is shawl
-            and Input(shape) is top or corner or wing or crescent.
+            circle; example top. Asked where make is shawl.
+        span: Wingspan, or across. Length, cm; 1 cm to 400 cm; example 160 cm. Asked where make is
+            shawl.
+        depth: Depth. Length, cm; 1 cm to 300 cm; example 70 cm. Asked where make is shawl and
+            shape is top or corner or wing or crescent.
         structure: Stitch. One of plain (Stocking stitch (plain)), garter (Garter stitch), rib-1x1
             (Rib 1x1), rib-2x2 (Rib 2x2), cables (Cables on a purl ground), lace (Lace, blocked
             open), stranded (Stranded colorwork, all colors together), slipped (Slipped stitches),
             brioche, single-crochet (Single crochet (UK: double crochet)), half-double-crochet
             (Half double crochet (UK: half treble)), double-crochet (Double crochet (UK: treble));
-            example plain. Asked where Input(known) is yarn or gauge or swatch.
+            example plain. Asked where known is yarn or gauge or swatch.
         stitches: Stitches. Count per length, per 10 cm; 2 per 10 cm to 200 per 10 cm; example 20
-            per 10 cm. Asked where Input(known) is gauge or swatch.
+            per 10 cm. Asked where known is gauge or swatch.
         rows: Rows. Count per length, per 10 cm; 2 per 10 cm to 300 per 10 cm; example 27 per 10
-            cm. Asked where Input(known) is gauge or swatch.
+            cm. Asked where known is gauge or swatch.
         state: The gauge was counted. One of dry (Dry relaxed: off the needles and rested), wet
             (Wet relaxed: soaked and dried flat), full (Fully relaxed: washed and tumbled);
-            example wet. Asked where Input(known) is gauge or swatch.
-        swatch_width: Swatch, width. Length, cm; 4 cm to 200 cm; example 15 cm. Asked where
-            Input(known) is swatch.
+            example wet. Asked where known is gauge or swatch.
+        swatch_width: Swatch, width. Length, cm; 4 cm to 200 cm; example 15 cm. Asked where known
+            is swatch.
         swatch_length: Swatch, length. Length, cm; 4 cm to 200 cm; example 15 cm. Asked where
-            Input(known) is swatch.
-        swatch_mass: Swatch, weight. Weight, g; 0.2 g to 2 kg; example 10.3 g. Asked where
-            Input(known) is swatch.
+            known is swatch.
+        swatch_mass: Swatch, weight. Weight, g; 0.2 g to 2 kg; example 10.3 g. Asked where known
+            is swatch.
         pattern_length: Yarn, as the pattern gives it. Length, m; 1 m to 20000 m; example 900 m.
-            Asked where Input(known) is pattern.
+            Asked where known is pattern.
         pattern_buffer: Does that figure hold a buffer already? One of unknown (It does not say),
             held (Yes, some is added), none (No, it is what was used); example unknown. Asked
-            where Input(known) is pattern.
+            where known is pattern.
         skein_mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
         skein_length: A skein holds. Length, m; 5 m to 10000 m; example 230 m.
         ends: Ends, seams, fringe. Length, m; 0 m to 2000 m; example 0 m.
-        needle: Needle. Length, mm; 1 mm to 60 mm. None leaves it open. Asked where Input(known)
-            is gauge or swatch.
+        needle: Needle. Length, mm; 1 mm to 60 mm. None leaves it open. Asked where known is gauge
+            or swatch.
         many: Colors. One of no (One), yes (Several); example no.
-        colors: Colors, 2 to 12 rows. Asked where Input(many) is yes.
+        colors: Colors, 2 to 12 rows. Asked where many is yes.
             - name: Name. Text, up to 30 characters of text; example Main.
             - share: Share. Number; 0.5 to 1000; example 50.
         sure: How sure. One of 80 (80 in 100), 90 (90 in 100), 95 (95 in 100), 99 (99 in 100
@@ -304,9 +300,9 @@ def yarn_instead(
         need_by: The pattern asks for. One of skeins (So many skeins), length (A length); example
             skeins.
         theirs_skeins: Skeins of theirs. A whole number from 1 to 100; example 8. Asked where
-            Input(need_by) is skeins.
-        need_length: Length. Length, yd; 5 m to 20000 m; example 920 yd. Asked where
-            Input(need_by) is length.
+            need_by is skeins.
+        need_length: Length. Length, yd; 5 m to 20000 m; example 920 yd. Asked where need_by is
+            length.
         stitches: The pattern’s stitches. Count per length, per 10 cm; 2 per 10 cm to 200 per 10
             cm; example 21 per 10 cm. None leaves it open.
         rows: The pattern’s rows. Count per length, per 10 cm; 2 per 10 cm to 300 per 10 cm;
@@ -379,10 +375,10 @@ def gauge_check(
         counted_rows: Rows you counted. Number; 2 to 1000; example 40.5.
         tall: over a height of. Length, cm; 2 cm to 200 cm; example 15 cm.
         washed: Measured before the wash too? One of yes, no; example yes.
-        wide_before: Width before. Length, cm; 2 cm to 200 cm; example 14.6 cm. Asked where
-            Input(washed) is yes.
+        wide_before: Width before. Length, cm; 2 cm to 200 cm; example 14.6 cm. Asked where washed
+            is yes.
         tall_before: Height before. Length, cm; 2 cm to 200 cm; example 15.3 cm. Asked where
-            Input(washed) is yes.
+            washed is yes.
         needle: Needle of the swatch. Length, mm; 1 mm to 60 mm; example 4 mm.
         wanted: Wanted around the chest. Length, cm; 20 cm to 300 cm; example 104 cm.
         sizes: Sizes of the pattern, 1 to 16 rows.
@@ -431,17 +427,16 @@ def enough_left(
     Args:
         shape: The piece. One of grows (Grows: each row longer than the last), straight (Straight:
             every row the same); example grows.
-        first: Stitches in the first row. Number; 1 to 2000; example 7. Asked where Input(shape)
-            is grows.
-        grow: Stitches added per row. Number; 0 to 50; example 2. Asked where Input(shape) is
+        first: Stitches in the first row. Number; 1 to 2000; example 7. Asked where shape is
             grows.
+        grow: Stitches added per row. Number; 0 to 50; example 2. Asked where shape is grows.
         rows: Rows in all, before edging and binding off. A whole number from 2 to 5000; example
             120.
         row: Rows done. A whole number from 1 to 5000; example 100.
         weighed: You weighed. One of start (The whole ball before starting, and what is left), two
             (What was left, at two rows); example start.
         row_before: Rows done at the first weighing. A whole number from 1 to 5000; example 60.
-            Asked where Input(weighed) is two.
+            Asked where weighed is two.
         mass_before: Weight then. Weight, g; 1 g to 10 kg; example 100 g.
         mass_now: Left now. Weight, g; 0.1 g to 10 kg; example 30.5 g.
         edging: Edging, rows. Number; 0 to 300; example 0.
@@ -486,21 +481,21 @@ def even_shaping(
 
     Args:
         over: Spread over. One of round (A round), flat (A flat row), rows; example round.
-        stitches: Stitches now. A whole number from 2 to 5000; example 64. Asked where Input(over)
-            is round or flat.
+        stitches: Stitches now. A whole number from 2 to 5000; example 64. Asked where over is
+            round or flat.
         changes: How many increases or decreases. A whole number from 1 to 2000; example 7. Asked
-            where Input(over) is round or flat.
+            where over is round or flat.
         change: Each one. One of make-1 (Make 1, between two stitches), front-and-back (Knit front
             and back of one stitch), together (Knit 2 together), double (Double decrease: 3 become
-            1); example make-1. Asked where Input(over) is round or flat.
+            1); example make-1. Asked where over is round or flat.
         edge: Plain stitches kept at both edges. A whole number from 0 to 20; example 0. Asked
-            where Input(over) is flat.
-        rows: Rows to shape in. A whole number from 1 to 5000; example 84. Asked where Input(over)
-            is rows.
+            where over is flat.
+        rows: Rows to shape in. A whole number from 1 to 5000; example 84. Asked where over is
+            rows.
         shaping_rows_wanted: Shaping rows. A whole number from 1 to 2000; example 12. Asked where
-            Input(over) is rows.
-        every: Shape on. One of 2 (Right-side rows only), 1 (Any row); example 2. Asked where
-            Input(over) is rows.
+            over is rows.
+        every: Shape on. One of 2 (Right-side rows only), 1 (Any row); example 2. Asked where over
+            is rows.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -558,10 +553,9 @@ def crank_socks(
         left: Needles left at the narrowest of heel and toe. A whole number from 2 to 190; example
             10. None leaves it open.
         rib: Leg. One of plain, mock (Mock rib: some needles out of work); example plain.
-        rib_in: Needles in work. A whole number from 1 to 50; example 3. Asked where Input(rib) is
+        rib_in: Needles in work. A whole number from 1 to 50; example 3. Asked where rib is mock.
+        rib_out: then out of work. A whole number from 1 to 10; example 1. Asked where rib is
             mock.
-        rib_out: then out of work. A whole number from 1 to 10; example 1. Asked where Input(rib)
-            is mock.
         between: Waste rounds between the two socks. A whole number from 0 to 200; example 15.
         at_ends: Waste rounds before and after. A whole number from 0 to 200; example 15.
         skein_mass: A skein weighs. Weight, g; 5 g to 2 kg; example 100 g.
@@ -624,17 +618,16 @@ def keep_pace(
     Args:
         counted_by: The parts are given by. One of rows (The row each one ends at), stitches
             (Their stitches); example rows.
-        first: Stitches in the first row. Number; 1 to 2000; example 33. Asked where
-            Input(counted_by) is rows.
-        grow: Stitches added per row. Number; 0 to 50; example 1. Asked where Input(counted_by) is
+        first: Stitches in the first row. Number; 1 to 2000; example 33. Asked where counted_by is
             rows.
+        grow: Stitches added per row. Number; 0 to 50; example 1. Asked where counted_by is rows.
         parts: Parts, 1 to 24 rows.
             - name: Name. Text, up to 24 characters of text; example Part 1.
             - release: Comes out on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-03-05.
             - last_row: Ends at row. A whole number from 1 to 5000; example 80. Asked where
-              Input(counted_by) is rows.
-            - stitches: Stitches. Number; 1 to 1000000; example 18600. Asked where
-              Input(counted_by) is stitches.
+              counted_by is rows.
+            - stitches: Stitches. Number; 1 to 1000000; example 18600. Asked where counted_by is
+              stitches.
         speed_stitches: Stitches you made. Number; 5 to 100000; example 500.
         speed_minutes: in minutes. Number; 0.2 to 2000; example 20.
         week: Hours for knitting in a week. Number; 0.1 to 120; example 12.
@@ -704,16 +697,16 @@ def pool_picture(
         drawn: Rows to draw. A whole number from 4 to 60; example 48.
         wobble: How much your tension varies from row to row. 0 % to 30 %; example 2 %.
         alternate: Skeins knitted in turn. A whole number from 1 to 4; example 1.
-        per_100: Yarn in 100 g. Length, m; 20 m to 3000 m; example 420 m. Asked where
-            Input(alternate) is 2 or 3 or 4.
-        skein_1: Skein 1 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where
-            Input(alternate) is 2 or 3 or 4.
-        skein_2: Skein 2 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where
-            Input(alternate) is 2 or 3 or 4.
-        skein_3: Skein 3 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where
-            Input(alternate) is 3 or 4.
-        skein_4: Skein 4 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where
-            Input(alternate) is 4.
+        per_100: Yarn in 100 g. Length, m; 20 m to 3000 m; example 420 m. Asked where alternate is
+            2 or 3 or 4.
+        skein_1: Skein 1 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is 2
+            or 3 or 4.
+        skein_2: Skein 2 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is 2
+            or 3 or 4.
+        skein_3: Skein 3 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is 3
+            or 4.
+        skein_4: Skein 4 weighs. Weight, g; 1 g to 5 kg; example 100 g. Asked where alternate is
+            4.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:

@@ -41,10 +41,8 @@ def acid_dilution(
         wanted: Strength wanted. 0.1 % to 99 %; example 5.
         by: You measure the weak acid. One of volume (by volume), mass (by weight); example
             volume.
-        mass: Weak acid wanted. Weight, g; 10 g to 50 kg; example 1000 g. Asked where Input(by) is
-            mass.
-        volume: Weak acid wanted. Volume, L; 10 mL to 50 L; example 1 L. Asked where Input(by) is
-            volume.
+        mass: Weak acid wanted. Weight, g; 10 g to 50 kg; example 1000 g. Asked where by is mass.
+        volume: Weak acid wanted. Volume, L; 10 mL to 50 L; example 1 L. Asked where by is volume.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -103,14 +101,12 @@ def room_air(
         room: Room. Volume, m³; 3 m³ to 2000 m³; example 30 m³.
         air: Airing. One of closed (Window and door closed), window (Window open), fan (Fan
             blowing out of the window, door ajar), known (I know the air changes); example window.
-        changes: Air changes in an hour. Number; 0.1 to 60; example 2. Asked where Input(air) is
-            known.
+        changes: Air changes in an hour. Number; 0.1 to 60; example 2. Asked where air is known.
         mixing: Mixing factor. Number; 1 to 10; example 5.
-        pans: Pots at once. A whole number from 1 to 20; example 2. Asked where Input(what) is
+        pans: Pots at once. A whole number from 1 to 20; example 2. Asked where what is vapor.
+        across: Width of a pot. Length, cm; 5 cm to 200 cm; example 28 cm. Asked where what is
             vapor.
-        across: Width of a pot. Length, cm; 5 cm to 200 cm; example 28 cm. Asked where Input(what)
-            is vapor.
-        times: Times of the day, 1 to 6 rows. Asked where Input(what) is vapor.
+        times: Times of the day, 1 to 6 rows. Asked where what is vapor.
             - vapor: Vapor. One of acetic (Acetic acid), formic (Formic acid), ammonia; example
               acetic.
             - pot: The pot. One of lid (Lid on, below the boil), simmer (Open, simmering), boil
@@ -305,14 +301,13 @@ def drain_check(
             aluminum sulfate), ferrous (Iron, from ferrous sulfate), copper (Copper, from copper
             sulfate), tin (Tin, from tin(ii) chloride); example none.
         metal_amount: How much metal. Strength, mg/L; 0 mg/L to 100000 mg/L; example 34 mg/L.
-            Asked where Input(metal) is alum or aluminum-sulfate or ferrous or copper or tin.
+            Asked where metal is alum or aluminum-sulfate or ferrous or copper or tin.
         own_low: Local lower pH. Number; 0 to 14. None leaves it open.
         own_high: Local upper pH. Number; 0 to 14. None leaves it open.
         own_heat: Local limit of temperature. Temperature, °C; 10 °C to 100 °C. None leaves it
             open.
         own_metal: Local limit of the metal. Strength, mg/L; 0.001 mg/L to 1000 mg/L. None leaves
-            it open. Asked where Input(metal) is alum or aluminum-sulfate or ferrous or copper or
-            tin.
+            it open. Asked where metal is alum or aluminum-sulfate or ferrous or copper or tin.
         own_source: Where the local limits stand. Text, up to 60 characters of text. None leaves
             it open.
 
@@ -405,27 +400,25 @@ def lift(
     Args:
         load: The load. One of bucket (Wet skeins in a lidded bucket, cold), box (A box, cold and
             stable), hot (A hot or open pot); example bucket.
-        volume: Bath in the pot. Volume, L; 0.1 L to 500 L; example 9 L. Asked where Input(load)
-            is hot.
-        jug: Jug to bail with. Volume, L; 0.1 L to 10 L; example 1 L. Asked where Input(load) is
-            hot.
-        mass: Weight. Weight, kg; 0.1 kg to 100 kg; example 8 kg. Asked where Input(load) is box
-            or bucket.
+        volume: Bath in the pot. Volume, L; 0.1 L to 500 L; example 9 L. Asked where load is hot.
+        jug: Jug to bail with. Volume, L; 0.1 L to 10 L; example 1 L. Asked where load is hot.
+        mass: Weight. Weight, kg; 0.1 kg to 100 kg; example 8 kg. Asked where load is box or
+            bucket.
         reach: Hands in front of the ankles. Length, cm; 0 cm to 120 cm; example 35 cm. Asked
-            where Input(load) is box or bucket.
+            where load is box or bucket.
         start: Hands at the start, from the floor. Length, cm; 0 cm to 220 cm; example 40 cm.
-            Asked where Input(load) is box or bucket.
+            Asked where load is box or bucket.
         end: Hands at the end, from the floor. Length, cm; 0 cm to 220 cm; example 90 cm. Asked
-            where Input(load) is box or bucket.
-        angle: Turn of the trunk. Angle, °; 0° to 180°; example 30°. Asked where Input(load) is
-            box or bucket.
-        often: Lifts in a minute. Number; 0.01 to 15; example 0.2. Asked where Input(load) is box
-            or bucket.
+            where load is box or bucket.
+        angle: Turn of the trunk. Angle, °; 0° to 180°; example 30°. Asked where load is box or
+            bucket.
+        often: Lifts in a minute. Number; 0.01 to 15; example 0.2. Asked where load is box or
+            bucket.
         lasting: For. One of hour (Up to 1 hour), two (1 to 2 hours), eight (2 to 8 hours);
-            example hour. Asked where Input(load) is box or bucket.
+            example hour. Asked where load is box or bucket.
         grip: Grip. One of good (Good: handles that fit the hand), fair (Fair: fingers under a
             box, thin handle), poor (Poor: wet, sagging or slippery); example fair. Asked where
-            Input(load) is box or bucket.
+            load is box or bucket.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:

@@ -102,7 +102,7 @@ def release_plan(
             - price: Price. Money, 0 to 10000; example 96.
             - other: Other cost of one. Money, 0 to 5000; example 3.10.
             - small: Small skeins from a full one. A whole number from 1 to 200; example 5. Asked
-              where Input(kind) is set-whole or set-cut.
+              where kind is set-whole or set-cut.
         colorways: Colorways, 1 to 40 rows.
             - name: Name. Text, up to 40 characters of text; example Wet Slate.
             - recipe: Recipe. Text, up to 400 characters of text; example navy 0.62, black 0.24,
@@ -283,11 +283,11 @@ def set_plan(
         wanted_by: A small skein is given by. One of turns (Turns of the reel), mass (Weight),
             count (How many from one skein); example turns.
         wanted_turns: Turns for each. A whole number from 1 to 5000; example 54. Asked where
-            Input(wanted_by) is turns.
-        wanted_mass: Weight of each. Weight, g; 0.5 g to 1 kg; example 20 g. Asked where
-            Input(wanted_by) is mass.
+            wanted_by is turns.
+        wanted_mass: Weight of each. Weight, g; 0.5 g to 1 kg; example 20 g. Asked where wanted_by
+            is mass.
         wanted_count: How many from one skein. A whole number from 1 to 200; example 5. Asked
-            where Input(wanted_by) is count.
+            where wanted_by is count.
         reel: One turn of your reel, rested. Length, m; 0.05 m to 10 m; example 1.50 m.
         steps: Steps between shades. One of ratio (Equal ratios of dye), even (Even to the eye),
             percent (Equal percents); example ratio.
@@ -751,14 +751,11 @@ def price(
     Args:
         go_by: You start from. One of asked (A price you have in mind), margin (A margin you
             need); example asked.
-        asked: Price on the ticket. Money, 0.01 to 100000; example 27. Asked where Input(go_by) is
-            asked.
-        wanted_margin: Margin you need. 0 % to 90 %; example 30 %. Asked where Input(go_by) is
-            margin.
+        asked: Price on the ticket. Money, 0.01 to 100000; example 27. Asked where go_by is asked.
+        wanted_margin: Margin you need. 0 % to 90 %; example 30 %. Asked where go_by is margin.
         tax_place: Sales tax. One of inside (Is in the ticket price), outside (Is added at the
             till), none (None is due); example inside.
-        tax: Tax rate. 0 % to 100 %; example 20 %. Asked where Input(tax_place) is inside or
-            outside.
+        tax: Tax rate. 0 % to 100 %; example 20 %. Asked where tax_place is inside or outside.
         base: Base yarn, a skein. Money, 0 to 100000; example 9.20.
         dye: Dye, a skein. Money, 0 to 100000; example 0.45.
         energy: Acid and energy, a skein. Money, 0 to 100000; example 0.60.
@@ -943,23 +940,23 @@ def net_contents(
 
     Args:
         by: The label says. One of weight (A weight), length (A length); example weight.
-        label_mass: Weight on the label. Weight, g; 1 g to 10 kg; example 100 g. Asked where
-            Input(by) is weight.
+        label_mass: Weight on the label. Weight, g; 1 g to 10 kg; example 100 g. Asked where by is
+            weight.
         label_length: Length on the label. Length, m; 1 m to 20000 m; example 420 m. Asked where
-            Input(by) is length.
-        skeins: Skeins, weighed, 2 to 100 rows. Asked where Input(by) is weight.
+            by is length.
+        skeins: Skeins, weighed, 2 to 100 rows. Asked where by is weight.
             - mass: Weight. Weight, g; 0.5 g to 11 kg; example 100.4 g.
-        lengths: Skeins, measured, 2 to 100 rows. Asked where Input(by) is length.
+        lengths: Skeins, measured, 2 to 100 rows. Asked where by is length.
             - length: Length. Length, m; 0.5 m to 25000 m; example 421 m.
         lot: Skeins under that label. A whole number from 1 to 100000; example 40.
         sold: Judge it by. One of us (US: NIST Handbook 133), eu (EU or UK: average rule), thread
             (US: a state thread law); example us.
-        air: Look at drier air too. One of yes, no; example yes. Asked where Input(by) is weight.
-        humidity: Humidity where they were weighed. 10 % to 90 %; example 55 %. Asked where
-            Input(by) is weight and Input(air) is yes.
-        driest: Driest air they may be weighed in. 10 % to 90 %; example 40 %. Asked where
-            Input(by) is weight and Input(air) is yes.
-        fibers: Fibers, 1 to 8 rows. Asked where Input(by) is weight and Input(air) is yes.
+        air: Look at drier air too. One of yes, no; example yes. Asked where by is weight.
+        humidity: Humidity where they were weighed. 10 % to 90 %; example 55 %. Asked where by is
+            weight and air is yes.
+        driest: Driest air they may be weighed in. 10 % to 90 %; example 40 %. Asked where by is
+            weight and air is yes.
+        fibers: Fibers, 1 to 8 rows. Asked where by is weight and air is yes.
             - fiber: Fiber. One of wool, cotton, silk, flax (linen), viscose, polyamide (nylon);
               example wool.
             - share: Share. 0 % to 100 %; example 75 %.
@@ -1090,7 +1087,7 @@ def fiber_content(
         sold: It is sold in. One of us (The US), eu (The EU or the UK); example us.
         by: You know. One of percent (Percent, from the mill), weight (Grams of each, blended by
             you); example percent.
-        fibers: Fibers, 1 to 8 rows. Asked where Input(by) is percent.
+        fibers: Fibers, 1 to 8 rows. Asked where by is percent.
             - fiber: Fiber. One of wool (Wool (superwash too)), recycled-wool (Recycled wool),
               alpaca, mohair, cashmere, angora (Angora rabbit), yak, camel, llama, silk, cotton,
               linen, hemp, ramie, nylon (Nylon (polyamide)), polyester, acrylic, viscose (Viscose
@@ -1100,7 +1097,7 @@ def fiber_content(
             - share: Share. 0.1 % to 100 %; example 75 %. None leaves it open.
             - function: Under 5 %, but it does something. One of no, yes (Yes: strength, stretch);
               example no.
-        blend: Fibers, weighed, 1 to 8 rows. Asked where Input(by) is weight.
+        blend: Fibers, weighed, 1 to 8 rows. Asked where by is weight.
             - fiber: Fiber. One of wool (Wool (superwash too)), recycled-wool (Recycled wool),
               alpaca, mohair, cashmere, angora (Angora rabbit), yak, camel, llama, silk, cotton,
               linen, hemp, ramie, nylon (Nylon (polyamide)), polyester, acrylic, viscose (Viscose
@@ -1110,7 +1107,7 @@ def fiber_content(
             - mass: Weight. Weight, g; 0.01 g to 100 kg; example 37.5 g.
             - function: Under 5 %, but it does something. One of no, yes (Yes: strength, stretch);
               example no.
-        loading: Weight that is no fiber. 0 % to 50 %; example 0 %. Asked where Input(sold) is us.
+        loading: Weight that is no fiber. 0 % to 50 %; example 0 %. Asked where sold is us.
         maker: Who answers for it. Text, up to 50 characters of text; example Brackwend Dyehouse.
             None leaves it open.
         spun: Spun in (country). Text, up to 30 characters of text. None leaves it open.
@@ -1227,53 +1224,50 @@ def label(
             for a label printer); example a4.
         copies: Copies. A whole number from 1 to 600; example 4.
         name: Name. Text, up to 40 characters of text; example Tarrow Sock. None leaves it open.
-            Asked where Input(kind) is band or tag or care or small or price or shelf.
+            Asked where kind is band or tag or care or small or price or shelf.
         color: Color. Text, up to 40 characters of text; example Wet Slate. None leaves it open.
-            Asked where Input(kind) is band or tag or care or small or price or shelf or kit.
+            Asked where kind is band or tag or care or small or price or shelf or kit.
         maker: Maker. Text, up to 40 characters of text; example Brackwend Dyehouse. None leaves
-            it open. Asked where Input(kind) is band or tag or care or kit.
+            it open. Asked where kind is band or tag or care or kit.
         fiber: Fiber content. Text, up to 64 characters of text; example 75 % superwash wool, 25 %
-            nylon. None leaves it open. Asked where Input(kind) is band or tag or care or price.
-        mass: Weight of a skein. Weight, g; 1 g to 2000 g; example 100 g. Asked where Input(kind)
-            is band or tag or care or small or price or shelf.
-        length: Length of a skein. Length, m; 1 m to 10000 m; example 420 m. Asked where
-            Input(kind) is band or tag or care or small or price or shelf.
+            nylon. None leaves it open. Asked where kind is band or tag or care or price.
+        mass: Weight of a skein. Weight, g; 1 g to 2000 g; example 100 g. Asked where kind is band
+            or tag or care or small or price or shelf.
+        length: Length of a skein. Length, m; 1 m to 10000 m; example 420 m. Asked where kind is
+            band or tag or care or small or price or shelf.
         weight_class: Weight class for the code. One of none (Not said), 0, 1, 2, 3, 4, 5, 6, 7;
-            example 1. Asked where Input(kind) is band or tag or care.
+            example 1. Asked where kind is band or tag or care.
         lot: Lot. Text, up to 24 characters of text; example WS-14. None leaves it open. Asked
-            where Input(kind) is band or tag or care or small or shelf or kit.
+            where kind is band or tag or care or small or shelf or kit.
         care_1: Care. Text, up to 64 characters of text; example Machine wash at 30 °C, mild
-            cycle. Do not bleach.. None leaves it open. Asked where Input(kind) is band or tag or
-            care.
+            cycle. Do not bleach.. None leaves it open. Asked where kind is band or tag or care.
         care_2: Care, going on. Text, up to 64 characters of text; example Do not tumble dry. Dry
-            flat. Wash with like colors.. None leaves it open. Asked where Input(kind) is band or
-            tag or care.
-        origin: Made in. Text, up to 40 characters of text. None leaves it open. Asked where
-            Input(kind) is band or tag or care.
-        price: Price. Money, 0.01 to 99999; example 27. None leaves it open. Asked where
-            Input(kind) is price.
+            flat. Wash with like colors.. None leaves it open. Asked where kind is band or tag or
+            care.
+        origin: Made in. Text, up to 40 characters of text. None leaves it open. Asked where kind
+            is band or tag or care.
+        price: Price. Money, 0.01 to 99999; example 27. None leaves it open. Asked where kind is
+            price.
         of_set: Set. Text, up to 40 characters of text; example Twelve Lamps. None leaves it open.
-            Asked where Input(kind) is sticker.
-        first: First number. A whole number from 0 to 999; example 1. Asked where Input(kind) is
-            sticker.
-        last: Last number. A whole number from 0 to 999; example 12. Asked where Input(kind) is
-            sticker.
+            Asked where kind is sticker.
+        first: First number. A whole number from 0 to 999; example 1. Asked where kind is sticker.
+        last: Last number. A whole number from 0 to 999; example 12. Asked where kind is sticker.
         kit: Kit. Text, up to 40 characters of text; example Culvert Stole. None leaves it open.
-            Asked where Input(kind) is kit.
-        parts: Parts. A whole number from 1 to 12; example 5. Asked where Input(kind) is kit.
+            Asked where kind is kit.
+        parts: Parts. A whole number from 1 to 12; example 5. Asked where kind is kit.
         start: Part one comes on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-03-05.
-            None leaves it open. Asked where Input(kind) is kit.
-        every: Days from part to part. A whole number from 1 to 92; example 7. Asked where
-            Input(kind) is kit.
+            None leaves it open. Asked where kind is kit.
+        every: Days from part to part. A whole number from 1 to 92; example 7. Asked where kind is
+            kit.
         stock: Dye or other stock. Text, up to 40 characters of text; example navy. None leaves it
-            open. Asked where Input(kind) is bottle.
+            open. Asked where kind is bottle.
         strength: Strength of the stock. Strength, g/100 mL; 0.005 g/100 mL to 40 g/100 mL;
-            example 1 g/100 mL. Asked where Input(kind) is bottle.
+            example 1 g/100 mL. Asked where kind is bottle.
         made: Made on. A date such as 2027-03-05 or 5 Mar 2027; example 2027-01-11. Asked where
-            Input(kind) is bottle.
+            kind is bottle.
         jar: Lot of the jar. Text, up to 24 characters of text. None leaves it open. Asked where
-            Input(kind) is bottle.
-        contents: In the bottle, 1 to 6 rows. Asked where Input(kind) is bottle.
+            kind is bottle.
+        contents: In the bottle, 1 to 6 rows. Asked where kind is bottle.
             - what: Substance. One of acetic (Acetic acid), formic (Formic acid), citric (Citric
               acid), ammonia, sodium-hydroxide (Sodium hydroxide), soda-ash (Soda ash (sodium
               carbonate)), aluminum-sulfate (Aluminum sulfate), ferrous (Ferrous sulfate), copper
@@ -1285,21 +1279,21 @@ def label(
         right: Move right. Length, mm; -6 mm to 6 mm; example 0 mm.
         down: Move down. Length, mm; -6 mm to 6 mm; example 0 mm.
         sheet: The sheet is. One of plain (Plain, I cut it), precut (Bought with cut labels);
-            example plain. Asked where Input(page) is a4 or letter.
-        across: Labels across. A whole number from 1 to 20; example 4. Asked where Input(page) is
-            a4 or letter and Input(sheet) is precut.
-        rows: Labels down. A whole number from 1 to 40; example 1. Asked where Input(page) is a4
-            or letter and Input(sheet) is precut.
+            example plain. Asked where page is a4 or letter.
+        across: Labels across. A whole number from 1 to 20; example 4. Asked where page is a4 or
+            letter and sheet is precut.
+        rows: Labels down. A whole number from 1 to 40; example 1. Asked where page is a4 or
+            letter and sheet is precut.
         left: Paper’s left edge to the first label. Length, mm; 0 mm to 297 mm; example 13 mm.
-            Asked where Input(page) is a4 or letter and Input(sheet) is precut.
+            Asked where page is a4 or letter and sheet is precut.
         top: Paper’s top edge to the first label. Length, mm; 0 mm to 297 mm; example 20 mm. Asked
-            where Input(page) is a4 or letter and Input(sheet) is precut.
+            where page is a4 or letter and sheet is precut.
         step_across: From one label to the next, across. Length, mm; 0 mm to 297 mm; example 48
-            mm. Asked where Input(page) is a4 or letter and Input(sheet) is precut.
+            mm. Asked where page is a4 or letter and sheet is precut.
         step_down: From one label to the next, down. Length, mm; 0 mm to 297 mm; example 48 mm.
-            Asked where Input(page) is a4 or letter and Input(sheet) is precut.
-        used: Places already used. A whole number from 0 to 799; example 0. Asked where
-            Input(page) is a4 or letter and Input(sheet) is precut.
+            Asked where page is a4 or letter and sheet is precut.
+        used: Places already used. A whole number from 0 to 799; example 0. Asked where page is a4
+            or letter and sheet is precut.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:

@@ -52,7 +52,7 @@ def shrinkage(
         first: The first wash. One of worked (In a machine, or rubbed), gentle (Soaked, not
             worked); example worked.
         again: Washed again? One of yes, no; example yes.
-        later: Sample 1 after each later wash, 1 to 8 rows. Asked where Input(again) is yes.
+        later: Sample 1 after each later wash, 1 to 8 rows. Asked where again is yes.
             - length: Length. Length, cm; 2 cm to 1000 cm; example 28.5 cm.
             - width: Width. Length, cm; 2 cm to 1000 cm; example 29.9 cm.
 
@@ -116,23 +116,22 @@ def make_size(
         wanted_width: Wanted width, washed. Length, cm; 2 cm to 2000 cm; example 34 cm.
         how: Shrinkage from. One of percent (A percentage that I know), swatch (A swatch, measured
             twice), published (A published range); example percent.
-        length_percent: It shrinks in length by. -50 % to 80 %; example 18 %. Asked where
-            Input(how) is percent.
-        width_percent: and in width by. -50 % to 80 %; example 14 %. Asked where Input(how) is
+        length_percent: It shrinks in length by. -50 % to 80 %; example 18 %. Asked where how is
             percent.
+        width_percent: and in width by. -50 % to 80 %; example 14 %. Asked where how is percent.
         swatch_length: Swatch length before. Length, cm; 2 cm to 1000 cm; example 35 cm. Asked
-            where Input(how) is swatch.
+            where how is swatch.
         swatch_length_after: Swatch length after. Length, cm; 2 cm to 1000 cm; example 28.7 cm.
-            Asked where Input(how) is swatch.
+            Asked where how is swatch.
         swatch_width: Swatch width before. Length, cm; 2 cm to 1000 cm; example 35 cm. Asked where
-            Input(how) is swatch.
+            how is swatch.
         swatch_width_after: Swatch width after. Length, cm; 2 cm to 1000 cm; example 30.1 cm.
-            Asked where Input(how) is swatch.
+            Asked where how is swatch.
         cloth: Cloth. One of woven-plain (Woven plain, cotton or wool), woven-waffle (Woven
             waffle, half of it to all over), cotton-jersey (Cotton, plain knit by machine),
             wool-plain (Wool, plain knit: relaxing only), felt-coarse (Wet felting, coarse wool or
             a blend), felt-fine (Wet felting, fine wool), felt-full (Full felt); example
-            woven-plain. Asked where Input(how) is published.
+            woven-plain. Asked where how is published.
         stitches: Stitches or ends, unwashed. Count per length, per cm; 0.2 per cm to 60 per cm;
             example 4.26 per cm. None leaves it open.
         rows: Rows or picks, unwashed. Count per length, per cm; 0.2 per cm to 80 per cm; example
@@ -190,10 +189,10 @@ def wet_finish(
         after: Then it is. One of wet (Soaked and dried flat), full (Washed and tumbled); example
             wet.
         measured: Measured afterward? One of yes, no (Not yet); example yes.
-        wide_after: Width after. Length, cm; 2 cm to 200 cm; example 15 cm. Asked where
-            Input(measured) is yes.
-        tall_after: Height after. Length, cm; 2 cm to 200 cm; example 15 cm. Asked where
-            Input(measured) is yes.
+        wide_after: Width after. Length, cm; 2 cm to 200 cm; example 15 cm. Asked where measured
+            is yes.
+        tall_after: Height after. Length, cm; 2 cm to 200 cm; example 15 cm. Asked where measured
+            is yes.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -249,24 +248,24 @@ def fastness(
         by: You have. One of colors (Two colors, read the same way), eye (Your eyes); example
             colors.
         white: White, unwashed. A color such as #6b7f8f or lab(52 -3 -9); example lab(93 -1 2).
-            Asked where Input(by) is colors and Input(judged) is staining.
+            Asked where by is colors and judged is staining.
         stained: White, after the test. A color such as #6b7f8f or lab(52 -3 -9); example lab(87
-            -2 -2). Asked where Input(by) is colors and Input(judged) is staining.
+            -2 -2). Asked where by is colors and judged is staining.
         before: The piece, before. A color such as #6b7f8f or lab(52 -3 -9); example lab(29.2 -0.8
-            -12.4). Asked where Input(by) is colors and Input(judged) is change.
+            -12.4). Asked where by is colors and judged is change.
         after: The piece, after. A color such as #6b7f8f or lab(52 -3 -9); example lab(31 -0.8
-            -12). Asked where Input(by) is colors and Input(judged) is change.
+            -12). Asked where by is colors and judged is change.
         stain_seen: It looks like this. One of 5 (The white is as white as before), 4-5 (A breath
             of color against the unwashed white), 4 (A tint seen at once against the unwashed
             white), 3-4 (A tint seen without the unwashed white), 3 (Clearly tinted, light), 2-3
             (Colored, light), 2 (Colored), 1-2 (Strongly colored), 1 (Dyed); example 4. Asked
-            where Input(by) is eye and Input(judged) is staining.
+            where by is eye and judged is staining.
         change_seen: It looks like this. One of 5 (No difference to be found), 4-5 (Only side by
             side, in good light, by one who looks for it), 4 (Seen side by side, not from memory),
             3-4 (Seen side by side at a glance), 3 (Seen where old and new meet across a room),
             2-3 (Seen without the old beside it), 2 (Plainly another shade), 1-2 (Another color of
-            the same name), 1 (Another color); example 4. Asked where Input(by) is eye and
-            Input(judged) is change.
+            the same name), 1 (Another color); example 4. Asked where by is eye and judged is
+            change.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -312,14 +311,13 @@ def shedding(
         water: Colored water after an hour’s soak? One of yes, no, not known (Not known yet);
             example no.
         weighed: Weighed before and after a wash? One of yes, no; example yes.
-        before: Weight before. Weight, g; 0.5 g to 20 kg; example 96.4 g. Asked where
-            Input(weighed) is yes.
-        after: Weight after. Weight, g; 0.4 g to 20 kg; example 94.8 g. Asked where Input(weighed)
-            is yes.
-        depth: Depth of shade, all dyes. 0 % to 15 %; example 0.9 %. Asked where Input(weighed) is
+        before: Weight before. Weight, g; 0.5 g to 20 kg; example 96.4 g. Asked where weighed is
             yes.
+        after: Weight after. Weight, g; 0.4 g to 20 kg; example 94.8 g. Asked where weighed is
+            yes.
+        depth: Depth of shade, all dyes. 0 % to 15 %; example 0.9 %. Asked where weighed is yes.
         rested: Rested in the same room both times? One of yes (Yes, a day and more), no (No, or
-            not known); example yes. Asked where Input(weighed) is yes.
+            not known); example yes. Asked where weighed is yes.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -400,8 +398,8 @@ def care_label(
         proof: A sample was washed, measured and held. One of none (No sample was washed), hand
             (By hand, at 30 °C), mild30 (In a machine, 30 °C, mild), mild40 (In a machine, 40 °C,
             mild), normal40 (In a machine, 40 °C), normal60 (In a machine, 60 °C); example mild30.
-        times: How many times. A whole number from 1 to 100; example 1. Asked where Input(proof)
-            is hand or mild30 or mild40 or normal40 or normal60.
+        times: How many times. A whole number from 1 to 100; example 1. Asked where proof is hand
+            or mild30 or mild40 or normal40 or normal60.
         tumbled: A sample was tumble dried and held. One of no, yes; example no.
         stains: White cloth washed with it. One of unknown (Was not tried), stains (Was stained,
             grade 3-4 and below), slight (Hardly stained, grade 4 and above), undyed (It is

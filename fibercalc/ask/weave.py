@@ -53,14 +53,14 @@ def sett(
             (Ashenhurst)), peirce (Length and weight, cotton (Peirce)), packed (A close-packed
             wrap); example ashenhurst.
         count: Count of the yarn. Yarn count, m/100 g; 0.5 tex to 50000 tex; example 170 m/100 g.
-            Asked where Input(by) is ashenhurst or peirce.
+            Asked where by is ashenhurst or peirce.
         kind: Kind of yarn. One of cotton (Cotton, linen, silk), worsted, woolen, soft-woolen
             (Woolen, soft and lofty), cotton-taylor (Cotton, as Taylor prints it (less 5
-            percent)); example cotton. Asked where Input(by) is ashenhurst.
+            percent)); example cotton. Asked where by is ashenhurst.
         wraps: Turns pushed together. Count per length, per in; 1 per in to 300 per in; example 25
-            per in. Asked where Input(by) is packed.
+            per in. Asked where by is packed.
         known_count: Its count, to test the wraps. Yarn count, m/100 g; 0.5 tex to 50000 tex;
-            example 170 m/100 g. None leaves it open. Asked where Input(by) is packed.
+            example 170 m/100 g. None leaves it open. Asked where by is packed.
         weave: Weave. One of plain (Plain weave), twill-2-1 (2/1 twill), twill-2-2 (2/2 twill),
             twill-3-1 (3/1 twill), basket-2-2 (2/2 basket (hopsack)), satin-5 (5-end satin),
             satin-8 (8-end satin), waffle, floats (Floats by a pick-up stick), lace (Lace-like
@@ -73,7 +73,7 @@ def sett(
         on: Set in. One of rigid (A rigid heddle), reed (A reed); example rigid.
         made: At hand. One of metric (The usual metric ones), inch (The usual inch ones), own (My
             own); example metric.
-        own: My own, 1 to 10 rows. Asked where Input(made) is own.
+        own: My own, 1 to 10 rows. Asked where made is own.
             - dents: Dents. Count per length, per 10 cm; 1 per in to 60 per in; example 30 per 10
               cm.
 
@@ -174,11 +174,10 @@ def warp_plan(
             - length: Finished length. Length, cm; 2 cm to 2000 cm; example 55 cm.
             - color: Weft color. Text, up to 18 characters of text; example natural.
         go_by: Go by. One of width (A finished width), ends (A number of ends); example width.
-            Asked where Input(warp_colors) is one or repeated.
-        width: Finished width wanted. Length, cm; 1 cm to 400 cm; example 34 cm. Asked where
-            Input(go_by) is width.
-        ends_given: Ends. A whole number from 2 to 20000; example 160. Asked where Input(go_by) is
-            ends.
+            Asked where warp_colors is one or repeated.
+        width: Finished width wanted. Length, cm; 1 cm to 400 cm; example 34 cm. Asked where go_by
+            is width.
+        ends_given: Ends. A whole number from 2 to 20000; example 160. Asked where go_by is ends.
         width_shrink: Shrinkage in width. -20 % to 50 %; example 14 %.
         length_shrink: Shrinkage in length. -20 % to 50 %; example 18 %.
         draw_in: Draw-in. 0 % to 50 %; example 6 %.
@@ -187,22 +186,22 @@ def warp_plan(
         sett: Ends. Count per length, per cm; 0.5 per cm to 60 per cm; example 4 per cm.
         picks: Picks, on the loom. Count per length, per cm; 0.2 per cm to 60 per cm; example 5
             per cm.
-        multiple: Ends in multiples of. A whole number from 1 to 400; example 2. Asked where
-            Input(go_by) is width.
+        multiple: Ends in multiples of. A whole number from 1 to 400; example 2. Asked where go_by
+            is width.
         edge_ends: Extra ends at the edges. A whole number from 0 to 40; example 0.
         finish: Each end of a piece. One of hem (A hem), fringe (A fringe), neither; example hem.
-        hem: Cloth in one hem. Length, cm; 0.2 cm to 60 cm; example 4 cm. Asked where
-            Input(finish) is hem.
+        hem: Cloth in one hem. Length, cm; 0.2 cm to 60 cm; example 4 cm. Asked where finish is
+            hem.
         hem_yarn: Hems woven in. One of same (The piece’s own weft), other (A finer yarn); example
-            same. Asked where Input(finish) is hem.
+            same. Asked where finish is hem.
         hem_picks: Picks in the hems. Count per length, per cm; 0.5 per cm to 100 per cm; example
-            9 per cm. Asked where Input(hem_yarn) is other.
+            9 per cm. Asked where hem_yarn is other.
         hem_mass: A ball of the finer yarn weighs. Weight, g; 1 g to 2 kg; example 50 g. Asked
-            where Input(hem_yarn) is other.
-        hem_length: and holds. Length, m; 5 m to 20000 m; example 280 m. Asked where
-            Input(hem_yarn) is other.
-        fringe: Fringe at one end. Length, cm; 0.5 cm to 100 cm; example 8 cm. Asked where
-            Input(finish) is fringe.
+            where hem_yarn is other.
+        hem_length: and holds. Length, m; 5 m to 20000 m; example 280 m. Asked where hem_yarn is
+            other.
+        fringe: Fringe at one end. Length, cm; 0.5 cm to 100 cm; example 8 cm. Asked where finish
+            is fringe.
         divider: Divider before, between and after. Length, cm; 0 cm to 60 cm; example 2 cm.
         sample: Sample woven first. Length, cm; 0 cm to 300 cm; example 0 cm.
         waste: Loom waste. Length, cm; 0 cm to 400 cm; example 50 cm.
@@ -211,18 +210,18 @@ def warp_plan(
         warp_colors: Colors of the warp. One of one, repeated (Stripes, again and again), once
             (Stripes, once across); example one.
         warp_color: Warp color. Text, up to 18 characters of text; example natural. Asked where
-            Input(warp_colors) is one.
-        stripes: Stripes, from the first end, 1 to 24 rows. Asked where Input(warp_colors) is
-            repeated or once.
+            warp_colors is one.
+        stripes: Stripes, from the first end, 1 to 24 rows. Asked where warp_colors is repeated or
+            once.
             - color: Color. Text, up to 18 characters of text; example natural.
             - ends: Ends. A whole number from 1 to 2000; example 12.
         skein_mass: A ball weighs. Weight, g; 1 g to 2 kg; example 100 g.
         skein_length: A ball holds. Length, m; 5 m to 20000 m; example 170 m.
         weft_from: Weft. One of same (The same yarn), other (Another yarn); example same.
         weft_mass: A ball of the weft weighs. Weight, g; 1 g to 2 kg; example 100 g. Asked where
-            Input(weft_from) is other.
-        weft_length: and holds. Length, m; 5 m to 20000 m; example 170 m. Asked where
-            Input(weft_from) is other.
+            weft_from is other.
+        weft_length: and holds. Length, m; 5 m to 20000 m; example 170 m. Asked where weft_from is
+            other.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:

@@ -46,21 +46,20 @@ def skein_length(
     Args:
         way: How you measured. One of both (Both ways), turns (Turns of a reel), sample (A weighed
             sample); example both.
-        turns: Turns of the reel. A whole number from 1 to 20000; example 280. Asked where
-            Input(way) is turns or both.
+        turns: Turns of the reel. A whole number from 1 to 20000; example 280. Asked where way is
+            turns or both.
         circumference: Once around the reel. Length, m; 0.05 m to 10 m; example 1.50 m. Asked
-            where Input(way) is turns or both.
-        stretch: Stretch on the reel. 0 % to 20 %; example 0 %. Asked where Input(way) is turns or
-            both.
+            where way is turns or both.
+        stretch: Stretch on the reel. 0 % to 20 %; example 0 %. Asked where way is turns or both.
         sample_length: Length of the sample. Length, m; 0.2 m to 2000 m; example 10 m. Asked where
-            Input(way) is sample or both.
+            way is sample or both.
         sample_mass: Weight of the sample. Weight, g; 0.05 g to 2 kg; example 2.38 g. Asked where
-            Input(way) is sample or both.
-        skein_mass: Weight of the skein. Weight, g; 1 g to 5 kg; example 100 g. Asked where
-            Input(way) is sample or both.
+            way is sample or both.
+        skein_mass: Weight of the skein. Weight, g; 1 g to 5 kg; example 100 g. Asked where way is
+            sample or both.
         several: Other skeins of this delivery measured too? One of no (No, this one only), yes
             (Yes, several); example no.
-        skeins: Skeins of this delivery, 2 to 40 rows. Asked where Input(several) is yes.
+        skeins: Skeins of this delivery, 2 to 40 rows. Asked where several is yes.
             - length: Length. Length, m; 1 m to 20000 m; example 420 m.
 
     Returns:
@@ -112,13 +111,13 @@ def skein_split(
             each), turns (A number of turns each), count (A number of them from each skein);
             example mass.
         wanted_mass: Weight of a small skein. Weight, g; 0.5 g to 1 kg; example 20 g. Asked where
-            Input(wanted_by) is mass.
+            wanted_by is mass.
         wanted_length: Length of a small skein. Length, m; 0.5 m to 5000 m; example 84 m. Asked
-            where Input(wanted_by) is length.
+            where wanted_by is length.
         wanted_turns: Turns for a small skein. A whole number from 1 to 5000; example 54. Asked
-            where Input(wanted_by) is turns.
+            where wanted_by is turns.
         wanted_count: How many from one skein. A whole number from 1 to 500; example 5. Asked
-            where Input(wanted_by) is count.
+            where wanted_by is count.
         reel: One turn of your reel, rested. Length, m; 0.05 m to 10 m; example 1.50 m.
         loss_per_cut: Lost with each small skein. Length, m; 0 m to 20 m; example 0 m.
         total: Small skeins wanted in all. A whole number from 1 to 100000; example 312. None
@@ -210,11 +209,11 @@ def reel_turns(
         wanted_by: What you want. One of length (A length), mass (A weight), turns (I have the
             turns: what do they hold?); example length.
         wanted_length: Wanted length. Length, m; 0.1 m to 5000 m; example 84 m. Asked where
-            Input(wanted_by) is length.
-        wanted_mass: Wanted weight. Weight, g; 0.1 g to 5 kg; example 20 g. Asked where
-            Input(wanted_by) is mass.
+            wanted_by is length.
+        wanted_mass: Wanted weight. Weight, g; 0.1 g to 5 kg; example 20 g. Asked where wanted_by
+            is mass.
         wanted_turns: Turns on the reel. A whole number from 1 to 20000; example 54. Asked where
-            Input(wanted_by) is turns.
+            wanted_by is turns.
         count: Count of the yarn. Yarn count, tex; 0.5 tex to 100000 tex; example 238 tex. None
             leaves it open.
         turn: Once around the reel. Length, m; 0.1 m to 10 m; example 1.50 m.
@@ -292,11 +291,10 @@ def true_weight(
         dampness: How damp it is. One of humidity (By the humidity of the room), regain (I know
             its regain); example humidity.
         humidity: Relative humidity where it rested. 10 % to 90 %; example 78 %. Asked where
-            Input(dampness) is humidity.
-        regain: Regain as weighed. 0 % to 40 %; example 15.5 %. Asked where Input(dampness) is
-            regain.
+            dampness is humidity.
+        regain: Regain as weighed. 0 % to 40 %; example 15.5 %. Asked where dampness is regain.
         standard_regain: Regain at the standard atmosphere. 0 % to 40 %. None leaves it open.
-            Asked where Input(dampness) is regain.
+            Asked where dampness is regain.
         shares_of: What the shares are shares of. One of label (As on a label, allowances
             included), dry (The dry weight); example label.
         fibers: Fibers in the yarn, 1 to 6 rows.
@@ -362,16 +360,16 @@ def yarn_count(
     Args:
         known: What you know of the yarn. One of count (Its count in one system), put-up (Weight
             and length of a put-up), singles (The singles it is plied from); example count.
-        count: Count. Yarn count, tex; 0.1 tex to 100000 tex; example 238 tex. Asked where
-            Input(known) is count.
-        length: Length of the put-up. Length, m; 0.1 m to 200 km; example 420 m. Asked where
-            Input(known) is put-up.
+        count: Count. Yarn count, tex; 0.1 tex to 100000 tex; example 238 tex. Asked where known
+            is count.
+        length: Length of the put-up. Length, m; 0.1 m to 200 km; example 420 m. Asked where known
+            is put-up.
         mass: Weight of the put-up. Weight, g; 0.1 g to 10 kg; example 100 g.
-        singles: Singles in the plied yarn, 1 to 8 rows. Asked where Input(known) is singles.
+        singles: Singles in the plied yarn, 1 to 8 rows. Asked where known is singles.
             - strands: Strands of it. A whole number from 1 to 50; example 4.
             - count: Count of this single. Yarn count, tex; 0.1 tex to 100000 tex; example 56.5
               tex.
-        take_up: Take-up in plying. 0 % to 50 %; example 5 %. Asked where Input(known) is singles.
+        take_up: Take-up in plying. 0 % to 50 %; example 5 %. Asked where known is singles.
 
     Returns:
         An Answer, with those of these results that the inputs lead to:
@@ -458,15 +456,15 @@ def yarn_diameter(
         fiber: Fiber. One of cotton; viscose; acetate; wool; silk; polyamide (nylon); polyester;
             acrylic; polypropylene; polylactide (PLA); modacrylic; alginate; flax (linen); hemp;
             lyocell; modal; mohair, alpaca, cashmere, camel; elastane; example wool. Asked where
-            Input(made_of) is fiber.
-        blend: Fibers of the blend, 1 to 6 rows. Asked where Input(made_of) is blend.
+            made_of is fiber.
+        blend: Fibers of the blend, 1 to 6 rows. Asked where made_of is blend.
             - fiber: Fiber. One of cotton; viscose; acetate; wool; silk; polyamide (nylon);
               polyester; acrylic; polypropylene; polylactide (PLA); modacrylic; alginate; flax
               (linen); hemp; lyocell; modal; mohair, alpaca, cashmere, camel; elastane; example
               wool.
             - share: Share. 0 % to 100 %; example 75 %.
         density: Density of the fiber. Density, g/cm³; 0.8 g/cm³ to 3 g/cm³; example 1.31 g/cm3.
-            Asked where Input(made_of) is own.
+            Asked where made_of is own.
         packing: Packing: how much of the yarn is fiber. 5 % to 90 %; example 50 %.
         kind: Kind of yarn, for Ashenhurst. One of cotton (Cotton, linen, silk), worsted, woolen,
             soft-woolen (Woolen, soft and lofty), cotton-taylor (Cotton, as Taylor prints it (less

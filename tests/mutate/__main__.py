@@ -13,10 +13,12 @@ from pathlib import Path
 
 import pytest
 
+from fibercalc.core.card import CHAPTERS
+
 from .faults import ROOT, Fault, faults_of
 from .session import Faults
 
-ROOMS = ("core", "workbook", "yarn", "knit", "weave", "wash", "dye", "safe", "sell")
+ROOMS = ("core", "workbook", *CHAPTERS)
 # Where a picture's lines stand is looked at, not computed with.
 NOT_IN = ("picture", "pictures", "charts")
 BOUNDARY = "fibercalc/site/boundary*.py"

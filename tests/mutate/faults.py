@@ -141,8 +141,10 @@ def _chosen(_: ast.IfExp) -> list[Change]:
 
 
 def _guarded(node: ast.If) -> list[Change]:
-    never = [lambda it: ast.If(ast.Constant(False), it.body, it.orelse)]
-    return never + ([lambda it: ast.If(ast.Constant(True), it.body, it.orelse)])
+    return [
+        lambda it, held=held: ast.If(ast.Constant(held), it.body, it.orelse)
+        for held in (False, True)
+    ]
 
 
 def _number(node: ast.Constant) -> list[Change]:
